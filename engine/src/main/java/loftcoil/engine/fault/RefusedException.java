@@ -1,0 +1,31 @@
+package loftcoil.engine.fault;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Thrown where an input cannot be computed. It carries every fault found, at least one. */
+public final class RefusedException extends RuntimeException {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient List<Fault> faults;
+
+    /**
+     * Refuses with the given faults.
+     *
+     * @param faults all faults found, at least one
+     * @throws IllegalArgumentException where the list is empty
+     */
+    public RefusedException(List<Fault> faults) {
+        super(faults.stream().map(Fault::line).collect(Collectors.joining("\n")));
+        if (faults.isEmpty()) {
+            throw new IllegalArgumentException("faults: a refusal names at least one");
+        }
+        this.faults = List.copyOf(faults);
+    }
+
+    /** All faults found, in the order they were met. */
+    public List<Fault> faults() {
+        return faults;
+    }
+}

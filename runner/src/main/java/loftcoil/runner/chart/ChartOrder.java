@@ -1,0 +1,53 @@
+package loftcoil.runner.chart;
+
+import java.util.List;
+
+/**
+ * A chart as data: what is drawn, without how.
+ *
+ * @param title what the chart shows
+ * @param across the horizontal axis
+ * @param up the vertical axis
+ * @param curves the lines, at least one
+ * @param marks vertical lines with a word, such as where it boils
+ */
+public record ChartOrder(String title, Axis across, Axis up, List<Curve> curves, List<Mark> marks) {
+
+    /** Keeps its own copies. */
+    public ChartOrder {
+        curves = List.copyOf(curves);
+        marks = List.copyOf(marks);
+    }
+
+    /**
+     * An axis.
+     *
+     * @param label what is measured along it
+     * @param unit its unit; empty for a plain number
+     */
+    public record Axis(String label, String unit) {}
+
+    /**
+     * A line through points.
+     *
+     * @param name what the line is
+     * @param xs positions along the horizontal axis, in its unit
+     * @param ys positions along the vertical axis, in its unit, as many as {@code xs}; NaN is a gap
+     */
+    public record Curve(String name, List<Double> xs, List<Double> ys) {
+
+        /** Keeps its own copies. */
+        public Curve {
+            xs = List.copyOf(xs);
+            ys = List.copyOf(ys);
+        }
+    }
+
+    /**
+     * A vertical line at a place worth seeing.
+     *
+     * @param at position along the horizontal axis, in its unit
+     * @param words what is there
+     */
+    public record Mark(double at, String words) {}
+}

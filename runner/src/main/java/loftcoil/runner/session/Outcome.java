@@ -1,0 +1,92 @@
+package loftcoil.runner.session;
+
+import java.util.List;
+import loftcoil.runner.chart.ChartOrder;
+
+/** What came of running one snippet. */
+public sealed interface Outcome {
+
+    /** What happened on the way, whatever the end was. */
+    Trace trace();
+
+    /**
+     * What a snippet left behind.
+     *
+     * @param printed what it printed, in order, standard output and error together; cut at the session's limit
+     * @param printedCut true where more was printed than is kept
+     * @param charts charts it showed, in order
+     * @param millis wall-clock time it took
+     */
+    record Trace(String printed, boolean printedCut, List<ChartOrder> charts, long millis) {
+
+        /** Keeps its own copies. */
+        public Trace {
+            charts = List.copyOf(charts);
+        }
+    }
+
+    /**
+     * It ran to its end.
+     *
+     * @param trace what it left behind
+     * @param value its last value as Java writes it; empty where the last piece has none
+     * @param type the Java type of that value; empty where it has none
+     */
+    record Done(Trace trace, String value, String type) implements Outcome {}
+
+    /**
+     * It is not Java yet; the pieces before the first problem did run.
+     *
+     * @param trace what those pieces left behind
+     * @param problems what the compiler found, at least one
+     */
+    record NotJava(Trace trace, List<Problem> problems) implements Outcome {
+
+        /** Keeps its own copies. */
+        public NotJava {
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /**
+     * It threw.
+     *
+     * @param trace what it left behind before
+     * @param exception simple name of the exception's class
+     * @param message its message; empty where it has none
+     * @param line line of the learner's snippet it came from, from 1; 0 where unknown
+     */
+    record Threw(Trace trace, String exception, String message, int line) implements Outcome {}
+
+    /**
+     * It was ended from outside; names and values from before it are there again.
+     *
+     * @param trace what it left behind before
+     * @param cause why
+     */
+    record Stopped(Trace trace, Cause cause) implements Outcome {}
+
+    /** Why a snippet was ended. */
+    enum Cause {
+        /** It ran longer than the time limit. */
+        TIME,
+        /** It asked for more memory than the limit. */
+        MEMORY,
+        /** It ended its own Java machine, as {@code System.exit} does. */
+        EXIT,
+        /** It printed more than the limit. */
+        OUTPUT,
+        /** The learner asked. */
+        ASKED
+    }
+
+    /**
+     * One thing the compiler found.
+     *
+     * @param line line of the learner's snippet, from 1
+     * @param column column in that line, from 1
+     * @param words what is wrong, in plain words
+     * @param compiler the compiler's own words
+     */
+    record Problem(int line, int column, String words, String compiler) {}
+}

@@ -1,0 +1,10 @@
+package loftcoil.runner.session;
+
+/**
+ * One way to go on typing.
+ *
+ * @param text what would stand in the code
+ * @param from where it would start, as an offset into the source from 0; it replaces all up to the cursor
+ * @param fits true where its type fits what is expected there
+ */
+public record Suggestion(String text, int from, boolean fits) {}

@@ -1,0 +1,41 @@
+package loftcoil.runner.show;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Where a learner works: the course, the learner's folder and the running Java together, as views. Every face talks to
+ * this and to nothing beneath it. Calls may come from several threads.
+ */
+public interface Bench extends AutoCloseable {
+
+    /** The lessons, and where the learner is. */
+    View.Course course();
+
+    /** Opens a lesson; remembered as the one last open. */
+    View.Lesson lesson(String lessonId);
+
+    /** Runs the snippet, after any before it in the lesson that have not run yet. Saved before and after. */
+    View.Run run(String lessonId, String stepId, String source, Map<String, Double> dragged);
+
+    /** Keeps the text of a snippet without running it. */
+    void keep(String lessonId, String stepId, String source);
+
+    /** Puts back the lesson's own text of a snippet. */
+    View.Snippet putBack(String lessonId, String stepId);
+
+    /** Takes an answer or a decision. */
+    View.Reply answer(String lessonId, String stepId, String text);
+
+    /** Ways to go on typing at the cursor, an offset from 0. */
+    List<View.Suggestion> complete(String lessonId, String stepId, String source, int cursor);
+
+    /** Ends the snippet that is running now, if any. */
+    void stop();
+
+    /** The learner's own design, drawn and computed. */
+    View.Design design();
+
+    @Override
+    void close();
+}

@@ -1,0 +1,201 @@
+package loftcoil.runner.show;
+
+import com.fasterxml.jackson.annotation.JsonSubTypes;
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import java.util.List;
+import java.util.Optional;
+import loftcoil.runner.lesson.Drag;
+
+/**
+ * Everything a face can show. Text is CommonMark where the component is named {@code markdown}, plain otherwise; numbers are
+ * already words.
+ */
+public final class View {
+
+    private View() {}
+
+    /**
+     * The list of lessons.
+     *
+     * @param lessons in order
+     * @param open name of the lesson to open first
+     * @param folder where the learner's work is kept
+     * @param notices things the learner should know, such as a damaged file that was set aside
+     */
+    public record Course(List<LessonLine> lessons, String open, String folder, List<String> notices) {}
+
+    /**
+     * One lesson in the list.
+     *
+     * @param id its name
+     * @param title what it is called
+     * @param minutes how long it takes
+     * @param done questions answered right or decided
+     * @param of questions in all, predictions not counted
+     */
+    public record LessonLine(String id, String title, int minutes, int done, int of) {}
+
+    /**
+     * A lesson with the learner's work in it.
+     *
+     * @param id its name
+     * @param title what it is called
+     * @param minutes how long it takes
+     * @param steps in reading order
+     * @param before name of the lesson before; empty at the first
+     * @param after name of the lesson after; empty at the last
+     * @param at name of the step last worked on; empty at the start
+     */
+    public record Lesson(
+            String id, String title, int minutes, List<Step> steps, String before, String after, String at) {}
+
+    /** A step with the learner's work in it. */
+    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
+    @JsonSubTypes({
+        @JsonSubTypes.Type(value = Prose.class, name = "prose"),
+        @JsonSubTypes.Type(value = Caution.class, name = "caution"),
+        @JsonSubTypes.Type(value = Drawing.class, name = "drawing"),
+        @JsonSubTypes.Type(value = Snippet.class, name = "snippet"),
+        @JsonSubTypes.Type(value = Question.class, name = "question")
+    })
+    public sealed interface Step {
+        /** Name of the step. */
+        String id();
+    }
+
+    /** Text to read. */
+    public record Prose(String id, String markdown) implements Step {}
+
+    /** A warning. */
+    public record Caution(String id, boolean danger, String markdown) implements Step {}
+
+    /** The learner's own loop, drawn to scale. */
+    public record Drawing(String id, String caption, Picture picture) implements Step {}
+
+    /**
+     * Java to run.
+     *
+     * @param id name of the step
+     * @param source what stands in the editor
+     * @param original what the lesson has
+     * @param ran true where it has run to its end before
+     * @param drag the value to drag, if any
+     */
+    public record Snippet(String id, String source, String original, boolean ran, Optional<Drag> drag)
+            implements Step {}
+
+    /**
+     * Something to answer.
+     *
+     * @param id name of the step
+     * @param asked {@code predict}, {@code question} or {@code decide}
+     * @param form {@code quantity}, {@code choice}, {@code java} or {@code decision}
+     * @param label a short name
+     * @param markdown the question
+     * @param unit the unit the reference is in; empty where there is none
+     * @param options texts to choose among; empty where typed
+     * @param starter code to begin from; empty where none
+     * @param current the decided value in the design now; empty where it is no decision
+     * @param reply what was last said to the learner, if anything
+     */
+    public record Question(
+            String id,
+            String asked,
+            String form,
+            String label,
+            String markdown,
+            String unit,
+            List<String> options,
+            String starter,
+            String current,
+            Optional<Reply> reply)
+            implements Step {}
+
+    /**
+     * What is said to an answer.
+     *
+     * @param answer the answer as typed
+     * @param state {@code right}, {@code wrong}, {@code noted}, {@code decided} or {@code unread}
+     * @param words what to say first
+     * @param hintMarkdown a hint; empty where none
+     * @param tries how many wrong answers so far
+     * @param workedMarkdown the worked solution; empty until it is due
+     * @param source where the reference value is from; empty until answered
+     */
+    public record Reply(
+            String answer,
+            String state,
+            String words,
+            String hintMarkdown,
+            int tries,
+            String workedMarkdown,
+            String source) {}
+
+    /**
+     * What came of running a snippet.
+     *
+     * @param state {@code done}, {@code problems}, {@code threw} or {@code stopped}
+     * @param words one line on what happened; empty where all is well
+     * @param printed what it printed
+     * @param value its last value; empty where none
+     * @param type the Java type of the value
+     * @param problems what the compiler found
+     * @param charts what it drew
+     * @param predictions what the learner had guessed, beside what it came to
+     * @param millis how long it took
+     */
+    public record Run(
+            String state,
+            String words,
+            String printed,
+            String value,
+            String type,
+            List<Problem> problems,
+            List<Picture> charts,
+            List<String> predictions,
+            long millis) {}
+
+    /**
+     * Where the learner's Java does not read.
+     *
+     * @param line from 1
+     * @param column from 1
+     * @param words in plain words
+     * @param compiler the compiler's own words
+     */
+    public record Problem(int line, int column, String words, String compiler) {}
+
+    /**
+     * Something drawn, with what it says for those who cannot see it.
+     *
+     * @param title what it is called
+     * @param svg a self-contained SVG element; colours carry classes so that a page can restyle them
+     * @param says the alternative text
+     * @param columns headings of the table of its numbers
+     * @param rows the numbers, as words
+     */
+    public record Picture(String title, String svg, String says, List<String> columns, List<List<String>> rows) {}
+
+    /**
+     * The learner's design at a glance.
+     *
+     * @param name what the design is called
+     * @param picture the loop to scale
+     * @param figures label and value pairs
+     * @param circulates one sentence: does it circulate
+     * @param cautions what to mind, most severe first
+     */
+    public record Design(
+            String name, Picture picture, List<Figure> figures, String circulates, List<String> cautions) {}
+
+    /** A labelled figure. */
+    public record Figure(String label, String value) {}
+
+    /**
+     * One way to go on typing.
+     *
+     * @param text what would stand there
+     * @param from offset it would start at, from 0
+     */
+    public record Suggestion(String text, int from) {}
+}
