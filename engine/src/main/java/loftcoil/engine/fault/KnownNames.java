@@ -1,0 +1,50 @@
+package loftcoil.engine.fault;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import org.apache.commons.text.similarity.LevenshteinDistance;
+
+/**
+ * A closed set of names, such as the tubes of a table, that knows which of them a mistyped name was probably meant to be.
+ *
+ * @param kind what one of them is called, such as {@code tube}
+ * @param names the names, in the order they are shown
+ */
+public record KnownNames(String kind, List<String> names) {
+
+    private static final int SUGGESTIONS = 5;
+
+    /** Keeps a copy of the names. */
+    public KnownNames {
+        names = List.copyOf(names);
+    }
+
+    /**
+     * The names most like the given one, the likeliest first: fewest letters to add, drop or change, capitals not counted.
+     *
+     * @param given any text
+     * @return at most five names
+     */
+    public List<String> nearest(String given) {
+        String wanted = given.toLowerCase(Locale.ROOT);
+        LevenshteinDistance edits = LevenshteinDistance.getDefaultInstance();
+        return names.stream()
+                .sorted(Comparator.comparingInt(name -> edits.apply(wanted, name.toLowerCase(Locale.ROOT))))
+                .limit(SUGGESTIONS)
+                .toList();
+    }
+
+    /**
+     * The fault of naming something that is not in the set.
+     *
+     * @param path where the name stands
+     * @param given the name as it was given
+     */
+    public Fault unknown(String path, String given) {
+        String allowed = names.size() <= SUGGESTIONS
+                ? String.join(", ", names)
+                : names.size() + " names, the nearest: " + String.join(", ", nearest(given));
+        return new Fault(path, "\"" + given + "\"", allowed, "no " + kind + " of that name is known");
+    }
+}

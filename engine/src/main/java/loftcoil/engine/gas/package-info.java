@@ -1,0 +1,8 @@
+/**
+ * Properties of gases: the pressure of the air at an altitude and dry air around pipes and tanks. Uses the fault room only.
+ * The standard atmosphere is that of ISO 2533:1975. Read {@link loftcoil.engine.gas.Air} first.
+ */
+@NullMarked
+package loftcoil.engine.gas;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,44 @@
+package loftcoil.engine.pipe;
+
+import loftcoil.engine.fault.Allowed;
+
+/**
+ * A round tube by its nominal dimensions.
+ *
+ * @param name how it is named in a design, such as {@code EN1057 22x0.9}
+ * @param outerM outer diameter in m, 0.002 to 0.5
+ * @param wallM thickness of the wall in m, at least 0.0001 and less than half the outer diameter
+ */
+public record Tube(String name, double outerM, double wallM) {
+
+    /** The outer diameters accepted, in m. */
+    public static final Allowed OUTER = new Allowed(0.002, 0.5, "m");
+
+    private static final double LEAST_WALL_M = 1e-4;
+    private static final double LEAST_BORE_M = 1e-3;
+
+    /**
+     * Checks the dimensions.
+     *
+     * @throws loftcoil.engine.fault.RefusedException where a dimension is outside its range or not a number
+     */
+    public Tube {
+        OUTER.require("outerM", outerM);
+        new Allowed(LEAST_WALL_M, (outerM - LEAST_BORE_M) / 2, "m").require("wallM", wallM);
+    }
+
+    /** Inner diameter in m. */
+    public double boreM() {
+        return outerM - 2 * wallM;
+    }
+
+    /** Inner cross-section in m². */
+    public double areaM2() {
+        return Math.PI / 4 * boreM() * boreM();
+    }
+
+    /** Water held by a metre of tube, in m³/m; the same number as {@link #areaM2}. */
+    public double volumeM3PerM() {
+        return areaM2();
+    }
+}

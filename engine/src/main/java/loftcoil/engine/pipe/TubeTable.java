@@ -1,0 +1,55 @@
+package loftcoil.engine.pipe;
+
+import java.util.List;
+import java.util.Optional;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.RefusedException;
+
+/**
+ * Copper tubes by name: EN 1057 (Europe, {@code EN1057 22x0.9}: outer diameter and wall in mm), ASTM B88 types K, L and M
+ * (North America, {@code B88 L 3/4}) and AS 1432 types A and B (Australia, {@code AS1432 B DN20}). Dimensions are nominal;
+ * the rows of AS 1432 are from memory.
+ */
+public final class TubeTable {
+
+    private static final NamedRows<Tube> ROWS = NamedRows.read(
+            "tubes.csv",
+            "tube",
+            row -> new Tube(
+                    row.getOrDefault("name", ""),
+                    Double.parseDouble(row.getOrDefault("outer_mm", "")) / 1000,
+                    Double.parseDouble(row.getOrDefault("wall_mm", "")) / 1000));
+
+    private TubeTable() {}
+
+    /** The tube of a name, exactly as in {@link #names}. */
+    public static Optional<Tube> find(String name) {
+        return ROWS.find(name);
+    }
+
+    /**
+     * The tube of a name.
+     *
+     * @param path where the name stands, for the refusal
+     * @param name exactly as in {@link #names}
+     * @throws RefusedException where there is no such tube, naming the nearest
+     */
+    public static Tube require(String path, String name) {
+        return ROWS.require(path, name);
+    }
+
+    /** All names: by standard, then type, then size. */
+    public static List<String> names() {
+        return ROWS.known().names();
+    }
+
+    /** The names most like a mistyped one, the likeliest first. */
+    public static List<String> nearest(String name) {
+        return ROWS.known().nearest(name);
+    }
+
+    /** The fault of an unknown name, for collecting. */
+    public static Fault unknown(String path, String name) {
+        return ROWS.known().unknown(path, name);
+    }
+}
