@@ -1,0 +1,40 @@
+package loftcoil.runner.course;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import loftcoil.runner.exercise.Exercise;
+import loftcoil.runner.lesson.Lesson;
+
+/**
+ * All there is to learn.
+ *
+ * @param lessons in order of their numbers, at least one
+ * @param exercises by path; each is used by exactly one lesson
+ */
+public record Course(List<Lesson> lessons, Map<String, Exercise> exercises) {
+
+    /** Keeps its own copies. */
+    public Course {
+        lessons = List.copyOf(lessons);
+        exercises = Map.copyOf(exercises);
+    }
+
+    /** The lesson of that name. */
+    public Optional<Lesson> lesson(String id) {
+        return lessons.stream().filter(lesson -> lesson.id().equals(id)).findFirst();
+    }
+
+    /**
+     * The exercise of that path.
+     *
+     * @throws IllegalArgumentException where there is none; a question step of this course always has one
+     */
+    public Exercise exercise(String path) {
+        Exercise exercise = exercises.get(path);
+        if (exercise == null) {
+            throw new IllegalArgumentException("no exercise " + path);
+        }
+        return exercise;
+    }
+}

@@ -1,0 +1,125 @@
+package loftcoil.runner.course;
+
+import java.io.IOException;
+import java.net.URISyntaxException;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.CodeSource;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import loftcoil.runner.exercise.Exercise;
+import loftcoil.runner.exercise.ExerciseReader;
+import loftcoil.runner.exercise.ExerciseRefusedException;
+import loftcoil.runner.lesson.LessonParser;
+import loftcoil.runner.lesson.ParsedLesson;
+
+/** Reads all lessons and exercises, from this program's own content or from a writer's folders. */
+public final class CourseReader {
+
+    private static final String LESSONS = "loftcoil/lessons";
+    private static final String EXERCISES = "loftcoil/exercises";
+    private static final Pattern LESSON_FILE = Pattern.compile("(\\d\\d-[a-z0-9]+(?:-[a-z0-9]+)*)\\.md");
+    private static final Pattern EXERCISE_FILE =
+            Pattern.compile("(\\d\\d-[a-z0-9]+(?:-[a-z0-9]+)*/[a-z0-9]+(?:-[a-z0-9]+)*)\\.json");
+    /** Files a writer may keep beside the lessons: they are read, not stepped through. */
+    private static final List<String> BESIDE = List.of("words.md", "README.md");
+
+    private CourseReader() {}
+
+    /**
+     * The course this program brings.
+     *
+     * @throws CourseRefusedException where anything is wrong in it
+     */
+    public static Course builtIn() {
+        try {
+            return fromCode(codeSource());
+        } catch (IOException | URISyntaxException e) {
+            throw refusal("the program's own content cannot be read (" + e.getMessage() + ")");
+        }
+    }
+
+    private static Path codeSource() throws URISyntaxException {
+        CodeSource code = CourseReader.class.getProtectionDomain().getCodeSource();
+        if (code == null || code.getLocation() == null) {
+            throw refusal("the program does not know where it was started from");
+        }
+        return Path.of(code.getLocation().toURI());
+    }
+
+    /** From a folder of classes or from a jar. */
+    static Course fromCode(Path code) throws IOException {
+        if (Files.isDirectory(code)) {
+            return read(code.resolve(LESSONS), code.resolve(EXERCISES));
+        }
+        try (FileSystem jar = FileSystems.newFileSystem(code)) {
+            return read(jar.getPath(LESSONS), jar.getPath(EXERCISES));
+        }
+    }
+
+    /**
+     * The course in a writer's folders.
+     *
+     * @param lessons folder of {@code NN-subject.md} files
+     * @param exercises folder of {@code NN-subject/name.json} files
+     * @throws CourseRefusedException where anything is wrong in any of them, with every fault found
+     */
+    public static Course read(Path lessons, Path exercises) {
+        List<CourseFault> faults = new ArrayList<>();
+        Shelf lessonShelf = new Shelf("lessons", lessons, faults);
+        Shelf exerciseShelf = new Shelf("exercises", exercises, faults);
+        List<ParsedLesson> parsed = lessons(lessonShelf, faults);
+        Map<String, Exercise> read = exercises(exerciseShelf, faults);
+        new CrossCheck(lessonShelf, exerciseShelf, faults).check(parsed, read);
+        if (!faults.isEmpty()) {
+            throw new CourseRefusedException(faults);
+        }
+        return new Course(parsed.stream().map(ParsedLesson::lesson).toList(), read);
+    }
+
+    private static List<ParsedLesson> lessons(Shelf shelf, List<CourseFault> faults) {
+        List<ParsedLesson> parsed = new ArrayList<>();
+        for (String path : shelf.paths()) {
+            var name = LESSON_FILE.matcher(path);
+            if (name.matches()) {
+                shelf.text(path).ifPresent(text -> {
+                    ParsedLesson lesson = LessonParser.read(name.group(1), shelf.shown(path), text);
+                    lesson.faults().forEach(fault -> faults.add(CourseFault.of(fault)));
+                    parsed.add(lesson);
+                });
+            } else if (path.endsWith(".md") && !BESIDE.contains(path)) {
+                shelf.fault(path, "", "not a lesson's name", "two digits and words, as in 01-warm-water.md");
+            }
+        }
+        return parsed;
+    }
+
+    private static Map<String, Exercise> exercises(Shelf shelf, List<CourseFault> faults) {
+        Map<String, Exercise> read = new TreeMap<>();
+        for (String path : shelf.paths()) {
+            var name = EXERCISE_FILE.matcher(path);
+            if (name.matches()) {
+                shelf.text(path).ifPresent(text -> {
+                    try {
+                        read.put(name.group(1), ExerciseReader.read(name.group(1), shelf.shown(path), text));
+                    } catch (ExerciseRefusedException e) {
+                        e.faults().forEach(fault -> faults.add(CourseFault.of(fault)));
+                    }
+                });
+            } else if (path.endsWith(".json")) {
+                shelf.fault(path, "", "not an exercise's name", "as in 01-warm-water/two-legs.json");
+            }
+        }
+        return read;
+    }
+
+    private static CourseRefusedException refusal(String what) {
+        return new CourseRefusedException(
+                List.of(new CourseFault("the course", "", what, "the classes folder or the jar as built")));
+    }
+}

@@ -1,0 +1,128 @@
+package loftcoil.runner.course;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import loftcoil.runner.exercise.Decision;
+import loftcoil.runner.exercise.Exercise;
+import loftcoil.runner.lesson.Lesson;
+import loftcoil.runner.lesson.LessonLink;
+import loftcoil.runner.lesson.ParsedLesson;
+import loftcoil.runner.lesson.Step;
+
+/** Checks lessons and exercises against each other: what no single file can settle. */
+final class CrossCheck {
+
+    private final Shelf lessonShelf;
+    private final Shelf exerciseShelf;
+    private final List<CourseFault> faults;
+
+    CrossCheck(Shelf lessonShelf, Shelf exerciseShelf, List<CourseFault> faults) {
+        this.lessonShelf = lessonShelf;
+        this.exerciseShelf = exerciseShelf;
+        this.faults = faults;
+    }
+
+    void check(List<ParsedLesson> parsed, Map<String, Exercise> exercises) {
+        if (parsed.isEmpty()) {
+            faults.add(new CourseFault("lessons", "", "no lesson", "at least one, such as 01-warm-water.md"));
+        }
+        order(parsed.stream().map(ParsedLesson::lesson).toList());
+        parsed.forEach(this::links);
+        Map<String, String> users = new HashMap<>();
+        for (ParsedLesson each : parsed) {
+            for (Step step : each.lesson().steps()) {
+                if (step instanceof Step.Question question) {
+                    question(each.lesson(), question, exercises, users);
+                }
+            }
+        }
+        Set<String> unused = new TreeSet<>(exercises.keySet());
+        unused.removeAll(users.keySet());
+        unused.forEach(path -> exerciseShelf.fault(
+                path + ".json", "", "used by no lesson", "an exercise that exactly one lesson links to"));
+    }
+
+    private void order(List<Lesson> lessons) {
+        Set<String> earlier = new TreeSet<>();
+        Map<String, String> numbers = new HashMap<>();
+        for (Lesson lesson : lessons) {
+            String other = numbers.putIfAbsent(lesson.id().substring(0, 2), lesson.id());
+            if (other != null) {
+                lessonShelf.fault(lesson.id() + ".md", "", "the same number as " + other, "a number of its own");
+            }
+            for (String need : lesson.needs()) {
+                if (!earlier.contains(need)) {
+                    lessonShelf.fault(
+                            lesson.id() + ".md",
+                            "1",
+                            "needs " + need + ", which is no earlier lesson",
+                            earlier.isEmpty() ? "nothing, as this is the first" : String.join(", ", earlier));
+                }
+            }
+            earlier.add(lesson.id());
+        }
+    }
+
+    private void links(ParsedLesson parsed) {
+        for (LessonLink link : parsed.links()) {
+            String file = link.target().replaceFirst("#.*", "");
+            boolean within = file.isEmpty() && link.target().startsWith("#");
+            if (!within && !lessonShelf.has(file)) {
+                lessonShelf.fault(
+                        parsed.lesson().id() + ".md",
+                        link.line() + ":" + link.column(),
+                        "link to “" + link.target() + "”, where there is nothing",
+                        "a file of the lessons folder");
+            }
+        }
+    }
+
+    private void question(
+            Lesson lesson, Step.Question question, Map<String, Exercise> exercises, Map<String, String> users) {
+        String place = question.line() + ":1";
+        String other = users.putIfAbsent(question.exercise(), lesson.id() + ".md:" + question.line());
+        if (other != null) {
+            lessonShelf.fault(
+                    lesson.id() + ".md",
+                    place,
+                    "exercise " + question.exercise() + " is used already, by " + other,
+                    "each exercise once");
+        }
+        Exercise exercise = exercises.get(question.exercise());
+        if (exercise != null) {
+            fits(lesson, question, exercise);
+        } else if (!exerciseShelf.has(question.exercise() + ".json")) {
+            // One that is there but faulty has its own faults already.
+            lessonShelf.fault(
+                    lesson.id() + ".md",
+                    place,
+                    "exercise " + question.exercise() + " does not exist",
+                    "a file of the exercises folder");
+        }
+    }
+
+    private void fits(Lesson lesson, Step.Question question, Exercise exercise) {
+        Step.Asked asked = exercise.before()
+                ? Step.Asked.PREDICT
+                : exercise instanceof Decision ? Step.Asked.DECIDE : Step.Asked.QUESTION;
+        if (question.asked() != asked) {
+            lessonShelf.fault(
+                    lesson.id() + ".md",
+                    question.line() + ":1",
+                    word(question.asked()) + " for " + exercise.path(),
+                    word(asked) + ", as the exercise is a " + exercise.form()
+                            + (exercise.before() ? " with when: before" : ""));
+        }
+    }
+
+    private static String word(Step.Asked asked) {
+        return switch (asked) {
+            case PREDICT -> "Predict:";
+            case QUESTION -> "Question:";
+            case DECIDE -> "Decide:";
+        };
+    }
+}

@@ -1,0 +1,189 @@
+package loftcoil.runner.exercise;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedMap;
+import loftcoil.runner.unit.UnitText;
+import loftcoil.runner.unit.WrittenUnit;
+
+/** Reads an exercise from its JSON, with all faults at once. */
+public final class ExerciseReader {
+
+    /** Longest exercise file, in UTF-16 units. */
+    public static final int LONGEST = 200_000;
+
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .build();
+    private static final String KINDS = "\"quantity\", \"choice\", \"java\" or \"decision\"";
+
+    private ExerciseReader() {}
+
+    /**
+     * The exercise in that JSON.
+     *
+     * @param path path below the exercises folder without ending, such as {@code 01-warm-water/two-legs}
+     * @param fileName the file as its writer knows it, for messages
+     * @param json what stands in the file
+     * @throws ExerciseRefusedException where anything is wrong in it, with every fault found
+     */
+    public static Exercise read(String path, String fileName, String json) {
+        List<ExerciseFault> faults = new ArrayList<>();
+        Fields fields = new Fields(fileName, "", tree(fileName, json), faults);
+        refuse(faults);
+        Exercise exercise = exercise(path, fields, faults);
+        fields.done();
+        Places.check(fields, exercise);
+        refuse(faults);
+        return exercise;
+    }
+
+    private static void refuse(List<ExerciseFault> faults) {
+        if (!faults.isEmpty()) {
+            throw new ExerciseRefusedException(faults);
+        }
+    }
+
+    private static JsonNode tree(String file, String json) {
+        if (json.length() > LONGEST) {
+            String what = json.length() + " characters";
+            throw new ExerciseRefusedException(
+                    List.of(new ExerciseFault(file, "the file", what, "at most " + LONGEST)));
+        }
+        try {
+            JsonNode tree = MAPPER.readTree(json);
+            return tree == null ? MAPPER.missingNode() : tree;
+        } catch (JsonProcessingException e) {
+            String place = e.getLocation() == null
+                    ? "the file"
+                    : "line " + e.getLocation().getLineNr() + ", column "
+                            + e.getLocation().getColumnNr();
+            String why = e.getOriginalMessage().lines().findFirst().orElse("no JSON");
+            throw new ExerciseRefusedException(List.of(new ExerciseFault(file, place, why, "one JSON object")));
+        }
+    }
+
+    private static Exercise exercise(String path, Fields fields, List<ExerciseFault> faults) {
+        String kind = fields.text("kind", KINDS);
+        return switch (kind) {
+            case "quantity" -> quantity(path, fields);
+            case "choice" -> choice(path, fields);
+            case "java" -> code(path, fields);
+            case "decision" -> decision(path, fields);
+            default -> {
+                if (!kind.isBlank()) {
+                    fields.fault("kind", "“" + kind + "”", KINDS);
+                }
+                // Without its kind, no other field can be judged.
+                throw new ExerciseRefusedException(faults);
+            }
+        };
+    }
+
+    private static About about(String path, Fields fields, boolean judged, boolean reckoned) {
+        String text = fields.text("text", "the question, in CommonMark");
+        SortedMap<String, About.Span> vary = PartsReader.vary(fields);
+        String allowed = "where the reference value is from; \"common practice\" or \"from memory\" where that is so";
+        String source = judged ? fields.text("source", allowed) : fields.optionalText("source", allowed);
+        return new About(path, text, before(fields), vary, source, PartsReader.solution(fields, judged, reckoned));
+    }
+
+    private static boolean before(Fields fields) {
+        String when = fields.optionalText("when", "\"before\", for a prediction, or nothing");
+        if (!when.isEmpty() && !when.equals("before")) {
+            fields.fault("when", "“" + when + "”", "\"before\", for a prediction, or nothing");
+        }
+        return when.equals("before");
+    }
+
+    private static Quantity quantity(String path, Fields fields) {
+        About about = about(path, fields, true, true);
+        Reference reference = PartsReader.reference(fields.inner("reference", "{\"java\": …, \"unit\": …}"));
+        List<Reference> also = fields.each("also", PartsReader::reference);
+        also.stream()
+                .filter(other -> sameKind(reference, other))
+                .forEach(other -> fields.fault(
+                        "also", "unit “" + other.unit() + "”", "units of another kind; fitting ones are taken anyway"));
+        return new Quantity(
+                about,
+                reference,
+                also,
+                PartsReader.published(fields, about.vary().keySet()),
+                PartsReader.temperature(fields, reference.unit()),
+                PartsReader.tolerance(fields),
+                PartsReader.mistakes(fields),
+                slips(fields));
+    }
+
+    private static boolean sameKind(Reference one, Reference other) {
+        WrittenUnit unit = UnitText.read(one.unit()).orElse(null);
+        return unit != null && UnitText.read(other.unit()).filter(unit::fits).isPresent();
+    }
+
+    private static List<Quantity.Slip> slips(Fields fields) {
+        List<Quantity.Slip> slips = new ArrayList<>();
+        for (String word : fields.texts("slips", "\"diameter\" or \"diameter-squared\"")) {
+            switch (word) {
+                case "diameter" -> slips.add(Quantity.Slip.DIAMETER);
+                case "diameter-squared" -> slips.add(Quantity.Slip.DIAMETER_SQUARED);
+                default -> fields.fault("slips", "“" + word + "”", "\"diameter\" or \"diameter-squared\"");
+            }
+        }
+        return slips;
+    }
+
+    private static Choice choice(String path, Fields fields) {
+        About about = about(path, fields, true, false);
+        List<Choice.Option> options = fields.each("choices", choice -> {
+            Choice.Option option = new Choice.Option(
+                    choice.text("text", "what the choice says"),
+                    choice.yesOrNo("right"),
+                    choice.text("say", "what to say to who chose it"));
+            choice.done();
+            return option;
+        });
+        Set<String> texts = new HashSet<>();
+        options.forEach(option -> texts.add(option.text().strip()));
+        long right = options.stream().filter(Choice.Option::right).count();
+        if (options.size() < 2 || right != 1 || texts.size() != options.size()) {
+            fields.fault(
+                    "choices",
+                    options.size() + " choices, " + right + " of them right, " + texts.size() + " different texts",
+                    "at least two with different texts, exactly one of them right");
+        }
+        return new Choice(about, options);
+    }
+
+    private static Code code(String path, Fields fields) {
+        About about = about(path, fields, true, true);
+        if (about.before()) {
+            fields.fault("when", "“before”", "predictions by quantity or choice only");
+        }
+        return new Code(
+                about,
+                fields.optionalText("starter", "Java to begin from"),
+                PartsReader.reference(fields.inner("reference", "{\"java\": …, \"unit\": …}")),
+                PartsReader.published(fields, about.vary().keySet()),
+                PartsReader.tolerance(fields),
+                PartsReader.mistakes(fields));
+    }
+
+    private static Decision decision(String path, Fields fields) {
+        About about = about(path, fields, false, false);
+        String change = fields.text("change", "the name of a design change, such as tank.baseM");
+        List<String> options = fields.texts("options", "texts to choose among");
+        String unit = PartsReader.unit(fields);
+        if (options.isEmpty() == !fields.has("unit") || about.before()) {
+            fields.fault("change", "unit, options and when", "either unit or a list of options, and no when");
+        }
+        return new Decision(about, change, unit, options);
+    }
+}

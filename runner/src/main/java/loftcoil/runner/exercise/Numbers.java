@@ -1,0 +1,57 @@
+package loftcoil.runner.exercise;
+
+import java.math.BigDecimal;
+import java.util.Collections;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * The numbers of one learner in one exercise. Text and Java get the same digits.
+ *
+ * @param values value by Java name
+ */
+public record Numbers(SortedMap<String, Double> values) {
+
+    /** What stands for a number in a text. */
+    static final Pattern PLACE = Pattern.compile("\\{\\{\\s*(\\w+)\\s*}}");
+
+    /** Keeps its own copies. */
+    public Numbers {
+        values = Collections.unmodifiableSortedMap(new TreeMap<>(values));
+    }
+
+    /** The given numbers. */
+    public static Numbers of(Map<String, Double> values) {
+        return new Numbers(new TreeMap<>(values));
+    }
+
+    /** The text with {@code {{name}}} replaced; names that are none of these stay as they are. */
+    public String fill(String text) {
+        Matcher place = PLACE.matcher(text);
+        return place.replaceAll(found -> {
+            Double value = values.get(found.group(1));
+            return Matcher.quoteReplacement(value == null ? found.group() : shown(value));
+        });
+    }
+
+    /** The Java with a declaration of each number in front; empty where the Java is. */
+    public String before(String java) {
+        return java.isEmpty() || values.isEmpty() ? java : declarations() + "\n" + java;
+    }
+
+    private String declarations() {
+        return values.entrySet().stream()
+                .map(value -> "double " + value.getKey() + " = " + value.getValue() + ";")
+                .collect(Collectors.joining(" "));
+    }
+
+    /** The shortest digits that mean this double, without exponent: 2.5, 200, 0.0001. */
+    static String shown(double value) {
+        BigDecimal digits = BigDecimal.valueOf(value).stripTrailingZeros();
+        return digits.toPlainString();
+    }
+}

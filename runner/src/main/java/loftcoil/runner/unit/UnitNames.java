@@ -1,0 +1,151 @@
+package loftcoil.runner.unit;
+
+import static javax.measure.MetricPrefix.CENTI;
+import static javax.measure.MetricPrefix.HECTO;
+import static javax.measure.MetricPrefix.KILO;
+import static javax.measure.MetricPrefix.MEGA;
+import static javax.measure.MetricPrefix.MILLI;
+import static tech.units.indriya.unit.Units.CELSIUS;
+import static tech.units.indriya.unit.Units.CUBIC_METRE;
+import static tech.units.indriya.unit.Units.DAY;
+import static tech.units.indriya.unit.Units.GRAM;
+import static tech.units.indriya.unit.Units.HOUR;
+import static tech.units.indriya.unit.Units.JOULE;
+import static tech.units.indriya.unit.Units.KELVIN;
+import static tech.units.indriya.unit.Units.KILOGRAM;
+import static tech.units.indriya.unit.Units.LITRE;
+import static tech.units.indriya.unit.Units.METRE;
+import static tech.units.indriya.unit.Units.MINUTE;
+import static tech.units.indriya.unit.Units.NEWTON;
+import static tech.units.indriya.unit.Units.PASCAL;
+import static tech.units.indriya.unit.Units.PERCENT;
+import static tech.units.indriya.unit.Units.SECOND;
+import static tech.units.indriya.unit.Units.WATT;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import javax.measure.Unit;
+import systems.uom.common.Imperial;
+import systems.uom.common.USCustomary;
+
+/**
+ * The written names of single units. Values come from the units library; those it lacks are from NIST Special Publication
+ * 811 (2008), appendix B.8: the International Table Btu, the conventional metre of water, and from them the rest.
+ */
+final class UnitNames {
+
+    private static final double BTU_J = 1055.05585262;
+    private static final double KILOCALORIE_J = 4186.8;
+    private static final double METRE_OF_WATER_PA = 9806.65;
+
+    private static final Map<String, WrittenUnit> EXACT = new HashMap<>();
+    private static final Map<String, List<WrittenUnit>> ANY_CASE = new HashMap<>();
+
+    static {
+        lengthsAndVolumes();
+        massesAndTimes();
+        heat();
+        pressures();
+        temperaturesAndPlain();
+    }
+
+    private UnitNames() {}
+
+    private static void lengthsAndVolumes() {
+        put(METRE, "m", "metre", "metres", "meter", "meters");
+        put(CENTI(METRE), "cm", "centimetre", "centimetres", "centimeter", "centimeters");
+        put(MILLI(METRE), "mm", "millimetre", "millimetres", "millimeter", "millimeters");
+        put(KILO(METRE), "km", "kilometre", "kilometres", "kilometer", "kilometers");
+        put(USCustomary.INCH, "in", "inch", "inches", "\"", "″");
+        put(USCustomary.FOOT, "ft", "foot", "feet", "'", "′");
+        put(USCustomary.YARD, "yd", "yard", "yards");
+        put(LITRE, "L", "l", "ℓ", "litre", "litres", "liter", "liters", "ltr");
+        put(MILLI(LITRE), "mL", "ml", "millilitre", "millilitres", "milliliter", "milliliters");
+        put(HECTO(LITRE), "hL", "hl");
+        put(CUBIC_METRE, "m³", "cbm");
+        put(USCustomary.GALLON_LIQUID, "US gal", "gal", "gallon", "gallons");
+        put(Imperial.GALLON_UK, "UK gal", "impgal", "impgallon", "impgallons");
+        put(LITRE.divide(MINUTE), "L/min", "lpm");
+        put(LITRE.divide(HOUR), "L/h", "lph");
+        put(USCustomary.GALLON_LIQUID.divide(MINUTE), "US gal/min", "gpm");
+        put(USCustomary.GALLON_LIQUID.divide(HOUR), "US gal/h", "gph");
+    }
+
+    private static void massesAndTimes() {
+        put(KILOGRAM, "kg", "kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes");
+        put(GRAM, "g", "gram", "grams", "gramme", "grammes");
+        put(KILOGRAM.multiply(1000), "t", "tonne", "tonnes");
+        put(USCustomary.POUND, "lb", "lbs", "pound", "pounds");
+        put(USCustomary.OUNCE, "oz", "ounce", "ounces");
+        put(SECOND, "s", "sec", "secs", "second", "seconds");
+        put(MINUTE, "min", "mins", "minute", "minutes");
+        put(HOUR, "h", "hr", "hrs", "hour", "hours");
+        put(DAY, "day", "d", "days");
+        put(NEWTON, "N", "newton", "newtons");
+    }
+
+    private static void heat() {
+        put(WATT, "W", "watt", "watts");
+        put(KILO(WATT), "kW", "kilowatt", "kilowatts");
+        put(JOULE, "J", "joule", "joules");
+        put(KILO(JOULE), "kJ", "kilojoule", "kilojoules");
+        put(MEGA(JOULE), "MJ", "megajoule", "megajoules");
+        put(WATT.multiply(HOUR), "Wh");
+        put(KILO(WATT).multiply(HOUR), "kWh");
+        put(JOULE.multiply(4.1868), "cal", "calorie", "calories");
+        put(JOULE.multiply(KILOCALORIE_J), "kcal", "kilocalorie", "kilocalories");
+        put(JOULE.multiply(BTU_J), "BTU", "Btu", "btus");
+        put(JOULE.multiply(BTU_J).divide(HOUR), "BTU/h", "btuh");
+        put(USCustomary.HORSEPOWER, "hp", "horsepower");
+    }
+
+    private static void pressures() {
+        put(PASCAL, "Pa", "pascal", "pascals");
+        put(HECTO(PASCAL), "hPa", "hectopascal", "hectopascals");
+        put(KILO(PASCAL), "kPa", "kilopascal", "kilopascals");
+        put(MEGA(PASCAL), "MPa", "megapascal", "megapascals");
+        put(PASCAL.multiply(100), "mbar", "millibar", "millibars");
+        put(PASCAL.multiply(100_000), "bar", "bars");
+        put(PASCAL.multiply(101_325), "atm", "atmosphere", "atmospheres");
+        put(Imperial.POUND_FORCE.divide(USCustomary.INCH.multiply(USCustomary.INCH)), "psi");
+        put(PASCAL.multiply(METRE_OF_WATER_PA), "mH₂O", "mwc");
+        put(PASCAL.multiply(METRE_OF_WATER_PA / 100), "cmH₂O", "cmwc");
+        put(PASCAL.multiply(METRE_OF_WATER_PA / 1000), "mmH₂O", "mmwc");
+        put(PASCAL.multiply(METRE_OF_WATER_PA * 0.0254), "inH₂O", "inwc", "inchwc", "incheswc");
+        put(PASCAL.multiply(METRE_OF_WATER_PA * 0.3048), "ftH₂O", "ftwc", "footwc", "feetwc");
+    }
+
+    private static void temperaturesAndPlain() {
+        put(CELSIUS, "°C", "C", "degc", "℃", "celsius", "centigrade", "degcelsius");
+        put(KELVIN, "K", "kelvin", "kelvins", "degk", "°K");
+        put(USCustomary.FAHRENHEIT, "°F", "F", "degf", "℉", "fahrenheit", "degfahrenheit");
+        put(PERCENT, "%", "percent", "pct");
+    }
+
+    private static void put(Unit<?> unit, String shown, String... others) {
+        WrittenUnit written = new WrittenUnit(shown, unit);
+        List<String> names = new ArrayList<>(List.of(others));
+        names.add(shown);
+        for (String name : names) {
+            EXACT.put(name, written);
+            List<WrittenUnit> same = ANY_CASE.computeIfAbsent(name.toLowerCase(Locale.ROOT), n -> new ArrayList<>());
+            if (!same.contains(written)) {
+                same.add(written);
+            }
+        }
+    }
+
+    /** The unit of that name: as written first, else whatever the case of its letters where only one fits. */
+    static Optional<WrittenUnit> find(String name) {
+        WrittenUnit exact = EXACT.get(name);
+        if (exact != null) {
+            return Optional.of(exact);
+        }
+        List<WrittenUnit> same = ANY_CASE.getOrDefault(name.toLowerCase(Locale.ROOT), List.of());
+        return same.size() == 1 ? Optional.of(same.get(0)) : Optional.empty();
+    }
+}

@@ -1,0 +1,44 @@
+package loftcoil.runner.unit;
+
+import java.util.Map;
+import java.util.regex.Pattern;
+
+/** Brings the many spellings of a unit to one, before it is taken apart. */
+final class UnitSpelling {
+
+    private static final Pattern WATER_COLUMN = Pattern.compile("(?i)\\b(mm|cm|m|in|inch|inches|ft|foot|feet)\\.?\\s*"
+            + "(?:H2O|H₂O|W\\.?C\\.?|W\\.?G\\.?|(?:of\\s+)?water(?:\\s+(?:column|gauge))?)(?![\\p{L}\\d])");
+    private static final Pattern DEGREES =
+            Pattern.compile("(?i)(?:°|º|˚|\\bdegrees?|\\bdeg\\.?)\\s*(?=[CFK]|celsius|fahrenheit)");
+    private static final Pattern UK_GALLON =
+            Pattern.compile("(?i)\\b(?:imp(?:erial)?|uk|british)\\.?\\s*gal(?:lons?|\\b)");
+    private static final Pattern US_GALLON = Pattern.compile("(?i)\\bus\\.?\\s*gal(?:lons?|\\b)");
+    private static final Pattern PER = Pattern.compile("(?i)(?<![\\p{L}])(?:per|a|an|each)(?=\\s)");
+    private static final Pattern SQUARE = Pattern.compile("(?i)\\b(?:sq\\.?|square)\\s*(\\p{L}+)");
+    private static final Pattern CUBIC = Pattern.compile("(?i)\\b(?:cu\\.?|cubic)\\s*(\\p{L}+)");
+    private static final Map<Character, Character> RAISED = Map.ofEntries(
+            Map.entry('⁰', '0'),
+            Map.entry('¹', '1'),
+            Map.entry('²', '2'),
+            Map.entry('³', '3'),
+            Map.entry('⁴', '4'),
+            Map.entry('⁻', '-'));
+
+    private UnitSpelling() {}
+
+    static String plain(String text) {
+        String plain = WATER_COLUMN.matcher(text).replaceAll("$1wc");
+        plain = DEGREES.matcher(plain).replaceAll("°");
+        plain = UK_GALLON.matcher(plain).replaceAll("impgal");
+        plain = US_GALLON.matcher(plain).replaceAll("gal");
+        plain = PER.matcher(plain).replaceAll("/");
+        plain = SQUARE.matcher(plain).replaceAll("$1^2");
+        plain = CUBIC.matcher(plain).replaceAll("$1^3");
+        StringBuilder lowered = new StringBuilder();
+        for (int i = 0; i < plain.length(); i++) {
+            char c = plain.charAt(i);
+            lowered.append(RAISED.getOrDefault(c, c).charValue());
+        }
+        return lowered.toString().strip();
+    }
+}
