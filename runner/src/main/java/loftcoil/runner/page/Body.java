@@ -1,0 +1,83 @@
+package loftcoil.runner.page;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.MissingNode;
+import com.sun.net.httpserver.HttpExchange;
+import java.io.IOException;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+
+/** What a request brings: a JSON object of limited size, its fields read with care. */
+final class Body {
+
+    /** A learner's snippet is a few kilobytes. */
+    static final int MOST_BYTES = 1 << 20;
+
+    private static final ObjectMapper MAPPER =
+            new ObjectMapper().enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
+
+    private Body() {}
+
+    static JsonNode none() {
+        return MissingNode.getInstance();
+    }
+
+    static JsonNode read(HttpExchange exchange) throws IOException {
+        String type = exchange.getRequestHeaders().getFirst("Content-Type");
+        if (type == null || !type.toLowerCase(Locale.ROOT).matches("application/json(\\s*;\\s*charset=utf-8)?")) {
+            throw new RefusedRequest(415, "Content-Type is " + type + ": only application/json is read here.");
+        }
+        byte[] bytes = exchange.getRequestBody().readNBytes(MOST_BYTES + 1);
+        if (bytes.length > MOST_BYTES) {
+            throw new RefusedRequest(
+                    413,
+                    "This is more than " + MOST_BYTES + " bytes, too much to take in one piece.",
+                    Map.of("Connection", "close"));
+        }
+        try {
+            JsonNode body = MAPPER.readTree(bytes);
+            if (body.isObject()) {
+                return body;
+            }
+        } catch (JsonProcessingException broken) {
+            throw new RefusedRequest(400, "The request is not JSON: " + broken.getOriginalMessage());
+        }
+        throw new RefusedRequest(400, "The request must be a JSON object.");
+    }
+
+    static String text(JsonNode body, String field) {
+        JsonNode value = body.path(field);
+        if (!value.isTextual()) {
+            throw new RefusedRequest(400, field + ": a text is needed here.");
+        }
+        return value.textValue();
+    }
+
+    static int offset(JsonNode body, String field, int most) {
+        JsonNode value = body.path(field);
+        if (!value.isInt() || !(value.intValue() >= 0 && value.intValue() <= most)) {
+            throw new RefusedRequest(400, field + " is " + value + ": allowed are 0 to " + most + ".");
+        }
+        return value.intValue();
+    }
+
+    static Map<String, Double> numbers(JsonNode body, String field) {
+        JsonNode value = body.path(field);
+        if (!value.isObject()) {
+            throw new RefusedRequest(400, field + ": names with numbers are needed here.");
+        }
+        Map<String, Double> numbers = new LinkedHashMap<>();
+        for (Map.Entry<String, JsonNode> entry : value.properties()) {
+            if (!entry.getValue().isNumber()
+                    || !Double.isFinite(entry.getValue().doubleValue())) {
+                throw new RefusedRequest(400, field + "." + entry.getKey() + ": a number is needed here.");
+            }
+            numbers.put(entry.getKey(), entry.getValue().doubleValue());
+        }
+        return numbers;
+    }
+}

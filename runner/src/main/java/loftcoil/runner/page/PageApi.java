@@ -1,0 +1,125 @@
+package loftcoil.runner.page;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import loftcoil.runner.show.Bench;
+import loftcoil.runner.show.View;
+
+/**
+ * What the page may ask, below {@code /api/}. Answers are the records of {@link View} as JSON, with each markdown text as HTML
+ * under a name of its own ({@code markdown} becomes {@code html}, {@code hintMarkdown} becomes {@code hintHtml}). A refusal is
+ * {@code {"words": …}} with a status of 400 or above.
+ *
+ * <pre>
+ * GET  course                                    View.Course
+ * GET  lesson/ID                                 View.Lesson; a snippet that ran since the start has its View.Run as "last"
+ * GET  design                                    View.Design
+ * POST run       lesson step source dragged      View.Run
+ * POST keep      lesson step source              {}
+ * POST put-back  lesson step                     View.Snippet
+ * POST answer    lesson step text                View.Reply
+ * POST complete  lesson step source cursor       list of View.Suggestion
+ * POST stop                                      {}
+ * </pre>
+ */
+final class PageApi {
+
+    private static final String LESSON = "lesson/";
+
+    private final Bench bench;
+    private final ViewJson json = new ViewJson();
+    private final LastRuns lastRuns = new LastRuns();
+    private final Map<String, Ask> asks;
+
+    PageApi(Bench bench) {
+        this.bench = bench;
+        this.asks = Map.of(
+                "course", Ask.read(body -> json.of(bench.course())),
+                "design", Ask.read(body -> json.of(bench.design())),
+                "run", Ask.change(this::run),
+                "keep", Ask.change(this::keep),
+                "put-back", Ask.change(this::putBack),
+                "answer", Ask.change(this::answer),
+                "complete", Ask.change(this::complete),
+                "stop", new Ask("POST", true, this::stop));
+    }
+
+    /** The ask of that name, if there is one. */
+    Optional<Ask> find(String name) {
+        if (name.startsWith(LESSON)) {
+            String id = name.substring(LESSON.length());
+            return id.matches("[A-Za-z0-9_-]{1,100}") ? Optional.of(Ask.read(body -> lesson(id))) : Optional.empty();
+        }
+        return Optional.ofNullable(asks.get(name));
+    }
+
+    private JsonNode lesson(String id) {
+        JsonNode lesson = json.of(bench.lesson(id));
+        lastRuns.addTo(id, lesson.path("steps"));
+        return lesson;
+    }
+
+    private JsonNode run(JsonNode body) {
+        String lesson = Body.text(body, "lesson");
+        String step = Body.text(body, "step");
+        String source = Body.text(body, "source");
+        Map<String, Double> dragged = Body.numbers(body, "dragged");
+        JsonNode run = json.of(bench.run(lesson, step, source, dragged));
+        lastRuns.put(lesson, step, source, dragged, run);
+        return run;
+    }
+
+    private JsonNode keep(JsonNode body) {
+        bench.keep(Body.text(body, "lesson"), Body.text(body, "step"), Body.text(body, "source"));
+        return nothing();
+    }
+
+    private JsonNode putBack(JsonNode body) {
+        return json.of(bench.putBack(Body.text(body, "lesson"), Body.text(body, "step")));
+    }
+
+    private JsonNode answer(JsonNode body) {
+        return json.of(bench.answer(Body.text(body, "lesson"), Body.text(body, "step"), Body.text(body, "text")));
+    }
+
+    private JsonNode complete(JsonNode body) {
+        String source = Body.text(body, "source");
+        int cursor = Body.offset(body, "cursor", source.length());
+        return json.of(bench.complete(Body.text(body, "lesson"), Body.text(body, "step"), source, cursor));
+    }
+
+    private JsonNode stop(JsonNode body) {
+        bench.stop();
+        return nothing();
+    }
+
+    private ObjectNode nothing() {
+        return json.object();
+    }
+
+    /**
+     * One thing to ask.
+     *
+     * @param method HTTP method
+     * @param atOnce true where it must be answered however busy we are
+     * @param call gives the answer to a body
+     */
+    record Ask(String method, boolean atOnce, Function<JsonNode, JsonNode> call) {
+
+        static Ask read(Function<JsonNode, JsonNode> call) {
+            return new Ask("GET", false, call);
+        }
+
+        static Ask change(Function<JsonNode, JsonNode> call) {
+            return new Ask("POST", false, call);
+        }
+
+        /** True where it brings a body and must say which page it is from. */
+        boolean changes() {
+            return method.equals("POST");
+        }
+    }
+}

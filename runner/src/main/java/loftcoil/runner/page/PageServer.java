@@ -1,0 +1,85 @@
+package loftcoil.runner.page;
+
+import com.sun.net.httpserver.HttpServer;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.net.URI;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
+import loftcoil.runner.show.Bench;
+
+/**
+ * Serves the page on 127.0.0.1. The opening address carries a secret; who has it gets a cookie and is sent on to a clean
+ * address. Nothing else is answered with the learner's work.
+ */
+public final class PageServer implements AutoCloseable {
+
+    /** Requests worked on at once; {@link Router} keeps two of them free for stopping and for files. */
+    private static final int THREADS = 8;
+
+    private static final int WAITING = 64;
+
+    private final HttpServer server;
+    private final ThreadPoolExecutor pool;
+    private final URI address;
+
+    private PageServer(HttpServer server, ThreadPoolExecutor pool, URI address) {
+        this.server = server;
+        this.pool = pool;
+        this.address = address;
+    }
+
+    /**
+     * Starts serving.
+     *
+     * @param bench what the page works on; it stays open when the server closes
+     * @param setup port and where failures are told
+     * @throws IOException where the port cannot be had
+     */
+    public static PageServer open(Bench bench, PageSetup setup) throws IOException {
+        tune();
+        InetSocketAddress place =
+                new InetSocketAddress(InetAddress.getByAddress(new byte[] {127, 0, 0, 1}), setup.port());
+        HttpServer server = HttpServer.create(place, WAITING);
+        int port = server.getAddress().getPort();
+        Secret secret = Secret.make(port);
+        Router router = new Router(new Gate(port, secret), secret, new PageApi(bench), setup.trouble(), THREADS - 2);
+        ThreadPoolExecutor pool = new ThreadPoolExecutor(
+                THREADS, THREADS, 30, TimeUnit.SECONDS, new ArrayBlockingQueue<>(WAITING), work -> {
+                    Thread thread = new Thread(work, "page");
+                    thread.setDaemon(true);
+                    return thread;
+                });
+        pool.allowCoreThreadTimeOut(true);
+        server.setExecutor(pool);
+        server.createContext("/", router);
+        server.start();
+        return new PageServer(server, pool, URI.create("http://127.0.0.1:" + port + Secret.PATH + secret.token()));
+    }
+
+    /** The address to open, with its secret. */
+    public URI address() {
+        return address;
+    }
+
+    /** Ends all serving at once. */
+    @Override
+    public void close() {
+        server.stop(0);
+        pool.shutdownNow();
+    }
+
+    /** The JDK's server reads these when its classes load: no delay on small packets, no endless half-sent request. */
+    private static void tune() {
+        setIfAbsent("sun.net.httpserver.nodelay", "true");
+        setIfAbsent("sun.net.httpserver.maxReqTime", "30");
+    }
+
+    private static void setIfAbsent(String key, String value) {
+        if (System.getProperty(key) == null) {
+            System.setProperty(key, value);
+        }
+    }
+}

@@ -1,0 +1,93 @@
+package loftcoil.runner.page;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.sun.net.httpserver.Headers;
+import com.sun.net.httpserver.HttpExchange;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.zip.GZIPOutputStream;
+
+/** An answer, sent with the same careful headers whatever it is. */
+final class Reply {
+
+    static final String JSON = "application/json; charset=utf-8";
+
+    /** Nothing but our own files, and pictures written into the page as data. */
+    private static final String CONTENT_POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; "
+            + "img-src 'self' data:; connect-src 'self'; font-src 'self'; base-uri 'none'; form-action 'none'; "
+            + "frame-ancestors 'none'";
+
+    private static final Map<String, String> ALWAYS = Map.of(
+            "Content-Security-Policy", CONTENT_POLICY,
+            "X-Content-Type-Options", "nosniff",
+            "X-Frame-Options", "DENY",
+            "Referrer-Policy", "no-referrer",
+            "Cross-Origin-Opener-Policy", "same-origin",
+            "Cross-Origin-Resource-Policy", "same-origin",
+            "Cache-Control", "no-store");
+
+    /** Below this, packing costs more than it saves. */
+    private static final int WORTH_PACKING = 4096;
+
+    private final int status;
+    private final String type;
+    private final byte[] bytes;
+    private final Map<String, String> headers;
+
+    /**
+     * An answer.
+     *
+     * @param status HTTP status code
+     * @param type media type
+     * @param bytes the content; not copied, never changed
+     * @param headers what only this answer says; takes precedence
+     */
+    Reply(int status, String type, byte[] bytes, Map<String, String> headers) {
+        this.status = status;
+        this.type = type;
+        this.bytes = bytes;
+        this.headers = headers;
+    }
+
+    static Reply refusal(RefusedRequest refused) {
+        String json = JsonNodeFactory.instance
+                .objectNode()
+                .put("words", refused.words())
+                .toString();
+        return new Reply(refused.status(), JSON, json.getBytes(StandardCharsets.UTF_8), refused.headers());
+    }
+
+    void send(HttpExchange exchange) throws IOException {
+        Headers out = exchange.getResponseHeaders();
+        ALWAYS.forEach(out::set);
+        out.set("Content-Type", type);
+        headers.forEach(out::set);
+        byte[] content = bytes;
+        if (bytes.length >= WORTH_PACKING) {
+            out.set("Vary", "Accept-Encoding");
+            if (takesGzip(exchange)) {
+                out.set("Content-Encoding", "gzip");
+                content = packed(bytes);
+            }
+        }
+        exchange.sendResponseHeaders(status, content.length == 0 ? -1 : content.length);
+        if (content.length > 0) {
+            exchange.getResponseBody().write(content);
+        }
+    }
+
+    private static boolean takesGzip(HttpExchange exchange) {
+        String accepted = exchange.getRequestHeaders().getFirst("Accept-Encoding");
+        return accepted != null && accepted.matches("(?i).*\\bgzip\\b(?!\\s*;\\s*q=0(\\.0*)?\\s*(,|$)).*");
+    }
+
+    private static byte[] packed(byte[] bytes) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream(bytes.length / 3);
+        try (GZIPOutputStream gzip = new GZIPOutputStream(out)) {
+            gzip.write(bytes);
+        }
+        return out.toByteArray();
+    }
+}

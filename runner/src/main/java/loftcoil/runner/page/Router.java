@@ -1,0 +1,137 @@
+package loftcoil.runner.page;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.sun.net.httpserver.HttpExchange;
+import com.sun.net.httpserver.HttpHandler;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+import java.util.concurrent.Semaphore;
+import java.util.function.Consumer;
+import loftcoil.engine.fault.RefusedException;
+
+/** Decides which part answers a request, after the gate has let it pass. */
+final class Router implements HttpHandler {
+
+    private static final String API = "/api/";
+
+    private final Gate gate;
+    private final Secret secret;
+    private final PageApi api;
+    private final Consumer<Throwable> trouble;
+    private final Assets assets = Assets.load();
+
+    /** Fewer than there are threads, so that a stop is answered however many runs are waiting. */
+    private final Semaphore slots;
+
+    Router(Gate gate, Secret secret, PageApi api, Consumer<Throwable> trouble, int slots) {
+        this.gate = gate;
+        this.secret = secret;
+        this.api = api;
+        this.trouble = trouble;
+        this.slots = new Semaphore(slots);
+    }
+
+    @Override
+    public void handle(HttpExchange exchange) throws IOException {
+        try (exchange) {
+            reply(exchange).send(exchange);
+        }
+    }
+
+    private Reply reply(HttpExchange exchange) throws IOException {
+        try {
+            gate.checkPlace(exchange);
+            String path = exchange.getRequestURI().getRawPath();
+            return path == null ? notFound() : route(exchange, path);
+        } catch (RefusedRequest refused) {
+            return Reply.refusal(refused);
+        } catch (RefusedException | IllegalArgumentException refused) {
+            return Reply.refusal(new RefusedRequest(400, String.valueOf(refused.getMessage())));
+        } catch (NoSuchElementException unknown) {
+            return Reply.refusal(new RefusedRequest(404, String.valueOf(unknown.getMessage())));
+        } catch (RuntimeException failure) {
+            trouble.accept(failure);
+            return Reply.refusal(new RefusedRequest(
+                    500, "Loftcoil stumbled over this. Your text is still here; the terminal window says more."));
+        }
+    }
+
+    private Reply route(HttpExchange exchange, String path) throws IOException {
+        if (path.startsWith(Secret.PATH)) {
+            return enter(exchange, path.substring(Secret.PATH.length()));
+        }
+        if (path.equals("/")) {
+            need(exchange, "GET");
+            return gate.knows(exchange) ? assets.page() : assets.closedDoor();
+        }
+        gate.checkSameSite(exchange);
+        if (path.startsWith(API)) {
+            return call(exchange, path.substring(API.length()));
+        }
+        Optional<Reply> file = assets.find(path, exchange.getRequestHeaders().getFirst("If-None-Match"));
+        if (file.isEmpty()) {
+            return notFound();
+        }
+        need(exchange, "GET");
+        return file.get();
+    }
+
+    private Reply enter(HttpExchange exchange, String token) {
+        need(exchange, "GET");
+        if (!secret.opens(token)) {
+            return assets.closedDoor();
+        }
+        return new Reply(
+                303,
+                "text/plain; charset=utf-8",
+                new byte[0],
+                Map.of("Location", "/", "Set-Cookie", secret.setCookie()));
+    }
+
+    private Reply call(HttpExchange exchange, String name) throws IOException {
+        if (!gate.knows(exchange)) {
+            throw new RefusedRequest(401, "Open the address printed in Loftcoil's terminal window.");
+        }
+        Optional<PageApi.Ask> ask = api.find(name);
+        if (ask.isEmpty()) {
+            return notFound();
+        }
+        need(exchange, ask.get().method());
+        JsonNode body = Body.none();
+        if (ask.get().changes()) {
+            gate.checkOriginGiven(exchange);
+            body = Body.read(exchange);
+        }
+        return ask.get().atOnce() ? answer(ask.get(), body) : inSlot(ask.get(), body);
+    }
+
+    private Reply inSlot(PageApi.Ask ask, JsonNode body) {
+        if (!slots.tryAcquire()) {
+            throw new RefusedRequest(
+                    503, "Loftcoil is still busy with what you asked before. Stop it, or wait a moment.");
+        }
+        try {
+            return answer(ask, body);
+        } finally {
+            slots.release();
+        }
+    }
+
+    private static Reply answer(PageApi.Ask ask, JsonNode body) {
+        byte[] bytes = ask.call().apply(body).toString().getBytes(StandardCharsets.UTF_8);
+        return new Reply(200, Reply.JSON, bytes, Map.of());
+    }
+
+    private static void need(HttpExchange exchange, String method) {
+        if (!exchange.getRequestMethod().equals(method)) {
+            throw new RefusedRequest(405, "This address takes " + method + " only.", Map.of("Allow", method));
+        }
+    }
+
+    private static Reply notFound() {
+        return Reply.refusal(new RefusedRequest(404, "There is nothing at this address."));
+    }
+}

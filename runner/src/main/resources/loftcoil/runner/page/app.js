@@ -1,0 +1,89 @@
+// Starts the page: reads the address, opens that lesson, keeps list, riser and loop in step with it.
+import * as api from './api.js';
+import { clear, el, id, say } from './dom.js';
+import { showBanner } from './banner.js';
+import { showLesson } from './lesson.js';
+import { showLessons } from './lessons.js';
+import { showRiser } from './riser.js';
+import { refreshLoop } from './loop.js';
+import { readAddress } from './address.js';
+import { setUpHelp } from './help.js';
+import { setUpFolds } from './folds.js';
+
+const state = { course: null, lesson: null };
+
+async function refreshCourse() {
+  state.course = await api.course();
+  showLessons(state.course, state.lesson ? state.lesson.id : '');
+  showRiser(state.course, state.lesson);
+}
+
+function afterReply(reply, question) {
+  const design = question.asked === 'decide' && reply.state === 'decided' ? refreshLoop() : Promise.resolve();
+  return Promise.allSettled([refreshCourse(), design]);
+}
+
+async function openLesson(lessonId, step, asked) {
+  const main = id('lesson');
+  main.setAttribute('aria-busy', 'true');
+  try {
+    const lesson = await api.lesson(lessonId);
+    const moved = state.lesson !== null;
+    state.lesson = lesson;
+    document.title = `${lesson.title} · Loftcoil`;
+    const shown = showLesson(main, lesson, { course: state.course, afterReply });
+    await refreshCourse();
+    shown.goTo(step || (asked ? '' : lesson.at), { focus: moved, marked: !step && !asked });
+  } catch (trouble) {
+    if (trouble.status !== 404) throw trouble;
+    state.lesson = null;
+    document.title = 'No such lesson · Loftcoil';
+    clear(main).append(
+      el('h1', {}, 'No such lesson'),
+      el('p', {}, `There is no lesson named “${lessonId}”. Choose one from the list.`));
+    await refreshCourse();
+  } finally {
+    main.removeAttribute('aria-busy');
+  }
+}
+
+async function follow() {
+  const { lesson, step } = readAddress();
+  try {
+    if (!state.course) await refreshCourse();
+    if (!state.course.lessons.length) return emptyCourse();
+    const wanted = lesson || state.course.open || state.course.lessons[0].id;
+    if (state.lesson && state.lesson.id === wanted && step) {
+      const place = document.getElementById(`step-${step}`);
+      if (place) { place.scrollIntoView(); place.focus({ preventScroll: true }); }
+    } else {
+      await openLesson(wanted, step, false);
+    }
+  } catch (trouble) {
+    showTrouble(trouble);
+  }
+}
+
+function emptyCourse() {
+  clear(id('lesson')).append(
+    el('h1', {}, 'No lessons yet'),
+    el('p', {}, 'This copy of Loftcoil holds no lessons.'));
+}
+
+function showTrouble(trouble) {
+  if (api.isGone(trouble)) showBanner(follow);
+  else say(trouble.message);
+  const main = id('lesson');
+  if (main.querySelector('.waiting')) {
+    clear(main).append(el('h1', {}, 'The lesson did not open'), el('p', {}, trouble.message));
+  }
+}
+
+setUpFolds();
+setUpHelp();
+window.addEventListener('hashchange', follow);
+id('skip').addEventListener('click', (event) => {
+  event.preventDefault();
+  id('lesson').focus();
+});
+follow().then(() => refreshLoop()).catch(showTrouble);

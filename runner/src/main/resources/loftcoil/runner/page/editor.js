@@ -1,0 +1,86 @@
+// The Java editor: highlighting, suggestions from Loftcoil, marked lines. Tab types spaces; Esc leaves.
+/* global CodeMirror */
+import * as api from './api.js';
+
+const PLAIN_CHARS = /[A-Za-z0-9_$]/;
+
+/**
+ * Puts an editor into `place`, which must be in the page already.
+ * @param {{label: string, source: string, lesson: string, step: string, changed: Function, run: Function, leave: Function}} how
+ */
+export function makeEditor(place, how) {
+  const editor = CodeMirror(place, {
+    value: how.source,
+    mode: 'text/x-java',
+    theme: 'loftcoil',
+    indentUnit: 4,
+    lineNumbers: true,
+    lineWrapping: true,
+    viewportMargin: Infinity,
+    matchBrackets: true,
+    autoCloseBrackets: true,
+    screenReaderLabel: how.label,
+    inputStyle: 'contenteditable',
+    extraKeys: {
+      Tab: (cm) => (cm.somethingSelected() ? cm.indentSelection('add') : cm.replaceSelection('    ')),
+      'Shift-Tab': (cm) => cm.indentSelection('subtract'),
+      'Ctrl-Enter': () => how.run(),
+      'Cmd-Enter': () => how.run(),
+      'Ctrl-Space': (cm) => suggest(cm, how),
+      Esc: () => how.leave(),
+    },
+  });
+  const field = editor.getInputField();
+  field.setAttribute('aria-label', how.label);
+  field.setAttribute('role', 'textbox');
+  field.setAttribute('aria-multiline', 'true');
+  editor.on('change', (cm, change) => {
+    if (change.origin === 'setValue') return;
+    how.changed(cm.getValue());
+    if (change.origin === '+input' && change.text.length === 1 && change.text[0] === '.') suggest(cm, how, true);
+  });
+  return wrapped(editor);
+}
+
+function wrapped(editor) {
+  let marked = [];
+  return {
+    text: () => editor.getValue(),
+    setText: (text) => editor.setValue(text),
+    focus: () => editor.focus(),
+    refresh: () => editor.refresh(),
+    mark(lines) {
+      for (const handle of marked) editor.removeLineClass(handle, 'wrap', 'line-problem');
+      marked = lines.filter((line) => line >= 1 && line <= editor.lineCount())
+        .map((line) => editor.addLineClass(line - 1, 'wrap', 'line-problem'));
+    },
+    goTo(line, column) {
+      editor.focus();
+      editor.setCursor({ line: Math.max(0, line - 1), ch: Math.max(0, column - 1) });
+    },
+  };
+}
+
+async function find(cm, how) {
+  const source = cm.getValue();
+  const cursor = cm.indexFromPos(cm.getCursor());
+  const list = await api.complete(how.lesson, how.step, source, cursor);
+  const start = list.length ? list[0].from : cursor;
+  return {
+    from: cm.posFromIndex(start),
+    to: cm.getCursor(),
+    list: list.map((each) => ({ text: each.text, from: cm.posFromIndex(each.from), to: cm.getCursor() })),
+  };
+}
+
+function suggest(cm, how, afterDot = false) {
+  // A dot within a number or a comment wants no list.
+  const token = cm.getTokenAt(cm.getCursor());
+  if (afterDot && /comment|string|number/.test(token.type || '')) return;
+  cm.showHint({
+    hint: (editor) => find(editor, how).catch(() => null),
+    completeSingle: !afterDot,
+    closeCharacters: /[\s()[\]{};:>,]/,
+    updateOnCursorActivity: PLAIN_CHARS.test(token.string) || afterDot,
+  });
+}

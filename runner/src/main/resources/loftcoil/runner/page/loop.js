@@ -1,0 +1,40 @@
+// The panel with the learner's own design. Others may ask to be told when it changes.
+import * as api from './api.js';
+import { clear, el, id, sign } from './dom.js';
+import { drawn } from './picture.js';
+
+const watchers = new Map();
+
+/** Calls `told` with the design whenever it changes, as long as `place` is in the page. */
+export function watchLoop(place, told) {
+  watchers.set(place, told);
+}
+
+export async function refreshLoop() {
+  try {
+    show(await api.design());
+  } catch (trouble) {
+    if (!id('loop').firstChild) {
+      id('loop').append(el('p', { class: 'quiet' }, `Your loop cannot be shown: ${trouble.message}`));
+    }
+  }
+}
+
+function show(design) {
+  id('loop-brief').textContent = design.name;
+  clear(id('loop')).append(...[
+    el('p', { class: 'circulates' }, design.circulates),
+    el('div', { class: 'drawn-frame' }, drawn(design.picture)),
+    el('dl', {}, ...design.figures.flatMap((each) => [el('dt', {}, each.label), el('dd', {}, each.value)])),
+    cautions(design.cautions)].filter(Boolean));
+  for (const [place, told] of watchers) {
+    if (place.isConnected) told(design);
+    else watchers.delete(place);
+  }
+}
+
+function cautions(list) {
+  if (!list.length) return null;
+  return el('div', { class: 'warning caution' }, sign('caution'),
+    el('div', {}, el('p', { class: 'warning-word' }, 'Mind'), el('ul', {}, ...list.map((words) => el('li', {}, words)))));
+}

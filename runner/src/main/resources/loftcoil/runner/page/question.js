@@ -1,0 +1,118 @@
+// A question: something to type, choose or write in Java; what is said to it stands beneath.
+import * as api from './api.js';
+import { el, prose } from './dom.js';
+import { makeEditor } from './editor.js';
+import { showBanner } from './banner.js';
+import { showReply } from './reply.js';
+import { forget, remember, remembered } from './keep.js';
+
+const WORDS = {
+  predict: { kind: 'Before you run it', button: 'Note my guess' },
+  question: { kind: 'Question', button: 'Check' },
+  decide: { kind: 'Your decision', button: 'Put it in my design' },
+};
+
+export function questionStep(step, { lesson, outline, afterReply }) {
+  const words = WORDS[step.asked];
+  const key = `answer ${lesson.id}/${step.id}`;
+  const reply = el('div', { class: 'reply', 'aria-live': 'polite' });
+  const button = el('button', { type: 'submit', class: 'main' }, words.button);
+  const current = el('p', { class: 'current' });
+  const field = fieldFor(step, key, remembered(key) ?? (step.reply ? step.reply.answer : ''), lesson.id);
+  const form = el('form', { novalidate: true }, field.box, el('div', { class: 'form-foot' }, button));
+  const level = Math.min(outline.level + 1, 6);
+  const heading = el(`h${level}`, { class: 'question-label', 'data-own': 'yes', id: `q-${step.id}` }, step.label);
+  const box = el('section', { class: `question ${step.asked}`, 'aria-labelledby': `q-${step.id}` },
+    el('p', { class: 'question-kind' }, words.kind), heading, prose(step.html), current, form, reply);
+  showCurrent(current, step.current);
+  if (step.reply) showReply(reply, step.reply);
+  form.addEventListener('submit', async (event) => {
+    event.preventDefault();
+    const text = field.text();
+    if (!text.trim()) return ask(reply, field, step);
+    await send({ lesson, step, text, reply, button, current, key, afterReply });
+  });
+  box.addEventListener('placed', () => field.placed(() => form.requestSubmit(), () => button.focus()), { once: true });
+  return box;
+}
+
+function showCurrent(place, current) {
+  place.hidden = !current;
+  place.replaceChildren('In your design now: ', el('strong', {}, current));
+}
+
+function ask(reply, field, step) {
+  const words = step.options.length ? 'Choose one first.' : 'Type an answer first.';
+  reply.replaceChildren(el('p', { class: 'quiet' }, words));
+  field.focus();
+}
+
+async function send({ lesson, step, text, reply, button, current, key, afterReply }) {
+  button.disabled = true;
+  try {
+    const said = await api.answer(lesson.id, step.id, text);
+    forget(key);
+    showReply(reply, said);
+    if (said.state === 'decided') showCurrent(current, said.answer);
+    await afterReply(said, step);
+  } catch (trouble) {
+    remember(key, text);
+    if (api.isGone(trouble)) showBanner(() => {});
+    reply.replaceChildren(el('p', { class: 'trouble' }, `Not sent: ${trouble.message} Your answer still stands above.`));
+  } finally {
+    button.disabled = false;
+  }
+}
+
+function fieldFor(step, key, text, lessonId) {
+  if (step.form === 'java') return javaField(step, key, text || step.starter, lessonId);
+  return step.options.length ? choiceField(step, key, text) : typedField(step, key, text);
+}
+
+function typedField(step, key, text) {
+  const name = `answer-${step.id}`;
+  const input = el('input', {
+    type: 'text', id: name, autocomplete: 'off', autocapitalize: 'off', spellcheck: 'false', maxlength: '200',
+    'aria-describedby': step.unit ? `${name}-unit` : null, oninput: () => remember(key, input.value),
+  });
+  input.value = text;
+  const unit = step.unit && el('span', { class: 'unit', id: `${name}-unit` },
+    el('span', { class: 'unseen' }, 'in '), step.unit, el('span', { class: 'unseen' }, ', or write another unit'));
+  return {
+    box: el('div', { class: 'typed' }, el('label', { for: name }, labelFor(step)), el('span', { class: 'typed-line' }, input, unit)),
+    text: () => input.value, focus: () => input.focus(), placed: () => {},
+  };
+}
+
+function labelFor(step) {
+  return { predict: 'Your guess', decide: 'New value' }[step.asked] || 'Your answer';
+}
+
+function choiceField(step, key, text) {
+  const name = `answer-${step.id}`;
+  const inputs = step.options.map((option) => el('input', {
+    type: 'radio', name, value: option, checked: option === text, onchange: () => remember(key, option),
+  }));
+  return {
+    box: el('fieldset', {}, el('legend', {}, labelFor(step)),
+      ...inputs.map((input, n) => el('label', { class: 'option' }, input, el('span', {}, step.options[n])))),
+    text: () => (inputs.find((input) => input.checked) || { value: '' }).value,
+    focus: () => inputs[0].focus(), placed: () => {},
+  };
+}
+
+function javaField(step, key, text, lessonId) {
+  const frame = el('div', { class: 'code' });
+  let editor = null;
+  return {
+    box: el('div', {}, el('p', { class: 'field-label' }, labelFor(step)), frame),
+    text: () => editor.text(),
+    focus: () => editor.focus(),
+    placed(send, leave) {
+      editor = makeEditor(frame, {
+        label: `${step.label}: Java. Control and Enter checks it; Escape leaves the editor.`,
+        source: text, lesson: lessonId, step: step.id, changed: (now) => remember(key, now), run: send, leave,
+      });
+    },
+  };
+}

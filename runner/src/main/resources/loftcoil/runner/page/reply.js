@@ -1,0 +1,29 @@
+// What is said to an answer: right or not, a hint, the worked solution when it is due, and where the number is from.
+import { clear, el, prose, sign } from './dom.js';
+
+const SIGNS = { right: 'right', decided: 'right', wrong: 'wrong', unread: 'wrong', noted: 'noted' };
+
+export function showReply(place, reply) {
+  clear(place).append(el('div', { class: `said said-${reply.state}` },
+    sign(SIGNS[reply.state] || 'noted'),
+    el('div', {},
+      el('p', { class: 'said-words' }, reply.words),
+      reply.hintHtml ? prose(reply.hintHtml) : null,
+      tries(reply),
+      worked(reply),
+      reply.source ? el('p', { class: 'source' }, 'Source: ', reply.source) : null)));
+}
+
+function tries(reply) {
+  if (reply.state !== 'wrong' || reply.workedHtml) return null;
+  const left = 3 - reply.tries;
+  if (left <= 0) return null;
+  const times = reply.tries === 1 ? '1 try' : `${reply.tries} tries`;
+  return el('p', { class: 'quiet' }, `${times} so far. The worked solution opens after ${left} more.`);
+}
+
+function worked(reply) {
+  if (!reply.workedHtml) return null;
+  return el('details', { class: 'worked', open: reply.state === 'wrong' },
+    el('summary', {}, 'Worked solution'), prose(reply.workedHtml));
+}

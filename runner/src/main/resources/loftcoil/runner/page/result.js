@@ -1,0 +1,60 @@
+// What came of running a snippet: printed text, value, charts, guesses, or what the compiler found.
+import { clear, el } from './dom.js';
+import { drawn, figure, numbers } from './picture.js';
+
+/**
+ * Fills `place`. With `steady`, charts are exchanged within their frames so that nothing jumps, and good charts stay when the
+ * new run brought none.
+ */
+export function showRun(place, run, { goTo, steady = false }) {
+  const frames = [...place.querySelectorAll('figure')];
+  const notes = [words(run), problems(run.problems, goTo), printed(run), value(run), guesses(run.predictions)].filter(Boolean);
+  if (steady && frames.length && (!run.charts.length || run.charts.length === frames.length)) {
+    run.charts.forEach((chart, n) => exchange(frames[n], chart));
+    for (const old of place.querySelectorAll(':scope > :not(figure)')) old.remove();
+    place.append(...notes);
+    return;
+  }
+  const charts = run.charts.map((chart) => figure(chart));
+  clear(place).append(...notes.filter((note) => !note.matches('.guesses')), ...charts,
+    ...notes.filter((note) => note.matches('.guesses')));
+  if (!place.childElementCount) place.append(el('p', { class: 'quiet' }, 'Done. It printed nothing and has no value.'));
+}
+
+function exchange(old, chart) {
+  old.querySelector('.drawn-frame').replaceChildren(drawn(chart));
+  old.querySelector('figcaption').textContent = chart.title;
+  const table = old.querySelector('.numbers');
+  const fresh = numbers(chart);
+  if (table && fresh) table.querySelector('.table-frame').replaceWith(fresh.querySelector('.table-frame'));
+}
+
+function words(run) {
+  return run.words ? el('p', { class: run.state === 'done' ? 'quiet' : 'trouble' }, run.words) : null;
+}
+
+function problems(list, goTo) {
+  if (!list.length) return null;
+  return el('ul', { class: 'problems' }, ...list.map((problem) => el('li', {},
+    el('button', { type: 'button', class: 'link', onclick: () => goTo(problem.line, problem.column) }, `Line ${problem.line}`),
+    `: ${problem.words}`,
+    problem.compiler && problem.compiler !== problem.words
+      ? el('details', {}, el('summary', {}, 'The compiler’s own words'), el('p', { class: 'mono' }, problem.compiler))
+      : null)));
+}
+
+function printed(run) {
+  return run.printed ? el('pre', { class: 'printed', tabindex: '0', 'aria-label': 'Printed' }, run.printed) : null;
+}
+
+function value(run) {
+  if (!run.value) return null;
+  return el('p', { class: 'value' }, el('span', { class: 'value-word' }, 'Value '), el('code', {}, run.value),
+    run.type ? el('span', { class: 'value-type' }, ` ${run.type}`) : null);
+}
+
+function guesses(list) {
+  if (!list.length) return null;
+  return el('div', { class: 'guesses' }, el('p', { class: 'guess-word' }, 'Your guess'),
+    el('ul', {}, ...list.map((guess) => el('li', {}, guess))));
+}

@@ -1,0 +1,178 @@
+// A sheet of Java: the editor, a slider where the lesson has one, and what came of running it.
+import * as api from './api.js';
+import { el, say } from './dom.js';
+import { makeEditor } from './editor.js';
+import { makeSlider } from './slider.js';
+import { showBanner } from './banner.js';
+import { showRun } from './result.js';
+import { forget, keepLater, keptNow, remember, remembered } from './keep.js';
+
+export function snippetStep(step, { lesson }) {
+  const name = step.id.replace(/[-_]+/g, ' ');
+  const unsent = remembered(`code ${lesson.id}/${step.id}`);
+  const parts = {
+    frame: el('div', { class: 'code' }),
+    result: el('div', { class: 'result', role: 'group', 'aria-label': `What ${name} came to` }),
+    status: el('span', { class: 'busy', role: 'status' }),
+    run: el('button', { type: 'button', class: 'main', 'aria-keyshortcuts': 'Control+Enter' }, 'Run'),
+    stop: el('button', { type: 'button', hidden: true }, 'Stop'),
+    back: el('button', { type: 'button', class: 'plain', hidden: true }, 'Put back the lesson’s text'),
+    undo: el('button', { type: 'button', class: 'plain', hidden: true }, 'Undo putting back'),
+  };
+  const sheet = el('section', { class: 'sheet', 'aria-label': `Java: ${name}` },
+    el('p', { class: 'sheet-name' }, name),
+    parts.frame,
+    el('div', { class: 'sheet-foot' }, parts.run, parts.stop, el('span', { class: 'keys' }, 'Ctrl+Enter'),
+      parts.status, parts.back, parts.undo));
+  const state = { step, lesson, parts, name, text: unsent ?? step.source, slider: null, editor: null, before: '' };
+  if (step.drag) {
+    state.slider = makeSlider(step.drag, step.dragged && step.dragged[step.drag.variable], () => drag(state));
+    sheet.append(state.slider.box);
+  }
+  sheet.append(parts.result);
+  connect(state, sheet);
+  if (unsent !== null && unsent !== step.source) keepLater(lesson.id, step.id, unsent);
+  return sheet;
+}
+
+function connect(state, sheet) {
+  const { step, lesson, parts } = state;
+  parts.run.addEventListener('click', () => run(state));
+  parts.stop.addEventListener('click', () => api.stop().catch(() => {}));
+  parts.back.addEventListener('click', () => putBack(state));
+  parts.undo.addEventListener('click', () => undo(state));
+  sheet.addEventListener('placed', () => {
+    state.editor = makeEditor(parts.frame, {
+      label: `Java: ${state.name}. Control and Enter runs it; Escape leaves the editor.`,
+      source: state.text, lesson: lesson.id, step: step.id,
+      changed: (text) => edited(state, text),
+      run: () => run(state),
+      leave: () => parts.run.focus(),
+    });
+    offerBack(state);
+    if (step.last) show(state, step.last);
+    else if (step.ran) {
+      parts.result.append(el('p', { class: 'quiet' }, 'You ran this before. Run it to see again what it comes to.'));
+    }
+  }, { once: true });
+}
+
+function edited(state, text) {
+  state.text = text;
+  state.parts.undo.hidden = true;
+  offerBack(state);
+  keepLater(state.lesson.id, state.step.id, text);
+}
+
+function offerBack(state) {
+  state.parts.back.hidden = state.text === state.step.original;
+}
+
+function dragged(state) {
+  return state.slider ? { [state.step.drag.variable]: state.slider.value() } : {};
+}
+
+function show(state, result, how = {}) {
+  state.editor.mark(result.problems.map((problem) => problem.line));
+  showRun(state.parts.result, result, { goTo: (line, column) => state.editor.goTo(line, column), ...how });
+}
+
+async function run(state) {
+  const { parts, lesson, step } = state;
+  if (parts.run.disabled) return;
+  const calm = busy(parts);
+  const source = state.editor.text();
+  try {
+    const result = await api.run(lesson.id, step.id, source, dragged(state));
+    if (state.text === source) keptNow(lesson.id, step.id);
+    show(state, result);
+    say(result.words || (result.charts.length ? `Done: ${result.charts[0].title}` : `Done. ${result.value}`));
+  } catch (trouble) {
+    notRun(state, trouble);
+  } finally {
+    calm();
+  }
+}
+
+function notRun(state, trouble) {
+  if (api.isGone(trouble)) {
+    remember(`code ${state.lesson.id}/${state.step.id}`, state.text);
+    showBanner(() => {});
+  }
+  const old = state.parts.result.querySelector('.not-run');
+  if (old) old.remove();
+  state.parts.result.prepend(el('p', { class: 'not-run', role: 'alert' }, `Not run: ${trouble.message}`));
+}
+
+/** Shows that it runs, and for how long once that is worth saying; gives back what ends it. */
+function busy(parts) {
+  const start = performance.now();
+  const stopHadFocus = () => document.activeElement === parts.stop;
+  parts.run.disabled = true;
+  const tick = () => {
+    const seconds = Math.floor((performance.now() - start) / 1000);
+    parts.stop.hidden = false;
+    parts.status.textContent = seconds > 0 ? `Running, ${seconds} s` : 'Running';
+  };
+  const first = window.setTimeout(tick, 300);
+  const timer = window.setInterval(tick, 1000);
+  return () => {
+    window.clearTimeout(first);
+    window.clearInterval(timer);
+    parts.run.disabled = false;
+    if (stopHadFocus()) parts.run.focus();
+    parts.stop.hidden = true;
+    parts.status.textContent = '';
+  };
+}
+
+/** Dragging: one run at a time, and always the newest value next. */
+async function drag(state) {
+  state.wanted = true;
+  if (state.dragging) return;
+  state.dragging = true;
+  try {
+    while (state.wanted) {
+      state.wanted = false;
+      const source = state.editor.text();
+      const result = await api.run(state.lesson.id, state.step.id, source, dragged(state));
+      show(state, result, { steady: true });
+    }
+  } catch (trouble) {
+    notRun(state, trouble);
+  } finally {
+    state.dragging = false;
+  }
+}
+
+async function putBack(state) {
+  const { parts, lesson, step } = state;
+  const before = state.editor.text();
+  try {
+    const fresh = await api.putBack(lesson.id, step.id);
+    keptNow(lesson.id, step.id);
+    state.before = before;
+    setText(state, fresh.source);
+    parts.undo.hidden = false;
+    parts.undo.focus();
+    say('The lesson’s text is back. Undo brings yours again.');
+  } catch (trouble) {
+    notRun(state, trouble);
+  }
+}
+
+function undo(state) {
+  setText(state, state.before);
+  keepLater(state.lesson.id, state.step.id, state.before);
+  state.parts.undo.hidden = true;
+  state.editor.focus();
+  say('Your text is back.');
+}
+
+function setText(state, text) {
+  state.text = text;
+  state.editor.setText(text);
+  state.editor.mark([]);
+  offerBack(state);
+  if (text === state.step.original) forget(`code ${state.lesson.id}/${state.step.id}`);
+}

@@ -1,0 +1,214 @@
+package loftcoil.runner.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.zip.GZIPInputStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What is answered to whom has come in, and what every answer carries. */
+class PageApiTest extends PageServing {
+
+    @Test
+    void everyAnswerCarriesTheCarefulHeaders() throws Exception {
+        List<HttpResponse<String>> answers = List.of(
+                send(known("/").GET()),
+                send(known("/api/course").GET()),
+                send(known("/page/app.js").GET()),
+                send(known("/nowhere").GET()),
+                send(request("/").GET()),
+                send(known("/api/run").GET()),
+                send(HttpRequest.newBuilder(server.address()).GET()));
+        for (HttpResponse<String> answer : answers) {
+            String policy =
+                    answer.headers().firstValue("Content-Security-Policy").orElseThrow();
+            for (String part : List.of(
+                    "default-src 'none'",
+                    "script-src 'self'",
+                    "style-src 'self'",
+                    "img-src 'self' data:",
+                    "connect-src 'self'",
+                    "base-uri 'none'",
+                    "form-action 'none'",
+                    "frame-ancestors 'none'")) {
+                assertTrue(policy.contains(part), policy);
+            }
+            assertFalse(policy.contains("unsafe"), policy);
+            assertEquals(Optional.of("nosniff"), answer.headers().firstValue("X-Content-Type-Options"));
+            assertEquals(Optional.of("no-referrer"), answer.headers().firstValue("Referrer-Policy"));
+        }
+        assertEquals(Optional.of("no-store"), answers.get(1).headers().firstValue("Cache-Control"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "/page/../page.html",
+                "/page/page.html",
+                "/page/%2e%2e/Secret.class",
+                "/page/files.txt",
+                "/editor/../../pom.xml",
+                "/drawings/../01-warm-water.md",
+                "/drawings/%2e%2e%2f01.svg",
+                "/page/",
+                "/api/",
+                "/api/lesson/",
+                "/api/lesson/..%2f..",
+                "//page/app.js",
+                "/page/app.js/",
+                "/etc/passwd"
+            })
+    void nothingElseIsServed(String path) throws Exception {
+        String answer = raw("GET " + path + " HTTP/1.1\r\nHost: 127.0.0.1:"
+                + server.address().getPort() + "\r\nCookie: " + cookie + "\r\nConnection: close\r\n\r\n");
+        assertTrue(answer.startsWith("HTTP/1.1 404 "), path + ": " + answer);
+        assertTrue(answer.contains("{\"words\":"), answer);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"PUT", "DELETE", "POST", "OPTIONS", "HEAD", "TRACE"})
+    void otherMethodsAreRefused(String method) throws Exception {
+        for (String path :
+                List.of("/", "/page/app.js", "/api/course", server.address().getPath())) {
+            HttpRequest.Builder request = known(path).method(method, HttpRequest.BodyPublishers.noBody());
+            HttpResponse<String> answer = send(request);
+            assertEquals(405, answer.statusCode(), method + " " + path);
+            assertEquals(Optional.of("GET"), answer.headers().firstValue("Allow"));
+        }
+        assertEquals(405, send(known("/api/run").GET()).statusCode());
+    }
+
+    @Test
+    void onlyJsonIsRead() throws Exception {
+        for (String type : List.of("text/plain", "application/x-www-form-urlencoded", "application/jsonp")) {
+            HttpRequest.Builder request =
+                    known("/api/run").header("Origin", origin).header("Content-Type", type);
+            assertEquals(
+                    415,
+                    send(request.POST(HttpRequest.BodyPublishers.ofString(RUN))).statusCode(),
+                    type);
+        }
+        assertEquals(List.of(), bench.calls);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "{",
+                "[]",
+                "null",
+                "{} {}",
+                "{\"lesson\":1}",
+                "{\"lesson\":\"a\"}",
+                "{\"lesson\":\"a\",\"step\":\"b\",\"source\":\"c\",\"dragged\":[]}",
+                "{\"lesson\":\"a\",\"step\":\"b\",\"source\":\"c\",\"dragged\":{\"x\":\"1\"}}",
+                "{\"lesson\":\"a\",\"step\":\"b\",\"source\":\"c\",\"dragged\":{\"x\":1e999}}"
+            })
+    void anUnfitBodyIsRefusedInPlainWords(String body) throws Exception {
+        HttpResponse<String> answer = send(post("/api/run"), body);
+        assertEquals(400, answer.statusCode(), answer.body());
+        assertTrue(answer.body().startsWith("{\"words\":"), answer.body());
+        assertEquals(List.of(), bench.calls);
+    }
+
+    @Test
+    void aCursorOutsideTheTextIsRefused() throws Exception {
+        for (String cursor : List.of("-1", "4", "1.5", "\"1\"", "99999999999")) {
+            String body = "{\"lesson\":\"a\",\"step\":\"b\",\"source\":\"abc\",\"cursor\":" + cursor + "}";
+            assertEquals(400, send(post("/api/complete"), body).statusCode(), cursor);
+        }
+    }
+
+    @Test
+    void aHugeBodyIsRefused() throws Exception {
+        HttpResponse<String> answer = send(post("/api/run"), "{\"source\":\"" + "x".repeat(Body.MOST_BYTES) + "\"}");
+        assertEquals(413, answer.statusCode());
+        assertEquals(List.of(), bench.calls);
+    }
+
+    @Test
+    void anUnknownLessonIsSaidInPlainWords() throws Exception {
+        HttpResponse<String> answer = send(known("/api/lesson/99-none").GET());
+        assertEquals(404, answer.statusCode());
+        assertEquals("{\"words\":\"There is no lesson named 99-none.\"}", answer.body());
+    }
+
+    @Test
+    void aFailureInsideIsToldToUsAndNotToThePage() throws Exception {
+        HttpResponse<String> answer = send(post("/api/put-back"), "{\"lesson\":\"01-warm-water\",\"step\":\"push\"}");
+        assertEquals(500, answer.statusCode());
+        assertFalse(answer.body().contains("ClassCastException"), answer.body());
+        assertEquals(1, troubles.size());
+    }
+
+    @Test
+    void aRunIsCarriedOutAndShownAgainAfterAReload() throws Exception {
+        assertEquals(200, send(post("/api/run"), RUN).statusCode());
+        assertEquals(List.of("run density-curve {}"), bench.calls);
+        String lesson = send(known("/api/lesson/01-warm-water").GET()).body();
+        assertTrue(lesson.contains("\"last\":{\"state\":\"done\""), lesson);
+        String kept = RUN.replace(",\"dragged\":{}", "").replace("1+1", "1+2");
+        assertEquals(200, send(post("/api/keep"), kept).statusCode());
+        assertFalse(
+                send(known("/api/lesson/01-warm-water").GET()).body().contains("\"last\""),
+                "the text has changed since");
+    }
+
+    @Test
+    void stopIsAnsweredHoweverManyRunsWait() throws Exception {
+        String endless = RUN.replace("1+1", "while (true) {}");
+        List<CompletableFuture<HttpResponse<String>>> runs = new ArrayList<>();
+        for (int n = 0; n < 12; n++) {
+            runs.add(client.sendAsync(
+                    post("/api/run")
+                            .POST(HttpRequest.BodyPublishers.ofString(endless))
+                            .build(),
+                    BodyHandlers.ofString()));
+        }
+        assertEquals(
+                503,
+                CompletableFuture.anyOf(runs.toArray(CompletableFuture[]::new))
+                        .thenApply(first -> ((HttpResponse<?>) first).statusCode())
+                        .get(20, TimeUnit.SECONDS));
+        assertEquals(200, send(post("/api/stop"), "{}").statusCode());
+        assertTrue(bench.calls.contains("stop"));
+    }
+
+    @Test
+    void bigAnswersArePackedWhereAccepted() throws Exception {
+        HttpRequest request =
+                known("/page/steps.css").header("Accept-Encoding", "gzip").GET().build();
+        HttpResponse<byte[]> packed = client.send(request, BodyHandlers.ofByteArray());
+        assertEquals(Optional.of("gzip"), packed.headers().firstValue("Content-Encoding"));
+        String plain = send(known("/page/steps.css").GET()).body();
+        byte[] opened = new GZIPInputStream(new ByteArrayInputStream(packed.body())).readAllBytes();
+        assertEquals(plain, new String(opened, StandardCharsets.UTF_8));
+        HttpResponse<String> refused = send(
+                known("/page/steps.css").header("Accept-Encoding", "gzip;q=0").GET());
+        assertTrue(refused.headers().firstValue("Content-Encoding").isEmpty());
+    }
+
+    @Test
+    void aFileTheBrowserHasIsNotSentAgain() throws Exception {
+        String tag =
+                send(known("/page/app.js").GET()).headers().firstValue("ETag").orElseThrow();
+        HttpResponse<String> again =
+                send(known("/page/app.js").header("If-None-Match", tag).GET());
+        assertEquals(304, again.statusCode());
+        assertEquals("", again.body());
+    }
+}
