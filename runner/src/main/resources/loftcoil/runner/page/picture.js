@@ -11,7 +11,7 @@ let counter = 0;
 
 /** The picture as an SVG element that fits its place, with its alternative text. */
 export function drawn(picture) {
-  const parsed = new DOMParser().parseFromString(picture.svg, 'image/svg+xml');
+  const parsed = new DOMParser().parseFromString(withoutStyles(picture.svg), 'image/svg+xml');
   const root = parsed.documentElement;
   if (root.localName !== 'svg' || parsed.querySelector('parsererror')) {
     return el('p', { class: 'quiet' }, 'The picture could not be drawn.');
@@ -44,7 +44,12 @@ export function numbers(picture) {
       el('table', {}, el('thead', {}, head), el('tbody', {}, ...rows))));
 }
 
-/** Only shapes and text stay; inline styles become attributes, which the page's rules allow. */
+/** The page's rules forbid inline styles already while parsing: they are set aside here, and become attributes below. */
+function withoutStyles(svg) {
+  return svg.replace(/<style\b[\s\S]*?<\/style\s*>/gi, '').replace(/(<[^>]*?\s)style(\s*=)/gi, '$1data-style$2');
+}
+
+/** Only shapes and text stay; inline styles become attributes. */
 function clean(node) {
   for (const child of [...node.children]) {
     if (DRAWN.has(child.localName.toLowerCase())) clean(child);
@@ -53,7 +58,7 @@ function clean(node) {
   for (const { name, value } of [...node.attributes]) {
     const link = name === 'href' || name === 'xlink:href';
     if (name.startsWith('on') || (link && !value.startsWith('#'))) node.removeAttribute(name);
-    if (name === 'style') {
+    if (name === 'data-style') {
       node.removeAttribute(name);
       spread(node, value);
     }
