@@ -15,6 +15,8 @@ public record KnownNames(String kind, List<String> names) {
 
     private static final int SUGGESTIONS = 5;
 
+    private static final int LONGEST_SHOWN = 60;
+
     /** Keeps a copy of the names. */
     public KnownNames {
         names = List.copyOf(names);
@@ -27,7 +29,8 @@ public record KnownNames(String kind, List<String> names) {
      * @return at most five names
      */
     public List<String> nearest(String given) {
-        String wanted = given.toLowerCase(Locale.ROOT);
+        String wanted =
+                given.substring(0, Math.min(given.length(), LONGEST_SHOWN)).toLowerCase(Locale.ROOT);
         LevenshteinDistance edits = LevenshteinDistance.getDefaultInstance();
         return names.stream()
                 .sorted(Comparator.comparingInt(name -> edits.apply(wanted, name.toLowerCase(Locale.ROOT))))
@@ -36,7 +39,7 @@ public record KnownNames(String kind, List<String> names) {
     }
 
     /**
-     * The fault of naming something that is not in the set.
+     * The fault of naming something that is not in the set, on one line however long or odd the name.
      *
      * @param path where the name stands
      * @param given the name as it was given
@@ -45,6 +48,11 @@ public record KnownNames(String kind, List<String> names) {
         String allowed = names.size() <= SUGGESTIONS
                 ? String.join(", ", names)
                 : names.size() + " names, the nearest: " + String.join(", ", nearest(given));
-        return new Fault(path, "\"" + given + "\"", allowed, "no " + kind + " of that name is known");
+        return new Fault(path, "\"" + shown(given) + "\"", allowed, "no " + kind + " of that name is known");
+    }
+
+    private static String shown(String given) {
+        String oneLine = given.replaceAll("\\p{Cntrl}", " ");
+        return oneLine.length() <= LONGEST_SHOWN ? oneLine : oneLine.substring(0, LONGEST_SHOWN) + "…";
     }
 }

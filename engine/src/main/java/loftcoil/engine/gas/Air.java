@@ -6,7 +6,7 @@ import loftcoil.engine.fault.RefusedException;
 /**
  * Dry air as an ideal gas.
  *
- * <p>Viscosity and conductivity are the equations of ISO 2533:1975; against handbook tables they stay within 1 % up to 500
+ * <p>Viscosity and conductivity are the equations of ISO 2533:1975; against handbook tables they stay within 1 % up to 450
  * K and within 3 % up to 1300 K. Heat capacity is the ideal-gas equation of Lemmon, Jacobsen, Penoncello and Friend, J.
  * Phys. Chem. Ref. Data 29 (2000) 331, within 0.2 % of tables. Moisture is left out: at 30 °C and saturation it changes
  * the density by under 2 %.

@@ -24,7 +24,9 @@ public record Tube(String name, double outerM, double wallM) {
      */
     public Tube {
         OUTER.require("outerM", outerM);
-        new Allowed(LEAST_WALL_M, (outerM - LEAST_BORE_M) / 2, "m").require("wallM", wallM);
+        // Rounded to a tenth of a micrometre, so that a refusal does not show the last digits of a double.
+        double mostM = Math.rint((outerM - LEAST_BORE_M) / 2 * 1e7) / 1e7;
+        new Allowed(LEAST_WALL_M, mostM, "m").require("wallM", wallM);
     }
 
     /** Inner diameter in m. */

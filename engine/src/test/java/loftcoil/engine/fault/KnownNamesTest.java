@@ -1,0 +1,63 @@
+package loftcoil.engine.fault;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+
+/** Suggestions for a name that is not in a set. */
+class KnownNamesTest {
+
+    private static final KnownNames MONTHS =
+            new KnownNames("month", List.of("January", "February", "March", "April", "May", "June", "July"));
+
+    @Example
+    void theNearestComesFirst() {
+        assertEquals("February", MONTHS.nearest("febuary").get(0));
+        assertEquals("March", MONTHS.nearest("MARCH").get(0));
+        assertEquals(5, MONTHS.nearest("x").size());
+    }
+
+    @Example
+    void theFaultTellsPathGivenAndAllowed() {
+        Fault fault = MONTHS.unknown("fire.months[2]", "Juny");
+        assertEquals("fire.months[2]", fault.path());
+        assertEquals("\"Juny\"", fault.given());
+        assertTrue(fault.allowed().startsWith("7 names, the nearest: Ju"), fault.allowed());
+        assertEquals("no month of that name is known", fault.why());
+    }
+
+    @Example
+    void aShortSetIsListedWhole() {
+        Fault fault = new KnownNames("side", List.of("hot", "cold")).unknown("side", "warm");
+        assertEquals("hot, cold", fault.allowed());
+    }
+
+    @Example
+    void theSetIsItsOwnCopy() {
+        List<String> given = new ArrayList<>(List.of("hot"));
+        KnownNames known = new KnownNames("side", given);
+        given.add("cold");
+        assertEquals(List.of("hot"), known.names());
+        assertThrows(UnsupportedOperationException.class, () -> known.names().add("cold"));
+    }
+
+    @Example
+    void aVeryLongNameStaysOnOneShortLine() {
+        Fault fault = MONTHS.unknown("month", "May\n" + "x".repeat(5_000_000));
+        assertTrue(fault.line().length() < 250, fault.line());
+        assertEquals(1, fault.line().lines().count());
+        assertTrue(fault.given().startsWith("\"May x") && fault.given().endsWith("…\""));
+    }
+
+    @Property(seed = "20261125", tries = 200)
+    void anyTextFindsSuggestions(@ForAll String given) {
+        assertEquals(5, MONTHS.nearest(given).size());
+        assertTrue(MONTHS.names().containsAll(MONTHS.nearest(given)));
+    }
+}
