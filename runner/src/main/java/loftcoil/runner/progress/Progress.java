@@ -1,7 +1,10 @@
 package loftcoil.runner.progress;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * All that a learner has done.
@@ -9,13 +12,42 @@ import java.util.Map;
  * @param version shape of this record, so that later editions can read older files
  * @param seed chooses the learner's own numbers in exercises that vary
  * @param lesson name of the lesson last open; empty at the start
- * @param lessons work by lesson name
+ * @param lessons work by lesson name; work in steps that a lesson no longer has stays here
  */
 public record Progress(int version, long seed, String lesson, Map<String, LessonWork> lessons) {
+
+    /** The shape written now. */
+    public static final int VERSION = 1;
 
     /** Keeps its own copies. */
     public Progress {
         lessons = Map.copyOf(lessons);
+    }
+
+    /** Nothing done yet. */
+    public static Progress start(long seed) {
+        return new Progress(VERSION, seed, "", Map.of());
+    }
+
+    /** Work in that lesson; none yet where it was never opened. */
+    public LessonWork work(String lessonId) {
+        return lessons.getOrDefault(lessonId, LessonWork.NONE);
+    }
+
+    /** The same with that lesson last open. */
+    public Progress withLesson(String lessonId) {
+        return new Progress(version, seed, lessonId, lessons);
+    }
+
+    /** The same with the work in one lesson replaced. */
+    public Progress withWork(String lessonId, LessonWork work) {
+        return new Progress(version, seed, lesson, put(lessons, lessonId, work));
+    }
+
+    private static <V> Map<String, V> put(Map<String, V> map, String key, V value) {
+        Map<String, V> changed = new TreeMap<>(map);
+        changed.put(key, value);
+        return changed;
     }
 
     /**
@@ -29,11 +61,54 @@ public record Progress(int version, long seed, String lesson, Map<String, Lesson
     public record LessonWork(
             String step, Map<String, String> snippets, List<String> ran, Map<String, List<Given>> answers) {
 
+        /** Nothing done yet. */
+        public static final LessonWork NONE = new LessonWork("", Map.of(), List.of(), Map.of());
+
         /** Keeps its own copies. */
         public LessonWork {
             snippets = Map.copyOf(snippets);
             ran = List.copyOf(ran);
-            answers = Map.copyOf(answers);
+            answers = answers.entrySet().stream()
+                    .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, given -> List.copyOf(given.getValue())));
+        }
+
+        /** Answers to that step, oldest first; none where it was never answered. */
+        public List<Given> answersTo(String stepId) {
+            return answers.getOrDefault(stepId, List.of());
+        }
+
+        /** The same with that step last worked on. */
+        public LessonWork withStep(String stepId) {
+            return new LessonWork(stepId, snippets, ran, answers);
+        }
+
+        /** The same with the learner's own text of a snippet. */
+        public LessonWork withSnippet(String stepId, String source) {
+            return new LessonWork(step, put(snippets, stepId, source), ran, answers);
+        }
+
+        /** The same without the learner's own text of a snippet: the lesson's own stands again. */
+        public LessonWork withoutSnippet(String stepId) {
+            Map<String, String> left = new TreeMap<>(snippets);
+            left.remove(stepId);
+            return new LessonWork(step, left, ran, answers);
+        }
+
+        /** The same with that snippet among those that ran to their end. */
+        public LessonWork withRan(String stepId) {
+            if (ran.contains(stepId)) {
+                return this;
+            }
+            List<String> more = new ArrayList<>(ran);
+            more.add(stepId);
+            return new LessonWork(step, snippets, more, answers);
+        }
+
+        /** The same with one more answer to that step. */
+        public LessonWork withAnswer(String stepId, Given given) {
+            List<Given> more = new ArrayList<>(answersTo(stepId));
+            more.add(given);
+            return new LessonWork(step, snippets, ran, put(answers, stepId, more));
         }
     }
 

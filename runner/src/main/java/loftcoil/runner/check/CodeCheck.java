@@ -1,0 +1,44 @@
+package loftcoil.runner.check;
+
+import java.util.Optional;
+import loftcoil.runner.exercise.Code;
+import loftcoil.runner.exercise.KnownMistake;
+import loftcoil.runner.exercise.Reckoning;
+import loftcoil.runner.exercise.ReckoningException;
+import loftcoil.runner.unit.WrittenUnit;
+
+/** Checks a few lines of Java by their last value. */
+final class CodeCheck {
+
+    private CodeCheck() {}
+
+    static Verdict verdict(Code code, String java, Reckoning reckoning) {
+        if (java.isBlank()) {
+            return new Verdict.Unreadable("Write some Java; its last line should be the value.");
+        }
+        double value;
+        try {
+            value = reckoning.number(java);
+        } catch (ReckoningException e) {
+            return new Verdict.Unreadable(e.getMessage() == null ? "That Java gives no number." : e.getMessage());
+        }
+        if (!Double.isFinite(value)) {
+            return new Verdict.Unreadable("The last value is " + value + ". Look for a division by zero or a root of a"
+                    + " negative number.");
+        }
+        double reference = reckoning.number(code.reference().java());
+        double offBy = QuantityCheck.offBy(reference, value);
+        WrittenUnit unit = Measured.wanted(code.reference().unit());
+        String words = Shown.withUnit(Shown.number(value), unit.shown());
+        Verdict.Taken taken = Verdict.Taken.number(words, value, false);
+        if (code.tolerance().allows(reference, value)) {
+            return new Verdict.Right(offBy, taken, "");
+        }
+        Optional<KnownMistake> known = QuantityCheck.known(code.mistakes(), code.tolerance(), value, reckoning);
+        return new Verdict.Wrong(
+                offBy,
+                taken,
+                known.map(KnownMistake::hint).orElse(""),
+                known.map(KnownMistake::because).orElse(""));
+    }
+}

@@ -1,0 +1,45 @@
+package loftcoil.runner.check;
+
+import java.util.OptionalInt;
+import loftcoil.runner.exercise.Decision;
+import loftcoil.runner.exercise.Quantity.Temperature;
+import loftcoil.runner.unit.Kind;
+import loftcoil.runner.unit.WrittenUnit;
+
+/** Reads a decision. Whether the design can take it is for the design to say. */
+final class DecisionCheck {
+
+    private DecisionCheck() {}
+
+    static Verdict verdict(Decision decision, String typed) {
+        return decision.options().isEmpty() ? amount(decision, typed) : option(decision, typed);
+    }
+
+    private static Verdict option(Decision decision, String typed) {
+        OptionalInt index = ChoiceCheck.find(decision.options(), typed);
+        if (index.isEmpty()) {
+            return ChoiceCheck.unreadable(decision.options(), typed);
+        }
+        String option = decision.options().get(index.getAsInt());
+        return new Verdict.Decided(option, Verdict.Taken.text(option));
+    }
+
+    private static Verdict amount(Decision decision, String typed) {
+        WrittenUnit wanted = Measured.wanted(decision.unit());
+        AnswerText answer = AnswerText.read(typed);
+        if (answer instanceof AnswerText.NotRead notRead) {
+            String unit = wanted.shown().isEmpty() ? "." : " such as " + Shown.withUnit("2.5", wanted.shown()) + ".";
+            return new Verdict.Unreadable(notRead.words() + " Wanted is " + Kind.of(wanted) + unit);
+        }
+        Measured measured = Measured.of((AnswerText.Amount) answer, wanted);
+        if (!measured.unit().fits(wanted)) {
+            return WrongKinds.say(measured.unit(), wanted);
+        }
+        double value = measured.in(wanted, wanted.isTemperature() ? Temperature.LEVEL : Temperature.NONE);
+        if (!Double.isFinite(value)) {
+            return new Verdict.Unreadable("Nothing can measure that much.");
+        }
+        // Rounded, so that 8 ft becomes 2.4384 m and not 2.4384000000000001.
+        return new Verdict.Decided(Shown.precise(value), measured.taken(wanted, value));
+    }
+}

@@ -1,0 +1,98 @@
+package loftcoil.runner.check;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reads the number at the head of a text: decimal point or comma, thousands in groups, powers of ten, fractions as on a
+ * pipe.
+ */
+record NumberText(double value, String rest) {
+
+    private static final String GROUPED = "\\d{1,3}(?:[ '’]\\d{3})+(?!\\d)(?:[.,]\\d+)?";
+    private static final String PLAIN = "\\d+(?:[.,]\\d+)*(?:[.,](?![.\\d]))?|[.,]\\d+";
+    private static final Pattern NUMBER = Pattern.compile(
+            "([+-]?)\\s?(" + GROUPED + "|" + PLAIN + ")"
+                    + "(?:[eE]([+-]?\\d{1,4})(?!\\d)|\\s?[×x*·⋅]\\s?10(?:\\^\\(?|(?=[⁻⁰¹²³⁴⁵⁶⁷⁸⁹]))([+-]?\\d{1,3}|[⁻⁰¹²³⁴⁵⁶⁷⁸⁹]{1,4})\\)?)?");
+    private static final Pattern FRACTION =
+            Pattern.compile("([+-]?)\\s?(?:(\\d{1,4})[ -])?(\\d{1,4})\\s?[/⁄]\\s?(\\d{1,4})(?![\\d.,/])");
+    private static final Pattern ONE_SIGN = Pattern.compile("([+-]?)\\s?(\\d{0,4})\\s?([½¼¾⅓⅔⅛⅜⅝⅞])");
+    private static final String SIGNS = "½¼¾⅓⅔⅛⅜⅝⅞";
+    private static final double[] SIGN_VALUES = {0.5, 0.25, 0.75, 1.0 / 3, 2.0 / 3, 0.125, 0.375, 0.625, 0.875};
+
+    /** Thrown inside this room where a number can be taken in two ways or is none. */
+    static final class DoubtException extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        private final String words;
+
+        DoubtException(String words) {
+            super(words);
+            this.words = words;
+        }
+
+        String words() {
+            return words;
+        }
+    }
+
+    /**
+     * The number the text begins with; nothing where it begins with none.
+     *
+     * @throws DoubtException where it does but can be understood in two ways
+     */
+    static Optional<NumberText> read(String text) {
+        Matcher sign = ONE_SIGN.matcher(text);
+        if (sign.lookingAt()) {
+            double whole = sign.group(2).isEmpty() ? 0 : Integer.parseInt(sign.group(2));
+            double part = SIGN_VALUES[SIGNS.indexOf(sign.group(3))];
+            return number(sign.group(1), whole + part, text.substring(sign.end()));
+        }
+        Matcher fraction = FRACTION.matcher(text);
+        if (fraction.lookingAt()) {
+            double below = Integer.parseInt(fraction.group(4));
+            if (below == 0) {
+                throw new DoubtException("A fraction cannot have 0 below the stroke.");
+            }
+            double whole = fraction.group(2) == null ? 0 : Integer.parseInt(fraction.group(2));
+            double value = whole + Integer.parseInt(fraction.group(3)) / below;
+            return number(fraction.group(1), value, text.substring(fraction.end()));
+        }
+        Matcher number = NUMBER.matcher(text);
+        return number.lookingAt() ? decimal(number, text) : Optional.empty();
+    }
+
+    private static Optional<NumberText> decimal(Matcher number, String text) {
+        String digits = number.group(2);
+        if (digits.endsWith(".") || digits.endsWith(",")) {
+            digits = digits.substring(0, digits.length() - 1);
+        }
+        String power = number.group(3) != null ? number.group(3) : lowered(number.group(4));
+        String plain = DecimalMark.settle(digits) + (power == null ? "" : "e" + power);
+        return number(number.group(1), Double.parseDouble(plain), text.substring(number.end()));
+    }
+
+    private static Optional<NumberText> number(String sign, double size, String rest) {
+        if (!Double.isFinite(size)) {
+            throw new DoubtException("That number is too large to work with.");
+        }
+        return Optional.of(new NumberText(sign.equals("-") ? -size : size, rest));
+    }
+
+    private static @Nullable String lowered(@Nullable String raised) {
+        if (raised == null) {
+            return null;
+        }
+        StringBuilder plain = new StringBuilder();
+        for (int i = 0; i < raised.length(); i++) {
+            int digit = "⁰¹²³⁴⁵⁶⁷⁸⁹".indexOf(raised.charAt(i));
+            plain.append(digit >= 0 ? (char) ('0' + digit) : raised.charAt(i) == '⁻' ? '-' : raised.charAt(i));
+        }
+        if (!plain.toString().matches("[+-]?\\d+")) {
+            throw new DoubtException("The power of ten cannot be read.");
+        }
+        return plain.toString();
+    }
+}

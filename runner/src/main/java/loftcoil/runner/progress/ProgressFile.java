@@ -1,0 +1,145 @@
+package loftcoil.runner.progress;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The learner's folder: {@code progress.json} and {@code design.json}, each whole at every moment, whatever ends this
+ * process. Only one process at a time works in a folder. A file that cannot be read is moved to a new name and told of;
+ * it is never written over. Calls may come from several threads.
+ */
+public final class ProgressFile implements AutoCloseable {
+
+    private static final String PROGRESS = "progress.json";
+    private static final String DESIGN = "design.json";
+
+    private final Path folder;
+    private final FolderLock lock;
+    private final List<String> notices = new ArrayList<>();
+
+    private ProgressFile(Path folder, FolderLock lock) {
+        this.folder = folder;
+        this.lock = lock;
+    }
+
+    /**
+     * Takes the folder, and makes it where it is missing.
+     *
+     * @param folder where the learner's work is kept
+     * @throws FolderException where it is no folder, cannot be written, or another process works in it
+     */
+    public static ProgressFile open(Path folder) {
+        return new ProgressFile(folder, FolderLock.take(folder));
+    }
+
+    /** The folder. */
+    public Path folder() {
+        return folder;
+    }
+
+    /**
+     * What the learner has done so far.
+     *
+     * @param newSeed the seed of a learner who starts now
+     * @throws FolderException where a file is there but can be neither read nor set aside
+     */
+    public synchronized Progress progress(long newSeed) {
+        Optional<String> json = text(PROGRESS);
+        if (json.isEmpty()) {
+            return Progress.start(newSeed);
+        }
+        try {
+            return ProgressJson.read(json.get());
+        } catch (ProgressJson.UnreadableException e) {
+            setAside(PROGRESS, e.newer() ? "newer" : "damaged", String.valueOf(e.getMessage()));
+            return Progress.start(newSeed);
+        }
+    }
+
+    /**
+     * Keeps what the learner has done.
+     *
+     * @param progress all of it
+     * @throws FolderException where it cannot be written; what was kept before is untouched
+     */
+    public synchronized void keep(Progress progress) {
+        new SafeFile(folder.resolve(PROGRESS)).write(ProgressJson.write(progress));
+    }
+
+    /**
+     * The text of the learner's design, if there is one. What it means is for others to say.
+     *
+     * @throws FolderException where a file is there but can be neither read nor set aside
+     */
+    public synchronized Optional<String> design() {
+        return text(DESIGN);
+    }
+
+    /**
+     * Keeps the text of the learner's design.
+     *
+     * @param json its text
+     * @throws FolderException where it cannot be written; what was kept before is untouched
+     */
+    public synchronized void keepDesign(String json) {
+        new SafeFile(folder.resolve(DESIGN)).write(json.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * Moves a design that is none out of the way, to a name that is free.
+     *
+     * @param why what is wrong with it, for the notice
+     * @throws FolderException where it cannot be moved
+     */
+    public synchronized void setDesignAside(String why) {
+        setAside(DESIGN, "damaged", why);
+    }
+
+    /** What the learner should know of this folder, such as a file that was set aside; oldest first. */
+    public synchronized List<String> notices() {
+        return List.copyOf(notices);
+    }
+
+    @Override
+    public void close() {
+        lock.close();
+    }
+
+    private Optional<String> text(String name) {
+        Path file = folder.resolve(name);
+        if (!Files.exists(file)) {
+            return Optional.empty();
+        }
+        try {
+            long size = Files.size(file);
+            if (size > SafeFile.LONGEST_BYTES) {
+                setAside(
+                        name, "damaged", size + " bytes is more than the " + SafeFile.LONGEST_BYTES + " that are read");
+                return Optional.empty();
+            }
+            ByteBuffer bytes = ByteBuffer.wrap(Files.readAllBytes(file));
+            return Optional.of(StandardCharsets.UTF_8.newDecoder().decode(bytes).toString());
+        } catch (CharacterCodingException e) {
+            setAside(name, "damaged", "it is not UTF-8 text");
+            return Optional.empty();
+        } catch (IOException e) {
+            throw new FolderException(
+                    FolderException.Why.NO_ACCESS,
+                    file,
+                    "cannot be read (" + e.getClass().getSimpleName() + ")");
+        }
+    }
+
+    private void setAside(String name, String kind, String why) {
+        Path to = new SafeFile(folder.resolve(name)).setAside(kind);
+        notices.add(name + " could not be used (" + why + "). It was set aside as " + to.getFileName()
+                + " and nothing in it was changed.");
+    }
+}

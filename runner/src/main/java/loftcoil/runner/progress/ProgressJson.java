@@ -1,0 +1,65 @@
+package loftcoil.runner.progress;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.nio.charset.StandardCharsets;
+
+/** Progress as JSON, and back. Strict, because what is not understood would be lost with the next step. */
+final class ProgressJson {
+
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+            .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
+            .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
+            .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
+            .enable(SerializationFeature.INDENT_OUTPUT)
+            .build();
+
+    private ProgressJson() {}
+
+    /** Thrown where a file holds no progress this edition can read. */
+    static final class UnreadableException extends Exception {
+        private static final long serialVersionUID = 1L;
+        private final boolean newer;
+
+        UnreadableException(String words, boolean newer) {
+            super(words);
+            this.newer = newer;
+        }
+
+        boolean newer() {
+            return newer;
+        }
+    }
+
+    static byte[] write(Progress progress) {
+        try {
+            return (MAPPER.writeValueAsString(progress) + "\n").getBytes(StandardCharsets.UTF_8);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("records of text and numbers can always be written", e);
+        }
+    }
+
+    static Progress read(String json) throws UnreadableException {
+        try {
+            JsonNode tree = MAPPER.readTree(json);
+            JsonNode version = tree == null ? null : tree.get("version");
+            if (version == null || !version.isInt() || version.intValue() < 1) {
+                throw new UnreadableException("it has no version", false);
+            }
+            if (version.intValue() > Progress.VERSION) {
+                throw new UnreadableException("a newer Loftcoil wrote it", true);
+            }
+            return MAPPER.treeToValue(tree, Progress.class);
+        } catch (JsonProcessingException e) {
+            String first = e.getOriginalMessage().lines().findFirst().orElse("");
+            throw new UnreadableException("it cannot be read: " + first, false);
+        }
+    }
+}

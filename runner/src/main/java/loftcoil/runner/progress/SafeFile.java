@@ -1,0 +1,88 @@
+package loftcoil.runner.progress;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+
+/**
+ * A file that is always whole: new text is written aside, forced to the disk, and moved into place in one step. Whoever
+ * holds this holds the folder's lock.
+ */
+final class SafeFile {
+
+    /** Longest file, in bytes. Years of work in every lesson come to less than a hundredth of it. */
+    static final long LONGEST_BYTES = 16_000_000;
+
+    private final Path file;
+
+    SafeFile(Path file) {
+        this.file = file;
+    }
+
+    /** Replaces the file. On any trouble the old one is untouched. */
+    void write(byte[] bytes) {
+        if (bytes.length > LONGEST_BYTES) {
+            throw new FolderException(
+                    FolderException.Why.TOO_LARGE,
+                    file,
+                    bytes.length + " bytes; at most " + LONGEST_BYTES + " are kept");
+        }
+        Path aside = file.resolveSibling(file.getFileName() + ".new");
+        try {
+            try (FileChannel channel = FileChannel.open(
+                    aside, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE)) {
+                ByteBuffer left = ByteBuffer.wrap(bytes);
+                while (left.hasRemaining()) {
+                    channel.write(left);
+                }
+                channel.force(true);
+            }
+            Files.move(aside, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (IOException e) {
+            throw new FolderException(
+                    FolderException.Why.NO_ACCESS,
+                    file,
+                    "cannot be written (" + e.getClass().getSimpleName() + "); the file from before is untouched");
+        }
+        forceFolder();
+    }
+
+    /** Moves the file to the first free name of its kind, such as {@code progress.damaged-1.json}; never over another. */
+    Path setAside(String kind) {
+        String name = file.getFileName().toString();
+        int dot = name.lastIndexOf('.');
+        try {
+            for (int i = 1; ; i++) {
+                Path free = file.resolveSibling(name.substring(0, dot) + "." + kind + "-" + i + name.substring(dot));
+                if (!Files.exists(free, LinkOption.NOFOLLOW_LINKS)) {
+                    Files.move(file, free);
+                    forceFolder();
+                    return free;
+                }
+            }
+        } catch (IOException e) {
+            throw new FolderException(
+                    FolderException.Why.NO_ACCESS,
+                    file,
+                    "cannot be read and cannot be set aside (" + e.getClass().getSimpleName()
+                            + "); move it away by hand");
+        }
+    }
+
+    /** So that a loss of power does not undo the move. Some systems cannot do this for folders; there it is left out. */
+    private void forceFolder() {
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder != null) {
+            try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+                channel.force(true);
+            } catch (IOException e) {
+                // The file itself is on the disk; only its name may be the old one after a loss of power.
+            }
+        }
+    }
+}

@@ -1,0 +1,33 @@
+package loftcoil.runner.progress;
+
+import java.util.List;
+
+/**
+ * What the answers so far amount to. An answer that could not be read, or was in a unit of the wrong kind, is no try.
+ *
+ * @param wrong how many answers were wrong
+ * @param right true where one was right
+ */
+public record Tries(int wrong, boolean right) {
+
+    /** Wrong answers after which the worked solution is shown. */
+    public static final int BEFORE_SOLUTION = 3;
+
+    /** Counts the answers to one question. */
+    public static Tries of(List<Progress.Given> answers) {
+        int wrong = 0;
+        boolean right = false;
+        for (Progress.Given given : answers) {
+            if (given.state().equals("wrong")) {
+                wrong++;
+            }
+            right |= given.state().equals("right");
+        }
+        return new Tries(wrong, right);
+    }
+
+    /** True where the worked solution is due: after a right answer, or three wrong ones. */
+    public boolean solutionDue() {
+        return right || wrong >= BEFORE_SOLUTION;
+    }
+}
