@@ -1,0 +1,183 @@
+package loftcoil.engine.design;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+import loftcoil.engine.loop.Circuit;
+
+/**
+ * A whole design. Levels are metres above the finished floor. A design that came from {@link DesignJson#read},
+ * {@link Example}, {@link Changes} or a {@code with} method has been checked; one made with the constructor is checked
+ * when {@link #checked} or a {@code with} method is called on it, or its circuit is asked for.
+ *
+ * @param name what the builder calls it
+ * @param site where it stands
+ * @param tank the tank
+ * @param coil the coil in the fire
+ * @param fire the fire; empty where it is not described
+ * @param coldLegs from the tank's cold port to the coil's inlet, at least one
+ * @param hotLegs from the coil's outlet to the tank's return port, at least one
+ * @param window the panes; empty where there are none
+ * @param taps the taps; may be none
+ * @param use what is drawn each day; may be none
+ * @param notes free text by the path of the object it stands in ({@code ""} for the whole design)
+ */
+public record Design(
+        String name,
+        Site site,
+        Tank tank,
+        Coil coil,
+        Optional<Fire> fire,
+        List<Leg> coldLegs,
+        List<Leg> hotLegs,
+        Optional<Window> window,
+        List<Tap> taps,
+        List<Use> use,
+        Map<String, String> notes) {
+
+    private static final double BARE_GETS_MM = 19;
+
+    /** Keeps copies of the lists. */
+    public Design {
+        coldLegs = List.copyOf(coldLegs);
+        hotLegs = List.copyOf(hotLegs);
+        taps = List.copyOf(taps);
+        use = List.copyOf(use);
+        notes = Collections.unmodifiableMap(new TreeMap<>(notes));
+    }
+
+    /**
+     * This design, if it can be computed.
+     *
+     * @throws loftcoil.engine.fault.RefusedException with every fault in it
+     */
+    public Design checked() {
+        DesignFaults.refuse(this);
+        return this;
+    }
+
+    /**
+     * The loop with the fire lit.
+     *
+     * @param tankC temperature of the whole tank, °C; 0 to its boiling point
+     * @throws loftcoil.engine.fault.RefusedException where the design or the temperature cannot be computed
+     */
+    public Circuit circuit(double tankC) {
+        return LoopMaker.lit(checked(), tankC);
+    }
+
+    /**
+     * The loop with the fire out: the coil is a bare tube at room temperature, each leg has its surroundings of then.
+     *
+     * @param tankC temperature of the whole tank, °C; 0 to its boiling point
+     * @throws loftcoil.engine.fault.RefusedException where the design or the temperature cannot be computed
+     */
+    public Circuit circuitFireOut(double tankC) {
+        return LoopMaker.fireOut(checked(), tankC);
+    }
+
+    /** The same design with the tank moved to this level, m above the floor; the longest rises follow. */
+    public Design withTankBaseM(double baseM) {
+        double up = baseM - tank.baseM();
+        return with(tank.withBaseM(baseM), coil, Stretch.longestRise(coldLegs, -up), Stretch.longestRise(hotLegs, up));
+    }
+
+    /** The same design with the coil moved so that its inlet is at this level, m; the longest rises follow. */
+    public Design withCoilInletM(double inletM) {
+        double up = inletM - coil.inletM();
+        return with(
+                tank, coil.withInletM(inletM), Stretch.longestRise(coldLegs, up), Stretch.longestRise(hotLegs, -up));
+    }
+
+    /** The same design with every leg and the coil of this tube. */
+    public Design withLoopTube(String tube) {
+        return with(
+                tank,
+                coil.withTube(tube),
+                each(coldLegs, leg -> leg.withTube(tube)),
+                each(hotLegs, leg -> leg.withTube(tube)));
+    }
+
+    /** The same design with the coil alone of this tube. */
+    public Design withCoilTube(String tube) {
+        return with(tank, coil.withTube(tube), coldLegs, hotLegs);
+    }
+
+    /** The same design with a coil of this length of tube, m. */
+    public Design withCoilLengthM(double lengthM) {
+        return with(tank, coil.withLengthM(lengthM), coldLegs, hotLegs);
+    }
+
+    /** The same design with this heat in the coil, kW. */
+    public Design withCoilHeatKW(double heatKW) {
+        return with(tank, coil.withHeatKW(heatKW), coldLegs, hotLegs);
+    }
+
+    /** The same design at this altitude, m. */
+    public Design withAltitudeM(double altitudeM) {
+        return new Design(
+                        name,
+                        site.withAltitudeM(altitudeM),
+                        tank,
+                        coil,
+                        fire,
+                        coldLegs,
+                        hotLegs,
+                        window,
+                        taps,
+                        use,
+                        notes)
+                .checked();
+    }
+
+    /** The same design with this thickness of lagging on every leg, mm; a bare leg gets the stone wool; 0 takes it off. */
+    public Design withLoopLaggingMm(double thicknessMm) {
+        UnaryOperator<Leg> change = leg -> leg.withLagging(Optional.of(
+                new LaggingChoice(leg.lagging().map(LaggingChoice::material).orElse("stone wool"), thicknessMm)));
+        return with(tank, coil, each(coldLegs, change), each(hotLegs, change));
+    }
+
+    /** The same design with this material on every leg; a bare leg gets 19 mm of it. */
+    public Design withLoopLaggingMaterial(String material) {
+        UnaryOperator<Leg> change = leg -> leg.withLagging(Optional.of(new LaggingChoice(
+                material, leg.lagging().map(LaggingChoice::thicknessMm).orElse(BARE_GETS_MM))));
+        return with(tank, coil, each(coldLegs, change), each(hotLegs, change));
+    }
+
+    /** The same design with this many sharp 90° elbows in every leg. */
+    public Design withElbowsPerLeg(int elbows) {
+        UnaryOperator<Leg> change = leg -> leg.withFittings("elbow90", elbows);
+        return with(tank, coil, each(coldLegs, change), each(hotLegs, change));
+    }
+
+    /** The same design with this much more level run, m, in the leg with most of it on each side. */
+    public Design withAddedRunM(double addedM) {
+        return with(tank, coil, Stretch.levelRun(coldLegs, addedM), Stretch.levelRun(hotLegs, addedM));
+    }
+
+    /** The same design with other cold and hot legs. */
+    public Design withLegs(List<Leg> cold, List<Leg> hot) {
+        return with(tank, coil, cold, hot);
+    }
+
+    /** The same design with another tank; it must fit the legs. */
+    public Design withTank(Tank newTank) {
+        return with(newTank, coil, coldLegs, hotLegs);
+    }
+
+    /** The same design with another coil; it must fit the legs. */
+    public Design withCoil(Coil newCoil) {
+        return with(tank, newCoil, coldLegs, hotLegs);
+    }
+
+    private Design with(Tank newTank, Coil newCoil, List<Leg> cold, List<Leg> hot) {
+        return new Design(name, site, newTank, newCoil, fire, cold, hot, window, taps, use, notes).checked();
+    }
+
+    private static List<Leg> each(List<Leg> legs, UnaryOperator<Leg> change) {
+        return legs.stream().map(change).toList();
+    }
+}

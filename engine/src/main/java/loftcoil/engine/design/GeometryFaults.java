@@ -1,0 +1,127 @@
+package loftcoil.engine.design;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import loftcoil.engine.fault.Allowed;
+import loftcoil.engine.fault.Fault;
+
+/**
+ * Whether levels, lengths and rises fit together: ports inside the tank and in the right order, no leg that rises more
+ * than it is long, rises that lead from port to coil and from coil to port. A number that is not there is passed over: it
+ * has its own fault already.
+ */
+final class GeometryFaults {
+
+    /** Rises may leave this gap, m: the rounding of a tape measure over a few legs. */
+    private static final double CLOSE_ENOUGH_M = 0.005;
+
+    private final List<Fault> faults = new ArrayList<>();
+
+    private GeometryFaults() {}
+
+    static List<Fault> of(Design design) {
+        GeometryFaults found = new GeometryFaults();
+        found.tank(design.tank());
+        found.coil(design.coil());
+        found.legs("coldLegs", design.coldLegs());
+        found.legs("hotLegs", design.hotLegs());
+        found.closing(design);
+        return found.faults;
+    }
+
+    private void tank(Tank tank) {
+        within("tank.waterlineM", tank.waterlineM(), tank.heightM());
+        within("tank.returnPortM", tank.returnPortM(), tank.heightM());
+        below("tank.coldPortM", tank.coldPortM(), tank.returnPortM(), "it must be below the return port");
+        below("tank.drawPortM", tank.drawPortM(), tank.waterlineM(), "above the waterline the taps would draw air");
+        if (tank.returnPortM() >= tank.waterlineM()) {
+            String why = "the return port must stay covered by water, or the loop is broken";
+            String allowed = "more than the return port's " + metres(tank.returnPortM()) + " m";
+            faults.add(new Fault("tank.waterlineM", metres(tank.waterlineM()), allowed, why));
+        }
+    }
+
+    private void coil(Coil coil) {
+        if (Math.abs(coil.riseM()) > coil.lengthM()) {
+            faults.add(new Fault(
+                    "coil.lengthM",
+                    metres(coil.lengthM()),
+                    "at least " + metres(Math.abs(coil.riseM())) + " m",
+                    "its ends are that far apart in height"));
+        }
+    }
+
+    private void legs(String side, List<Leg> legs) {
+        for (int i = 0; i < legs.size(); i++) {
+            Leg leg = legs.get(i);
+            String path = side + "[" + i + "].riseM";
+            if (!Double.isNaN(leg.lengthM()) && !(Math.abs(leg.riseM()) <= leg.lengthM())) {
+                String allowed = metres(-leg.lengthM()) + " to " + metres(leg.lengthM()) + " m";
+                faults.add(new Fault(path, metres(leg.riseM()), allowed, "a leg cannot rise more than its length"));
+            }
+        }
+    }
+
+    private void closing(Design design) {
+        double cold = rises(design.coldLegs());
+        double hot = rises(design.hotLegs());
+        double coldGoal = design.coil().inletM() - design.tank().coldPortLevelM();
+        double hotGoal = design.tank().returnPortLevelM() - design.coil().outletM();
+        if (!design.coldLegs().isEmpty() && Math.abs(cold - coldGoal) > CLOSE_ENOUGH_M) {
+            open(
+                    "coldLegs",
+                    new Gap(cold, coldGoal),
+                    String.format(
+                            Locale.ROOT,
+                            "from the tank's cold port at %.3f m to the coil's inlet at %.3f m above the floor",
+                            design.tank().coldPortLevelM(),
+                            design.coil().inletM()));
+        }
+        if (!design.hotLegs().isEmpty() && Math.abs(hot - hotGoal) > CLOSE_ENOUGH_M) {
+            open(
+                    "hotLegs",
+                    new Gap(hot, hotGoal),
+                    String.format(
+                            Locale.ROOT,
+                            "from the coil's outlet at %.3f m to the tank's return port at %.3f m above the floor",
+                            design.coil().outletM(),
+                            design.tank().returnPortLevelM()));
+        }
+    }
+
+    private record Gap(double risesM, double goalM) {}
+
+    private void open(String side, Gap gap, String why) {
+        faults.add(new Fault(
+                side,
+                "rises that add up to " + metres(gap.risesM()) + " m",
+                metres(gap.goalM()) + " m, within " + metres(CLOSE_ENOUGH_M) + " m",
+                why));
+    }
+
+    private static double rises(List<Leg> legs) {
+        return legs.stream().mapToDouble(Leg::riseM).sum();
+    }
+
+    private void within(String path, double value, double heightM) {
+        if (heightM > 0) {
+            new Allowed(0, heightM, "m")
+                    .faultIn(path, value)
+                    .map(fault -> new Fault(path, fault.given(), fault.allowed(), "it must be inside the tank"))
+                    .ifPresent(faults::add);
+        }
+    }
+
+    /** A port may be anywhere from the base up to, but not at, the thing above it. */
+    private void below(String path, double value, double above, String why) {
+        if (!(value >= 0) || value >= above) {
+            String allowed = "0 to less than " + metres(above) + " m";
+            faults.add(new Fault(path, metres(value), allowed, why));
+        }
+    }
+
+    private static String metres(double value) {
+        return String.format(Locale.ROOT, "%.3f", value);
+    }
+}

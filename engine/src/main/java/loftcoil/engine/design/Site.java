@@ -1,0 +1,27 @@
+package loftcoil.engine.design;
+
+/**
+ * Where the dwelling stands.
+ *
+ * @param latitudeDeg latitude, degrees, north positive; −90 to 90
+ * @param longitudeDeg longitude, degrees, east positive; −180 to 180
+ * @param altitudeM altitude above the sea, m; −400 to 5000
+ * @param utcOffsetH standard time minus UTC, h; −12 to 14
+ * @param monthly monthly climate
+ * @param coldSupplyC temperature of the cold supply, °C; 0 to 35
+ * @param roomC temperature of the rooms, °C; 0 to 40
+ */
+public record Site(
+        double latitudeDeg,
+        double longitudeDeg,
+        double altitudeM,
+        double utcOffsetH,
+        Monthly monthly,
+        double coldSupplyC,
+        double roomC) {
+
+    /** The same place at another altitude, m. */
+    public Site withAltitudeM(double newAltitudeM) {
+        return new Site(latitudeDeg, longitudeDeg, newAltitudeM, utcOffsetH, monthly, coldSupplyC, roomC);
+    }
+}

@@ -1,0 +1,24 @@
+package loftcoil.engine.design;
+
+import java.util.Collections;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * A tap and the pipe to it.
+ *
+ * @param name what the builder calls it; no two taps alike
+ * @param levelM level of its outlet above the floor, m; −10 to 15
+ * @param tube name of its tube in the tube table
+ * @param lengthM length of pipe from the tank, m; 0.01 to 200
+ * @param fittings number of fittings by key
+ * @param outletK loss coefficient of the open tap on the speed in the pipe; 0 to 1000
+ */
+public record Tap(
+        String name, double levelM, String tube, double lengthM, Map<String, Integer> fittings, double outletK) {
+
+    /** Keeps a copy of the fittings in the order of their keys. */
+    public Tap {
+        fittings = Collections.unmodifiableMap(new TreeMap<>(fittings));
+    }
+}

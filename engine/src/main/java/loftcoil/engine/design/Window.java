@@ -1,0 +1,13 @@
+package loftcoil.engine.design;
+
+/**
+ * The panes in front of the dark tank.
+ *
+ * @param panes number of panes, 1 to 4
+ * @param areaM2 area that lets sun in, m²; 0.05 to 20
+ * @param tiltDeg tilt from the level, degrees; 0 to 90
+ * @param azimuthDeg direction it faces, degrees clockwise from north; 0 to 360
+ * @param gapMm gap between panes, mm; 3 to 60
+ * @param absorptance share of the sun the tank's surface takes up; 0 to 1
+ */
+public record Window(int panes, double areaM2, double tiltDeg, double azimuthDeg, double gapMm, double absorptance) {}

@@ -1,0 +1,98 @@
+package loftcoil.engine.loop;
+
+/**
+ * Between which temperatures the water of each run stays liquid and computable, and how near the last march came.
+ * Boiling is judged at the pressure of the air plus the column from the waterline down, of water as warm as the tank;
+ * a hot column above the point weighs less by a few hundred pascals, which is under 0.2 K.
+ */
+final class Limits {
+
+    /** Upper end of the property formulas (IAPWS SR6-08), °C. */
+    static final double FORMULA_C = 110;
+
+    private static final int PARTS = 4;
+
+    private final Segment[] segments;
+    /** Boiling temperature at the start, three points inside, and the end of each run, °C. */
+    private final double[][] boilingC;
+
+    private double boilRoomK;
+    private double formulaRoomK;
+    private double freezeRoomK;
+    private int nearest;
+    private int nearestPart;
+    private int direction;
+
+    Limits(Segment[] segments, Surface surface) {
+        this.segments = segments;
+        this.boilingC = new double[segments.length][PARTS + 1];
+        for (int i = 0; i < segments.length; i++) {
+            for (int part = 0; part <= PARTS; part++) {
+                boilingC[i][part] = surface.boilingC(levelM(i, part));
+            }
+        }
+    }
+
+    void begin(int newDirection) {
+        boilRoomK = Double.POSITIVE_INFINITY;
+        formulaRoomK = Double.POSITIVE_INFINITY;
+        freezeRoomK = Double.POSITIVE_INFINITY;
+        direction = newDirection;
+    }
+
+    void seen(int i, double startC, double endC) {
+        look(i, 0, startC);
+        look(i, PARTS, endC);
+    }
+
+    /** Water that is warmed along a leg by very hot surroundings can be nearest to boiling between the leg's ends. */
+    void seenInside(int i, Warming warming) {
+        for (int part = 1; part < PARTS; part++) {
+            look(i, direction == Direction.FORWARD ? part : PARTS - part, warming.tempC((double) part / PARTS));
+        }
+    }
+
+    /** Exponential approach to the temperature around. */
+    record Warming(double aroundC, double apartK, double units) {
+        double tempC(double along) {
+            return aroundC + apartK * Math.exp(-units * along);
+        }
+    }
+
+    /** How far all water of the last march stays from boiling, from 110 °C and from freezing, K. */
+    double roomK() {
+        return Math.min(Math.min(boilRoomK, formulaRoomK), freezeRoomK);
+    }
+
+    /** Whether it is freezing, not boiling, that is nearest. */
+    boolean freezesFirst() {
+        return freezeRoomK < Math.min(boilRoomK, formulaRoomK);
+    }
+
+    BoilMargin boilMargin() {
+        return new BoilMargin(boilRoomK, where(), levelM(nearest, nearestPart), boilingC[nearest][nearestPart]);
+    }
+
+    private String where() {
+        String part = nearestPart == 0 ? "start" : nearestPart == PARTS ? "end" : "middle";
+        if (segments[nearest].coil) {
+            return nearestPart == 0 ? "inlet of the coil" : nearestPart == PARTS ? "outlet of the coil" : "the coil";
+        }
+        return part + " of '" + segments[nearest].pipe.name() + "'";
+    }
+
+    private void look(int i, int part, double tempC) {
+        double room = boilingC[i][part] - tempC;
+        if (room < boilRoomK) {
+            boilRoomK = room;
+            nearest = i;
+            nearestPart = part;
+        }
+        formulaRoomK = Math.min(formulaRoomK, FORMULA_C - tempC);
+        freezeRoomK = Math.min(freezeRoomK, tempC);
+    }
+
+    private double levelM(int i, int part) {
+        return segments[i].startLevelM + segments[i].riseM * part / PARTS;
+    }
+}

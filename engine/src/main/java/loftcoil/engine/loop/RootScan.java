@@ -1,0 +1,144 @@
+package loftcoil.engine.loop;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hipparchus.analysis.UnivariateFunction;
+import org.hipparchus.analysis.solvers.AllowedSolution;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+
+/**
+ * Finds every balance of drive and resistance in one direction. The range of flows is walked in equal ratios; where the
+ * residual changes sign between two flows at which the water stays liquid, the root is closed in by bracketing. Two roots
+ * closer than one step (a sixth of the flow) cancel each other and can be missed; they are a stable and an unstable flow
+ * about to vanish.
+ */
+final class RootScan {
+
+    private static final int STEPS_PER_DECADE = 15;
+    private static final int MOST_EVALUATIONS = 300;
+    private static final double RELATIVE = 1e-12;
+
+    /** A flow at which drive and resistance balance. */
+    record Root(double signedFlow, boolean stable) {}
+
+    /** The slowest flow from which on water stays liquid, with drive and resistance there. */
+    record Edge(double signedFlow, double drivePa, double frictionPa, boolean freezes, BoilMargin margin) {}
+
+    private final March march;
+    private final double sign;
+    private final List<Root> roots = new ArrayList<>();
+    private Optional<Edge> edge = Optional.empty();
+    private double bestDrivePa = Double.NEGATIVE_INFINITY;
+    private boolean anyLiquid;
+
+    private RootScan(March march, int direction) {
+        this.march = march;
+        this.sign = Direction.sign(direction);
+    }
+
+    static RootScan of(March march, int direction, FlowRange range) {
+        RootScan scan = new RootScan(march, direction);
+        scan.walk(range);
+        return scan;
+    }
+
+    List<Root> roots() {
+        return roots;
+    }
+
+    /** Where water first boils or freezes as the flow gets less; empty where it never does. */
+    Optional<Edge> edge() {
+        return edge;
+    }
+
+    /** Greatest drive in this direction over all flows seen at which water stays liquid, Pa. */
+    double bestDrivePa() {
+        return bestDrivePa;
+    }
+
+    boolean anyLiquid() {
+        return anyLiquid;
+    }
+
+    private void walk(FlowRange range) {
+        int steps = range.steps(STEPS_PER_DECADE);
+        double before = range.lowKgPerS();
+        double pushBefore = push(before);
+        boolean liquidBefore = liquid();
+        for (int k = 1; k <= steps; k++) {
+            double flow = range.at(k, steps);
+            double push = push(flow);
+            boolean liquid = liquid();
+            if (liquid && !liquidBefore) {
+                before = liquidEdge(before, flow);
+                pushBefore = push(before);
+                noteEdge(before);
+                between(before, pushBefore, flow, push);
+            } else if (!liquid && liquidBefore) {
+                double last = liquidEdge(before, flow);
+                between(before, pushBefore, last, push(last));
+            } else if (liquid) {
+                between(before, pushBefore, flow, push);
+            } else {
+                noteHopeless(flow, k == steps);
+            }
+            before = flow;
+            pushBefore = push;
+            liquidBefore = liquid;
+        }
+    }
+
+    /** Net push in the direction looked at, Pa. */
+    private double push(double flow) {
+        return sign * march.residualPa(sign * flow);
+    }
+
+    private boolean liquid() {
+        boolean liquid = march.roomK() >= 0;
+        if (liquid) {
+            anyLiquid = true;
+            bestDrivePa = Math.max(bestDrivePa, sign * march.drivePa);
+        }
+        return liquid;
+    }
+
+    private void noteEdge(double flow) {
+        if (edge.isEmpty()) {
+            edge = Optional.of(here(flow));
+        }
+    }
+
+    /** Where no flow at all keeps the water liquid, the fastest is told. */
+    private void noteHopeless(double flow, boolean last) {
+        if (last && !anyLiquid) {
+            edge = Optional.of(here(flow));
+        }
+    }
+
+    private Edge here(double flow) {
+        return new Edge(sign * flow, sign * march.drivePa, march.frictionPa, march.freezesFirst(), march.boilMargin());
+    }
+
+    private void between(double low, double pushLow, double high, double pushHigh) {
+        if ((pushLow > 0) == (pushHigh > 0)) {
+            return;
+        }
+        double root = solver().solve(MOST_EVALUATIONS, this::push, low, high);
+        roots.add(new Root(sign * root, pushLow > pushHigh));
+    }
+
+    private double liquidEdge(double one, double other) {
+        UnivariateFunction room = flow -> {
+            push(flow);
+            return march.roomK();
+        };
+        double low = Math.min(one, other);
+        double high = Math.max(one, other);
+        return solver().solve(MOST_EVALUATIONS, room, low, high, AllowedSolution.ABOVE_SIDE);
+    }
+
+    private static BracketingNthOrderBrentSolver solver() {
+        return new BracketingNthOrderBrentSolver(RELATIVE, 1e-18, 1e-12, 5);
+    }
+}

@@ -1,0 +1,68 @@
+package loftcoil.engine.loop;
+
+import java.util.Map;
+import loftcoil.engine.pipe.Fitting;
+import loftcoil.engine.pipe.FittingTable;
+import loftcoil.engine.pipe.Friction;
+
+/** One run of tube made ready for marching: what does not change from one trial flow to the next. */
+final class Segment {
+
+    final Pipe pipe;
+    /** Heat loss; for a coil in a lit fire it is not used. */
+    final LossTable loss;
+
+    final boolean coil;
+    final double lengthM;
+    final double riseM;
+    final double startLevelM;
+    final double boreM;
+    final double areaM2;
+    final double roughness;
+    /** Sum of the part of the fittings' loss that goes with 1/Re (two-K method). */
+    final double lossPerReynolds;
+    /** Sum of the fixed part of the losses, fittings and joints, for forward and for backward flow. */
+    final double[] fixedLoss = new double[2];
+    /** Loss of a tank's port at this run that goes with 1/Re, for forward and for backward flow. */
+    final double[] portPerReynolds = new double[2];
+
+    Segment(Pipe pipe, LossTable loss, boolean coil, double startLevelM) {
+        this.pipe = pipe;
+        this.loss = loss;
+        this.coil = coil;
+        this.lengthM = pipe.lengthM();
+        this.riseM = pipe.riseM();
+        this.startLevelM = startLevelM;
+        this.boreM = pipe.tube().boreM();
+        this.areaM2 = pipe.tube().areaM2();
+        this.roughness = Friction.DRAWN_TUBE_ROUGHNESS_M / boreM;
+        double perReynolds = 0;
+        for (Map.Entry<String, Integer> fitting : pipe.fittings().entrySet()) {
+            Fitting kind = FittingTable.require(pipe.name() + ".fittings", fitting.getKey());
+            perReynolds += fitting.getValue() * kind.laminarK1();
+            double fixed = fitting.getValue() * kind.turbulentKAt(boreM);
+            fixedLoss[Direction.FORWARD] += fixed;
+            fixedLoss[Direction.BACKWARD] += fixed;
+        }
+        this.lossPerReynolds = perReynolds;
+    }
+
+    double endLevelM() {
+        return startLevelM + riseM;
+    }
+
+    /** Adds the loss of the tank's port at this run for one direction: {@code entrance} or {@code exit}. */
+    void port(String key, int direction) {
+        Fitting port = FittingTable.require("port", key);
+        portPerReynolds[direction] += port.laminarK1();
+        fixedLoss[direction] += port.turbulentKAt(boreM);
+    }
+
+    /** Drag of this run at a mass flow, Pa, for one direction. */
+    double resistancePa(double flowKgPerS, double reynolds, double densityKgPerM3, int direction) {
+        double k = (lossPerReynolds + portPerReynolds[direction]) / reynolds + fixedLoss[direction];
+        double massFlux = flowKgPerS / areaM2;
+        double darcy = Friction.darcy(reynolds, roughness);
+        return (darcy * lengthM / boreM + k) * massFlux * massFlux / (2 * densityKgPerM3);
+    }
+}

@@ -1,0 +1,9 @@
+package loftcoil.engine.sheet;
+
+/**
+ * The night: fire out, tank warm, coil and legs at their surroundings.
+ *
+ * @param flowKgPerS flow the loop settles into from rest, kg/s; negative where it runs backward; 0 where it stands
+ * @param lossW heat that flow takes from the tank, W; 0 where it stands
+ */
+public record ColdFire(double flowKgPerS, double lossW) {}

@@ -1,0 +1,93 @@
+package loftcoil.engine.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import loftcoil.engine.caution.Caution;
+import loftcoil.engine.loop.SteadyFlow;
+
+/** A sheet as lines of text for a person. */
+public final class SheetText {
+
+    private static final int WIDTH = 76;
+    private static final double LEAST_NIGHT_FLOW = 1e-7;
+
+    private final List<String> lines = new ArrayList<>();
+
+    private SheetText() {}
+
+    /** The sheet as lines without line breaks. */
+    public static List<String> lines(Sheet sheet) {
+        SheetText text = new SheetText();
+        text.all(sheet);
+        return List.copyOf(text.lines);
+    }
+
+    private void all(Sheet sheet) {
+        lines.add(sheet.design().name());
+        lines.add("");
+        lines.add(String.format(
+                Locale.ROOT, "Loop, whole tank at %.0f °C", sheet.loop().tankC()));
+        wrapped("  ", sheet.loop().words());
+        sheet.loop().flow().ifPresent(this::flow);
+        night(sheet.loop().coldFire());
+        lines.add("");
+        lines.add("Tank");
+        figure("full mass", "%.1f kg", sheet.tank().fullMassKg());
+        figure("growth from 10 to 90 °C", "%.2f L", sheet.tank().expansionL());
+        lines.add("");
+        lines.add("Cautions");
+        if (sheet.cautions().isEmpty()) {
+            lines.add("  none raised by the figures computed so far");
+        }
+        sheet.cautions().forEach(this::caution);
+    }
+
+    private void flow(SteadyFlow flow) {
+        figure("flow", "%.4f kg/s (%.2f L/min)", flow.flowKgPerS(), flow.flowLPerMin());
+        figure("drive", "%.1f Pa", flow.drivePa());
+        figure("Reynolds number in the coil", "%.0f", flow.reynolds());
+        figure("into the coil", "%.1f °C", flow.coil().startC());
+        figure("out of the coil", "%.1f °C", flow.coil().endC());
+        figure("back at the tank", "%.1f °C", flow.returnC());
+        figure(
+                "least distance from boiling",
+                "%.1f K, %s",
+                flow.boilMargin().marginK(),
+                flow.boilMargin().where());
+        figure("heat lost on the way", "%.0f W", flow.heat().lostW());
+        figure("heat into the tank", "%.0f W", flow.heat().tankW());
+    }
+
+    private void night(ColdFire night) {
+        if (Math.abs(night.flowKgPerS()) < LEAST_NIGHT_FLOW) {
+            figure("fire out", "%s", "the water stands still");
+        } else {
+            String way = night.flowKgPerS() < 0 ? "backward" : "forward";
+            figure("fire out, flow", "%.5f kg/s %s", Math.abs(night.flowKgPerS()), way);
+            figure("fire out, heat lost", "%.1f W", night.lossW());
+        }
+    }
+
+    private void caution(Caution caution) {
+        lines.add("  " + caution.severity() + " " + caution.code());
+        wrapped("    ", caution.text());
+        wrapped("    ", "Source: " + caution.source());
+    }
+
+    private void figure(String label, String form, Object... values) {
+        lines.add(String.format(Locale.ROOT, "  %-28s", label) + String.format(Locale.ROOT, form, values));
+    }
+
+    private void wrapped(String indent, String text) {
+        StringBuilder line = new StringBuilder(indent);
+        for (String word : text.split(" ", -1)) {
+            if (line.length() > indent.length() && line.length() + word.length() > WIDTH) {
+                lines.add(line.toString().stripTrailing());
+                line = new StringBuilder(indent);
+            }
+            line.append(word).append(' ');
+        }
+        lines.add(line.toString().stripTrailing());
+    }
+}
