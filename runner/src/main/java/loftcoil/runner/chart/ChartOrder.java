@@ -28,18 +28,28 @@ public record ChartOrder(String title, Axis across, Axis up, List<Curve> curves,
     public record Axis(String label, String unit) {}
 
     /**
-     * A line through points.
+     * A line through points, or the points alone.
      *
      * @param name what the line is
      * @param xs positions along the horizontal axis, in its unit
      * @param ys positions along the vertical axis, in its unit, as many as {@code xs}; NaN is a gap
+     * @param dots true for single points without a line between them
      */
-    public record Curve(String name, List<Double> xs, List<Double> ys) {
+    public record Curve(String name, List<Double> xs, List<Double> ys, boolean dots) {
 
-        /** Keeps its own copies. */
+        /** Keeps its own copies, and refuses positions and values that do not pair. */
         public Curve {
             xs = List.copyOf(xs);
             ys = List.copyOf(ys);
+            if (xs.size() != ys.size()) {
+                throw new IllegalArgumentException(
+                        "curve " + name + ": " + ys.size() + " values; allowed: as many as positions, " + xs.size());
+            }
+        }
+
+        /** A line. */
+        public Curve(String name, List<Double> xs, List<Double> ys) {
+            this(name, xs, ys, false);
         }
     }
 

@@ -1,0 +1,68 @@
+package loftcoil.runner.chart;
+
+import java.math.BigDecimal;
+import java.util.Map;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+
+/** Grid, zero line, tick numbers and the names of the axes. */
+final class ChartAxes {
+
+    private static final String GRID = "#d9dce0";
+    private static final String INK = "#1d2329";
+
+    private final Element svg;
+    private final Document document;
+    private final ChartFrame frame;
+
+    ChartAxes(Element svg, ChartFrame frame) {
+        this.svg = svg;
+        this.document = svg.getOwnerDocument();
+        this.frame = frame;
+    }
+
+    void draw(ChartOrder order) {
+        for (BigDecimal tick : frame.up().values()) {
+            double y = frame.y(tick.doubleValue());
+            boolean zero = tick.signum() == 0;
+            line(new double[] {frame.left(), y, frame.right(), y}, zero);
+            text(frame.up().text(tick), frame.left() - 8, y + 5, "end");
+        }
+        for (BigDecimal tick : frame.across().values()) {
+            double x = frame.x(tick.doubleValue());
+            line(new double[] {x, frame.top(), x, frame.bottom()}, false);
+            text(frame.across().text(tick), x, frame.bottom() + 20, "middle");
+        }
+        // The axis itself stands out where no zero line does.
+        line(new double[] {frame.left(), frame.bottom(), frame.right(), frame.bottom()}, true);
+        text(
+                ChartTable.heading(order.across(), ""),
+                (frame.left() + frame.right()) / 2.0,
+                frame.bottom() + 44,
+                "middle");
+        // Above the axis and level, not turned along it: it is read without tilting the head.
+        text(ChartTable.heading(order.up(), ""), 8, frame.top() - 14, "start");
+    }
+
+    private void line(double[] ends, boolean strong) {
+        Element line =
+                SvgElement.line(document, ends, strong ? "lc-ink-stroke" : "lc-grid-stroke", strong ? INK : GRID);
+        line.setAttribute("stroke-width", "1");
+        svg.appendChild(line);
+    }
+
+    private void text(String words, double x, double y, String anchor) {
+        svg.appendChild(SvgElement.text(
+                document,
+                words,
+                Map.of(
+                        "x",
+                        SvgElement.number(x),
+                        "y",
+                        SvgElement.number(y),
+                        "text-anchor",
+                        anchor,
+                        "class",
+                        "lc-ink-fill")));
+    }
+}

@@ -1,0 +1,130 @@
+package loftcoil.runner.chart;
+
+import java.io.StringWriter;
+import java.util.Map;
+import java.util.concurrent.atomic.AtomicLong;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.transform.OutputKeys;
+import javax.xml.transform.Transformer;
+import javax.xml.transform.TransformerException;
+import javax.xml.transform.TransformerFactory;
+import javax.xml.transform.dom.DOMSource;
+import javax.xml.transform.stream.StreamResult;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+
+/** Draws a chart order: an SVG that stands alone or within a page, its words, and its numbers as a table. */
+public final class ChartDrawer {
+
+    private static final String INK = "#1d2329";
+    private static final int TITLE = 26;
+    private static final int AXIS_NAME = 34;
+
+    /** Tells the charts of one page apart. */
+    private static final AtomicLong NEXT = new AtomicLong();
+
+    private ChartDrawer() {}
+
+    /**
+     * The drawn chart.
+     *
+     * @param order at least one curve; gaps and empty curves are drawn as nothing
+     */
+    public static ChartPicture draw(ChartOrder order) {
+        String says = ChartWords.of(order);
+        ChartTable table = ChartTable.of(order);
+        return new ChartPicture(svg(order, says), says, table.columns(), table.rows());
+    }
+
+    private static String svg(ChartOrder order, String says) {
+        ChartLegend legend = new ChartLegend(order);
+        int top = TITLE + AXIS_NAME + order.marks().size() * ChartMarks.ROW;
+        ChartFrame frame = ChartFrame.of(order, top, legend.rows());
+        Document document = blank();
+        String id = "lc-chart-" + NEXT.incrementAndGet();
+        Element svg = root(document, frame, id);
+        document.appendChild(svg);
+        named(svg, "title", id + "-title", order.title());
+        named(svg, "desc", id + "-desc", says);
+        svg.appendChild(SvgElement.text(
+                document,
+                order.title(),
+                Map.of("x", "8", "y", "20", "font-size", "17", "font-weight", "bold", "class", "lc-ink-fill")));
+        new ChartAxes(svg, frame).draw(order);
+        svg.appendChild(curves(document, order, frame, id));
+        ChartMarks.draw(svg, order, frame);
+        legend.draw(svg, frame);
+        return write(document);
+    }
+
+    private static Element root(Document document, ChartFrame frame, String id) {
+        Element svg = SvgElement.of(
+                document,
+                "svg",
+                Map.of(
+                        "viewBox", "0 0 " + ChartFrame.WIDTH + " " + frame.height(),
+                        "class", "lc-chart",
+                        "role", "img",
+                        "font-family", "system-ui, sans-serif",
+                        "font-size", "15",
+                        "fill", INK));
+        svg.setAttribute("aria-labelledby", id + "-title " + id + "-desc");
+        return svg;
+    }
+
+    private static void named(Element svg, String name, String id, String words) {
+        Element element = SvgElement.of(svg.getOwnerDocument(), name, Map.of("id", id));
+        element.setTextContent(words);
+        svg.appendChild(element);
+    }
+
+    private static Element curves(Document document, ChartOrder order, ChartFrame frame, String id) {
+        Element clip = SvgElement.of(document, "clipPath", Map.of("id", id + "-clip"));
+        // A little wider than the plotting area, so that a line along its edge keeps its full width.
+        clip.appendChild(SvgElement.of(
+                document,
+                "rect",
+                Map.of(
+                        "x",
+                        "-3",
+                        "y",
+                        "-3",
+                        "width",
+                        "" + (frame.plotWidth() + 6),
+                        "height",
+                        "" + (ChartFrame.PLOT_HEIGHT + 6))));
+        Element group = SvgElement.of(
+                document,
+                "g",
+                Map.of(
+                        "transform", "translate(" + frame.left() + " " + frame.top() + ")",
+                        "clip-path", "url(#" + id + "-clip)",
+                        "fill", "none",
+                        "stroke-width", "2.4",
+                        "stroke-linejoin", "round"));
+        group.appendChild(clip);
+        CurvePaths.move(CurveShapes.draw(order, frame), group);
+        return group;
+    }
+
+    private static Document blank() {
+        try {
+            return DocumentBuilderFactory.newInstance().newDocumentBuilder().newDocument();
+        } catch (ParserConfigurationException e) {
+            throw new IllegalStateException("this Java cannot make XML", e);
+        }
+    }
+
+    private static String write(Document document) {
+        try {
+            Transformer transformer = TransformerFactory.newInstance().newTransformer();
+            transformer.setOutputProperty(OutputKeys.OMIT_XML_DECLARATION, "yes");
+            StringWriter out = new StringWriter();
+            transformer.transform(new DOMSource(document), new StreamResult(out));
+            return out.toString();
+        } catch (TransformerException e) {
+            throw new IllegalStateException("this Java cannot write XML", e);
+        }
+    }
+}

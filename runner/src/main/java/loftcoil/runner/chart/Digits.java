@@ -1,0 +1,65 @@
+package loftcoil.runner.chart;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+
+/**
+ * Numbers of one column as text, all with the same decimals: about three digits of the span they cover.
+ *
+ * @param decimals digits after the point, 0 or more
+ */
+record Digits(int decimals) {
+
+    private static final int KEPT = 3;
+    private static final int MOST_DECIMALS = 9;
+
+    /** Digits that tell the numbers of a column apart. */
+    static Digits forAll(List<Double> values) {
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (double value : values) {
+            if (Double.isFinite(value)) {
+                low = Math.min(low, value);
+                high = Math.max(high, value);
+            }
+        }
+        double span = high - low;
+        double size = span > 0 ? span : Math.abs(high);
+        if (!Double.isFinite(size) || size == 0) {
+            return new Digits(0);
+        }
+        int needed = KEPT - 1 - (int) Math.floor(Math.log10(size));
+        int most = Math.max(0, Math.min(needed, MOST_DECIMALS));
+        return new Digits(fewest(values, most));
+    }
+
+    /** As few decimals as lose nothing against the most allowed. */
+    private static int fewest(List<Double> values, int most) {
+        int fewest = 0;
+        for (double value : values) {
+            if (Double.isFinite(value)) {
+                BigDecimal rounded = BigDecimal.valueOf(value).setScale(most, RoundingMode.HALF_UP);
+                fewest = Math.max(fewest, rounded.stripTrailingZeros().scale());
+            }
+        }
+        return Math.min(fewest, most);
+    }
+
+    /** A number; a dash where it is none. */
+    String text(double value) {
+        if (!Double.isFinite(value)) {
+            return "–";
+        }
+        String text = BigDecimal.valueOf(value)
+                .setScale(decimals, RoundingMode.HALF_UP)
+                .toPlainString();
+        return minus(text);
+    }
+
+    /** With a true minus sign, and none before zero. */
+    static String minus(String text) {
+        boolean zero = text.chars().noneMatch(c -> c >= '1' && c <= '9');
+        return zero ? text.replace("-", "") : text.replace('-', '−');
+    }
+}

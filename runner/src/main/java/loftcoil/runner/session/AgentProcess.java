@@ -1,0 +1,173 @@
+package loftcoil.runner.session;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.net.Socket;
+import java.net.SocketTimeoutException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.SecureRandom;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** One Java machine for snippets, started and connected. */
+final class AgentProcess implements AutoCloseable {
+
+    /** A slow laptop under load needs seconds to start a JVM; this only bounds a hang. */
+    private static final int START_MS = 30_000;
+
+    private static final int ACCEPT_MS = 200;
+    private static final int SECRET_BYTES = 32;
+
+    private final Process process;
+    private final Socket work;
+    private final Socket reins;
+
+    private AgentProcess(Process process, Socket work, Socket reins) {
+        this.process = process;
+        this.work = work;
+        this.reins = reins;
+    }
+
+    /**
+     * Starts the machine and waits until it has called back.
+     *
+     * @throws IOException where it cannot be started or does not call
+     */
+    static AgentProcess start(List<Path> classPath, int memoryMb) throws IOException {
+        byte[] random = new byte[SECRET_BYTES];
+        new SecureRandom().nextBytes(random);
+        String secret = HexFormat.of().formatHex(random);
+        try (ServerSocket door = new ServerSocket(0, 4, InetAddress.getLoopbackAddress())) {
+            Process process = new ProcessBuilder(command(classPath, memoryMb))
+                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                    .redirectError(ProcessBuilder.Redirect.DISCARD)
+                    .start();
+            try (OutputStream in = process.getOutputStream()) {
+                // By standard input, not as an argument: arguments can be read by every user of the machine.
+                in.write((door.getLocalPort() + " " + secret + "\n").getBytes(StandardCharsets.US_ASCII));
+            }
+            try {
+                return connect(door, process, secret.getBytes(StandardCharsets.US_ASCII));
+            } catch (IOException e) {
+                process.destroyForcibly();
+                throw e;
+            }
+        }
+    }
+
+    private static List<String> command(List<Path> classPath, int memoryMb) {
+        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+        String path = classPath.stream().map(Path::toString).collect(Collectors.joining(File.pathSeparator));
+        return List.of(
+                java,
+                "-Xmx" + memoryMb + "m",
+                "-XX:+UseSerialGC",
+                "-XX:TieredStopAtLevel=1",
+                "-Xshare:auto",
+                "-Djava.awt.headless=true",
+                "-Dfile.encoding=UTF-8",
+                "-cp",
+                path,
+                SnippetAgent.class.getName());
+    }
+
+    private static AgentProcess connect(ServerSocket door, Process process, byte[] secret) throws IOException {
+        door.setSoTimeout(ACCEPT_MS);
+        long until = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(START_MS);
+        Socket work = null;
+        Socket reins = null;
+        while (work == null || reins == null) {
+            if (!process.isAlive()) {
+                throw new IOException("the Java machine for snippets ended at once with status " + process.exitValue());
+            }
+            if (System.nanoTime() > until) {
+                throw new IOException("the Java machine for snippets did not start within " + START_MS / 1000 + " s");
+            }
+            Socket caller = accept(door);
+            int purpose = caller == null ? -1 : greeting(caller, secret);
+            if (purpose == SnippetAgent.WORK) {
+                work = caller;
+            } else if (purpose == SnippetAgent.REINS) {
+                reins = caller;
+            } else if (caller != null) {
+                caller.close();
+            }
+        }
+        return new AgentProcess(process, work, reins);
+    }
+
+    private static @Nullable Socket accept(ServerSocket door) throws IOException {
+        try {
+            Socket caller = door.accept();
+            caller.setTcpNoDelay(true);
+            return caller;
+        } catch (SocketTimeoutException e) {
+            return null;
+        }
+    }
+
+    /** What the caller is for, or -1 where it does not know the secret. */
+    private static int greeting(Socket caller, byte[] secret) throws IOException {
+        caller.setSoTimeout(START_MS / 10);
+        try {
+            InputStream in = caller.getInputStream();
+            int purpose = in.read();
+            byte[] said = in.readNBytes(secret.length);
+            caller.setSoTimeout(0);
+            return MessageDigest.isEqual(secret, said) ? purpose : -1;
+        } catch (SocketTimeoutException e) {
+            return -1;
+        }
+    }
+
+    InputStream in() throws IOException {
+        return work.getInputStream();
+    }
+
+    OutputStream out() throws IOException {
+        return work.getOutputStream();
+    }
+
+    /** The process number, for those who watch over it. */
+    long pid() {
+        return process.pid();
+    }
+
+    /** Asks the running piece to stop. */
+    void pull() {
+        try {
+            OutputStream out = reins.getOutputStream();
+            out.write('s');
+            out.flush();
+        } catch (IOException e) {
+            // It has ended already: nothing is left to stop.
+            return;
+        }
+    }
+
+    /** Ends the machine at once. */
+    @Override
+    public void close() {
+        process.destroyForcibly();
+        shut(work);
+        shut(reins);
+    }
+
+    private static void shut(Socket socket) {
+        try {
+            socket.close();
+        } catch (IOException e) {
+            // A socket that cannot be closed is closed with its process.
+            return;
+        }
+    }
+}

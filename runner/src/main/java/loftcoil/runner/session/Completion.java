@@ -1,0 +1,73 @@
+package loftcoil.runner.session;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import jdk.jshell.SourceCodeAnalysis.Documentation;
+import loftcoil.runner.chart.Plot;
+
+/** Ways to go on typing, from JShell's own analysis of the piece at the cursor. */
+final class Completion {
+
+    private static final int MOST = 60;
+    private static final Set<String> OF_EVERY_OBJECT =
+            Set.of("equals(", "getClass()", "hashCode()", "notify()", "notifyAll()", "toString()", "wait(", "wait()");
+
+    private final Shell shell;
+
+    Completion(Shell shell) {
+        this.shell = shell;
+    }
+
+    List<Suggestion> suggest(String source, int cursor) {
+        AtCursor here = AtCursor.in(shell.analysis(), source, within(source, cursor));
+        int[] anchor = new int[1];
+        Map<String, Suggestion> found = new LinkedHashMap<>();
+        for (var raw : shell.analysis().completionSuggestions(here.text(), here.cursor(), anchor)) {
+            Suggestion suggestion = new Suggestion(raw.continuation(), here.toSource(anchor[0]), raw.matchesType());
+            found.merge(suggestion.text(), suggestion, (a, b) -> a.fits() ? a : b);
+        }
+        List<Suggestion> sorted = new ArrayList<>(found.values());
+        Set<String> ours = ours();
+        sorted.sort(Comparator.comparingInt((Suggestion s) -> rank(s, ours)).thenComparing(Suggestion::text));
+        return sorted.size() > MOST ? List.copyOf(sorted.subList(0, MOST)) : List.copyOf(sorted);
+    }
+
+    String describe(String source, int cursor) {
+        AtCursor here = AtCursor.in(shell.analysis(), source, within(source, cursor));
+        return shell.analysis().documentation(here.text(), here.cursor(), false).stream()
+                .map(Documentation::signature)
+                .distinct()
+                .collect(Collectors.joining("\n"));
+    }
+
+    private static int within(String source, int cursor) {
+        return Math.max(0, Math.min(cursor, source.length()));
+    }
+
+    private static int rank(Suggestion suggestion, Set<String> ours) {
+        String text = suggestion.text();
+        if (OF_EVERY_OBJECT.contains(text)) {
+            return 4;
+        }
+        String name = text.replaceFirst("[^\\w].*", "");
+        int own = ours.contains(name) ? 0 : 1;
+        return (suggestion.fits() ? 0 : 2) + own;
+    }
+
+    private Set<String> ours() {
+        return Stream.of(
+                        shell.known().stream(),
+                        Stream.of(Plot.class.getMethods()).map(method -> method.getName()),
+                        shell.jshell().variables().map(v -> v.name()),
+                        shell.jshell().methods().map(m -> m.name()),
+                        shell.jshell().types().map(t -> t.name()))
+                .flatMap(names -> names)
+                .collect(Collectors.toSet());
+    }
+}

@@ -1,0 +1,58 @@
+package loftcoil.runner.session;
+
+import java.util.List;
+import java.util.Set;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.RefusedException;
+
+/** Evaluates Java expressions to numbers in a session, leaving nothing behind. */
+public final class Reckoner {
+
+    private static final Set<String> NUMBERS = Set.of(
+            "double", "float", "long", "int", "short", "byte", "Double", "Float", "Long", "Integer", "Short", "Byte");
+
+    private final Session session;
+
+    /**
+     * Reckons in a session, with all its names.
+     *
+     * @param session stays the caller's to close
+     */
+    public Reckoner(Session session) {
+        this.session = session;
+    }
+
+    /**
+     * The value of an expression, exactly.
+     *
+     * @param javaExpression one Java expression, or pieces the last of which is one
+     * @throws RefusedException where it does not compile, throws, is stopped, or is not a finite number; the compiler's
+     *     own words are in it
+     */
+    public double number(String javaExpression) {
+        Outcome outcome = session.look(javaExpression);
+        if (!(outcome instanceof Outcome.Done done)) {
+            throw refused(javaExpression, OutcomeWords.of(outcome));
+        }
+        if (!NUMBERS.contains(done.type())) {
+            throw refused(javaExpression, done.type().isEmpty() ? "it has no value" : "it is of type " + done.type());
+        }
+        double number = parse(javaExpression, done.value());
+        if (!Double.isFinite(number)) {
+            throw refused(javaExpression, "it comes to " + done.value());
+        }
+        return number;
+    }
+
+    private static double parse(String javaExpression, String value) {
+        try {
+            return Double.parseDouble(value);
+        } catch (NumberFormatException e) {
+            throw refused(javaExpression, "it comes to " + value);
+        }
+    }
+
+    private static RefusedException refused(String given, String why) {
+        return new RefusedException(List.of(new Fault("java", given, "Java that comes to a finite number", why)));
+    }
+}

@@ -1,0 +1,263 @@
+package loftcoil.runner.session;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.locks.ReentrantLock;
+import javax.tools.ToolProvider;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A learner's running Java: snippets share their names, and one that is ended from outside takes nothing of the others
+ * with it. Calls may come from several threads; snippets run one at a time.
+ *
+ * <p>Threads that a snippet starts may live on after it; what they print between runs is dropped. Where more than
+ * {@value #THREADS_LEFT} live on, the Java machine is replaced.
+ */
+public final class Session implements AutoCloseable {
+
+    private static final int THREADS_LEFT = 16;
+
+    private final SessionSetup setup;
+    private final Spare spare;
+    private final Replay replay = new Replay();
+    private final ReentrantLock lock = new ReentrantLock();
+    private final Thread atExit = new Thread(this::endMachines, "session end");
+    private volatile @Nullable Shell shell;
+    private volatile @Nullable RunningNow running;
+    private volatile boolean closed;
+    private final QuickRerun quick = new QuickRerun();
+
+    private Session(SessionSetup setup) {
+        this.setup = setup;
+        this.spare = new Spare(setup);
+    }
+
+    /**
+     * Opens a session; its Java machine starts in the background.
+     *
+     * @throws SessionException where this Java has no compiler
+     */
+    public static Session open(SessionSetup setup) {
+        if (ToolProvider.getSystemJavaCompiler() == null) {
+            throw new SessionException("Snippets need a JDK, 17 or newer; this Java at "
+                    + System.getProperty("java.home") + " has no compiler.");
+        }
+        Session session = new Session(setup);
+        Runtime.getRuntime().addShutdownHook(session.atExit);
+        session.spare.prepare();
+        return session;
+    }
+
+    /**
+     * Runs a snippet.
+     *
+     * @param stepId name of the step it belongs to; running a step again replaces what it left
+     * @param source the Java
+     * @throws SessionException where no Java machine can be had
+     */
+    public Outcome run(String stepId, String source) {
+        return locked(() -> {
+            Shell now = shell();
+            Optional<Outcome> again = quick.run(now, stepId, source, this::start);
+            Outcome outcome = again.isPresent() ? again.get() : runPieces(now, stepId, source);
+            settle(now, outcome);
+            return outcome;
+        });
+    }
+
+    private Outcome runPieces(Shell now, String stepId, String source) {
+        try (RunningNow watched = start(now)) {
+            SnippetRun run = new SnippetRun(now, source, watched);
+            Outcome outcome = run.outcome();
+            replay.keep("step " + stepId, run.done());
+            quick.learn(stepId, source, run.done(), outcome);
+            return outcome;
+        } finally {
+            end(now);
+        }
+    }
+
+    /**
+     * Gives a variable a value from outside. It is in every later machine of this session too. Where the variable is
+     * there already with the same type it is only assigned.
+     *
+     * @param javaType its Java type, such as {@code double} or {@code Design}
+     * @param name its name
+     * @param javaExpression its value
+     * @throws SessionException where that does not compile or throws
+     */
+    public void bind(String javaType, String name, String javaExpression) {
+        lockedDo(() -> {
+            Shell now = shell();
+            if (quick.turn(now, javaType, name, javaExpression)) {
+                replay.keep("bound " + name, Binding.declaration(javaType, name, javaExpression));
+                return;
+            }
+            boolean there = now.jshell()
+                    .variables()
+                    .anyMatch(v -> v.name().equals(name) && v.typeName().equals(javaType));
+            String source = (there ? "" : javaType + " ") + name + " = " + javaExpression + ";";
+            Outcome outcome;
+            try (RunningNow watched = start(now)) {
+                outcome = new SnippetRun(now, source, watched).outcome();
+            } finally {
+                end(now);
+            }
+            if (!there) {
+                quick.forget();
+            }
+            settle(now, outcome);
+            if (!(outcome instanceof Outcome.Done)) {
+                throw new SessionException(
+                        name + " cannot be given the value " + javaExpression + ": " + OutcomeWords.of(outcome));
+            }
+            replay.keep("bound " + name, Binding.declaration(javaType, name, javaExpression));
+        });
+    }
+
+    /** Evaluates one expression without leaving a trace in the session. */
+    Outcome look(String javaExpression) {
+        return locked(() -> {
+            Shell now = shell();
+            Outcome outcome;
+            try (RunningNow watched = start(now)) {
+                outcome = new SnippetRun(now, javaExpression, watched).outcome();
+            } finally {
+                end(now);
+            }
+            settle(now, outcome);
+            return outcome;
+        });
+    }
+
+    /** Ways to go on typing at the cursor, best first; empty while a snippet runs. */
+    public List<Suggestion> complete(String source, int cursor) {
+        return whenFree(now -> new Completion(now).suggest(source, cursor), List.of());
+    }
+
+    /** Signatures of the method or type at the cursor, one a line; empty where there is none or a snippet runs. */
+    public String describe(String source, int cursor) {
+        return whenFree(now -> new Completion(now).describe(source, cursor), "");
+    }
+
+    /** Ends the snippet that is running now, if any. Returns at once; the run comes back soon after. */
+    public void stop() {
+        RunningNow now = running;
+        if (now != null) {
+            now.end(Outcome.Cause.ASKED);
+        }
+    }
+
+    /** Starts again with the prelude only. */
+    public void forget() {
+        lockedDo(() -> {
+            replay.clear();
+            drop();
+        });
+    }
+
+    /** Process number of the Java machine in use, for tests; starts one where there is none. */
+    long pid() {
+        return locked(() -> shell().pid());
+    }
+
+    /** Ends all machines of this session. */
+    @Override
+    public void close() {
+        closed = true;
+        stop();
+        endMachines();
+        try {
+            Runtime.getRuntime().removeShutdownHook(atExit);
+        } catch (IllegalStateException e) {
+            // The program is ending already, and the hook with it.
+            return;
+        }
+    }
+
+    private void endMachines() {
+        spare.close();
+        Shell now = shell;
+        if (now != null) {
+            now.close();
+        }
+    }
+
+    private RunningNow start(Shell now) {
+        RunningNow started = new RunningNow(now, setup.limits().time());
+        running = started;
+        now.received().open(() -> started.end(Outcome.Cause.OUTPUT));
+        return started;
+    }
+
+    private void end(Shell now) {
+        running = null;
+        now.received().close();
+    }
+
+    /** Replaces the machine where the run has lost or spoilt it. */
+    private void settle(Shell now, Outcome outcome) {
+        boolean outOfMemory = outcome instanceof Outcome.Stopped stopped && stopped.cause() == Outcome.Cause.MEMORY;
+        if (now.ended() || outOfMemory || now.threadsLeft() > THREADS_LEFT) {
+            drop();
+            if (!closed) {
+                shell();
+            }
+        }
+        spare.prepare();
+    }
+
+    private void drop() {
+        Shell old = shell;
+        shell = null;
+        quick.forget();
+        if (old != null) {
+            old.close();
+        }
+    }
+
+    /** The machine in use; a fresh one is brought to the state of the last. */
+    private Shell shell() {
+        Shell now = shell;
+        if (now == null || now.ended()) {
+            drop();
+            now = new Rebuild(spare, replay, setup.limits()).shell();
+            shell = now;
+            if (closed) {
+                now.close();
+            }
+        }
+        return now;
+    }
+
+    private interface Work<T> {
+        T in(Shell now);
+    }
+
+    private <T> T whenFree(Work<T> work, T otherwise) {
+        if (!lock.tryLock()) {
+            return otherwise;
+        }
+        try {
+            return work.in(shell());
+        } finally {
+            lock.unlock();
+        }
+    }
+
+    private <T> T locked(java.util.function.Supplier<T> work) {
+        lock.lock();
+        try {
+            return work.get();
+        } finally {
+            lock.unlock();
+        }
+    }
+
+    private void lockedDo(Runnable work) {
+        locked(() -> {
+            work.run();
+            return true;
+        });
+    }
+}

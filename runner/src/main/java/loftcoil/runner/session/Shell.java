@@ -1,0 +1,158 @@
+package loftcoil.runner.session;
+
+import java.io.File;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.stream.Collectors;
+import jdk.jshell.Diag;
+import jdk.jshell.JShell;
+import jdk.jshell.Snippet;
+import jdk.jshell.SnippetEvent;
+import jdk.jshell.SourceCodeAnalysis;
+import jdk.jshell.spi.ExecutionControl.EngineTerminationException;
+import jdk.jshell.spi.ExecutionControl.InternalException;
+import jdk.jshell.spi.ExecutionControl.RunException;
+
+/** A JShell, its Java machine and what comes from it, with the prelude loaded. */
+final class Shell implements AutoCloseable {
+
+    private final JShell jshell;
+    private final AgentProvider provider;
+    private final Received received;
+    private final EngineNames engine;
+    private final AtomicBoolean ended = new AtomicBoolean();
+
+    private Shell(JShell jshell, AgentProvider provider, Received received, EngineNames engine) {
+        this.engine = engine;
+        this.jshell = jshell;
+        this.provider = provider;
+        this.received = received;
+        jshell.onShutdown(gone -> ended.set(true));
+    }
+
+    /**
+     * Starts one and loads the prelude.
+     *
+     * @throws SessionException where the machine does not start or the prelude does not compile
+     */
+    static Shell open(SessionSetup setup) {
+        Received received = new Received(setup.limits());
+        AgentProvider provider = new AgentProvider(setup, received);
+        PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
+        String path = setup.classPath().stream().map(Path::toString).collect(Collectors.joining(File.pathSeparator));
+        JShell jshell;
+        try {
+            jshell = JShell.builder()
+                    .executionEngine(provider, null)
+                    .compilerOptions("-classpath", path)
+                    .out(nowhere)
+                    .err(nowhere)
+                    .build();
+        } catch (IllegalStateException e) {
+            throw new SessionException(
+                    "Java for snippets could not be started: " + e.getMessage()
+                            + ". A JDK 17 or newer is needed, with room for "
+                            + setup.limits().memoryMb()
+                            + " MB of memory.",
+                    e);
+        }
+        Shell shell = new Shell(jshell, provider, received, EngineNames.in(setup.classPath()));
+        shell.load(setup.prelude());
+        return shell;
+    }
+
+    private void load(String prelude) {
+        PieceSplitter pieces = new PieceSplitter(analysis(), prelude);
+        while (pieces.hasNext()) {
+            Piece piece = pieces.next();
+            SnippetEvent event = main(eval(piece.source()));
+            if (event.status() == Snippet.Status.REJECTED || event.exception() != null) {
+                String why = jshell.diagnostics(event.snippet())
+                        .map(diag -> diag.getMessage(Locale.ENGLISH))
+                        .collect(Collectors.joining("; "));
+                close();
+                throw new SessionException("The prelude cannot be loaded: " + piece.source() + ": " + why);
+            }
+        }
+    }
+
+    /** Evaluates one piece; all that changed. */
+    List<SnippetEvent> eval(String source) {
+        return jshell.eval(source);
+    }
+
+    /** The event of the piece itself among those of an evaluation. */
+    static SnippetEvent main(List<SnippetEvent> events) {
+        return events.stream()
+                .filter(event -> event.causeSnippet() == null)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("nothing was evaluated"));
+    }
+
+    List<Diag> problems(Snippet snippet) {
+        return jshell.diagnostics(snippet).filter(Diag::isError).toList();
+    }
+
+    JShell jshell() {
+        return jshell;
+    }
+
+    SourceCodeAnalysis analysis() {
+        return jshell.sourceCodeAnalysis();
+    }
+
+    Received received() {
+        return received;
+    }
+
+    HostControl control() {
+        return provider.control();
+    }
+
+    /** Simple names of the engine's own types. */
+    Set<String> known() {
+        return engine.types();
+    }
+
+    /** How many threads of snippets live on; 0 where the machine is gone. */
+    int threadsLeft() {
+        try {
+            return ended() ? 0 : (Integer) control().extensionCommand(SnippetControl.THREADS, "");
+        } catch (RunException | EngineTerminationException | InternalException e) {
+            kill();
+            return 0;
+        }
+    }
+
+    long pid() {
+        return provider.agent().pid();
+    }
+
+    /** Asks the running piece to stop; it may not. */
+    void stop() {
+        provider.control().stop();
+    }
+
+    /** Ends the machine, whatever it does; a running evaluation returns. */
+    void kill() {
+        ended.set(true);
+        provider.agent().close();
+    }
+
+    /** True once the machine is gone. */
+    boolean ended() {
+        return ended.get();
+    }
+
+    @Override
+    public void close() {
+        kill();
+        jshell.close();
+    }
+}

@@ -1,0 +1,46 @@
+package loftcoil.runner.session;
+
+import jdk.jshell.execution.LocalExecutionControl;
+
+/** Runs compiled pieces inside the agent, and sets the streams right before and after each. */
+final class SnippetControl extends LocalExecutionControl {
+
+    /** Asks how many threads of snippets are alive. */
+    static final String THREADS = "threads";
+
+    /** Sets a number that a piece reads with {@link Dial#number}; the argument is {@code name=value}. */
+    static final String DIAL = "dial";
+
+    private final SnippetStreams streams;
+    private final int threadsAtStart;
+
+    SnippetControl(SnippetStreams streams) {
+        this.streams = streams;
+        this.threadsAtStart = Thread.activeCount();
+    }
+
+    @Override
+    protected void clientCodeEnter() {
+        streams.takeOver();
+        super.clientCodeEnter();
+    }
+
+    @Override
+    protected void clientCodeLeave() {
+        super.clientCodeLeave();
+        streams.flush();
+    }
+
+    @Override
+    public Object extensionCommand(String command, Object arg)
+            throws RunException, EngineTerminationException, InternalException {
+        if (command.equals(THREADS)) {
+            return Math.max(0, Thread.activeCount() - threadsAtStart);
+        }
+        if (command.equals(DIAL)) {
+            Dial.set(String.valueOf(arg));
+            return "";
+        }
+        return super.extensionCommand(command, arg);
+    }
+}

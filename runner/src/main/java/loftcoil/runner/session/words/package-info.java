@@ -1,0 +1,8 @@
+/**
+ * What the compiler says, in plain words. A rule a file; {@link loftcoil.runner.session.words.PlainWords} holds the table
+ * and is the one to read first. Knows text only, no compiler.
+ */
+@NullMarked
+package loftcoil.runner.session.words;
+
+import org.jspecify.annotations.NullMarked;
