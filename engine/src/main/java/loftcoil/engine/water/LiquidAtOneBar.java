@@ -24,17 +24,20 @@ final class LiquidAtOneBar {
         double b = REFERENCE_K / (kelvin - LOWER_K);
         double a2 = a * a;
         double a4 = a2 * a2;
-        double upper = a4
-                * (6.74458446e3 + a * (-2.22521604e5 + a2 * (1.00231247e8 + a * (-1.63552118e9 + a * 8.32299658e9))));
-        double lower = b
-                * (5.78545292e-3
-                        + b
-                                * (-1.53195665e-2
-                                        + b
-                                                * (3.11337859e-2
-                                                        + b
-                                                                * (-4.23546241e-2
-                                                                        + b * (3.38713507e-2 + b * -1.19946761e-2)))));
+        double a8 = a4 * a4;
+        double b2 = b * b;
+        double b3 = b2 * b;
+        double upper = 6.74458446e3 * a4
+                - 2.22521604e5 * a4 * a
+                + 1.00231247e8 * a4 * a2 * a
+                - 1.63552118e9 * a8
+                + 8.32299658e9 * a8 * a;
+        double lower = 5.78545292e-3 * b
+                - 1.53195665e-2 * b2
+                + 3.11337859e-2 * b3
+                - 4.23546241e-2 * b2 * b2
+                + 3.38713507e-2 * b3 * b2
+                - 1.19946761e-2 * b3 * b3;
         return R * REFERENCE_K / REFERENCE_PRESSURE_PA * (1.93763157e-2 + upper + lower);
     }
 
@@ -44,23 +47,19 @@ final class LiquidAtOneBar {
         double b = REFERENCE_K / (kelvin - LOWER_K);
         double a2 = a * a;
         double a5 = a2 * a2 * a;
-        double upper = a5
-                * (4 * 6.74458446e3
-                        + a
-                                * (5 * -2.22521604e5
-                                        + a2 * (7 * 1.00231247e8 + a * (8 * -1.63552118e9 + a * 9 * 8.32299658e9))));
-        double lower = b
-                * b
-                * (5.78545292e-3
-                        + b
-                                * (2 * -1.53195665e-2
-                                        + b
-                                                * (3 * 3.11337859e-2
-                                                        + b
-                                                                * (4 * -4.23546241e-2
-                                                                        + b
-                                                                                * (5 * 3.38713507e-2
-                                                                                        + b * 6 * -1.19946761e-2)))));
+        double b2 = b * b;
+        double b4 = b2 * b2;
+        double upper = 4 * 6.74458446e3 * a5
+                - 5 * 2.22521604e5 * a5 * a
+                + 7 * 1.00231247e8 * a5 * a2 * a
+                - 8 * 1.63552118e9 * a5 * a2 * a2
+                + 9 * 8.32299658e9 * a5 * a5;
+        double lower = 5.78545292e-3 * b2
+                - 2 * 1.53195665e-2 * b2 * b
+                + 3 * 3.11337859e-2 * b4
+                - 4 * 4.23546241e-2 * b4 * b
+                + 5 * 3.38713507e-2 * b4 * b2
+                - 6 * 1.19946761e-2 * b4 * b2 * b;
         return R / REFERENCE_PRESSURE_PA * (upper - lower);
     }
 
@@ -69,13 +68,15 @@ final class LiquidAtOneBar {
         double tau = kelvin / REFERENCE_K;
         double a = REFERENCE_K / (UPPER_K - kelvin);
         double b = REFERENCE_K / (kelvin - LOWER_K);
-        double a2 = a * a;
-        double a6 = a2 * a2 * a2;
+        double a3 = a * a * a;
+        double a6 = a3 * a3;
         double b2 = b * b;
-        double upper = a6 * (20 * -1.661470539e5 + a * (30 * 2.708781640e6 + a2 * 56 * -1.557191544e8));
-        double lower = b2
-                * b2
-                * (6 * -8.237426256e-1 + b * (12 * 1.908956353 + b * (20 * -2.017597384 + b * 30 * 8.546361348e-1)));
+        double b4 = b2 * b2;
+        double upper = -4 * 5 * 1.661470539e5 * a6 + 5 * 6 * 2.708781640e6 * a6 * a - 7 * 8 * 1.557191544e8 * a6 * a3;
+        double lower = -2 * 3 * 8.237426256e-1 * b4
+                + 3 * 4 * 1.908956353 * b4 * b
+                - 4 * 5 * 2.017597384 * b4 * b2
+                + 5 * 6 * 8.546361348e-1 * b4 * b2 * b;
         return -R * (-8.983025854 + tau * (upper + lower));
     }
 

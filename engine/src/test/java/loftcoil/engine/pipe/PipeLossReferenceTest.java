@@ -2,6 +2,7 @@ package loftcoil.engine.pipe;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import loftcoil.engine.heat.ChurchillChu;
 import org.junit.jupiter.api.Test;
 
 /** Loss of pipes against worked examples. */
@@ -30,6 +31,20 @@ class PipeLossReferenceTest {
         double both = 6 * (70 - 20) / new OuterFilm(0.08, 1).kMPerW(70, 20);
         assertEquals(442, convection, 0.025 * 442);
         assertEquals(553, both - convection, 0.005 * 553);
+    }
+
+    /**
+     * The same pipe with the properties of Incropera, 6th ed., table A.4 (from memory), read at 318.15 K: viscosity 193.2e-7 Pa
+     * s, conductivity 0.02764, Prandtl number 0.7045, density 101 325/(287.05 × 318.15): Ra 1.834e6. 0.5 %: three printed
+     * digits of the table.
+     */
+    @Test
+    void hotWaterPipeWithOtherTables() {
+        double kinematic = 193.2e-7 / (101_325 / (287.05 * 318.15));
+        double rayleigh = 9.80665 / 318.15 * 50 * Math.pow(0.08, 3) / (kinematic * kinematic) * 0.7045;
+        assertEquals(1.834e6, rayleigh, 2e3);
+        double film = ChurchillChu.horizontalCylinder(rayleigh, 0.7045) * 0.02764 / 0.08;
+        assertEquals(film * Math.PI * 0.08, 1 / new OuterFilm(0.08, 0).kMPerW(70, 20), 0.005 * film * Math.PI * 0.08);
     }
 
     /**
