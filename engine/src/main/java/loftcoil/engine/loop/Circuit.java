@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.gas.Atmosphere;
 import loftcoil.engine.pipe.Lagging;
 import loftcoil.engine.pipe.Tube;
@@ -18,6 +20,8 @@ import loftcoil.engine.pipe.Tube;
  * for the fittings, and the drive within 2 %.
  */
 public final class Circuit {
+
+    private static final Allowed TRIAL = new Allowed(-100, 100, "kg/s");
 
     private final CircuitPlan plan;
     private final Setting setting;
@@ -122,9 +126,31 @@ public final class Circuit {
         return Math.max(0, highest - plan.heights().waterlineM());
     }
 
+    /**
+     * Drive and resistance at a flow that the loop need not be able to hold.
+     *
+     * @param flowKgPerS mass flow, kg/s, forward positive; −100 to 100
+     * @return empty where water would boil or freeze at that flow, and for flows below {@link FlowSearch#LEAST_KG_PER_S}
+     * @throws loftcoil.engine.fault.RefusedException where the flow is out of range
+     */
+    public Optional<TrialFlow> trial(double flowKgPerS) {
+        TRIAL.require("flowKgPerS", flowKgPerS);
+        if (Math.abs(flowKgPerS) < FlowSearch.LEAST_KG_PER_S) {
+            return Optional.empty();
+        }
+        March march = march();
+        march.residualPa(flowKgPerS);
+        return march.roomK() < 0
+                ? Optional.empty()
+                : Optional.of(new TrialFlow(flowKgPerS, march.drivePa, march.frictionPa));
+    }
+
     /** Finds every flow the loop can hold, both ways, and judges the forward one. */
     public FlowSearch search() {
-        return new Searching(plan, setting, segments, new March(segments, new Limits(segments, surface), setting))
-                .search();
+        return new Searching(plan, setting, segments, march()).search();
+    }
+
+    private March march() {
+        return new March(segments, new Limits(segments, surface), setting);
     }
 }
