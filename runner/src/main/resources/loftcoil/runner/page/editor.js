@@ -39,6 +39,7 @@ export function makeEditor(place, how) {
     how.changed(cm.getValue());
     if (change.origin === '+input' && change.text.length === 1 && change.text[0] === '.') suggest(cm, how, true);
   });
+  window.requestAnimationFrame(() => editor.refresh());
   return wrapped(editor);
 }
 

@@ -110,7 +110,7 @@ function javaField(step, key, text, lessonId) {
     focus: () => editor.focus(),
     placed(send, leave) {
       editor = makeEditor(frame, {
-        label: `${step.label}: Java. Control and Enter checks it; Escape leaves the editor.`,
+        label: `Java: ${step.label}. Control and Enter checks it; Escape leaves the editor.`,
         source: text, lesson: lessonId, step: step.id, changed: (now) => remember(key, now), run: send, leave,
       });
     },

@@ -1,0 +1,305 @@
+package loftcoil.runner.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+
+/** A learner's ways through the page in a real browser, with a bench behind it that only pretends. */
+class PageBrowserTest {
+
+    private static PageBrowser browser;
+
+    private final FakeBench bench = new FakeBench();
+    private PageServer server;
+
+    @BeforeAll
+    static void start() {
+        browser = PageBrowser.start();
+    }
+
+    @AfterAll
+    static void quit() {
+        if (browser != null) {
+            browser.close();
+        }
+    }
+
+    @BeforeEach
+    void open() throws Exception {
+        server = PageServer.open(bench, PageSetup.anyPort());
+        browser.size(1366, 768);
+        browser.colours("light");
+        browser.troubles();
+        browser.open(server.address());
+    }
+
+    @AfterEach
+    void close() {
+        server.close();
+    }
+
+    @Test
+    void aLessonIsReadAndTheAddressStaysClean() {
+        assertEquals("Warm water is lighter · Loftcoil", browser.driver().getTitle());
+        assertFalse(
+                browser.driver().getCurrentUrl().contains("open"),
+                browser.driver().getCurrentUrl());
+        assertEquals(1, browser.driver().findElements(By.tagName("h1")).size());
+        assertTrue(browser.step("p1").getText().contains("<b>this is not a tag</b>"));
+        assertTrue(browser.text("c1", ".warning-word").contains("Danger"));
+        assertEquals(List.of(), browser.troubles());
+    }
+
+    @Test
+    void aSnippetRunsAndItsChartNumbersAndTheGuessAreSeen() {
+        browser.run("density-curve");
+        WebElement chart = browser.in("density-curve", "figure svg");
+        assertTrue(chart.getSize().getWidth() > 400, "the chart fills its place");
+        assertTrue(chart.getAccessibleName().contains("The flow rises"), chart.getAccessibleName());
+        assertEquals("#9c4318", browser.in("density-curve", "polyline").getDomAttribute("stroke"));
+        browser.click(browser.in("density-curve", ".numbers summary"));
+        assertEquals(
+                21,
+                browser.step("density-curve")
+                        .findElements(By.cssSelector("tbody tr"))
+                        .size());
+        assertTrue(browser.text("density-curve", ".value").contains("999.7"));
+        assertTrue(browser.text("density-curve", ".guesses").contains("you guessed 10 g"));
+        assertEquals(List.of(), browser.troubles());
+    }
+
+    @Test
+    void wrongThenRightIsToldApartAndTheRiserFills() {
+        for (int tries = 1; tries <= 3; tries++) {
+            browser.answer("push", "88");
+            assertTrue(browser.text("push", ".said-wrong").contains("Look at the difference"));
+            assertEquals(tries == 3, browser.has("push", ".worked"));
+        }
+        browser.answer("push", "176.6 Pa");
+        assertTrue(browser.text("push", ".said-right").contains("Right"));
+        assertTrue(browser.text("push", ".source").contains("IAPWS"));
+        browser.answer("way", "Up on the right");
+        browser.until("the riser", () -> browser.driver()
+                .findElement(By.cssSelector(".riser-water"))
+                .getDomAttribute("style")
+                .contains("67%"));
+        assertTrue(browser.driver()
+                .findElement(By.cssSelector("#lessons a[aria-current]"))
+                .getText()
+                .contains("2 of 3"));
+        assertEquals(List.of(), browser.troubles());
+    }
+
+    @Test
+    void afterAReloadTheWorkIsStillThere() {
+        browser.type("density-curve", "1 + 1");
+        browser.run("density-curve");
+        browser.answer("push", "88");
+        browser.in("way", "input").click();
+        browser.reload();
+        assertEquals("1 + 1", browser.source("density-curve"));
+        assertTrue(browser.has("density-curve", "figure svg"), "the chart is shown again");
+        assertEquals("88", browser.in("push", ".typed input").getDomProperty("value"));
+        assertTrue(browser.has("push", ".said-wrong"));
+        assertTrue(browser.in("way", "input").isSelected(), "what was chosen but not sent");
+        assertEquals(List.of(), browser.troubles());
+    }
+
+    @Test
+    void editingIsKeptWithoutRunningAndCanBePutBackAndUndone() {
+        browser.type("density-curve", "mine");
+        browser.until("keeping", () -> bench.calls.contains("keep density-curve"));
+        browser.click(browser.driver().findElement(By.xpath("//button[.='Put back the lesson’s text']")));
+        browser.until("the lesson's text", () -> browser.source("density-curve").equals(FakeCourse.DENSITY));
+        browser.click(browser.driver().findElement(By.xpath("//button[.='Undo putting back']")));
+        assertEquals("mine", browser.source("density-curve"));
+        browser.reload();
+        assertEquals("mine", browser.source("density-curve"));
+    }
+
+    @Test
+    void aSliderIsDraggedByKeyboardAndTheChartFollows() {
+        browser.goTo(FakeCourse.SECOND);
+        browser.run("flow-against-height");
+        String before = browser.in("flow-against-height", "polyline").getDomAttribute("points");
+        WebElement figure = browser.in("flow-against-height", "figure");
+        WebElement slider = browser.in("flow-against-height", "input[type=range]");
+        slider.sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT, Keys.PAGE_UP);
+        assertEquals("2.80 m", browser.text("flow-against-height", "output"));
+        assertEquals("2.80 m", slider.getDomAttribute("aria-valuetext"));
+        browser.until("the chart", () -> !browser.in("flow-against-height", "polyline")
+                .getDomAttribute("points")
+                .equals(before));
+        browser.until("the last value", () -> bench.calls.contains("run flow-against-height {tankBaseM=2.8}"));
+        assertEquals(figure, browser.in("flow-against-height", "figure"), "the figure stays, its drawing changes");
+        browser.reload();
+        assertEquals("2.80 m", browser.text("flow-against-height", "output"));
+        assertEquals(List.of(), browser.troubles());
+    }
+
+    @Test
+    void aProblemIsShownAtItsLineAndLeadsThere() {
+        browser.type("density-curve", "int a = 1;\n    oops;");
+        browser.run("density-curve");
+        assertTrue(browser.text("density-curve", ".problems").contains("Line 2: There is no oops here."));
+        assertTrue(browser.text("density-curve", ".line-problem").contains("oops"));
+        browser.click(browser.in("density-curve", ".problems button"));
+        assertTrue(browser.focused().contains("Java: density curve"), browser.focused());
+        browser.press("x");
+        assertEquals("int a = 1;\n    xoops;", browser.source("density-curve"));
+    }
+
+    @Test
+    void anEndlessRunIsStopped() {
+        browser.type("density-curve", "while (true) {}");
+        browser.click(browser.in("density-curve", ".sheet-foot .main"));
+        WebElement stop =
+                browser.driver().findElement(By.xpath("//section[@id='step-density-curve']//button[.='Stop']"));
+        browser.until("the stop button", stop::isDisplayed);
+        browser.click(stop);
+        browser.waitForRun("density-curve");
+        assertTrue(browser.text("density-curve", ".result").contains("You stopped it."));
+        assertTrue(browser.focused().contains("Run"), "the focus comes back: " + browser.focused());
+    }
+
+    @Test
+    void aDecisionGoesIntoTheDesignAndItsDrawings() {
+        browser.goTo(FakeCourse.SECOND);
+        browser.answer("tank-height", "2.60");
+        browser.until(
+                "the panel",
+                () -> browser.driver().findElement(By.id("loop")).getText().contains("2.60 m"));
+        assertTrue(browser.text("tank-height", ".current").contains("2.60 m"));
+        assertTrue(browser.in("d1", "svg").getAccessibleName().contains("2.60"), "the drawing in the lesson follows");
+    }
+
+    @Test
+    void theKeyboardAloneIsEnough() {
+        browser.press(Keys.TAB);
+        assertTrue(browser.focused().contains("Skip to the lesson"), browser.focused());
+        browser.press(Keys.ENTER);
+        tabTo("Your guess");
+        browser.press("10 g", Keys.ENTER);
+        browser.until("the note", () -> browser.has("litre", ".said-noted"));
+        tabTo("Java: density curve");
+        browser.chord(Keys.CONTROL, Keys.ENTER);
+        browser.waitForRun("density-curve");
+        browser.press("//", Keys.TAB);
+        assertTrue(browser.source("density-curve").startsWith("//    "), "Tab types spaces in the editor");
+        browser.press(Keys.ESCAPE);
+        assertTrue(browser.focused().contains("Run"), browser.focused());
+        tabTo("Up on the right");
+        browser.press(Keys.SPACE, Keys.ENTER);
+        browser.until("the reply", () -> browser.has("way", ".said-right"));
+        tabTo("Next: ");
+        browser.press(Keys.ENTER);
+        browser.until("the next lesson", () -> browser.driver().getTitle().startsWith("Why the tank"));
+        assertEquals(List.of(), browser.troubles());
+    }
+
+    @Test
+    void theEditorOffersWhatCanStandThere() {
+        browser.type("density-curve", "Water");
+        browser.driver()
+                .executeScript(
+                        "const e = arguments[0].CodeMirror; e.focus(); e.setCursor({line: 0, ch: 5})",
+                        browser.in("density-curve", ".CodeMirror"));
+        browser.press(".");
+        browser.until("the list", () -> !browser.driver()
+                .findElements(By.cssSelector(".CodeMirror-hint"))
+                .isEmpty());
+        browser.press("e");
+        browser.until(
+                "a shorter list",
+                () -> browser.driver()
+                                .findElements(By.cssSelector(".CodeMirror-hint"))
+                                .size()
+                        == 1);
+        browser.press(Keys.ENTER);
+        assertEquals("Water.expansionPerK(", browser.source("density-curve").replace("()", "("));
+        assertEquals(List.of(), browser.troubles());
+    }
+
+    @Test
+    void theQuestionMarkOpensHelpUnlessSomethingIsTyped() {
+        browser.in("push", ".typed input").sendKeys("?");
+        assertTrue(browser.driver().findElements(By.cssSelector("dialog[open]")).isEmpty());
+        browser.driver().executeScript("document.activeElement.blur()");
+        browser.press("?");
+        browser.until("help", () -> !browser.driver()
+                .findElements(By.cssSelector("dialog[open]"))
+                .isEmpty());
+        assertEquals(List.of(), browser.accessibilityFaults());
+        browser.press(Keys.ESCAPE);
+        assertTrue(browser.driver().findElements(By.cssSelector("dialog[open]")).isEmpty());
+    }
+
+    @Test
+    void aDeepLinkLeadsToItsStepAndAnUnknownLessonIsSaidSo() {
+        browser.goTo(FakeCourse.SECOND + "/tank-height");
+        assertEquals(
+                "step-tank-height", browser.driver().switchTo().activeElement().getDomAttribute("id"));
+        browser.driver().executeScript("location.hash = '#/99-none'");
+        browser.until(
+                "the words",
+                () -> browser.driver().findElement(By.tagName("main")).getText().contains("No such lesson"));
+    }
+
+    @Test
+    void whenTheServerIsGoneNothingTypedIsLost() {
+        browser.type("density-curve", "kept here");
+        server.close();
+        browser.click(browser.in("density-curve", ".sheet-foot .main"));
+        browser.until(
+                "the strip", () -> browser.driver().findElement(By.id("banner")).isDisplayed());
+        assertTrue(browser.driver().findElement(By.id("banner")).getText().contains("does not answer"));
+        assertEquals("kept here", browser.source("density-curve"));
+        assertEquals(List.of(), browser.accessibilityFaults());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"light, 1366, 768", "dark, 1366, 768", "light, 360, 740", "dark, 390, 844", "light, 1000, 700"})
+    void eachWidthAndColourSetIsReadableByAll(String colours, int width, int height) {
+        browser.colours(colours);
+        browser.size(width, height);
+        browser.run("density-curve");
+        browser.answer("push", "88");
+        browser.answer("way", "Up on the right");
+        assertEquals(0, browser.overflow(), "no scrolling sideways");
+        assertEquals(List.of(), browser.accessibilityFaults());
+        browser.goTo(FakeCourse.SECOND);
+        browser.run("flow-against-height");
+        browser.type("flow-against-height", "oops");
+        browser.run("flow-against-height");
+        browser.answer("tank-height", "2.60");
+        assertEquals(0, browser.overflow(), "no scrolling sideways");
+        assertEquals(List.of(), browser.accessibilityFaults());
+        assertEquals(List.of(), browser.troubles());
+    }
+
+    private void tabTo(String name) {
+        List<String> met = new ArrayList<>();
+        for (int n = 0; n < 60; n++) {
+            String focused = browser.focused();
+            if (focused.contains(name)) {
+                return;
+            }
+            met.add(focused);
+            browser.press(focused.contains("Java: ") ? Keys.ESCAPE : Keys.TAB);
+        }
+        throw new AssertionError("Tab does not reach " + name + ", only " + met);
+    }
+}
