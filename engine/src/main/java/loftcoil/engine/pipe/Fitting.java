@@ -7,8 +7,8 @@ import loftcoil.engine.fault.RefusedException;
  * A fitting by the two-K method: the pressure drop is K ρv²/2, with K = K1/Re + K∞ (1 + 1/D), D being the bore in inches.
  * Hooper, Chemical Engineering, 24 August 1981, p. 96. Entrance, exit and unions have no size term: K = K1/Re + K∞.
  *
- * <p>The method was fitted to steel pipe of 1 inch and more; for copper tube of half that size it overstates rather than
- * understates. Expect 25 %, and at Reynolds numbers below 500 up to a factor of two.
+ * <p>Handbooks differ from each other by up to a factor of two for the same fitting; in 3/4 inch and fast flow this rule lies between
+ * them or above. Below a Reynolds number of about 500 measurements are few.
  *
  * @param key how it is named in a design, such as {@code elbow90}
  * @param words what it is, in plain words

@@ -28,7 +28,7 @@ record OuterFilm(double diameterM, double emissivity) {
      */
     private static final double STIRRING_K = 1;
 
-    /** Resistance for a metre of pipe, K m/W. Air is taken at sea level: at 2000 m the film is about 5 % weaker. */
+    /** Resistance for a metre of pipe, K m/W. Air is taken at sea level: at 2000 m the film is 5 to 8 % weaker. */
     double kMPerW(double surfaceC, double aroundC) {
         return RoundWall.filmKMPerW(diameterM, convection(surfaceC, aroundC) + radiation(surfaceC, aroundC));
     }

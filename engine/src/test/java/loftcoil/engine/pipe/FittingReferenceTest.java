@@ -36,23 +36,25 @@ class FittingReferenceTest {
     }
 
     /**
-     * At high flow in 3/4 inch pipe the rule must land between two other handbooks, which themselves differ by a factor of
-     * two: Crane TP-410 p. A-29 with fT 0.024 for 3/4 inch (elbow 30, 45° 16, tee branch 60, gate 8, smooth bend r/d 1.5 14
-     * times fT; all but the first and the last from memory), and the tables of screwed fittings of the Hydraulic Institute
-     * and ASHRAE Fundamentals for 3/4 inch (1.70, 0.46 of a 45° at 3/8 to 1/2 inch rounded up, 2.10, 0.28, 0.92). The bore
-     * is 0.824 inch, schedule 40.
+     * At high flow in 3/4 inch pipe (bore 0.824 inch, schedule 40) the rule lands between two other handbooks, which differ from each
+     * other by up to a factor of two: Crane TP-410 p. A-29 with fT 0.024 (elbow 30, smooth bend r/d 1.5 14 times fT; tee branch 60,
+     * gate 8 and fT itself from memory), and the 3/4 inch column for screwed fittings of the Hydraulic Institute (elbow 1.70, tee
+     * branch 2.10, gate 0.28) and of ASHRAE Fundamentals (long radius elbow 0.92).
      */
     @ParameterizedTest
-    @CsvSource({
-        "elbow90, 0.72, 1.70",
-        "elbow45, 0.35, 0.46",
-        "bend90, 0.34, 0.92",
-        "tee-branch, 1.44, 2.10",
-        "gate, 0.19, 0.28"
-    })
+    @CsvSource({"elbow90, 0.72, 1.70", "bend90, 0.34, 0.92", "tee-branch, 1.44, 2.10", "gate, 0.19, 0.28"})
     void betweenTwoHandbooks(String key, double low, double high) {
         double k = FittingTable.k(key, 1e6, 0.824 * INCH_M);
         assertTrue(low <= k && k <= high, key + " " + k);
+    }
+
+    /**
+     * A 45° elbow: Munson, Young and Okiishi, table 8.2, threaded 0.4; Crane 16 fT is 0.38, ASHRAE 0.35. The rule reads above all
+     * three, on the safe side, by 11 % of the first.
+     */
+    @Test
+    void elbowOf45Degrees() {
+        assertEquals(0.4, FittingTable.k("elbow45", 1e6, 0.824 * INCH_M), 0.12 * 0.4);
     }
 
     /** Way in and way out of a tank: 0.5 and 1.0, every handbook (Hydraulic Institute; Crane TP-410; Idelchik), any size. */

@@ -26,14 +26,17 @@ class LaggingReferenceTest {
         assertEquals(conductivity, material.conductivityWPerMK(meanC), 1e-12);
     }
 
-    /** The straight line must not be far off outside its two points: stone wool and silicate are printed at 300 °C too. */
-    @Test
-    void theLineStaysBelowTheSteepeningCurve() {
-        // BS 5422:1990 annex: stone wool 0.088, calcium silicate 0.083 at 300 °C; we stop at 250 and read below both.
-        assertTrue(LaggingTable.require("material", "stone wool").conductivityWPerMK(250) < 0.088);
-        assertEquals(0.0755, 0.058 + (0.083 - 0.058) * 0.7, 1e-9);
-        double silicate = LaggingTable.require("material", "calcium silicate").conductivityWPerMK(250);
-        assertEquals(0.0755, silicate, 0.15 * 0.0755);
+    /**
+     * BS 5422:1990 annex prints a third value for two of them at 300 °C: stone wool 0.088, calcium silicate 0.083. Between its
+     * points of 100 and 300 °C the annex says 0.0543 and 0.0643 at 150 °C; the line of this table, made for pipes of hot water, reads
+     * low there by no more than the tenth its documentation states.
+     */
+    @ParameterizedTest
+    @CsvSource({"stone wool, 0.043, 0.088", "calcium silicate, 0.058, 0.083"})
+    void aboveItsPointsTheLineReadsLowByATenth(String name, double at100, double at300) {
+        double printed = at100 + (at300 - at100) / 4;
+        double line = LaggingTable.require("material", name).conductivityWPerMK(150);
+        assertTrue(line < printed && line > 0.9 * printed, name + " " + line + " against " + printed);
     }
 
     /**

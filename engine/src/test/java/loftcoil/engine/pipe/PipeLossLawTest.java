@@ -93,6 +93,17 @@ class PipeLossLawTest {
         }
     }
 
+    /** How much the film inside can hold back at most, which is how much faster flow could add: as documented. */
+    @Example
+    void theFilmInsideHoldsBackLittle() {
+        for (String name : new String[] {"EN1057 15x0.7", "EN1057 22x0.9", "EN1057 28x1.2"}) {
+            Tube tube = TubeTable.require("tube", name);
+            double inside = RoundWall.filmKMPerW(tube.boreM(), 3.66 * Water.conductivityWPerMK(95) / tube.boreM());
+            assertTrue(inside * PipeLoss.wPerMK(tube, Lagging.NONE, 95, 20) < 1 / 8.0, name);
+            assertTrue(inside * PipeLoss.wPerMK(tube, new Lagging("elastomeric foam", 0.013), 95, 20) < 1 / 20.0, name);
+        }
+    }
+
     /** No jump and no spike where the water is as warm as the room, bare or lagged. */
     @Example
     void smoothThroughEqualTemperatures() {
