@@ -1,0 +1,352 @@
+package loftcoil.engine.tank;
+
+import java.util.Arrays;
+import loftcoil.engine.fault.Allowed;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.water.Water;
+
+/**
+ * The water of an open-vented tank in equal layers, marched through draws, the loop and rest.
+ *
+ * <p>State: the heat of each layer above 0 °C ({@link WaterHeat}) and its mass. A full layer has a constant mass, that of its
+ * slice filled at 10 °C; water that grows as it warms stands in the space above the waterline, so true levels are up to 4 %
+ * higher than {@link #levelM}, to the safe side for the ports. Every move books its heat in the {@link Ledger}; the account
+ * closes to rounding (tests hold it to 1e-9 of what moved).
+ *
+ * <p>Flow is a plug ({@link PlugFlow}); a stream that enters rises or sinks to where its temperature fits and takes no other
+ * water along, which is the best a good port can do; inversions turn over at once ({@link Settling}). Left out: heat led by
+ * the metal of the wall, mixing by jets, and lighter water below 4 °C.
+ *
+ * <p>No method but the constructor allocates. Not safe for use by several threads; make one for each run.
+ */
+public final class Layers {
+
+    private static final Allowed MASS = new Allowed(0, 1e6, "kg");
+    private static final Allowed SECONDS = new Allowed(0, 86_400, "s");
+
+    /** The top layer joins the one below when lighter than this share of a full one, and parts from it above 1 + this. */
+    private static final double LEAST_SHARE = 0.25;
+
+    /** The base keeps this share of a layer: a puddle below any port. */
+    private static final double PUDDLE_SHARE = 0.01;
+
+    final double[] jPerKg;
+    final double[] kg;
+    final double fullKg;
+    final double thicknessM;
+
+    private final Ports ports;
+    private final double kgPerM;
+    private final Allowed temperature;
+    private final Allowed sameCount;
+    private final Ledger ledger;
+    private final PlugFlow plug;
+    private final Settling settling;
+    private final Resting resting;
+    private int wet;
+    private double drawnJ;
+
+    /**
+     * A tank full to its waterline, all at one temperature.
+     *
+     * @param plan the tank and how it is cut
+     */
+    public Layers(LayerPlan plan) {
+        int count = plan.layers();
+        ports = plan.ports();
+        temperature = new Allowed(0, plan.boilC(), "°C");
+        sameCount = new Allowed(count, count, "layers");
+        thicknessM = ports.waterlineM() / count;
+        kgPerM = plan.shape().footprintM2() * Water.densityKgPerM3(FullWeight.COLD_C);
+        fullKg = kgPerM * thicknessM;
+        jPerKg = new double[count];
+        kg = new double[count];
+        Arrays.fill(kg, fullKg);
+        Arrays.fill(jPerKg, WaterHeat.jPerKg(plan.startC()));
+        wet = count;
+        ledger = new Ledger(energyJ());
+        plug = new PlugFlow(jPerKg, kg);
+        settling = new Settling(jPerKg, kg);
+        resting = new Resting(this, plan);
+    }
+
+    /** Number of layers, with or without water. */
+    public int count() {
+        return kg.length;
+    }
+
+    /** Number of layers that hold water, counted from the base; the topmost may hold up to a quarter more than its slice. */
+    public int wet() {
+        return wet;
+    }
+
+    /**
+     * Temperature of a layer.
+     *
+     * @param layer counted from the base, from 0 to {@link #wet} − 1
+     * @return °C
+     * @throws RefusedException where there is no water there
+     */
+    public double tempC(int layer) {
+        return WaterHeat.tempC(jPerKg[requireWet(layer)]);
+    }
+
+    /**
+     * Sets the temperature of a layer, at the start of a march; the account begins anew with the next {@link Layers} only, so
+     * this books the change as heat.
+     *
+     * @param layer counted from the base, from 0 to {@link #wet} − 1
+     * @param tempC temperature in °C, 0 to the boiling point
+     * @throws RefusedException where there is no water there or the temperature is outside its range
+     */
+    public void warm(int layer, double tempC) {
+        int at = requireWet(layer);
+        double after = heatOf(tempC);
+        ledger.heatJ += kg[at] * (after - jPerKg[at]);
+        jPerKg[at] = after;
+        settling.settle(wet);
+    }
+
+    /**
+     * Mass of water in a layer.
+     *
+     * @param layer counted from the base, from 0
+     * @return kg, 0 above the water
+     */
+    public double massKg(int layer) {
+        return layer < wet ? kg[layer] : 0;
+    }
+
+    /** Mass of all water in kg. */
+    public double massKg() {
+        double sum = 0;
+        for (int i = 0; i < wet; i++) {
+            sum += kg[i];
+        }
+        return sum;
+    }
+
+    /** Heat of all water above 0 °C in J. */
+    public double energyJ() {
+        double sum = 0;
+        for (int i = 0; i < wet; i++) {
+            sum += kg[i] * jPerKg[i];
+        }
+        return sum;
+    }
+
+    /** Temperature all water would have if stirred, °C. */
+    public double meanC() {
+        return WaterHeat.tempC(energyJ() / massKg());
+    }
+
+    /** Temperature of the top layer, the hottest, °C. */
+    public double topC() {
+        return WaterHeat.tempC(jPerKg[wet - 1]);
+    }
+
+    /** Temperature at the port that feeds the taps, °C. */
+    public double drawC() {
+        return WaterHeat.tempC(jPerKg[at(ports.drawM())]);
+    }
+
+    /** Temperature at the port that feeds the loop, °C. */
+    public double coldPortC() {
+        return WaterHeat.tempC(jPerKg[at(ports.coldM())]);
+    }
+
+    /** Temperature at the port where the loop comes back, °C. */
+    public double returnPortC() {
+        return WaterHeat.tempC(jPerKg[at(ports.returnM())]);
+    }
+
+    /** Water level above the base in m, as if all water were at 10 °C. */
+    public double levelM() {
+        return massKg() / kgPerM;
+    }
+
+    /** Whether both ports of the loop are under water to the top of their bore; where not, the loop is broken. */
+    public boolean loopCovered() {
+        return levelM() >= Math.max(ports.returnM(), ports.coldM()) + ports.boreM() / 2 - 1e-12;
+    }
+
+    /** The account since the start. */
+    public Ledger ledger() {
+        return ledger;
+    }
+
+    /**
+     * Heat of what the last draw took, for each kilogram above 0 °C: {@link WaterHeat#tempC} makes a temperature of it.
+     *
+     * @return J; 0 where nothing was drawn
+     */
+    public double lastDrawJ() {
+        return drawnJ;
+    }
+
+    /**
+     * Draws from the draw port while cold water refills at the base: the level stays.
+     *
+     * @param massKg mass to draw in kg, 0 to 1e6
+     * @param refillC temperature of the refill in °C, 0 to the boiling point
+     * @return mass drawn in kg: all of it, or none where the port is dry
+     * @throws RefusedException where a value is outside its range or not a number
+     */
+    public double drawRefilling(double massKg, double refillC) {
+        MASS.require("massKg", massKg);
+        double entering = heatOf(refillC);
+        drawnJ = 0;
+        if (!(levelM() > ports.drawM())) {
+            return 0;
+        }
+        drawnJ = push(massKg, 0, at(ports.drawM()), entering);
+        ledger.refillKg += massKg;
+        ledger.refillJ += massKg * entering;
+        ledger.drawnKg += massKg;
+        ledger.drawnJ += drawnJ;
+        return massKg;
+    }
+
+    /**
+     * Draws from the draw port without refill: the level falls, at most to the port.
+     *
+     * @param massKg mass to draw in kg, 0 to 1e6
+     * @return mass drawn in kg: what there was above the port, if less
+     * @throws RefusedException where the mass is outside its range or not a number
+     */
+    public double drawDown(double massKg) {
+        double floor = Math.max(ports.drawM() * kgPerM, fullKg * PUDDLE_SHARE);
+        double drawn = Math.min(MASS.require("massKg", massKg), Math.max(0, massKg() - floor));
+        drawnJ = 0;
+        double left = drawn;
+        while (left > 0) {
+            double part = Math.min(left, lightest());
+            part = wet == 1 ? left : part;
+            drawnJ += plug.lower(wet - 1, at(ports.drawM()), part);
+            left -= part;
+            tidyTop();
+        }
+        settling.settle(wet);
+        ledger.drawnKg += drawn;
+        ledger.drawnJ += drawnJ;
+        return drawn;
+    }
+
+    /**
+     * Fills at the base; the level rises, at most to the waterline.
+     *
+     * @param massKg mass to add in kg, 0 to 1e6
+     * @param refillC its temperature in °C, 0 to the boiling point
+     * @return mass taken in kg: what there was room for, if less
+     * @throws RefusedException where a value is outside its range or not a number
+     */
+    public double fill(double massKg, double refillC) {
+        double room = Math.max(0, fullKg * kg.length - massKg());
+        double taken = Math.min(MASS.require("massKg", massKg), room);
+        double entering = heatOf(refillC);
+        double left = taken;
+        while (left > 0) {
+            double part = Math.min(left, Math.min(lightest(), LEAST_SHARE * fullKg));
+            plug.raise(fit(0, entering), wet - 1, part, entering);
+            left -= part;
+            tidyTop();
+        }
+        settling.settle(wet);
+        ledger.refillKg += taken;
+        ledger.refillJ += taken * entering;
+        return taken;
+    }
+
+    /**
+     * Lets the loop run for a while: it takes water at one port and gives as much back at the other.
+     *
+     * @param massKg mass that goes round in kg, -1e6 to 1e6: positive from the cold port to the return port, negative backward
+     * @param enteringC temperature at which it comes back in °C, 0 to the boiling point
+     * @return whether the loop ran: false, and nothing moved, where a port is dry
+     * @throws RefusedException where a value is outside its range or not a number
+     */
+    public boolean circulate(double massKg, double enteringC) {
+        double mass = MASS.require("massKg", Math.abs(massKg));
+        double entering = heatOf(enteringC);
+        if (!loopCovered()) {
+            return false;
+        }
+        int cold = at(ports.coldM());
+        int back = at(ports.returnM());
+        double left = massKg >= 0 ? push(mass, back, cold, entering) : push(mass, cold, back, entering);
+        ledger.loopJ += mass * entering - left;
+        return true;
+    }
+
+    /**
+     * Lets time pass without flow: losses, sunshine, heaters, conduction, and what turns over by them.
+     *
+     * @param seconds 0 to 86 400
+     * @param around what acts on the tank, for the same number of layers
+     * @throws RefusedException where the time is outside its range or not a number, or the layers differ in number
+     */
+    public void rest(double seconds, Surroundings around) {
+        sameCount.require("around", around.heaterW.length);
+        resting.rest(wet, SECONDS.require("seconds", seconds), around);
+        settling.settle(wet);
+    }
+
+    private double push(double massKg, int near, int out, double entering) {
+        double leaving = 0;
+        double left = massKg;
+        while (left > 0) {
+            double part = Math.min(left, lightest());
+            leaving += plug.through(fit(near, entering), out, part, entering);
+            left -= part;
+        }
+        settling.settle(wet);
+        return leaving;
+    }
+
+    /** The layer a stream comes to rest in: it rises past colder layers and sinks past warmer ones. */
+    private int fit(int near, double entering) {
+        int i = near;
+        while (i + 1 < wet && jPerKg[i + 1] < entering) {
+            i++;
+        }
+        while (i > 0 && jPerKg[i - 1] > entering) {
+            i--;
+        }
+        return i;
+    }
+
+    private double heatOf(double tempC) {
+        return WaterHeat.jPerKg(temperature.require("tempC", tempC));
+    }
+
+    private int at(double heightM) {
+        return Math.min(wet - 1, (int) (heightM / thicknessM));
+    }
+
+    private double lightest() {
+        return Math.min(fullKg, kg[wet - 1]);
+    }
+
+    private int requireWet(int layer) {
+        if (layer < 0 || layer >= wet) {
+            new Allowed(0, wet - 1, "").require("layer", layer);
+        }
+        return layer;
+    }
+
+    /** Keeps the top layer between a quarter and one and a quarter of a full one, so that no step meets a sliver. */
+    private void tidyTop() {
+        if (wet > 1 && kg[wet - 1] < LEAST_SHARE * fullKg) {
+            double sum = kg[wet - 2] + kg[wet - 1];
+            jPerKg[wet - 2] += kg[wet - 1] / sum * (jPerKg[wet - 1] - jPerKg[wet - 2]);
+            kg[wet - 2] = sum;
+            wet--;
+        }
+        if (wet < kg.length && kg[wet - 1] > (1 + LEAST_SHARE) * fullKg) {
+            kg[wet] = kg[wet - 1] - fullKg;
+            jPerKg[wet] = jPerKg[wet - 1];
+            kg[wet - 1] = fullKg;
+            wet++;
+        }
+    }
+}

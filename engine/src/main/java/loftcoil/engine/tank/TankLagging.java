@@ -1,0 +1,22 @@
+package loftcoil.engine.tank;
+
+import loftcoil.engine.pipe.Lagging;
+
+/**
+ * Lagging of a tank; {@link Lagging#NONE} where a face is bare.
+ *
+ * @param side around the wall
+ * @param top on the lid
+ * @param bottom under the base
+ */
+public record TankLagging(Lagging side, Lagging top, Lagging bottom) {
+
+    /**
+     * The same lagging on every face.
+     *
+     * @param lagging material and thickness
+     */
+    public static TankLagging allRound(Lagging lagging) {
+        return new TankLagging(lagging, lagging, lagging);
+    }
+}
