@@ -10,23 +10,30 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A table among the resources of this room: comment lines that start with {@code #}, one of them {@code # source}, then a
+ * A table among the resources of a room: comment lines that start with {@code #}, one of them {@code # source}, then a
  * line of column names, then rows. Columns are parted by commas; the last one may hold commas itself.
  */
-record ResourceTable(String name, List<Map<String, String>> rows) {
+public record ResourceTable(String name, List<Map<String, String>> rows) {
 
-    ResourceTable {
+    /** Keeps a copy of the rows. */
+    public ResourceTable {
         rows = List.copyOf(rows);
     }
 
     /**
-     * Reads a table.
+     * Reads a table that stands beside a class.
      *
+     * @param beside any class of the room the table belongs to
+     * @param name file name of the table
      * @throws IllegalStateException where the resource is missing, names no source, has no rows or a row lacks columns: a
      *     fault of the build, never of a user
      */
+    public static ResourceTable read(Class<?> beside, String name) {
+        return parse(name, text(beside, name));
+    }
+
     static ResourceTable read(String name) {
-        return parse(name, text(name));
+        return read(ResourceTable.class, name);
     }
 
     static ResourceTable parse(String name, String text) {
@@ -59,8 +66,8 @@ record ResourceTable(String name, List<Map<String, String>> rows) {
         return row;
     }
 
-    private static String text(String name) {
-        try (InputStream in = ResourceTable.class.getResourceAsStream(name)) {
+    private static String text(Class<?> beside, String name) {
+        try (InputStream in = beside.getResourceAsStream(name)) {
             if (in == null) {
                 throw new IllegalStateException(name + ": resource missing");
             }
