@@ -28,4 +28,15 @@ public final class RefusedException extends RuntimeException {
     public List<Fault> faults() {
         return faults;
     }
+
+    /** All faults, one line each. */
+    public List<String> lines() {
+        return faults.stream().map(Fault::line).toList();
+    }
+
+    /** All faults, one line each, never null. */
+    @Override
+    public String getMessage() {
+        return String.join("\n", lines());
+    }
 }
