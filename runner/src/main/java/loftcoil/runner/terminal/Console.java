@@ -1,0 +1,43 @@
+package loftcoil.runner.terminal;
+
+import java.util.List;
+import java.util.Optional;
+import org.jline.reader.Completer;
+
+/** Lines out and lines in: what the terminal face needs of a terminal, so that tests can play one. */
+interface Console {
+
+    /** Greatest useful line length, in characters. */
+    int width();
+
+    /** Prints text and a line end. */
+    void say(String text);
+
+    /** Prints a heading, set off from what follows. */
+    void head(String text);
+
+    /** Prints a line in a warning tone. The words must carry the meaning: not every terminal has colours. */
+    void warn(String text);
+
+    /**
+     * Asks for a line.
+     *
+     * @param prompt what to ask
+     * @return the line without its end; empty where there is no more input or the learner broke off
+     */
+    Optional<String> ask(String prompt);
+
+    /**
+     * Lets the learner edit text of several lines.
+     *
+     * @param text what stands there at the start
+     * @param completer ways to go on typing
+     * @return the text as left; empty where the learner broke off
+     */
+    Optional<String> edit(String text, Completer completer);
+
+    /** Prints each line. */
+    default void say(List<String> lines) {
+        lines.forEach(this::say);
+    }
+}

@@ -1,0 +1,54 @@
+package loftcoil.runner.terminal;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.commonmark.Extension;
+import org.commonmark.ext.gfm.tables.TablesExtension;
+import org.commonmark.node.FencedCodeBlock;
+import org.commonmark.node.Heading;
+import org.commonmark.node.IndentedCodeBlock;
+import org.commonmark.node.Node;
+import org.commonmark.parser.Parser;
+import org.commonmark.renderer.text.LineBreakRendering;
+import org.commonmark.renderer.text.TextContentRenderer;
+
+/** Markdown as plain text for a terminal. */
+final class PlainText {
+
+    private static final List<Extension> EXTENSIONS = List.of(TablesExtension.create());
+    private static final Parser PARSER = Parser.builder().extensions(EXTENSIONS).build();
+    private static final TextContentRenderer RENDERER = TextContentRenderer.builder()
+            .extensions(EXTENSIONS)
+            .lineBreakRendering(LineBreakRendering.SEPARATE_BLOCKS)
+            .build();
+
+    private PlainText() {}
+
+    /**
+     * Renders markdown as text, wrapped.
+     *
+     * @param markdown the source
+     * @param width greatest line length, in characters
+     */
+    static String of(String markdown, int width) {
+        Node document = PARSER.parse(markdown);
+        StringBuilder text = new StringBuilder();
+        for (Node block = document.getFirstChild(); block != null; block = block.getNext()) {
+            text.append(text.isEmpty() ? "" : "\n\n").append(block(block, width));
+        }
+        return text.toString();
+    }
+
+    private static String block(Node block, int width) {
+        String text = RENDERER.render(block).stripTrailing();
+        if (block instanceof FencedCodeBlock || block instanceof IndentedCodeBlock) {
+            return text.lines().map(line -> "    " + line).collect(Collectors.joining("\n"));
+        }
+        if (block instanceof Heading heading) {
+            return text + "\n" + (heading.getLevel() == 1 ? "=" : "-").repeat(Math.min(width, text.length()));
+        }
+        return text.lines()
+                .flatMap(line -> line.isBlank() ? List.of("").stream() : Wrap.lines(line, width).stream())
+                .collect(Collectors.joining("\n"));
+    }
+}

@@ -1,0 +1,101 @@
+package loftcoil.runner.terminal;
+
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import loftcoil.runner.show.Bench;
+import loftcoil.runner.show.View;
+
+/** A question, a guess or a decision in the terminal. */
+final class QuestionStep {
+
+    /** Replies after which the walk goes on by itself. */
+    private static final Set<String> SETTLED = Set.of("right", "noted", "decided");
+
+    private static final Set<String> COMMANDS = Set.of("q", "b", "w", "d", "?");
+
+    private final Bench bench;
+    private final Console console;
+    private final String lessonId;
+    private final View.Question question;
+
+    QuestionStep(Bench bench, Console console, String lessonId, View.Question question) {
+        this.bench = bench;
+        this.console = console;
+        this.lessonId = lessonId;
+        this.question = question;
+    }
+
+    Move walk(Function<String, Optional<Move>> common) {
+        ask();
+        while (true) {
+            Optional<String> reply = question.form().equals("java") ? javaAnswer() : console.ask(prompt());
+            if (reply.isEmpty()) {
+                return new Move.Leave();
+            }
+            String typed = reply.get().strip();
+            if (typed.isEmpty()) {
+                return new Move.On();
+            }
+            if (COMMANDS.contains(typed)) {
+                Optional<Move> move = common.apply(typed);
+                if (move.isPresent()) {
+                    return move.get();
+                }
+            } else if (settles(typed)) {
+                return new Move.On();
+            }
+        }
+    }
+
+    private Optional<String> javaAnswer() {
+        Optional<String> typed = console.ask("Your Java [e writes it, Enter leaves it for now] ");
+        boolean writes = typed.map(String::strip).filter("e"::equals).isPresent();
+        return writes
+                ? console.edit(question.starter(), (reader, line, candidates) -> {})
+                        .or(() -> Optional.of("?"))
+                : typed;
+    }
+
+    private void ask() {
+        String word =
+                switch (question.asked()) {
+                    case "predict" -> "Your guess first";
+                    case "decide" -> "Decide";
+                    default -> "Question";
+                };
+        console.head(word + ": " + question.label());
+        console.say(PlainText.of(question.markdown(), console.width()));
+        for (int i = 0; i < question.options().size(); i++) {
+            Wrap.lines("%d. %s".formatted(i + 1, question.options().get(i)), console.width())
+                    .forEach(console::say);
+        }
+        if (!question.current().isEmpty()) {
+            console.say("In your design now: " + question.current());
+        }
+        question.reply()
+                .ifPresent(reply -> console.say("You answered before: " + reply.answer() + " - " + reply.words()));
+    }
+
+    private String prompt() {
+        String unit = question.unit().isEmpty() ? "" : " in " + question.unit();
+        return question.options().isEmpty()
+                ? "Answer" + unit + ": "
+                : "Answer, 1 to " + question.options().size() + ": ";
+    }
+
+    private boolean settles(String typed) {
+        View.Reply reply = bench.answer(lessonId, question.id(), typed);
+        console.say(PlainText.of(reply.words(), console.width()));
+        if (!reply.hintMarkdown().isEmpty()) {
+            console.say(PlainText.of(reply.hintMarkdown(), console.width()));
+        }
+        if (!reply.workedMarkdown().isEmpty()) {
+            console.say("\nWorked through:\n" + PlainText.of(reply.workedMarkdown(), console.width()));
+        }
+        if (!reply.source().isEmpty()) {
+            Wrap.lines("Source: " + reply.source(), console.width()).forEach(console::say);
+        }
+        return SETTLED.contains(reply.state());
+    }
+}

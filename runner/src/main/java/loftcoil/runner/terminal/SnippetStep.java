@@ -1,0 +1,147 @@
+package loftcoil.runner.terminal;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import loftcoil.runner.lesson.Drag;
+import loftcoil.runner.show.Bench;
+import loftcoil.runner.show.View;
+import org.jline.reader.Candidate;
+import org.jline.reader.Completer;
+
+/** A piece of Java in the terminal: shown, run, edited, put back. */
+final class SnippetStep {
+
+    private final Bench bench;
+    private final Console console;
+    private final String lessonId;
+    private final View.Snippet snippet;
+    private final Map<String, Double> dragged = new HashMap<>();
+    private String source;
+
+    SnippetStep(Bench bench, Console console, String lessonId, View.Snippet snippet) {
+        this.bench = bench;
+        this.console = console;
+        this.lessonId = lessonId;
+        this.snippet = snippet;
+        this.source = snippet.source();
+        snippet.drag().ifPresent(drag -> dragged.put(drag.variable(), drag.start()));
+    }
+
+    Move walk(Function<String, Optional<Move>> common) {
+        showSource();
+        while (true) {
+            Optional<String> reply = console.ask("Java [Enter runs, e edits, s skips, ? more] ");
+            if (reply.isEmpty()) {
+                return new Move.Leave();
+            }
+            String typed = reply.get().strip();
+            Optional<Move> move = carryOut(typed, common);
+            if (move.isPresent()) {
+                return move.get();
+            }
+        }
+    }
+
+    private Optional<Move> carryOut(String typed, Function<String, Optional<Move>> common) {
+        return switch (typed) {
+            case "" -> runsWell() ? Optional.of(new Move.On()) : Optional.empty();
+            case "s" -> Optional.of(new Move.On());
+            case "e" -> stay(this::edit);
+            case "o" -> stay(this::putBack);
+            case "v" -> stay(this::setDragged);
+            default -> common.apply(typed);
+        };
+    }
+
+    private static Optional<Move> stay(Runnable deed) {
+        deed.run();
+        return Optional.empty();
+    }
+
+    private void putBack() {
+        source = bench.putBack(lessonId, snippet.id()).source();
+        showSource();
+    }
+
+    private void edit() {
+        Completer completer =
+                (reader, line, candidates) -> bench.complete(lessonId, snippet.id(), line.line(), line.cursor())
+                        .forEach(suggestion -> candidates.add(new Candidate(
+                                line.line().substring(wordStart(line.line(), line.cursor()), suggestion.from())
+                                        + suggestion.text())));
+        console.say("Edit; a blank line ends the text, Tab completes, Ctrl+C leaves it as it was.");
+        Optional<String> edited = console.edit(source, completer);
+        if (edited.isEmpty()) {
+            console.say("Left as it was.");
+            return;
+        }
+        source = edited.get();
+        runsWell();
+    }
+
+    private static int wordStart(String line, int cursor) {
+        int start = cursor;
+        while (start > 0 && !Character.isWhitespace(line.charAt(start - 1))) {
+            start--;
+        }
+        return start;
+    }
+
+    private void setDragged() {
+        if (snippet.drag().isEmpty()) {
+            console.say("This Java has no value to drag.");
+            return;
+        }
+        Drag drag = snippet.drag().get();
+        String range = "%s to %s %s".formatted(plain(drag.from()), plain(drag.to()), drag.unit());
+        String typed =
+                console.ask(drag.label() + " (" + range + "): ").orElse("").strip();
+        try {
+            double value = Double.parseDouble(typed.replace(',', '.'));
+            if (!(value >= drag.from() && value <= drag.to())) {
+                console.say(typed + " is outside " + range + ".");
+                return;
+            }
+            dragged.put(drag.variable(), value);
+            runsWell();
+        } catch (NumberFormatException notANumber) {
+            console.say("'" + typed + "' is no number; allowed is " + range + ".");
+        }
+    }
+
+    private void showSource() {
+        List<String> lines = source.lines().toList();
+        for (int i = 0; i < lines.size(); i++) {
+            console.say("%4d | %s".formatted(i + 1, lines.get(i)));
+        }
+        snippet.drag()
+                .ifPresent(drag -> console.say("       %s = %s %s: %s (v sets it)"
+                        .formatted(
+                                drag.variable(),
+                                plain(dragged.getOrDefault(drag.variable(), drag.start())),
+                                drag.unit(),
+                                drag.label())));
+    }
+
+    /** Runs and prints what came of it; true where it ran to its end. */
+    private boolean runsWell() {
+        View.Run run = bench.run(lessonId, snippet.id(), source, dragged);
+        RunText.lines(run, console.width()).forEach(console::say);
+        if (!run.state().equals("done")) {
+            console.warn(run.words());
+            run.problems()
+                    .forEach(problem -> console.warn(
+                            "  line %d, column %d: %s".formatted(problem.line(), problem.column(), problem.words())));
+            return false;
+        }
+        return true;
+    }
+
+    private static String plain(double value) {
+        return String.format(Locale.ROOT, "%.4f", value).replaceAll("\\.?0+$", "");
+    }
+}

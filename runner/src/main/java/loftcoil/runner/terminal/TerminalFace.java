@@ -1,0 +1,175 @@
+package loftcoil.runner.terminal;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import loftcoil.runner.show.Bench;
+import loftcoil.runner.show.View;
+
+/**
+ * Steps a learner through the course in a text terminal. Leaving at any prompt loses nothing: each step is kept as it is
+ * done.
+ */
+public final class TerminalFace {
+
+    private static final String HELP =
+            """
+            Enter  go on; at Java: run it; at a question: leave it for now
+            e      edit the Java, then run it (a blank line ends the text)
+            o      put the lesson's own Java back
+            v      set the value that can be dragged, then run
+            s      skip this Java without running it
+            b      back one step
+            w      where you are: all lessons; choose one
+            d      your loop: drawing in words, and its figures
+            ?      this list
+            q      leave; all is kept""";
+
+    private final Bench bench;
+    private final Console console;
+
+    TerminalFace(Bench bench, Console console) {
+        this.bench = bench;
+        this.console = console;
+    }
+
+    /**
+     * Runs until the learner leaves or the input ends.
+     *
+     * @param bench the course with the learner's work
+     * @throws IOException where the terminal cannot be opened
+     */
+    public static void run(Bench bench) throws IOException {
+        try (JLineConsole console = JLineConsole.open()) {
+            new TerminalFace(bench, console).walk();
+        }
+    }
+
+    /** Walks from the lesson last open. */
+    void walk() {
+        View.Course course = bench.course();
+        console.say("Your work is kept in " + course.folder());
+        course.notices().forEach(console::warn);
+        console.say("? lists what you can type, q leaves.");
+        String next = course.open();
+        while (!next.isEmpty()) {
+            next = lesson(next);
+        }
+        console.say("All is kept. Until next time.");
+    }
+
+    /** Walks one lesson; the name of the one to go on with, empty to leave. */
+    private String lesson(String lessonId) {
+        View.Lesson lesson = bench.lesson(lessonId);
+        console.say("");
+        console.head(lesson.title() + "  (about " + lesson.minutes() + " minutes)");
+        int at = start(lesson);
+        while (at < lesson.steps().size()) {
+            Move move = step(lesson, lesson.steps().get(at));
+            if (move instanceof Move.Leave) {
+                return "";
+            }
+            if (move instanceof Move.To to) {
+                return to.lessonId();
+            }
+            at = move instanceof Move.Back ? Math.max(0, at - 1) : at + 1;
+            // What was answered or run since may have changed what the steps say.
+            lesson = bench.lesson(lessonId);
+        }
+        return afterLast(lesson);
+    }
+
+    private String afterLast(View.Lesson lesson) {
+        if (lesson.after().isEmpty()) {
+            console.say("\nThat was the last lesson.");
+            return "";
+        }
+        console.say("\nThe end of this lesson.");
+        return console.ask("Enter goes on to the next one, q leaves: ")
+                .filter(reply -> !reply.strip().equalsIgnoreCase("q"))
+                .map(reply -> lesson.after())
+                .orElse("");
+    }
+
+    private static int start(View.Lesson lesson) {
+        for (int i = 0; i < lesson.steps().size(); i++) {
+            if (lesson.steps().get(i).id().equals(lesson.at())) {
+                return i;
+            }
+        }
+        return 0;
+    }
+
+    private Move step(View.Lesson lesson, View.Step step) {
+        console.say("");
+        if (step instanceof View.Snippet snippet) {
+            return new SnippetStep(bench, console, lesson.id(), snippet).walk(this::command);
+        }
+        if (step instanceof View.Question question) {
+            return new QuestionStep(bench, console, lesson.id(), question).walk(this::command);
+        }
+        if (step instanceof View.Prose prose) {
+            console.say(PlainText.of(prose.markdown(), console.width()));
+        } else if (step instanceof View.Caution caution) {
+            console.warn(
+                    PlainText.of((caution.danger() ? "DANGER: " : "CAUTION: ") + caution.markdown(), console.width()));
+        } else if (step instanceof View.Drawing drawing) {
+            console.say(PlainText.of(drawing.picture().says(), console.width()));
+        }
+        return goOn();
+    }
+
+    private Move goOn() {
+        while (true) {
+            Optional<String> reply = console.ask("[Enter] ");
+            if (reply.isEmpty()) {
+                return new Move.Leave();
+            }
+            if (reply.get().isBlank()) {
+                return new Move.On();
+            }
+            Optional<Move> move = command(reply.get().strip());
+            if (move.isPresent()) {
+                return move.get();
+            }
+        }
+    }
+
+    /** Carries out a command that is the same at every prompt; a move where it leads away from the step. */
+    private Optional<Move> command(String typed) {
+        return switch (typed) {
+            case "q" -> Optional.of(new Move.Leave());
+            case "b" -> Optional.of(new Move.Back());
+            case "w" -> chooseLesson();
+            case "d" -> stay(DesignText.lines(bench.design(), console.width()));
+            default -> stay(List.of(HELP));
+        };
+    }
+
+    private Optional<Move> stay(List<String> lines) {
+        console.say(lines);
+        return Optional.empty();
+    }
+
+    private Optional<Move> chooseLesson() {
+        List<View.LessonLine> lessons = bench.course().lessons();
+        for (int i = 0; i < lessons.size(); i++) {
+            View.LessonLine line = lessons.get(i);
+            console.say("%3d  %s  (%d min; %d of %d questions done)"
+                    .formatted(i + 1, line.title(), line.minutes(), line.done(), line.of()));
+        }
+        String typed = console.ask("Number of the lesson, or Enter to stay: ")
+                .orElse("")
+                .strip();
+        if (typed.isEmpty()) {
+            return Optional.empty();
+        }
+        for (int i = 0; i < lessons.size(); i++) {
+            if (typed.equals(Integer.toString(i + 1))) {
+                return Optional.of(new Move.To(lessons.get(i).id()));
+            }
+        }
+        console.say("There is no lesson " + typed + "; the list goes from 1 to " + lessons.size() + ".");
+        return Optional.empty();
+    }
+}

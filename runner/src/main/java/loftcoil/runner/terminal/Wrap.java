@@ -1,0 +1,50 @@
+package loftcoil.runner.terminal;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Breaks text into lines at spaces. A word longer than the line keeps a line of its own, unbroken. */
+final class Wrap {
+
+    private Wrap() {}
+
+    /**
+     * Wraps one paragraph or list item. Following lines are indented to where the first line's text starts, so that
+     * list items hang under their bullet.
+     *
+     * @param line text without line ends
+     * @param width greatest line length, in characters, at least 1
+     */
+    static List<String> lines(String line, int width) {
+        String indent = " ".repeat(hang(line));
+        List<String> wrapped = new ArrayList<>();
+        StringBuilder current = new StringBuilder(leading(line));
+        boolean empty = true;
+        for (String word : line.strip().split("\\s+", -1)) {
+            if (!empty && current.length() + 1 + word.length() > width) {
+                wrapped.add(current.toString());
+                current = new StringBuilder(indent);
+                empty = true;
+            }
+            current.append(empty ? "" : " ").append(word);
+            empty = false;
+        }
+        wrapped.add(current.toString());
+        return wrapped;
+    }
+
+    private static String leading(String line) {
+        return line.substring(0, line.length() - line.stripLeading().length());
+    }
+
+    private static int hang(String line) {
+        int start = leading(line).length();
+        String text = line.substring(start);
+        if (text.startsWith("- ") || text.startsWith("* ")) {
+            return start + 2;
+        }
+        int dot = text.indexOf(". ");
+        boolean numbered = dot > 0 && dot <= 2 && text.substring(0, dot).chars().allMatch(Character::isDigit);
+        return numbered ? start + dot + 2 : start;
+    }
+}
