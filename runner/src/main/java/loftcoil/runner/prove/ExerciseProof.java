@@ -1,0 +1,144 @@
+package loftcoil.runner.prove;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import loftcoil.engine.design.Changes;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Example;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.runner.course.Course;
+import loftcoil.runner.exercise.Code;
+import loftcoil.runner.exercise.Decision;
+import loftcoil.runner.exercise.Exercise;
+import loftcoil.runner.exercise.KnownMistake;
+import loftcoil.runner.exercise.Published;
+import loftcoil.runner.exercise.Quantity;
+import loftcoil.runner.exercise.Reference;
+import loftcoil.runner.exercise.Tolerance;
+import loftcoil.runner.exercise.Variation;
+import loftcoil.runner.lesson.Step;
+import loftcoil.runner.session.Reckoner;
+import loftcoil.runner.session.Session;
+
+/** Compares the numbers of the exercises of one lesson. */
+final class ExerciseProof {
+
+    private final Reckoner reckoner;
+    private final List<Long> seeds;
+    private final List<String> faults = new ArrayList<>();
+    private int checked;
+    private int compared;
+
+    ExerciseProof(Session session, List<Long> seeds) {
+        this.reckoner = new Reckoner(session);
+        this.seeds = seeds;
+    }
+
+    void take(Course course, Step step) {
+        if (!(step instanceof Step.Question question)) {
+            return;
+        }
+        checked++;
+        Exercise exercise = course.exercise(question.exercise());
+        if (exercise instanceof Decision decision) {
+            decision(decision);
+            return;
+        }
+        published(exercise);
+        for (long seed : exercise.about().vary().isEmpty() ? seeds.subList(0, 1) : seeds) {
+            own(Variation.own(exercise, seed), seed);
+        }
+    }
+
+    private void own(Exercise exercise, long seed) {
+        String where = exercise.path() + " with seed " + seed;
+        if (exercise instanceof Quantity quantity) {
+            worked(where, quantity, quantity.reference(), quantity.tolerance(), quantity.mistakes());
+        } else if (exercise instanceof Code code) {
+            worked(where, code, code.reference(), code.tolerance(), code.mistakes());
+        }
+    }
+
+    private void worked(
+            String where, Exercise exercise, Reference reference, Tolerance tolerance, List<KnownMistake> mistakes) {
+        Optional<Double> value = number(where + ", reference", reference.java());
+        if (value.isEmpty()) {
+            return;
+        }
+        String solution = exercise.about().solution().java();
+        if (solution.isEmpty()) {
+            faults.add(where + ": the worked solution has no Java to check");
+        } else {
+            number(where + ", worked solution", solution)
+                    .filter(answer -> !tolerance.allows(value.get(), answer))
+                    .ifPresent(answer -> faults.add(where + ": the worked solution gives " + answer
+                            + ", the reference is " + value.get() + " " + reference.unit()));
+        }
+        for (KnownMistake mistake : mistakes) {
+            number(where + ", mistake '" + mistake.because() + "'", mistake.java())
+                    .filter(wrong -> tolerance.allows(value.get(), wrong))
+                    .ifPresent(wrong -> faults.add(where + ": the mistake '" + mistake.because() + "' gives " + wrong
+                            + ", which would pass as right"));
+        }
+    }
+
+    private void published(Exercise exercise) {
+        Optional<Published> published = exercise instanceof Quantity quantity
+                ? quantity.published()
+                : exercise instanceof Code code ? code.published() : Optional.empty();
+        published.ifPresent(fixed -> {
+            Exercise there = exercise.with(fixed.with());
+            Reference reference =
+                    there instanceof Quantity quantity ? quantity.reference() : ((Code) there).reference();
+            String where = exercise.path() + ", published case";
+            number(where, reference.java())
+                    .filter(value -> !fixed.tolerance().allows(fixed.value(), value))
+                    .ifPresent(value ->
+                            faults.add(where + ": the reference gives " + value + ", published is " + fixed.value()));
+        });
+    }
+
+    private void decision(Decision decision) {
+        Design example = Example.orchardBothy();
+        String where = decision.path();
+        if (!Changes.names().contains(decision.change())) {
+            faults.add(
+                    where + ": no change '" + decision.change() + "'; allowed: " + String.join(", ", Changes.names()));
+            return;
+        }
+        List<String> tried = decision.options().isEmpty()
+                ? List.of(Changes.current(example, decision.change()))
+                : decision.options();
+        for (String option : tried) {
+            compared++;
+            try {
+                Changes.apply(example, decision.change(), option);
+            } catch (RefusedException refused) {
+                faults.add(where + ": the example design refuses '" + option + "': " + refused.getMessage());
+            }
+        }
+    }
+
+    private Optional<Double> number(String where, String java) {
+        compared++;
+        try {
+            return Optional.of(reckoner.number(java));
+        } catch (RefusedException refused) {
+            faults.add(where + ": " + refused.getMessage().replace('\n', ' '));
+            return Optional.empty();
+        }
+    }
+
+    int checked() {
+        return checked;
+    }
+
+    int compared() {
+        return compared;
+    }
+
+    List<String> faults() {
+        return faults;
+    }
+}
