@@ -1,0 +1,89 @@
+package loftcoil.runner.show;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.DesignJson;
+import loftcoil.engine.design.Example;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.runner.progress.Progress;
+import loftcoil.runner.progress.ProgressFile;
+
+/** What the learner has done and decided, in memory and in the folder alike: a change is kept before it is seen. */
+final class LearnerStore {
+
+    private final ProgressFile files;
+    private final List<String> notices = new ArrayList<>();
+    private Progress progress;
+    private Design design;
+
+    /**
+     * Reads the folder.
+     *
+     * @param files the learner's folder
+     * @param newSeed the seed of a learner who starts now
+     */
+    LearnerStore(ProgressFile files, long newSeed) {
+        this.files = files;
+        this.progress = files.progress(newSeed);
+        this.design = files.design().map(this::read).orElseGet(Example::orchardBothy);
+        // Kept at once, so that the seed and with it the learner's numbers stay the same from the first screen on.
+        files.keep(progress);
+    }
+
+    private Design read(String json) {
+        try {
+            return DesignJson.read(json);
+        } catch (RefusedException refused) {
+            files.setDesignAside(String.join("; ", refused.lines()));
+            notices.add("Your design starts again from the orchard bothy, an invented example.");
+            return Example.orchardBothy();
+        }
+    }
+
+    synchronized Progress progress() {
+        return progress;
+    }
+
+    synchronized Progress.LessonWork work(String lessonId) {
+        return progress.work(lessonId);
+    }
+
+    /** Keeps a change, where it is one. */
+    synchronized void update(UnaryOperator<Progress> change) {
+        Progress changed = change.apply(progress);
+        if (!changed.equals(progress)) {
+            files.keep(changed);
+            progress = changed;
+        }
+    }
+
+    /** Keeps a change of the work in one lesson. */
+    void updateWork(String lessonId, UnaryOperator<Progress.LessonWork> change) {
+        update(all -> all.withWork(lessonId, change.apply(all.work(lessonId))));
+    }
+
+    synchronized Design design() {
+        return design;
+    }
+
+    synchronized void decide(Design changed) {
+        files.keepDesign(DesignJson.write(changed));
+        design = changed;
+    }
+
+    String folder() {
+        return files.folder().toString();
+    }
+
+    synchronized List<String> notices() {
+        List<String> all = new ArrayList<>(files.notices());
+        all.addAll(notices);
+        return all;
+    }
+
+    void close() {
+        files.close();
+    }
+}

@@ -1,0 +1,170 @@
+package loftcoil.runner.show;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import loftcoil.engine.design.Change;
+import loftcoil.engine.design.Changes;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.runner.check.Checker;
+import loftcoil.runner.check.Verdict;
+import loftcoil.runner.check.Worked;
+import loftcoil.runner.course.Course;
+import loftcoil.runner.exercise.Choice;
+import loftcoil.runner.exercise.Code;
+import loftcoil.runner.exercise.Decision;
+import loftcoil.runner.exercise.Exercise;
+import loftcoil.runner.exercise.Quantity;
+import loftcoil.runner.exercise.Reckoning;
+import loftcoil.runner.exercise.Variation;
+import loftcoil.runner.lesson.Lesson;
+import loftcoil.runner.lesson.Step;
+import loftcoil.runner.progress.Progress;
+
+/** Shows questions with the learner's own numbers, and takes answers and decisions. */
+final class QuestionDesk {
+
+    private final Course course;
+    private final LearnerStore store;
+    private final Reckoning reckoning;
+    private final ReplyWords replies;
+
+    QuestionDesk(Course course, LearnerStore store, Reckoning reckoning) {
+        this.course = course;
+        this.store = store;
+        this.reckoning = reckoning;
+        this.replies = new ReplyWords(reckoning);
+    }
+
+    private Exercise own(Step.Question question) {
+        return Variation.own(
+                course.exercise(question.exercise()), store.progress().seed());
+    }
+
+    View.Question view(Lesson lesson, Step.Question question) {
+        Exercise exercise = own(question);
+        List<Progress.Given> answers = store.work(lesson.id()).answersTo(question.id());
+        return new View.Question(
+                question.id(),
+                switch (question.asked()) {
+                    case PREDICT -> "predict";
+                    case QUESTION -> "question";
+                    case DECIDE -> "decide";
+                },
+                exercise.form(),
+                question.label(),
+                exercise.text(),
+                unit(exercise),
+                options(exercise),
+                exercise instanceof Code code ? code.starter() : "",
+                current(exercise),
+                replies.before(exercise, answers));
+    }
+
+    private static String unit(Exercise exercise) {
+        if (exercise instanceof Quantity quantity) {
+            return quantity.reference().unit();
+        }
+        return exercise instanceof Decision decision ? decision.unit() : "";
+    }
+
+    private static List<String> options(Exercise exercise) {
+        if (exercise instanceof Choice choice) {
+            return choice.options().stream().map(Choice.Option::text).toList();
+        }
+        return exercise instanceof Decision decision ? decision.options() : List.of();
+    }
+
+    private String current(Exercise exercise) {
+        if (!(exercise instanceof Decision decision)) {
+            return "";
+        }
+        String value = Changes.current(store.design(), decision.change());
+        return decision.unit().isEmpty() ? value : value + " " + decision.unit();
+    }
+
+    View.Reply answer(Lesson lesson, Step.Question question, String text) {
+        Exercise exercise = own(question);
+        Verdict verdict = Checker.check(exercise, text, reckoning);
+        if (verdict instanceof Verdict.Decided decided && exercise instanceof Decision decision) {
+            return decide(lesson, question, decision, decided, text);
+        }
+        List<Progress.Given> answers = keep(
+                lesson, question, new Progress.Given(text, ReplyWords.state(verdict), ReplyWords.mistake(verdict)));
+        return replies.now(exercise, verdict, answers);
+    }
+
+    private View.Reply decide(
+            Lesson lesson, Step.Question question, Decision decision, Verdict.Decided decided, String text) {
+        try {
+            Design changed = Changes.apply(store.design(), decision.change(), decided.value());
+            store.decide(changed);
+        } catch (RefusedException refused) {
+            keep(lesson, question, new Progress.Given(text, "unread", ""));
+            String faults = "- " + String.join("\n- ", refused.lines());
+            return new View.Reply(text, "unread", "Your design cannot take that.", faults, 0, "", "");
+        }
+        keep(lesson, question, new Progress.Given(text, "decided", ""));
+        Change change = Changes.describe(decision.change());
+        String words = change.label() + ": " + decided.taken().words() + ". It is in your design now.";
+        return new View.Reply(
+                text,
+                "decided",
+                words,
+                decision.about().solution().text(),
+                0,
+                "",
+                decision.about().source());
+    }
+
+    private List<Progress.Given> keep(Lesson lesson, Step.Question question, Progress.Given given) {
+        store.updateWork(
+                lesson.id(), work -> work.withAnswer(question.id(), given).withStep(question.id()));
+        return store.work(lesson.id()).answersTo(question.id());
+    }
+
+    /** What the learner guessed since the snippet before this one, beside what it came to. */
+    List<String> predictions(Lesson lesson, Step.Snippet snippet) {
+        List<Step.Question> open = new ArrayList<>();
+        for (Step step : lesson.steps()) {
+            if (step.id().equals(snippet.id())) {
+                break;
+            }
+            if (step instanceof Step.Snippet) {
+                open.clear();
+            } else if (step instanceof Step.Question question && question.asked() == Step.Asked.PREDICT) {
+                open.add(question);
+            }
+        }
+        return open.stream()
+                .flatMap(question -> compared(lesson, question).stream())
+                .toList();
+    }
+
+    private Optional<String> compared(Lesson lesson, Step.Question question) {
+        List<Progress.Given> answers = store.work(lesson.id()).answersTo(question.id());
+        Optional<Progress.Given> guess =
+                answers.stream().filter(given -> given.state().equals("noted")).reduce((first, second) -> second);
+        return guess.map(given -> beside(own(question), given.text()));
+    }
+
+    private String beside(Exercise exercise, String guess) {
+        Verdict verdict = Checker.compare(exercise, guess, reckoning);
+        String judged = verdict instanceof Verdict.Right ? "Close: you" : "You";
+        if (exercise instanceof Choice choice) {
+            return choice.options().stream()
+                    .filter(Choice.Option::right)
+                    .findFirst()
+                    .map(right ->
+                            (verdict instanceof Verdict.Right ? "As you guessed: " : "You guessed otherwise; it is: ")
+                                    + right.text())
+                    .orElse("");
+        }
+        String taken = verdict instanceof Verdict.Right right
+                ? right.taken().words()
+                : verdict instanceof Verdict.Wrong wrong ? wrong.taken().words() : guess;
+        return judged + " guessed " + taken + "; it comes to "
+                + Worked.answer(exercise, reckoning).orElse("what the snippet shows") + ".";
+    }
+}

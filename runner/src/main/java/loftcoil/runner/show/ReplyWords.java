@@ -1,0 +1,119 @@
+package loftcoil.runner.show;
+
+import java.util.List;
+import java.util.Optional;
+import loftcoil.runner.check.Verdict;
+import loftcoil.runner.check.Worked;
+import loftcoil.runner.exercise.Choice;
+import loftcoil.runner.exercise.Exercise;
+import loftcoil.runner.exercise.Reckoning;
+import loftcoil.runner.progress.Progress;
+import loftcoil.runner.progress.Tries;
+
+/** What is said to an answer. */
+final class ReplyWords {
+
+    private final Reckoning reckoning;
+
+    ReplyWords(Reckoning reckoning) {
+        this.reckoning = reckoning;
+    }
+
+    /** The state an answer is kept under. */
+    static String state(Verdict verdict) {
+        if (verdict instanceof Verdict.Right) {
+            return "right";
+        }
+        if (verdict instanceof Verdict.Wrong) {
+            return "wrong";
+        }
+        return verdict instanceof Verdict.Noted ? "noted" : "unread";
+    }
+
+    /** The short name of the known mistake; empty where none was seen. */
+    static String mistake(Verdict verdict) {
+        return verdict instanceof Verdict.Wrong wrong ? wrong.mistake() : "";
+    }
+
+    /**
+     * The reply to an answer that was just given.
+     *
+     * @param exercise with the learner's own numbers
+     * @param verdict what it is worth
+     * @param answers all answers to this question so far, this one last
+     */
+    View.Reply now(Exercise exercise, Verdict verdict, List<Progress.Given> answers) {
+        String typed = answers.get(answers.size() - 1).text();
+        String hint = verdict instanceof Verdict.Wrong wrong
+                ? wrong.hint()
+                : verdict instanceof Verdict.Right right ? right.say() : "";
+        return reply(exercise, typed, state(verdict), words(exercise, verdict), hint, answers);
+    }
+
+    /** The reply to the last answer of an earlier day; empty where there is none. */
+    Optional<View.Reply> before(Exercise exercise, List<Progress.Given> answers) {
+        if (answers.isEmpty()) {
+            return Optional.empty();
+        }
+        Progress.Given last = answers.get(answers.size() - 1);
+        String words =
+                switch (last.state()) {
+                    case "right" -> "Right.";
+                    case "wrong" -> "Not yet.";
+                    case "noted" -> "Your guess is noted.";
+                    case "decided" -> "Decided.";
+                    default -> "That could not be read as an answer.";
+                };
+        return Optional.of(reply(exercise, last.text(), last.state(), words, "", answers));
+    }
+
+    private View.Reply reply(
+            Exercise exercise, String typed, String state, String words, String hint, List<Progress.Given> answers) {
+        Tries tries = Tries.of(answers);
+        String worked = tries.solutionDue() ? Worked.markdown(exercise, reckoning) : "";
+        String source = tries.solutionDue() ? exercise.about().source() : "";
+        return new View.Reply(typed, state, words, hint, tries.wrong(), worked, source);
+    }
+
+    private String words(Exercise exercise, Verdict verdict) {
+        if (verdict instanceof Verdict.Right right) {
+            return "Right"
+                    + comesTo(exercise).map(value -> ": it comes to " + value).orElse("") + "."
+                    + assumed(right.taken());
+        }
+        if (verdict instanceof Verdict.Wrong wrong) {
+            return exercise instanceof Choice
+                    ? "Not that one."
+                    : "Not yet: " + off(wrong.offBy()) + "." + assumed(wrong.taken());
+        }
+        if (verdict instanceof Verdict.WrongKind kind) {
+            return "That is " + kind.given() + "; wanted is " + kind.wanted() + "."
+                    + (kind.help().isEmpty() ? "" : " " + kind.help());
+        }
+        if (verdict instanceof Verdict.Noted noted) {
+            return "Noted: " + noted.taken().words() + ". Run on and see.";
+        }
+        return verdict instanceof Verdict.Unreadable unreadable ? unreadable.words() : "";
+    }
+
+    private Optional<String> comesTo(Exercise exercise) {
+        return Worked.answer(exercise, reckoning);
+    }
+
+    private static String off(double ratio) {
+        if (!Double.isFinite(ratio) || ratio == 0) {
+            return "that is not the value";
+        }
+        if (ratio < -1 + 1e-9) {
+            return "the sign or the size is off";
+        }
+        String way = ratio > 0 ? " too high" : " too low";
+        return ratio > 9
+                ? Digits.of(1 + ratio, 2) + " times the value"
+                : Digits.of(Math.abs(ratio) * 100, 2) + " %" + way;
+    }
+
+    private static String assumed(Verdict.Taken taken) {
+        return taken.unitAssumed() ? " Without a unit it was taken as " + taken.words() + "." : "";
+    }
+}

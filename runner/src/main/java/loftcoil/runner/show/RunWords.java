@@ -1,0 +1,78 @@
+package loftcoil.runner.show;
+
+import java.util.List;
+import loftcoil.runner.chart.ChartDrawer;
+import loftcoil.runner.chart.ChartOrder;
+import loftcoil.runner.chart.ChartPicture;
+import loftcoil.runner.session.Outcome;
+
+/** What came of a snippet, put into words. */
+final class RunWords {
+
+    private RunWords() {}
+
+    /**
+     * The view of an outcome.
+     *
+     * @param outcome what came of it
+     * @param before what is said first, such as of pieces above that had to run; empty where nothing
+     * @param predictions what the learner had guessed, beside what it came to
+     */
+    static View.Run of(Outcome outcome, String before, List<String> predictions) {
+        Outcome.Trace trace = outcome.trace();
+        List<View.Picture> charts =
+                trace.charts().stream().map(RunWords::picture).toList();
+        String printed = trace.printedCut() ? trace.printed() + "\n… the rest is not shown" : trace.printed();
+        if (outcome instanceof Outcome.Done done) {
+            String value = Digits.of(done.value(), done.type());
+            return new View.Run(
+                    "done", before, printed, value, done.type(), List.of(), charts, predictions, trace.millis());
+        }
+        if (outcome instanceof Outcome.NotJava notJava) {
+            List<View.Problem> problems = notJava.problems().stream()
+                    .map(p -> new View.Problem(p.line(), p.column(), p.words(), p.compiler()))
+                    .toList();
+            return failed("problems", before + "This does not read as Java yet.", printed, problems, charts, trace);
+        }
+        if (outcome instanceof Outcome.Threw threw) {
+            return failed("threw", before + thrown(threw), printed, List.of(), charts, trace);
+        }
+        Outcome.Stopped stopped = (Outcome.Stopped) outcome;
+        return failed("stopped", before + stopped(stopped.cause()), printed, List.of(), charts, trace);
+    }
+
+    private static View.Run failed(
+            String state,
+            String words,
+            String printed,
+            List<View.Problem> problems,
+            List<View.Picture> charts,
+            Outcome.Trace trace) {
+        return new View.Run(state, words, printed, "", "", problems, charts, List.of(), trace.millis());
+    }
+
+    private static String thrown(Outcome.Threw threw) {
+        String where = threw.line() > 0 ? "Line " + threw.line() + ": " : "";
+        // The engine's refusals say all there is to say; the name of their class would only be in the way.
+        boolean refusal = threw.exception().equals("RefusedException");
+        String what = refusal ? "the engine refuses this." : "it broke off with " + threw.exception() + ".";
+        return where + what + (threw.message().isEmpty() ? "" : "\n" + threw.message());
+    }
+
+    private static String stopped(Outcome.Cause cause) {
+        String why =
+                switch (cause) {
+                    case TIME -> "It ran longer than a snippet may and was ended. Is there a loop that never ends?";
+                    case MEMORY -> "It asked for more memory than a snippet may have and was ended.";
+                    case EXIT -> "It ended its own Java, which a snippet should not do.";
+                    case OUTPUT -> "It printed far more than anyone can read and was ended.";
+                    case ASKED -> "Ended, as you asked.";
+                };
+        return why + " What ran before it is still there.";
+    }
+
+    private static View.Picture picture(ChartOrder order) {
+        ChartPicture drawn = ChartDrawer.draw(order);
+        return new View.Picture(order.title(), drawn.svg(), drawn.says(), drawn.columns(), drawn.rows());
+    }
+}
