@@ -1,17 +1,51 @@
 package loftcoil.runner.cli;
 
-/** Starts Loftcoil. */
-public final class Loftcoil {
+import java.io.IOException;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
 
-    private Loftcoil() {}
+/** The command line of Loftcoil. Without a command it opens the page. */
+@Command(
+        name = "loftcoil",
+        description = "Teaches the design of a hot-water system that runs on a wood fire, the sun and gravity.%n"
+                + "Without a command it opens the course in the browser.",
+        mixinStandardHelpOptions = true,
+        version = "Loftcoil 1.0",
+        subcommands = {PageCommand.class, TerminalCommand.class, SheetCommand.class, ProveCommand.class},
+        footer = {"", "Exit status: 0 all went well, 2 an input was refused, 1 a fault of the program itself."})
+public final class Loftcoil implements Callable<Integer> {
+
+    @Mixin
+    private PageOptions page = new PageOptions();
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    Loftcoil() {}
 
     /**
-     * Starts Loftcoil.
+     * Starts Loftcoil and ends the process with its exit status.
      *
      * @param args the command line
      */
     public static void main(String[] args) {
-        System.err.println("Loftcoil: not yet");
-        System.exit(2);
+        System.exit(commandLine().execute(args));
+    }
+
+    /** The whole command line, ready to run; apart from {@link #main} so that tests can run it. */
+    static CommandLine commandLine() {
+        CommandLine commandLine = new CommandLine(new Loftcoil());
+        commandLine.setExecutionExceptionHandler(Refusals::handle);
+        commandLine.setParameterExceptionHandler(Refusals::badArguments);
+        return commandLine;
+    }
+
+    @Override
+    public Integer call() throws IOException, InterruptedException {
+        return page.run(spec.commandLine().getOut(), spec.commandLine().getErr());
     }
 }

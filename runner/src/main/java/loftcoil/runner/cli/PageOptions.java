@@ -1,0 +1,45 @@
+package loftcoil.runner.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.concurrent.CountDownLatch;
+import loftcoil.runner.page.PageServer;
+import loftcoil.runner.page.PageSetup;
+import loftcoil.runner.show.Bench;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** How the page is opened: options of {@code page} and of the bare command alike. */
+final class PageOptions {
+
+    @Mixin
+    private LearnerOptions learner = new LearnerOptions();
+
+    @Option(
+            names = "--port",
+            paramLabel = "N",
+            defaultValue = "0",
+            description = "port on this machine, 1024 to 65535 (default: any free one)")
+    private int port;
+
+    @Option(names = "--no-browser", description = "only print the address")
+    private boolean noBrowser;
+
+    int run(PrintWriter out, PrintWriter err) throws IOException, InterruptedException {
+        PageSetup setup = new PageSetup(port, trouble -> err.println("Loftcoil: " + trouble));
+        CountDownLatch ended = new CountDownLatch(1);
+        try (Bench bench = learner.open();
+                PageServer server = PageServer.open(bench, setup)) {
+            // Ctrl+C ends the process from outside this thread: the folder and the running Java are let go there too.
+            Runtime.getRuntime().addShutdownHook(new Thread(ended::countDown, "page end"));
+            out.println("Loftcoil is open at " + server.address());
+            out.println("Only this machine can reach it. Ctrl+C here ends it; your work is kept at every step.");
+            out.flush();
+            if (!noBrowser) {
+                Browser.open(server.address());
+            }
+            ended.await();
+        }
+        return Refusals.FINE;
+    }
+}

@@ -1,0 +1,49 @@
+package loftcoil.runner.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.runner.course.CourseRefusedException;
+import loftcoil.runner.progress.FolderException;
+import loftcoil.runner.session.SessionException;
+import picocli.CommandLine;
+
+/** Turns what was thrown into lines a person can act on, and an exit status. */
+final class Refusals {
+
+    /** All went well. */
+    static final int FINE = 0;
+
+    /** The program itself is at fault. */
+    static final int OWN_FAULT = 1;
+
+    /** An input was refused. */
+    static final int REFUSED = 2;
+
+    private Refusals() {}
+
+    static int handle(Exception thrown, CommandLine commandLine, CommandLine.ParseResult parsed) {
+        PrintWriter err = commandLine.getErr();
+        List<Class<? extends Exception>> refusals = List.of(
+                RefusedException.class,
+                RefusedFileException.class,
+                CourseRefusedException.class,
+                FolderException.class,
+                SessionException.class);
+        if (refusals.stream().anyMatch(refusal -> refusal.isInstance(thrown))) {
+            err.println(thrown.getMessage());
+            return REFUSED;
+        }
+        err.println("This is a fault of Loftcoil, not yours: " + thrown);
+        thrown.printStackTrace(err);
+        return OWN_FAULT;
+    }
+
+    static int badArguments(CommandLine.ParameterException bad, String[] args) {
+        PrintWriter err = bad.getCommandLine().getErr();
+        err.println(bad.getMessage());
+        CommandLine.UnmatchedArgumentException.printSuggestions(bad, err);
+        err.println("'" + bad.getCommandLine().getCommandSpec().qualifiedName() + " --help' says what is allowed.");
+        return REFUSED;
+    }
+}
