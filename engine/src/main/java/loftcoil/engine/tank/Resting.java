@@ -1,5 +1,6 @@
 package loftcoil.engine.tank;
 
+import java.util.stream.IntStream;
 import loftcoil.engine.water.Water;
 
 /**
@@ -19,11 +20,18 @@ final class Resting {
     /** No water between 0 and 110 °C has less heat capacity, J/(kg K). */
     private static final double LEAST_CP = 4175;
 
+    /** Conductivity of water in the middle of each kelvin from 0 °C, W/(m K): IAPWS SR6-08, too dear to reckon each minute. */
+    private static final double[] CONDUCTIVITY = IntStream.range(0, 110)
+            .mapToDouble(c -> Water.conductivityWPerMK(c + 0.5))
+            .toArray();
+
     private final double[] jPerKg;
     private final double[] kg;
     private final double[] flowJ;
     private final Ledger ledger;
     private final double fullKg;
+    private final double perFullKg;
+    private final double shareOfKg;
     private final double boilJPerKg;
     private final double areaOverThicknessM;
 
@@ -32,6 +40,8 @@ final class Resting {
         kg = layers.kg;
         ledger = layers.ledger();
         fullKg = layers.fullKg;
+        perFullKg = 1 / fullKg;
+        shareOfKg = 1 / (fullKg * kg.length);
         flowJ = new double[kg.length];
         boilJPerKg = WaterHeat.jPerKg(plan.boilC());
         areaOverThicknessM = plan.shape().footprintM2() / layers.thicknessM;
@@ -47,46 +57,60 @@ final class Resting {
     }
 
     private void exchange(int i, boolean top, double seconds, Surroundings around) {
-        double share = kg[i] / (fullKg * kg.length);
+        double perKg = perKg(i);
+        double share = kg[i] * shareOfKg;
         double loss = around.sideWPerK * share + (top ? around.topWPerK : 0) + (i == 0 ? around.bottomWPerK : 0);
         double window = around.windowWPerK * share;
         double watts = around.sunW * share + around.heaterW[i];
-        double sum = loss + window;
-        double capacity = kg[i] * TYPICAL_CP;
-        int parts = 1 + (int) (sum * seconds / (capacity * LONGEST));
-        double dt = seconds / parts;
-        double x = sum * dt / capacity;
-        // Mean rise over the step for each watt at its start: t/C (x − 1 + e^−x)/x², as a series good to 1e-9 for x ≤
-        // ¼.
-        double drift = dt / capacity / 2 * (1 - x / 3 * (1 - x / 4 * (1 - x / 5 * (1 - x / 6 * (1 - x / 7)))));
-        for (int part = 0; part < parts; part++) {
+        double kelvinPerW = seconds * perKg * (1 / TYPICAL_CP);
+        double x = (loss + window) * kelvinPerW;
+        int parts = x <= LONGEST ? 1 : 1 + (int) (x / LONGEST);
+        double part = parts == 1 ? 1 : 1d / parts;
+        double dt = seconds * part;
+        double drift = kelvinPerW * part * meanRise(x * part);
+        for (int n = 0; n < parts; n++) {
             double own = WaterHeat.tempC(jPerKg[i]);
             double pull = loss * (around.aroundC - own) + window * (around.windowC - own) + watts;
             double meanC = own + pull * drift;
             double lostJ = loss * (meanC - around.aroundC) * dt;
             double paneJ = window * (meanC - around.windowC) * dt;
-            book(i, lostJ, paneJ, watts * dt);
+            book(lostJ, paneJ, watts * dt);
+            hold(i, jPerKg[i] + (watts * dt - lostJ - paneJ) * perKg);
         }
     }
 
-    private void book(int i, double lostJ, double paneJ, double heatJ) {
+    /** One over the mass of a layer: a division saved for all layers but the top ones. */
+    private double perKg(int i) {
+        return kg[i] == fullKg ? perFullKg : 1 / kg[i];
+    }
+
+    /** Mean rise over a step for each unit at its start, (x − 1 + e^−x)/x², as a series good to 1e-9 for x up to a quarter. */
+    private static double meanRise(double x) {
+        return 1 / 2d + x * (-1 / 6d + x * (1 / 24d + x * (-1 / 120d + x * (1 / 720d - x / 5040d))));
+    }
+
+    private void book(double lostJ, double paneJ, double heatJ) {
         ledger.lossJ += lostJ;
         ledger.windowJ += paneJ;
         ledger.heatJ += heatJ;
-        double after = jPerKg[i] + (heatJ - lostJ - paneJ) / kg[i];
+    }
+
+    /** Sets the heat of a layer, between ice and steam. */
+    private void hold(int i, double after) {
         if (after > boilJPerKg) {
             ledger.steamJ += kg[i] * (after - boilJPerKg);
-            after = boilJPerKg;
+            jPerKg[i] = boilJPerKg;
         } else if (after < 0) {
             ledger.iceJ -= kg[i] * after;
-            after = 0;
+            jPerKg[i] = 0;
+        } else {
+            jPerKg[i] = after;
         }
-        jPerKg[i] = after;
     }
 
     private void conduct(int wet, double seconds) {
-        double middleC = WaterHeat.tempC(jPerKg[wet / 2]);
-        double perK = Water.conductivityWPerMK(Math.max(0, Math.min(110, middleC))) * areaOverThicknessM;
+        int middleC = (int) Math.max(0, Math.min(109, WaterHeat.tempC(jPerKg[wet / 2])));
+        double perK = CONDUCTIVITY[middleC] * areaOverThicknessM;
         double lightestJPerK = Math.min(fullKg, kg[wet - 1]) * LEAST_CP;
         int parts = 1 + (int) (perK * seconds / (lightestJPerK * LONGEST));
         double perKJ = perK * seconds / parts;
@@ -98,8 +122,8 @@ final class Resting {
                 below = own;
             }
             for (int i = 1; i < wet; i++) {
-                jPerKg[i - 1] += flowJ[i] / kg[i - 1];
-                jPerKg[i] -= flowJ[i] / kg[i];
+                jPerKg[i - 1] += flowJ[i] * perKg(i - 1);
+                jPerKg[i] -= flowJ[i] * perKg(i);
             }
         }
     }

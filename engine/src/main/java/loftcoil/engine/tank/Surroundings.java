@@ -37,12 +37,12 @@ public final class Surroundings {
      * Sets what the lagged faces lose.
      *
      * @param loss conductance of the full tank; the wall counts up to the water's level, the lid always
-     * @param roundC temperature around the tank in °C, -60 to 110
+     * @param aroundC temperature around the tank in °C, -60 to 110
      * @return this
      * @throws loftcoil.engine.fault.RefusedException where the temperature is outside its range or not a number
      */
-    public Surroundings loss(TankLoss loss, double roundC) {
-        aroundC = OUTSIDE.require("roundC", roundC);
+    public Surroundings loss(TankLoss loss, double aroundC) {
+        this.aroundC = OUTSIDE.require("aroundC", aroundC);
         sideWPerK = loss.sideWPerK();
         topWPerK = loss.topWPerK();
         bottomWPerK = loss.bottomWPerK();

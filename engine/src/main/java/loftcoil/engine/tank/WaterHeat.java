@@ -17,6 +17,7 @@ public final class WaterHeat {
     private static final double TOP_C = Water.TEMPERATURE.high();
     private static final double TOP_J_PER_KG = integral(0, TOP_C);
     private static final double PIECE_J_PER_KG = TOP_J_PER_KG / PIECES;
+    private static final double PIECES_PER_J = 1 / PIECE_J_PER_KG;
     private static final double[] KNOT_C = knots();
 
     private WaterHeat() {}
@@ -40,7 +41,7 @@ public final class WaterHeat {
      * @return °C
      */
     public static double tempC(double jPerKg) {
-        double at = jPerKg / PIECE_J_PER_KG;
+        double at = jPerKg * PIECES_PER_J;
         int piece = Math.max(0, Math.min(PIECES - 1, (int) at));
         return KNOT_C[piece] + (at - piece) * (KNOT_C[piece + 1] - KNOT_C[piece]);
     }
