@@ -1,0 +1,160 @@
+package loftcoil.engine.sun;
+
+import java.util.Arrays;
+import loftcoil.engine.fault.Allowed;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.RefusedException;
+
+/**
+ * A place's sun, sky and air in steps through one common year, made from twelve monthly means. Each month's mean is kept to
+ * rounding. Every day is a mean day: no single clear or dull day is made up, so what depends on runs of bad weather is not
+ * in here; Duffie and Beckman, section 2.13, call this the average day.
+ *
+ * <p>Clock time of the place without summer time; minute 0 is the first of 1 January. Looking up allocates nothing.
+ * Immutable.
+ */
+public final class SkyYear {
+
+    /** Minutes in the year. */
+    public static final int MINUTES = 525_600;
+
+    /** Clearest monthly mean accepted: no published station of Duffie and Beckman's appendix reaches it. */
+    public static final double CLEAREST_MONTH = 0.85;
+
+    private static final double CLEAREST_DAY = 0.9;
+    private static final Allowed STEP = new Allowed(1, 60, "min");
+
+    private final SunYear sun;
+    private final Place place;
+    private final double[] globalWPerM2;
+    private final double[] diffuseWPerM2;
+    private final double[] airC;
+
+    private SkyYear(Place place, SunYear sun, double[] clearness, double[] meanAirC) {
+        this.place = place;
+        this.sun = sun;
+        this.globalWPerM2 = new double[sun.steps()];
+        this.diffuseWPerM2 = new double[sun.steps()];
+        this.airC = new double[sun.steps()];
+        for (int day = 0; day < DayOfYear.COUNT; day++) {
+            double globalWh = clearness[day] * sun.outsideDailyWhPerM2(day);
+            new MeanDay(sun, place.latitudeDeg(), day).fill(globalWh, globalWPerM2, diffuseWPerM2);
+        }
+        Arrays.setAll(airC, step -> {
+            int day = sun.dayOf(step);
+            return AirDay.airC(meanAirC[day], clearness[day], sun.hourOf(step));
+        });
+    }
+
+    /**
+     * Computes the year.
+     *
+     * @param place where
+     * @param climate its twelve monthly means
+     * @param stepMinutes length of a step in minutes, a divisor of 60
+     * @throws RefusedException where the step does not divide the hour, or a month has more sun than
+     *     {@link #CLEAREST_MONTH} of what shines on the place outside the air
+     */
+    public static SkyYear of(Place place, Climate climate, int stepMinutes) {
+        STEP.require("stepMinutes", stepMinutes);
+        if (60 % stepMinutes != 0) {
+            throw new RefusedException(java.util.List.of(new Fault(
+                    "stepMinutes",
+                    Integer.toString(stepMinutes),
+                    "1, 2, 3, 4, 5, 6, 10, 12, 15, 20, 30 or 60 min",
+                    "steps must fill the hour")));
+        }
+        SunYear sun = new SunYear(place, stepMinutes);
+        double[] outside = sun.outsideDailyWhPerM2();
+        double[] clearness = new MeanKeepingCurve(0, CLEAREST_DAY, outside).through(monthlyClearness(climate, outside));
+        double[] even = new double[DayOfYear.COUNT];
+        Arrays.fill(even, 1);
+        double[] air = new MeanKeepingCurve(-100, 100, even)
+                .through(climate.meanAirC().stream()
+                        .mapToDouble(Double::doubleValue)
+                        .toArray());
+        return new SkyYear(place, sun, clearness, air);
+    }
+
+    /** Where it is. */
+    public Place place() {
+        return place;
+    }
+
+    /**
+     * Beam and diffuse on the horizontal.
+     *
+     * @param minuteOfYear 0 to 525 599
+     * @return W/m², the mean of the step the minute is in; 0 at night
+     * @throws ArrayIndexOutOfBoundsException where the minute is outside the year
+     */
+    public double globalWPerM2(int minuteOfYear) {
+        return globalWPerM2[step(minuteOfYear)];
+    }
+
+    /**
+     * Diffuse on the horizontal.
+     *
+     * @param minuteOfYear 0 to 525 599
+     * @return W/m², the mean of the step the minute is in; 0 at night
+     * @throws ArrayIndexOutOfBoundsException where the minute is outside the year
+     */
+    public double diffuseWPerM2(int minuteOfYear) {
+        return diffuseWPerM2[step(minuteOfYear)];
+    }
+
+    /**
+     * Outside air.
+     *
+     * @param minuteOfYear 0 to 525 599
+     * @return °C, at the middle of the step the minute is in
+     * @throws ArrayIndexOutOfBoundsException where the minute is outside the year
+     */
+    public double airC(int minuteOfYear) {
+        return airC[step(minuteOfYear)];
+    }
+
+    /** Step of a minute; Java divides towards zero, so a small negative minute must not pass for minute 0. */
+    int step(int minuteOfYear) {
+        return Math.floorDiv(minuteOfYear, sun.stepMinutes());
+    }
+
+    SunYear sun() {
+        return sun;
+    }
+
+    SkyLight light(int step) {
+        return new SkyLight(globalWPerM2[step], diffuseWPerM2[step], sun.normalWPerM2(step));
+    }
+
+    double airOfStepC(int step) {
+        return airC[step];
+    }
+
+    private static double[] monthlyClearness(Climate climate, double[] outsideDailyWh) {
+        double[] outsideKWh = new double[DayOfYear.MONTHS];
+        for (int day = 0; day < outsideDailyWh.length; day++) {
+            outsideKWh[DayOfYear.month(day)] += outsideDailyWh[day] / 1000;
+        }
+        double[] clearness = new double[DayOfYear.MONTHS];
+        FaultList faults = new FaultList();
+        for (int month = 0; month < clearness.length; month++) {
+            double most = outsideKWh[month] / DayOfYear.length(month);
+            double given = climate.globalKWhPerM2Day().get(month);
+            clearness[month] = most > 0 ? given / most : 0;
+            if (given > CLEAREST_MONTH * most) {
+                faults.add(tooMuchSun(month, given, CLEAREST_MONTH * most));
+            }
+        }
+        faults.refuseIfAny();
+        return clearness;
+    }
+
+    private static Fault tooMuchSun(int month, double given, double most) {
+        return new Fault(
+                "globalKWhPerM2Day[" + month + "]",
+                Double.toString(given),
+                String.format(java.util.Locale.ROOT, "0 to %.2f kWh/m² day", most),
+                "more than a clear month gives at this latitude; kWh, not MJ, a day, not a month, and January first");
+    }
+}
