@@ -21,6 +21,10 @@ final class FaultList {
         return this;
     }
 
+    boolean isEmpty() {
+        return faults.isEmpty();
+    }
+
     void refuseIfAny() {
         if (!faults.isEmpty()) {
             throw new RefusedException(faults);

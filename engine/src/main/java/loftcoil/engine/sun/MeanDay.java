@@ -32,14 +32,16 @@ final class MeanDay {
         if (!(globalWh > 0 && outsideWh > 0)) {
             return;
         }
-        double weight = 0;
         for (int i = first; i < first + steps; i++) {
             double height = Math.max(0, year.sun(i).cosZenith());
             diffuse[i] = height;
             global[i] = height * Math.max(0, DaySplit.peaking(year.sun(i).hourAngleDeg(), sunsetDeg));
-            weight += global[i];
         }
-        double scale = globalWh / (weight * year.stepHours());
+        if (sum(global) == 0) {
+            // At the pole on the day the sun comes or goes, noon says it stays down while another hour sees it.
+            System.arraycopy(diffuse, first, global, first, steps);
+        }
+        double scale = globalWh / (sum(global) * year.stepHours());
         for (int i = first; i < first + steps; i++) {
             global[i] *= scale;
         }
@@ -69,5 +71,13 @@ final class MeanDay {
         for (int i = first; i < first + steps; i++) {
             heights[i] = Math.min(scale * heights[i], global[i]);
         }
+    }
+
+    private double sum(double[] values) {
+        double sum = 0;
+        for (int i = first; i < first + steps; i++) {
+            sum += values[i];
+        }
+        return sum;
     }
 }

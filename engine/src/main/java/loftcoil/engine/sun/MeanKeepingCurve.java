@@ -35,13 +35,29 @@ final class MeanKeepingCurve {
     /** The 365 days; a month of no weight is bridged smoothly from its neighbours. Means must lie within the bounds. */
     double[] through(double[] monthMeans) {
         double[] days = new double[DayOfYear.COUNT];
-        Arrays.setAll(days, day -> monthMeans[DayOfYear.month(day)]);
+        double overall = meanOfWeighed(monthMeans);
+        Arrays.setAll(days, day -> {
+            int month = DayOfYear.month(day);
+            return monthWeights[month] > 0 ? monthMeans[month] : overall;
+        });
         for (int sweep = 0; sweep < SWEEPS; sweep++) {
             smooth(days);
             shift(days, monthMeans);
         }
         restore(days, monthMeans);
         return days;
+    }
+
+    private double meanOfWeighed(double[] monthMeans) {
+        double sum = 0;
+        int months = 0;
+        for (int month = 0; month < monthMeans.length; month++) {
+            if (monthWeights[month] > 0) {
+                sum += monthMeans[month];
+                months++;
+            }
+        }
+        return months > 0 ? sum / months : 0;
     }
 
     private static void smooth(double[] days) {

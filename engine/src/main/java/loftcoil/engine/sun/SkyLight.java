@@ -27,7 +27,7 @@ public record SkyLight(double globalWPerM2, double diffuseWPerM2, double outside
                 .check("diffuseWPerM2", diffuseWPerM2, IRRADIANCE)
                 .check("outsideNormalWPerM2", outsideNormalWPerM2, OUTSIDE);
         // A rounding's worth more is no fault: the year scales diffuse and global apart.
-        if (diffuseWPerM2 > globalWPerM2 * (1 + 1e-12)) {
+        if (faults.isEmpty() && diffuseWPerM2 > globalWPerM2 * (1 + 1e-12)) {
             faults.add(new Fault(
                     "diffuseWPerM2",
                     Double.toString(diffuseWPerM2),

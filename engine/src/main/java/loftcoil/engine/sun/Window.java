@@ -45,6 +45,16 @@ public record Window(
                 Shutter.NONE);
     }
 
+    /**
+     * The same window with the panes another distance apart.
+     *
+     * @param other air space between the panes in m, 0.003 to 0.2
+     * @throws RefusedException where it is outside its range or not a number
+     */
+    public Window withPaneGapM(double other) {
+        return new Window(panes, other, face, facing, surroundings, shutter);
+    }
+
     /** The same window with another shutter. */
     public Window with(Shutter other) {
         return new Window(panes, paneGapM, face, facing, surroundings, other);

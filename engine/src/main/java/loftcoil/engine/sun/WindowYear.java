@@ -103,7 +103,7 @@ public final class WindowYear {
      * @throws RefusedException where the temperature is outside its range or not a number
      * @throws ArrayIndexOutOfBoundsException where the minute is outside the year
      */
-    public double lossWPerM2(int minuteOfYear, double surfaceC) {
+    public double lossAtMinuteWPerM2(int minuteOfYear, double surfaceC) {
         return (isShut(minuteOfYear) ? shutLoss : openLoss).at(surfaceC, airC(minuteOfYear));
     }
 
