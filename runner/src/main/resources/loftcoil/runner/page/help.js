@@ -25,14 +25,14 @@ export function setUpHelp() {
 function make() {
   const key = el('input', { type: 'checkbox', checked: !isOff(), onchange: () => setOff(!key.checked) });
   const dialog = el('dialog', { class: 'help', 'aria-labelledby': 'help-title' },
-    el('h2', { id: 'help-title' }, 'How this works'),
+    el('h2', { id: 'help-title', tabindex: '-1', autofocus: true }, 'How this works'),
     el('p', {}, 'Read down the page. Guess where you are asked to, run the Java, and change it as you like: it is ',
       'kept as you type, and “Put back the lesson’s text” brings back the first wording. Answers may be in any fitting unit, ',
       'such as “1.2 L/min” or “0.3 gal/min”. Your decisions go into your own design, drawn under “Your loop”.'),
     el('h3', {}, 'Keys'),
     el('dl', { class: 'keys-list' }, ...KEYS.flatMap(([name, does]) => [el('dt', {}, el('kbd', {}, name)), el('dd', {}, does)])),
     el('p', {}, el('label', {}, key, ' The ? key opens this window')),
-    el('form', { method: 'dialog' }, el('button', { class: 'main', autofocus: true }, 'Close')));
+    el('form', { method: 'dialog' }, el('button', { class: 'main' }, 'Close')));
   // The page's rules allow no form to be sent, not even to a window; so close it ourselves.
   dialog.querySelector('form').addEventListener('submit', (event) => { event.preventDefault(); dialog.close(); });
   return dialog;

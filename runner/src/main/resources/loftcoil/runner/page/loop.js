@@ -1,7 +1,7 @@
 // The panel with the learner's own design. Others may ask to be told when it changes.
 import * as api from './api.js';
 import { clear, el, id, sign } from './dom.js';
-import { drawn } from './picture.js';
+import { cropToLoop, drawn, figure } from './picture.js';
 
 const watchers = new Map();
 
@@ -24,13 +24,31 @@ function show(design) {
   id('loop-brief').textContent = design.name;
   clear(id('loop')).append(...[
     el('p', { class: 'circulates' }, design.circulates),
-    el('div', { class: 'drawn-frame' }, drawn(design.picture)),
+    small(design),
     el('dl', {}, ...design.figures.flatMap((each) => [el('dt', {}, each.label), el('dd', {}, each.value)])),
     cautions(design.cautions)].filter(Boolean));
   for (const [place, told] of watchers) {
     if (place.isConnected) told(design);
     else watchers.delete(place);
   }
+}
+
+/** The drawing without its labels, which would be too small here; it opens large with them. */
+function small(design) {
+  const svg = drawn(design.picture);
+  cropToLoop(svg);
+  return el('button', { type: 'button', class: 'enlarge', onclick: () => large(design) }, svg,
+    el('span', {}, 'Show large, with levels'));
+}
+
+function large(design) {
+  const close = el('button', { type: 'button', class: 'main', autofocus: true }, 'Close');
+  const dialog = el('dialog', { class: 'large', 'aria-labelledby': 'large-title' },
+    el('h2', { id: 'large-title' }, design.name), figure(design.picture), el('p', {}, close));
+  close.addEventListener('click', () => dialog.close());
+  dialog.addEventListener('close', () => dialog.remove());
+  document.body.append(dialog);
+  dialog.showModal();
 }
 
 function cautions(list) {

@@ -21,16 +21,19 @@ export function drawn(picture) {
   setOwnIds(svg);
   fit(svg);
   svg.setAttribute('role', 'img');
+  svg.removeAttribute('aria-labelledby');
   svg.setAttribute('aria-label', `${picture.title}. ${picture.says}`);
   svg.classList.add('drawn');
   return svg;
 }
 
-/** The picture with caption and, where it has numbers, their table behind a fold. */
+/** The picture with caption and, where it has numbers, their table behind a fold. A chart has its title drawn in. */
 export function figure(picture, caption = picture.title) {
+  const svg = drawn(picture);
+  const titled = svg.classList.contains('lc-chart') && caption === picture.title;
   return el('figure', {},
-    el('div', { class: 'drawn-frame' }, drawn(picture)),
-    el('figcaption', {}, caption),
+    el('div', { class: 'drawn-frame' }, svg),
+    el('figcaption', { class: titled ? 'unseen' : null }, caption),
     numbers(picture));
 }
 
@@ -88,6 +91,20 @@ function setOwnIds(svg) {
         .replace(/^#(.+)$/, (all, old) => (name.endsWith('href') && own.has(old) ? `#${own.get(old)}` : all));
       if (renamed !== value) node.setAttribute(name, renamed);
     }
+  }
+}
+
+/** Cuts away the room for the labels beside a loop, where there is one. Works from the numbers, so also while folded away. */
+export function cropToLoop(svg) {
+  const [left, top, width, height] = (svg.getAttribute('viewBox') || '').split(/[\s,]+/).map(Number);
+  const ends = [...svg.querySelectorAll('.lc-hot-stroke, .lc-cold-stroke, .lc-coil-stroke')]
+    .flatMap((pipe) => [...(pipe.getAttribute('d') || '').matchAll(/[ML]\s*(-?[\d.]+)[\s,]/g)].map((point) => Number(point[1])));
+  for (const box of svg.querySelectorAll('.lc-water-fill')) {
+    ends.push(Number(box.getAttribute('x')) + Number(box.getAttribute('width')));
+  }
+  const right = Math.max(...ends) + 24;
+  if (ends.length && right > left && right < left + width) {
+    svg.setAttribute('viewBox', `${left} ${top} ${right - left} ${height}`);
   }
 }
 

@@ -41,6 +41,12 @@ function showCurrent(place, current) {
   place.replaceChildren('In your design now: ', el('strong', {}, current));
 }
 
+/** The value as the design now has it, in its own unit, however it was typed. */
+async function refreshCurrent(lesson, step, place) {
+  const fresh = (await api.lesson(lesson.id)).steps.find((each) => each.id === step.id);
+  if (fresh) showCurrent(place, fresh.current);
+}
+
 function ask(reply, field, step) {
   const words = step.options.length ? 'Choose one first.' : 'Type an answer first.';
   reply.replaceChildren(el('p', { class: 'quiet' }, words));
@@ -53,7 +59,7 @@ async function send({ lesson, step, text, reply, button, current, key, afterRepl
     const said = await api.answer(lesson.id, step.id, text);
     forget(key);
     showReply(reply, said);
-    if (said.state === 'decided') showCurrent(current, said.answer);
+    if (said.state === 'decided') await refreshCurrent(lesson, step, current);
     await afterReply(said, step);
   } catch (trouble) {
     remember(key, text);

@@ -3,21 +3,23 @@ import { clear, el } from './dom.js';
 import { drawn, figure, numbers } from './picture.js';
 
 /**
- * Fills `place`. With `steady`, charts are exchanged within their frames so that nothing jumps, and good charts stay when the
+ * Fills `place`. Under a slider charts come first, so that text of changing length does not push them about. With `steady`, charts are exchanged within their frames so that nothing jumps, and good charts stay when the
  * new run brought none.
  */
-export function showRun(place, run, { goTo, steady = false }) {
+export function showRun(place, run, { goTo, steady = false, chartsFirst = false }) {
   const frames = [...place.querySelectorAll('figure')];
   const notes = [words(run), problems(run.problems, goTo), printed(run), value(run), guesses(run.predictions)].filter(Boolean);
   if (steady && frames.length && (!run.charts.length || run.charts.length === frames.length)) {
     run.charts.forEach((chart, n) => exchange(frames[n], chart));
-    for (const old of place.querySelectorAll(':scope > :not(figure)')) old.remove();
+    // Guesses are compared once, not at each stop of a slider: they stay.
+    const stays = run.predictions.length ? 'figure' : 'figure, .guesses';
+    for (const old of [...place.children]) if (!old.matches(stays)) old.remove();
     place.append(...notes);
     return;
   }
   const charts = run.charts.map((chart) => figure(chart));
-  clear(place).append(...notes.filter((note) => !note.matches('.guesses')), ...charts,
-    ...notes.filter((note) => note.matches('.guesses')));
+  const before = chartsFirst ? [] : notes.filter((note) => !note.matches('.guesses'));
+  clear(place).append(...before, ...charts, ...notes.filter((note) => !before.includes(note)));
   if (!place.childElementCount) place.append(el('p', { class: 'quiet' }, 'Done. It printed nothing and has no value.'));
 }
 

@@ -74,7 +74,9 @@ function dragged(state) {
 
 function show(state, result, how = {}) {
   state.editor.mark(result.problems.map((problem) => problem.line));
-  showRun(state.parts.result, result, { goTo: (line, column) => state.editor.goTo(line, column), ...how });
+  showRun(state.parts.result, result, {
+    goTo: (line, column) => state.editor.goTo(line, column), chartsFirst: state.slider !== null, ...how,
+  });
 }
 
 async function run(state) {

@@ -187,6 +187,19 @@ class PageBrowserTest {
     }
 
     @Test
+    void theLoopOpensLarge() {
+        browser.click(browser.driver().findElement(By.cssSelector(".loop .enlarge")));
+        WebElement large = browser.driver().findElement(By.cssSelector("dialog.large svg"));
+        assertTrue(large.getAccessibleName().contains("The coil is near the floor"), large.getAccessibleName());
+        assertEquals(List.of(), browser.accessibilityFaults());
+        browser.press(Keys.ESCAPE);
+        browser.until("closing", () -> browser.driver()
+                .findElements(By.cssSelector("dialog.large"))
+                .isEmpty());
+        assertTrue(browser.focused().contains("Show large"), browser.focused());
+    }
+
+    @Test
     void theKeyboardAloneIsEnough() {
         browser.press(Keys.TAB);
         assertTrue(browser.focused().contains("Skip to the lesson"), browser.focused());
