@@ -6,7 +6,6 @@ import loftcoil.engine.fault.RefusedException;
 /**
  * Sun and sky on a tilted window by the model of Hay, Davies, Klucher and Reindl, Duffie and Beckman equation 2.16.7: the
  * diffuse light is divided into a part close about the sun, a part from the whole sky and a brighter band at the horizon.
- * The authors find hourly errors of about 10 %, monthly means within a few per cent.
  */
 public final class HdkrSky {
 

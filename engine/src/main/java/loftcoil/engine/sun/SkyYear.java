@@ -18,7 +18,7 @@ public final class SkyYear {
     /** Minutes in the year. */
     public static final int MINUTES = 525_600;
 
-    /** Clearest monthly mean accepted: no published station of Duffie and Beckman's appendix reaches it. */
+    /** Clearest monthly mean accepted, of the sun outside the air (common practice, no source). */
     public static final double CLEAREST_MONTH = 0.85;
 
     private static final double CLEAREST_DAY = 0.9;
