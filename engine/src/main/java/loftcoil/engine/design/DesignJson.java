@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,9 +51,9 @@ public final class DesignJson {
         Design design = DesignReader.read(tree(json), findings);
         List<Fault> faults = new ArrayList<>(findings.faults);
         Set<String> told = faults.stream().map(Fault::path).collect(Collectors.toSet());
-        // A field already told to be missing or no number would be told again for its placeholder.
+        // What was told to be missing or no number would be told again for the placeholder that stands in for it.
         DesignFaults.of(design).stream()
-                .filter(fault -> !told.contains(fault.path()))
+                .filter(fault -> told.stream().noneMatch(path -> isWithin(fault.path(), path)))
                 .forEach(faults::add);
         if (!faults.isEmpty()) {
             throw new RefusedException(faults);
@@ -65,6 +66,10 @@ public final class DesignJson {
         return DesignWriter.write(design).toPrettyString() + "\n";
     }
 
+    private static boolean isWithin(String path, String told) {
+        return path.equals(told) || path.startsWith(told + ".") || path.startsWith(told + "[");
+    }
+
     private static JsonNode tree(String json) {
         if (json.isBlank()) {
             throw refused("nothing", "the file is empty");
@@ -75,6 +80,8 @@ public final class DesignJson {
                 throw refused("a JSON " + root.getNodeType().toString().toLowerCase(Locale.ROOT), "");
             }
             return root;
+        } catch (MismatchedInputException trailing) {
+            throw refused("more than one JSON value", "there is text after the end of the first");
         } catch (JsonProcessingException unreadable) {
             JsonLocation at = unreadable.getLocation();
             String place = at == null ? "" : " at line " + at.getLineNr() + ", column " + at.getColumnNr();

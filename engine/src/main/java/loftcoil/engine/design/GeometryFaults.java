@@ -34,11 +34,12 @@ final class GeometryFaults {
         within("tank.waterlineM", tank.waterlineM(), tank.heightM());
         within("tank.returnPortM", tank.returnPortM(), tank.heightM());
         below("tank.coldPortM", tank.coldPortM(), tank.returnPortM(), "it must be below the return port");
-        below("tank.drawPortM", tank.drawPortM(), tank.waterlineM(), "above the waterline the taps would draw air");
         if (tank.returnPortM() >= tank.waterlineM()) {
             String why = "the return port must stay covered by water, or the loop is broken";
             String allowed = "more than the return port's " + metres(tank.returnPortM()) + " m";
             faults.add(new Fault("tank.waterlineM", metres(tank.waterlineM()), allowed, why));
+        } else {
+            below("tank.drawPortM", tank.drawPortM(), tank.waterlineM(), "above the waterline the taps would draw air");
         }
     }
 

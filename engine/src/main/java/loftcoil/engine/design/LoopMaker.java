@@ -6,8 +6,8 @@ import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.CircuitPlan;
 import loftcoil.engine.loop.Firing;
 import loftcoil.engine.loop.LoopHeights;
+import loftcoil.engine.loop.LoopKind;
 import loftcoil.engine.loop.Pipe;
-import loftcoil.engine.loop.PortLosses;
 import loftcoil.engine.loop.Setting;
 import loftcoil.engine.pipe.Lagging;
 import loftcoil.engine.pipe.TubeTable;
@@ -48,7 +48,7 @@ final class LoopMaker {
                 pipes("coldLegs", design.coldLegs(), around),
                 coilPipe,
                 pipes("hotLegs", design.hotLegs(), around),
-                PortLosses.COUNTED);
+                LoopKind.REAL);
     }
 
     private static List<Pipe> pipes(String side, List<Leg> legs, ToDoubleFunction<Leg> around) {

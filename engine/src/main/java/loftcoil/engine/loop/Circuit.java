@@ -27,6 +27,7 @@ public final class Circuit {
     private final Setting setting;
     private final Segment[] segments;
     private final Surface surface;
+    private final double[][] boilingC;
 
     private Circuit(CircuitPlan plan, Setting setting, Segment[] segments) {
         this.plan = plan;
@@ -36,6 +37,7 @@ public final class Circuit {
                 Atmosphere.pressurePa(setting.altitudeM()),
                 plan.heights().waterlineM(),
                 LiquidTable.densityKgPerM3(setting.tankC()));
+        this.boilingC = Limits.boilingC(segments, surface);
     }
 
     /**
@@ -48,18 +50,19 @@ public final class Circuit {
      */
     public static Circuit of(CircuitPlan plan, Setting setting) {
         PlanFaults.refuse(plan, setting);
+        boolean real = plan.kind() == LoopKind.REAL;
         Map<Kind, LossTable> tables = new HashMap<>();
         List<Segment> segments = new ArrayList<>();
         double levelM = plan.heights().coldPortM();
         for (Pipe pipe : plan.forward()) {
             Kind kind = new Kind(pipe.tube(), pipe.lagging(), pipe.aroundC());
-            LossTable table = tables.computeIfAbsent(kind, k -> LossTable.of(k.tube(), k.lagging(), k.aroundC()));
+            LossTable table = tables.computeIfAbsent(kind, k -> real ? k.table() : LossTable.none(k.aroundC()));
             boolean coil = segments.size() == plan.coldLegs().size();
             segments.add(new Segment(pipe, table, coil, levelM));
             levelM += pipe.riseM();
         }
         Joints.join(segments);
-        if (plan.portLosses() == PortLosses.COUNTED) {
+        if (real) {
             Segment first = segments.get(0);
             Segment last = segments.get(segments.size() - 1);
             first.port("entrance", Direction.FORWARD);
@@ -71,7 +74,11 @@ public final class Circuit {
     }
 
     /** What the loss table of a leg depends on. */
-    private record Kind(Tube tube, Lagging lagging, double aroundC) {}
+    private record Kind(Tube tube, Lagging lagging, double aroundC) {
+        LossTable table() {
+            return LossTable.of(tube, lagging, aroundC);
+        }
+    }
 
     /**
      * The same loop with the tank at another temperature.
@@ -150,7 +157,8 @@ public final class Circuit {
         return new Searching(plan, setting, segments, march()).search();
     }
 
-    private March march() {
-        return new March(segments, new Limits(segments, surface), setting);
+    /** Fresh working space for one search. */
+    March march() {
+        return new March(segments, new Limits(segments, boilingC), setting);
     }
 }

@@ -10,10 +10,9 @@ import java.util.List;
  * @param coldLegs from the cold port to the coil, at least one
  * @param coil the tube in the fire
  * @param hotLegs from the coil to the return port, at least one
- * @param portLosses whether entrance and exit at the tank are counted
+ * @param kind whether the losses of a real loop are counted
  */
-public record CircuitPlan(
-        LoopHeights heights, List<Pipe> coldLegs, Pipe coil, List<Pipe> hotLegs, PortLosses portLosses) {
+public record CircuitPlan(LoopHeights heights, List<Pipe> coldLegs, Pipe coil, List<Pipe> hotLegs, LoopKind kind) {
 
     /** Keeps copies of the lists. */
     public CircuitPlan {

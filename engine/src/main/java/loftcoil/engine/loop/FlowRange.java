@@ -20,14 +20,17 @@ record FlowRange(double lowKgPerS, double highKgPerS) {
      */
     static FlowRange of(Segment[] segments, Firing firing) {
         double low = Math.max(FlowSearch.LEAST_KG_PER_S, firing.heatW() / MOST_JPERKG);
-        double heightsM = 0;
+        double upM = 0;
+        double downM = 0;
         for (Segment segment : segments) {
-            heightsM += Math.abs(segment.riseM);
+            upM += Math.max(0, segment.riseM);
+            downM += Math.max(0, -segment.riseM);
         }
-        double mostDrivePa = March.GRAVITY * (HEAVIEST - LIGHTEST) * heightsM;
-        double high = 10 * low;
+        // At best all that goes up is light and all that goes down is heavy; the tank's own column closes the loop.
+        double mostDrivePa = March.GRAVITY * (HEAVIEST - LIGHTEST) * Math.max(upM, downM);
+        double high = 2 * low;
         while (high < MOST_KG_PER_S && resistancePa(segments, high) <= mostDrivePa) {
-            high *= 2;
+            high *= high < 0.001 ? 10 : 1.5;
         }
         return new FlowRange(low, high);
     }

@@ -13,7 +13,6 @@ final class Limits {
     private static final int PARTS = 4;
 
     private final Segment[] segments;
-    /** Boiling temperature at the start, three points inside, and the end of each run, °C. */
     private final double[][] boilingC;
 
     private double boilRoomK;
@@ -23,14 +22,20 @@ final class Limits {
     private int nearestPart;
     private int direction;
 
-    Limits(Segment[] segments, Surface surface) {
+    Limits(Segment[] segments, double[][] boilingC) {
         this.segments = segments;
-        this.boilingC = new double[segments.length][PARTS + 1];
+        this.boilingC = boilingC;
+    }
+
+    /** Boiling temperature at the start, three points inside, and the end of each run, °C. */
+    static double[][] boilingC(Segment[] segments, Surface surface) {
+        double[][] boilingC = new double[segments.length][PARTS + 1];
         for (int i = 0; i < segments.length; i++) {
             for (int part = 0; part <= PARTS; part++) {
-                boilingC[i][part] = surface.boilingC(levelM(i, part));
+                boilingC[i][part] = surface.boilingC(levelM(segments[i], part));
             }
         }
+        return boilingC;
     }
 
     void begin(int newDirection) {
@@ -70,7 +75,8 @@ final class Limits {
     }
 
     BoilMargin boilMargin() {
-        return new BoilMargin(boilRoomK, where(), levelM(nearest, nearestPart), boilingC[nearest][nearestPart]);
+        return new BoilMargin(
+                boilRoomK, where(), levelM(segments[nearest], nearestPart), boilingC[nearest][nearestPart]);
     }
 
     private String where() {
@@ -92,7 +98,7 @@ final class Limits {
         freezeRoomK = Math.min(freezeRoomK, tempC);
     }
 
-    private double levelM(int i, int part) {
-        return segments[i].startLevelM + segments[i].riseM * part / PARTS;
+    private static double levelM(Segment segment, int part) {
+        return segment.startLevelM + segment.riseM * part / PARTS;
     }
 }

@@ -57,11 +57,31 @@ final class LiquidTable {
         return tempC;
     }
 
+    /** Number of the cubic that holds at a temperature; for reading several properties at once. */
+    static int cell(double tempC) {
+        return (int) Math.min(Math.max(tempC, 0), STEPS - 1);
+    }
+
+    /** Place inside that cubic, 0 to 1. */
+    static double within(double tempC, int cell) {
+        return Math.min(Math.max(tempC, 0), STEPS) - cell;
+    }
+
+    static double density(int cell, double within) {
+        return cubic(DENSITY, cell, within);
+    }
+
+    static double kinematic(int cell, double within) {
+        return cubic(KINEMATIC, cell, within);
+    }
+
     private static double cubic(double[] cubics, double tempC) {
-        double t = Math.min(Math.max(tempC, 0), STEPS);
-        int step = Math.min((int) t, STEPS - 1);
-        double x = t - step;
-        int at = 4 * step;
+        int cell = cell(tempC);
+        return cubic(cubics, cell, within(tempC, cell));
+    }
+
+    private static double cubic(double[] cubics, int cell, double x) {
+        int at = 4 * cell;
         return cubics[at] + x * (cubics[at + 1] + x * (cubics[at + 2] + x * cubics[at + 3]));
     }
 

@@ -18,11 +18,20 @@ final class March {
 
     static final double GRAVITY = 9.80665;
 
-    // Four points on 0..1: exact for polynomials of degree seven.
-    private static final GaussIntegrator LEGENDRE = new GaussIntegratorFactory().legendre(4, 0, 1);
-    private static final double[] NODE = points(LEGENDRE::getPoint);
-    private static final double[] WEIGHT = points(LEGENDRE::getWeight);
-    private static final int CLOSER_LOOKS = 4;
+    // Points on 0..1; four are exact for polynomials of degree seven, two of degree three.
+    private static final GaussIntegrator FOUR = new GaussIntegratorFactory().legendre(4, 0, 1);
+    private static final GaussIntegrator TWO = new GaussIntegratorFactory().legendre(2, 0, 1);
+    private static final double[] FINE = points(FOUR.getNumberOfPoints(), FOUR::getPoint);
+    private static final double[] FINE_WEIGHT = points(FOUR.getNumberOfPoints(), FOUR::getWeight);
+    private static final double[] COARSE = points(TWO.getNumberOfPoints(), TWO::getPoint);
+    private static final double[] COARSE_WEIGHT = points(TWO.getNumberOfPoints(), TWO::getWeight);
+
+    private static final double SMALL_CHANGE_K = 0.5;
+    private static final double COARSE_CHANGE_K = 5;
+    /** Share of the leg's temperature difference by which its mean may still move: a millionth of its loss. */
+    private static final double SAME = 1e-6;
+
+    private static final int MOST_PASSES = 40;
     // Around the boiling point at 5000 m; cooler surroundings cannot bring water near it inside a leg.
     private static final double WARM_ENOUGH_TO_BOIL_C = 80;
 
@@ -34,7 +43,11 @@ final class March {
 
     final double[] startC;
     final double[] endC;
-    final double[] lostW;
+    /** Mean temperature of each run. */
+    final double[] midC;
+
+    private double density;
+    private double kinematic;
     private double meanDensity;
     private double meanKinematic;
     double drivePa;
@@ -50,7 +63,7 @@ final class March {
         this.firing = setting.firing();
         this.startC = new double[segments.length];
         this.endC = new double[segments.length];
-        this.lostW = new double[segments.length];
+        this.midC = new double[segments.length];
     }
 
     /** Drive minus resistance, both forward, Pa, at a flow (kg/s, not 0, forward positive). */
@@ -80,6 +93,14 @@ final class March {
         return drivePa - Direction.sign(direction) * frictionPa;
     }
 
+    /** Heat that run lost at the last flow, W: its coefficient at its mean temperature over its length. */
+    double lostW(int i) {
+        Segment segment = segments[i];
+        return segment.coil && firing.lit()
+                ? 0
+                : segment.loss.wPerMK(midC[i]) * segment.lengthM * (midC[i] - segment.loss.aroundC());
+    }
+
     /** How far all water stays inside what can be computed at the last flow, K; negative where it boils or freezes. */
     double roomK() {
         return limits.roomK();
@@ -97,13 +118,11 @@ final class March {
 
     private double throughFire(int i, double flow, double inC) {
         double outC = LiquidTable.warmedC(inC, firing.heatW() / flow);
-        lostW[i] = 0;
-        double density = 0;
-        double kinematic = 0;
-        for (int n = 0; n < NODE.length; n++) {
-            double tempC = inC + (outC - inC) * NODE[n];
-            density += WEIGHT[n] * LiquidTable.densityKgPerM3(tempC);
-            kinematic += WEIGHT[n] * LiquidTable.kinematicM2PerS(tempC);
+        midC[i] = (inC + outC) / 2;
+        density = 0;
+        kinematic = 0;
+        for (int n = 0; n < FINE.length; n++) {
+            add(FINE_WEIGHT[n], inC + (outC - inC) * FINE[n]);
         }
         meanDensity = density;
         meanKinematic = kinematic;
@@ -114,20 +133,22 @@ final class March {
         Segment segment = segments[i];
         double aroundC = segment.loss.aroundC();
         double apart = inC - aroundC;
-        double midC = inC;
-        double units = 0;
-        double outC = inC;
+        double perHeat = segment.lengthM / flow;
+        double mid = inC;
         double before;
-        int looks = 0;
+        double decay = 1;
+        double units;
+        int passes = 0;
         do {
-            before = outC;
-            double conductance = segment.loss.wPerMK(midC) * segment.lengthM;
-            units = conductance / (flow * meanHeat(inC, outC));
-            midC = aroundC + apart * meanPart(units);
-            outC = aroundC + apart * Math.exp(-units);
-        } while (Math.abs(outC - before) > 1e-6 && ++looks < CLOSER_LOOKS);
-        lostW[i] = segment.loss.wPerMK(midC) * segment.lengthM * (midC - aroundC);
-        means(aroundC, apart, units);
+            before = mid;
+            double heat = meanHeat(inC, aroundC + apart * decay);
+            units = segment.loss.wPerMK(mid) * perHeat / heat;
+            decay = Math.exp(-units);
+            mid = aroundC + apart * meanPart(units, decay);
+        } while (Math.abs(mid - before) > SAME * Math.abs(mid - aroundC) && ++passes < MOST_PASSES);
+        double outC = aroundC + apart * decay;
+        midC[i] = mid;
+        means(aroundC, mid - aroundC, apart, decay);
         if (outC > inC && aroundC > WARM_ENOUGH_TO_BOIL_C) {
             limits.seenInside(i, new Limits.Warming(aroundC, apart, units));
         }
@@ -137,42 +158,53 @@ final class March {
     /**
      * Mean density and viscosity along a leg. With y = exp(−units x) the integral of f(T) over the leg is
      * {@code f(Ta) + apart/units ∫ (f(T) − f(Ta))/(T − Ta) dy} from exp(−units) to 1: smooth however short the leg's
-     * exponential is, where nodes spread evenly along the leg would miss a steep beginning.
+     * exponential is, where nodes spread evenly along the leg would miss a steep beginning. Two nodes do where the leg
+     * changes by a few kelvin.
      */
-    private void means(double aroundC, double apart, double units) {
-        double baseC = Math.min(Math.max(aroundC, 0), 110);
-        double baseDensity = LiquidTable.densityKgPerM3(baseC);
-        double baseKinematic = LiquidTable.kinematicM2PerS(baseC);
-        double least = Math.exp(-units);
-        double density = 0;
-        double kinematic = 0;
-        for (int n = 0; n < NODE.length; n++) {
-            double y = least + (1 - least) * NODE[n];
-            double difference = apart * y;
+    private void means(double aroundC, double meanApart, double apart, double decay) {
+        boolean coarse = Math.abs(apart * (1 - decay)) < COARSE_CHANGE_K;
+        double[] nodes = coarse ? COARSE : FINE;
+        double[] weights = coarse ? COARSE_WEIGHT : FINE_WEIGHT;
+        density = 0;
+        kinematic = 0;
+        add(1, Math.min(Math.max(aroundC, 0), 110));
+        double baseDensity = density;
+        double baseKinematic = kinematic;
+        meanDensity = baseDensity;
+        meanKinematic = baseKinematic;
+        for (int n = 0; n < nodes.length; n++) {
+            double difference = apart * (decay + (1 - decay) * nodes[n]);
             if (Math.abs(difference) > 1e-9) {
-                double tempC = aroundC + difference;
-                density += WEIGHT[n] * (LiquidTable.densityKgPerM3(tempC) - baseDensity) / difference;
-                kinematic += WEIGHT[n] * (LiquidTable.kinematicM2PerS(tempC) - baseKinematic) / difference;
+                density = 0;
+                kinematic = 0;
+                add(1, aroundC + difference);
+                double share = weights[n] * meanApart / difference;
+                meanDensity += share * (density - baseDensity);
+                meanKinematic += share * (kinematic - baseKinematic);
             }
         }
-        double scale = apart * meanPart(units);
-        meanDensity = baseDensity + scale * density;
-        meanKinematic = baseKinematic + scale * kinematic;
     }
 
-    /** (1 − exp(−n))/n, 1 at n = 0. */
-    private static double meanPart(double units) {
-        return units < 1e-9 ? 1 - units / 2 : -Math.expm1(-units) / units;
+    private void add(double weight, double tempC) {
+        int cell = LiquidTable.cell(tempC);
+        double x = LiquidTable.within(tempC, cell);
+        density += weight * LiquidTable.density(cell, x);
+        kinematic += weight * LiquidTable.kinematic(cell, x);
+    }
+
+    /** (1 − exp(−n))/n from n and its exp(−n). */
+    private static double meanPart(double units, double decay) {
+        return units < 1e-4 ? 1 - units / 2 + units * units / 6 : (1 - decay) / units;
     }
 
     private static double meanHeat(double oneC, double otherC) {
         double difference = oneC - otherC;
-        return Math.abs(difference) < 1e-3
+        return Math.abs(difference) < SMALL_CHANGE_K
                 ? LiquidTable.specificHeatJPerKgK((oneC + otherC) / 2)
                 : (LiquidTable.enthalpyJPerKg(oneC) - LiquidTable.enthalpyJPerKg(otherC)) / difference;
     }
 
-    private static double[] points(IntToDoubleFunction one) {
-        return IntStream.range(0, LEGENDRE.getNumberOfPoints()).mapToDouble(one).toArray();
+    private static double[] points(int count, IntToDoubleFunction one) {
+        return IntStream.range(0, count).mapToDouble(one).toArray();
     }
 }

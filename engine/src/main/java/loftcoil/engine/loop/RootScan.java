@@ -10,14 +10,16 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 /**
  * Finds every balance of drive and resistance in one direction. The range of flows is walked in equal ratios; where the
  * residual changes sign between two flows at which the water stays liquid, the root is closed in by bracketing. Two roots
- * closer than one step (a sixth of the flow) cancel each other and can be missed; they are a stable and an unstable flow
+ * closer than one step (three tenths of the flow) cancel each other and can be missed; they are a stable and an unstable flow
  * about to vanish.
  */
 final class RootScan {
 
-    private static final int STEPS_PER_DECADE = 15;
+    private static final int STEPS_PER_DECADE = 9;
     private static final int MOST_EVALUATIONS = 300;
-    private static final double RELATIVE = 1e-12;
+    private static final double RELATIVE = 1e-11;
+    /** Good enough for a balance, Pa, and for a distance from boiling, K. */
+    private static final double NEAR_ZERO = 1e-10;
 
     /** A flow at which drive and resistance balance. */
     record Root(double signedFlow, boolean stable) {}
@@ -129,16 +131,17 @@ final class RootScan {
     }
 
     private double liquidEdge(double one, double other) {
-        UnivariateFunction room = flow -> {
-            push(flow);
+        // Heated water warms with 1/flow: on that axis the room left is nearly a straight line.
+        UnivariateFunction room = slowness -> {
+            push(1 / slowness);
             return march.roomK();
         };
-        double low = Math.min(one, other);
-        double high = Math.max(one, other);
-        return solver().solve(MOST_EVALUATIONS, room, low, high, AllowedSolution.ABOVE_SIDE);
+        double low = Math.min(1 / one, 1 / other);
+        double high = Math.max(1 / one, 1 / other);
+        return 1 / solver().solve(MOST_EVALUATIONS, room, low, high, AllowedSolution.ABOVE_SIDE);
     }
 
     private static BracketingNthOrderBrentSolver solver() {
-        return new BracketingNthOrderBrentSolver(RELATIVE, 1e-18, 1e-12, 5);
+        return new BracketingNthOrderBrentSolver(RELATIVE, 1e-18, NEAR_ZERO, 5);
     }
 }

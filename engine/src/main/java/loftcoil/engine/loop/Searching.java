@@ -39,9 +39,9 @@ final class Searching {
         LegEnds coil = null;
         double lostW = 0;
         for (int i = 0; i < segments.length; i++) {
-            LegEnds ends = new LegEnds(segments[i].pipe.name(), march.startC[i], march.endC[i], march.lostW[i]);
+            LegEnds ends = new LegEnds(segments[i].pipe.name(), march.startC[i], march.endC[i], march.lostW(i));
             legs.add(ends);
-            lostW += march.lostW[i];
+            lostW += march.lostW(i);
             coil = segments[i].coil ? ends : coil;
         }
         if (coil == null) {

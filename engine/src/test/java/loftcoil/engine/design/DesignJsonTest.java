@@ -1,0 +1,173 @@
+package loftcoil.engine.design;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.List;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.RefusedException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class DesignJsonTest {
+
+    private static final String BOTHY = Example.orchardBothyJson();
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+
+    @Test
+    void writingWhatWasReadGivesTheSameNumbersAndNames() throws Exception {
+        JsonNode before = MAPPER.readTree(BOTHY);
+        JsonNode after = MAPPER.readTree(DesignJson.write(DesignJson.read(BOTHY)));
+        assertTrue(before.equals(DesignJsonTest::compare, after), after.toPrettyString());
+    }
+
+    @Test
+    void readingWhatWasWrittenGivesTheSameDesign() {
+        Design design = Example.orchardBothy().withTankBaseM(1.234567891234).withCoilHeatKW(0.1);
+        assertEquals(design, DesignJson.read(DesignJson.write(design)));
+    }
+
+    @Test
+    void notesMayStandInAnyObjectAndAreKept() {
+        String noted = BOTHY.replace("\"volumeL\": 120", "\"notes\": \"from the scrap yard\", \"volumeL\": 120")
+                .replace("\"name\": \"beside the flue\"", "\"notes\": \"hot!\", \"name\": \"beside the flue\"");
+        Design design = DesignJson.read(noted);
+        assertEquals("from the scrap yard", design.notes().get("tank"));
+        assertEquals("hot!", design.notes().get("hotLegs[0]"));
+        assertEquals(design, DesignJson.read(DesignJson.write(design)));
+    }
+
+    @Test
+    void theExampleIsMarkedAsInvented() {
+        assertTrue(Example.orchardBothy().notes().getOrDefault("", "").contains("invented"));
+    }
+
+    /** One change of the text, one fault, at the field changed. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "\"volumeL\": 120|\"volumeL\": \"120\"|tank.volumeL",
+                "\"volumeL\": 120|\"volumeL\": 120000|tank.volumeL",
+                "\"volumeL\": 120|\"volumeL\": 1e999|tank.volumeL",
+                "\"volumeL\": 120,||tank.volumeL",
+                "\"waterlineM\": 0.66|\"waterlineM\": 0.30|tank.waterlineM",
+                "\"waterlineM\": 0.66|\"waterlineM\": 0.80|tank.waterlineM",
+                "\"drawPortM\": 0.60|\"drawPortM\": 0.68|tank.drawPortM",
+                "\"inletM\": 0.35|\"inletM\": 0.45|coldLegs",
+                "\"riseM\": 1.45|\"riseM\": 1.44|hotLegs",
+                "\"lengthM\": 1.80|\"lengthM\": 1.60|coldLegs[0].riseM",
+                "\"name\": \"run to the heater\"|\"name\": \"drop in the wall\"|coldLegs[1].name",
+                "\"panes\": 3|\"panes\": 2.5|window.panes",
+                "\"panes\": 3|\"panes\": 9|window.panes",
+                "\"tap\": \"wash tub\"|\"tap\": \"bath\"|use[2].tap",
+                "\"elbow90\": 4|\"elbw90\": 4|coil.fittings.elbw90",
+                "\"elbow90\": 4|\"elbow90\": -1|coil.fittings.elbow90",
+                "\"elbow90\": 4|\"elbow90\": 99999999999|coil.fittings.elbow90",
+                "\"material\": \"elastomeric foam\", \"thicknessMm\": 19|\"material\": \"foam\", \"thicknessMm\": 19|hotLegs[1].lagging.material",
+                "12.5, \"litres\": 10|25, \"litres\": 10|use[1].atH",
+                "[1, 2, 3, 4, 10|[1, 2, 2, 4, 10|fire.months[2]",
+                "[1.4, 2.3, 3.5,|[2.3, 3.5,|site.monthly.globalKWhPerM2Day",
+                "\"heatKW\": 2.0|\"notes\": \"?\"|coil.heatKW",
+                "\"altitudeM\": 620|\"altitudeM\": 620, \"altitude\": 3|site.altitude",
+                "\"wood\": \"hardwood\"|\"wood\": \"coal\"|fire.wood",
+            })
+    void oneFaultIsToldAtItsField(String from, String to, String path) {
+        assertTrue(BOTHY.contains(from), "the example changed: " + from);
+        String changed = BOTHY.replace(from, to == null ? "" : to);
+        assertEquals(List.of(path), faults(changed).stream().map(Fault::path).toList());
+    }
+
+    @Test
+    void anUnknownTubeNamesTheNearest() {
+        Fault fault =
+                faults(BOTHY.replaceFirst("EN1057 22x0.9", "EN1057 22x0,9")).get(0);
+        assertEquals("coil.tube", fault.path());
+        assertTrue(fault.allowed().contains("EN1057 22x0.9"), fault.line());
+    }
+
+    @Test
+    void aMisspeltFieldNamesTheRightOne() {
+        List<Fault> faults = faults(BOTHY.replace("\"waterlineM\"", "\"waterLineM\""));
+        assertEquals(
+                List.of("tank.waterlineM", "tank.waterLineM"),
+                faults.stream().map(Fault::path).toList());
+        assertTrue(faults.get(1).allowed().contains("waterlineM"), faults.get(1).line());
+    }
+
+    @Test
+    void openRisesNameTheSumAndWhatItShouldBe() {
+        Fault fault =
+                faults(BOTHY.replace("\"riseM\": -0.20", "\"riseM\": -0.30")).get(0);
+        assertEquals("coldLegs", fault.path());
+        assertTrue(fault.line().contains("-2.000 m") && fault.line().contains("-1.900 m"), fault.line());
+    }
+
+    @Test
+    void everyFaultIsToldAtOnceOnOneLineEach() {
+        List<Fault> faults = faults(BOTHY.replace("620", "\"high\"")
+                .replace("\"roomC\": 19", "\"roomC\": 190")
+                .replace("\"coldPortM\": 0.05", "\"coldPortM\": 0.5")
+                .replace("\"lengthM\": 1.6", "\"lengthM\": 0.3"));
+        assertEquals(
+                List.of("site.altitudeM", "site.roomC", "tank.coldPortM", "coil.lengthM", "coldLegs"),
+                faults.stream().map(Fault::path).toList());
+        assertTrue(faults.stream().noneMatch(fault -> fault.line().contains("\n")));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "  \n ",
+                "[]",
+                "3",
+                "\"x\"",
+                "{\"name\": }",
+                "{\"name\": \"a\"",
+                "{} {}",
+                "nothing",
+                "{\"a\":1,\"a\":2}"
+            })
+    void whatIsNoJsonObjectIsRefusedWithOneLine(String text) {
+        List<Fault> faults = faults(text);
+        assertEquals(1, faults.size());
+        assertEquals("design", faults.get(0).path());
+        assertTrue(!faults.get(0).line().contains("\n") && !faults.get(0).line().contains("com.fasterxml"));
+    }
+
+    @Test
+    void brokenJsonTellsLineAndColumn() {
+        assertTrue(faults("{\n  \"name\": }").get(0).line().contains("line 2, column 11"));
+    }
+
+    @Test
+    void anEmptyObjectNamesWhatIsMissing() {
+        assertEquals(
+                List.of("name", "site", "tank", "coil", "coldLegs", "hotLegs"),
+                faults("{}").stream().map(Fault::path).toList());
+    }
+
+    @Test
+    void deepNestingIsRefusedWithoutHarm() {
+        String deep = "{\"name\":" + "[".repeat(100_000) + "]".repeat(100_000) + "}";
+        assertEquals("design", faults(deep).get(0).path());
+    }
+
+    private static List<Fault> faults(String json) {
+        return assertThrows(RefusedException.class, () -> DesignJson.read(json)).faults();
+    }
+
+    /** 1.40 and 1.4, 4 and 4.0 are the same number. */
+    private static int compare(JsonNode one, JsonNode other) {
+        if (one.isNumber() && other.isNumber()) {
+            return Double.compare(one.doubleValue(), other.doubleValue());
+        }
+        return one.equals(other) ? 0 : 1;
+    }
+}
