@@ -120,9 +120,9 @@ final class UnitNames {
     }
 
     private static void temperaturesAndPlain() {
-        put(CELSIUS, "°C", "C", "degc", "℃", "celsius", "centigrade", "degcelsius");
+        put(CELSIUS, "°C", "C", "degc", "℃", "celsius", "centigrade", "°celsius");
         put(KELVIN, "K", "kelvin", "kelvins", "degk", "°K");
-        put(USCustomary.FAHRENHEIT, "°F", "F", "degf", "℉", "fahrenheit", "degfahrenheit");
+        put(USCustomary.FAHRENHEIT, "°F", "F", "degf", "℉", "fahrenheit", "°fahrenheit");
         put(PERCENT, "%", "percent", "pct");
     }
 

@@ -10,12 +10,15 @@ final class UnitSpelling {
             + "(?:H2O|H₂O|W\\.?C\\.?|W\\.?G\\.?|(?:of\\s+)?water(?:\\s+(?:column|gauge))?)(?![\\p{L}\\d])");
     private static final Pattern DEGREES =
             Pattern.compile("(?i)(?:°|º|˚|\\bdegrees?|\\bdeg\\.?)\\s*(?=[CFK]|celsius|fahrenheit)");
+    /** W/mK and J/kgK: the degree is often written close to what stands before it. */
+    private static final Pattern CLOSE_DEGREE = Pattern.compile("(?<=/[ (]?(?:m|kg|g|L))(?=(?:K|°C|°F)\\b)");
+
     private static final Pattern UK_GALLON =
             Pattern.compile("(?i)\\b(?:imp(?:erial)?|uk|british)\\.?\\s*gal(?:lons?|\\b)");
     private static final Pattern US_GALLON = Pattern.compile("(?i)\\bus\\.?\\s*gal(?:lons?|\\b)");
     private static final Pattern PER = Pattern.compile("(?i)(?<![\\p{L}])(?:per|a|an|each)(?=\\s)");
-    private static final Pattern SQUARE = Pattern.compile("(?i)\\b(?:sq\\.?|square)\\s*(\\p{L}+)");
-    private static final Pattern CUBIC = Pattern.compile("(?i)\\b(?:cu\\.?|cubic)\\s*(\\p{L}+)");
+    private static final Pattern SQUARE = Pattern.compile("(?i)\\b(?:square\\s+|sq\\b\\.?\\s*)(\\p{L}+)");
+    private static final Pattern CUBIC = Pattern.compile("(?i)\\b(?:cubic\\s+|cu\\b\\.?\\s*)(\\p{L}+)");
     private static final Map<Character, Character> RAISED = Map.ofEntries(
             Map.entry('⁰', '0'),
             Map.entry('¹', '1'),
@@ -29,6 +32,7 @@ final class UnitSpelling {
     static String plain(String text) {
         String plain = WATER_COLUMN.matcher(text).replaceAll("$1wc");
         plain = DEGREES.matcher(plain).replaceAll("°");
+        plain = CLOSE_DEGREE.matcher(plain).replaceAll(" ");
         plain = UK_GALLON.matcher(plain).replaceAll("impgal");
         plain = US_GALLON.matcher(plain).replaceAll("gal");
         plain = PER.matcher(plain).replaceAll("/");

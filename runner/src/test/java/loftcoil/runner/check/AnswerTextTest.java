@@ -1,0 +1,188 @@
+package loftcoil.runner.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Locale;
+import loftcoil.runner.unit.WrittenUnit;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class AnswerTextTest {
+
+    @ParameterizedTest(name = "[{0}]")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "6.2 | 6.2 | -",
+                "6,2 Pa | 6.2 | Pa",
+                "1.2 gal/min | 1.2 | US gal/min",
+                "1 200 Pa | 1200 | Pa",
+                "1\u00A0200 Pa | 1200 | Pa",
+                "1\u202F200,5 Pa | 1200.5 | Pa",
+                "1'200 Pa | 1200 | Pa",
+                "1,234.5 Pa | 1234.5 | Pa",
+                "1.234,5 Pa | 1234.5 | Pa",
+                "1,234,567 | 1234567 | -",
+                "1.2e-3 kg/s | 0.0012 | kg/s",
+                "1.2E-3kg/s | 0.0012 | kg/s",
+                "1.2 x 10^-3 kg/s | 0.0012 | kg/s",
+                "1,2·10⁻³ kg/s | 0.0012 | kg/s",
+                "62 mm H2O | 62 | mmH₂O",
+                "75 °C | 75 | °C",
+                "75°C | 75 | °C",
+                "167 F | 167 | °F",
+                "75 deg C | 75 | °C",
+                "0.5 kPa/m | 0.5 | kPa/m",
+                "½ | 0.5 | -",
+                "1½ in | 1.5 | in",
+                "1 ½ in | 1.5 | in",
+                "3/4 in | 0.75 | in",
+                "1 1/4\" | 1.25 | in",
+                "1-1/4 inch | 1.25 | in",
+                "−5 °C | -5 | °C",
+                "- 5 Pa | -5 | Pa",
+                "+5 Pa | 5 | Pa",
+                "6.2. | 6.2 | -",
+                "6.2 Pa. | 6.2 | Pa",
+                "6 in. | 6 | in",
+                "about 6 Pa | 6 | Pa",
+                "approx. 6 Pa! | 6 | Pa",
+                "~6 Pa | 6 | Pa",
+                "dp = 6 Pa | 6 | Pa",
+                "= 6 | 6 | -",
+                ".5 L | 0.5 | L",
+                ",5 L | 0.5 | L",
+                "5. | 5 | -",
+                "0,125 m | 0.125 | m",
+                "6 ft 4 in | 6.33333333333333 | ft",
+                "6'4\" | 6.33333333333333 | ft",
+                "1 h 20 min | 1.33333333333333 | h",
+                "12 % | 12 | %",
+                "1.200 | 1.2 | -",
+                "0 | 0 | -",
+            })
+    void readsWhatPeopleType(String typed, double value, String unit) {
+        AnswerText.Amount amount = assertInstanceOf(AnswerText.Amount.class, AnswerText.read(typed));
+        assertEquals(value, amount.value(), Math.abs(value) * 1e-12);
+        assertEquals(unit, amount.unit().map(WrittenUnit::shown).orElse("-"));
+    }
+
+    @ParameterizedTest(name = "[{0}]")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "`` | Type a number",
+                "`   ` | Type a number",
+                "1,200 | can mean 1200 or 1.2",
+                "12,500 Pa | can mean 12500 or 12.5",
+                "5-6 Pa | range",
+                "5–6 Pa | range",
+                "5 to 6 Pa | range",
+                "5 Pa to 6 Pa | range",
+                "5..6 | range",
+                "between 5 and 6 | range",
+                "5 ± 1 Pa | range",
+                "1.2.3 | not one number",
+                "1,23,4 | not one number",
+                "lots | does not begin with a number",
+                "Pa 6 | does not begin with a number",
+                "NaN | does not begin with a number",
+                "∞ | does not begin with a number",
+                "6 wibble | “wibble” is no unit",
+                "75 degrees | “degrees” is no unit",
+                "5 6 | more than one number",
+                "5 Pa 6 m | more than one number",
+                "20 °C 5 °C | more than one number",
+                "3/0 in | cannot have 0",
+                "1e999 | too large",
+            })
+    void saysWhyNotAndWhatWouldDo(String typed, String words) {
+        AnswerText.NotRead not = assertInstanceOf(AnswerText.NotRead.class, AnswerText.read(typed));
+        assertTrue(not.words().contains(words), not::words);
+    }
+
+    @Property(tries = 5000)
+    void neverThrowsAndNeverGivesWhatIsNoNumber(@ForAll("typed") String typed) {
+        AnswerText answer = AnswerText.read(typed);
+        if (answer instanceof AnswerText.Amount amount) {
+            assertTrue(Double.isFinite(amount.value()), typed);
+        } else {
+            assertTrue(!((AnswerText.NotRead) answer).words().isBlank(), typed);
+        }
+    }
+
+    @Provide
+    Arbitrary<String> typed() {
+        Arbitrary<String> pieces = Arbitraries.of(
+                "1",
+                "20",
+                "300",
+                ".",
+                ",",
+                " ",
+                "-",
+                "−",
+                "/",
+                "e",
+                "E-3",
+                "x10^",
+                "⁻³",
+                "½",
+                "Pa",
+                "m",
+                "³",
+                "^2",
+                "L/min",
+                "°C",
+                "(",
+                ")",
+                "'",
+                "\"",
+                "to",
+                "about",
+                "=",
+                "%",
+                "H2O",
+                "per",
+                "ft",
+                "in",
+                "NaN",
+                "9999999999999999");
+        return Arbitraries.oneOf(
+                pieces.list().ofMaxSize(8).map(parts -> String.join("", parts)),
+                Arbitraries.strings().ofMaxLength(30));
+    }
+
+    @Property
+    void whatJavaPrintsIsReadBackToTheLastDigit(@ForAll @DoubleRange(min = -1e6, max = 1e6) double value) {
+        AnswerText.Amount amount = assertInstanceOf(AnswerText.Amount.class, AnswerText.read(value + " Pa"));
+        assertEquals(value, amount.value(), 0);
+    }
+
+    @Property
+    void pointAndCommaMeanTheSame(@ForAll @IntRange(max = 99_999) int whole, @ForAll @IntRange(max = 99) int part) {
+        String point = String.format(Locale.ROOT, "%d.%02d", whole, part);
+        AnswerText.Amount one = assertInstanceOf(AnswerText.Amount.class, AnswerText.read(point));
+        AnswerText.Amount other = assertInstanceOf(AnswerText.Amount.class, AnswerText.read(point.replace('.', ',')));
+        assertEquals(whole + part / 100.0, one.value(), 1e-9);
+        assertEquals(one.value(), other.value(), 0);
+    }
+
+    @Property
+    void groupsOfThousandsChangeNothing(@ForAll @IntRange(min = 1000) int value) {
+        String spaced = String.format(Locale.ROOT, "%,d", value).replace(',', ' ');
+        AnswerText.Amount amount = assertInstanceOf(AnswerText.Amount.class, AnswerText.read(spaced + " L"));
+        assertEquals(value, amount.value(), 0);
+    }
+}
