@@ -66,7 +66,11 @@ public final class ExerciseReader {
                     ? "the file"
                     : "line " + e.getLocation().getLineNr() + ", column "
                             + e.getLocation().getColumnNr();
-            String why = e.getOriginalMessage().lines().findFirst().orElse("no JSON");
+            String why = e.getOriginalMessage()
+                    .lines()
+                    .findFirst()
+                    .orElse("no JSON")
+                    .replaceFirst(" \\(start marker at .*", "");
             throw new ExerciseRefusedException(List.of(new ExerciseFault(file, place, why, "one JSON object")));
         }
     }

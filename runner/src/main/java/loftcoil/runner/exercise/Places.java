@@ -24,7 +24,9 @@ final class Places {
         unknown(fields, "text", exercise.text(), names);
         unknown(fields, "source", exercise.about().source(), names);
         Set<String> inSolution = new HashSet<>(names);
-        inSolution.add("answer");
+        if (exercise instanceof Quantity || exercise instanceof Code) {
+            inSolution.add("answer");
+        }
         unknown(fields, "solution.text", exercise.about().solution().text(), inSolution);
         if (exercise instanceof Choice choice) {
             for (int i = 0; i < choice.options().size(); i++) {

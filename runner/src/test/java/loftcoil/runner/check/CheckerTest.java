@@ -1,0 +1,320 @@
+package loftcoil.runner.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import loftcoil.runner.exercise.About;
+import loftcoil.runner.exercise.Choice;
+import loftcoil.runner.exercise.Code;
+import loftcoil.runner.exercise.Decision;
+import loftcoil.runner.exercise.KnownMistake;
+import loftcoil.runner.exercise.Quantity;
+import loftcoil.runner.exercise.Quantity.Slip;
+import loftcoil.runner.exercise.Quantity.Temperature;
+import loftcoil.runner.exercise.Reckoning;
+import loftcoil.runner.exercise.ReckoningException;
+import loftcoil.runner.exercise.Reference;
+import loftcoil.runner.exercise.Tolerance;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class CheckerTest {
+
+    /** Stands for a session: knows a few expressions, and refuses the rest as a session does. */
+    private static final Reckoning RECKONING = java -> {
+        Map<String, Double> known = Map.of(
+                "pa",
+                88.5,
+                "zero",
+                0.0,
+                "nan",
+                Double.NaN,
+                "slip",
+                9.02,
+                "near",
+                89.0,
+                "level",
+                60.0,
+                "flow",
+                0.05,
+                "litres",
+                3.0);
+        Double value = known.get(java.strip());
+        if (value == null) {
+            throw new ReckoningException("“" + java + "” is not Java");
+        }
+        return value;
+    };
+
+    private static About about(boolean before) {
+        return new About("01-a/b", "?", before, new TreeMap<>(), "s", new About.Solution("It is {{answer}}.", "pa"));
+    }
+
+    private static Quantity quantity(String java, String unit, Temperature temperature, Slip... slips) {
+        return new Quantity(
+                about(false),
+                new Reference(java, unit),
+                List.of(),
+                Optional.empty(),
+                temperature,
+                new Tolerance(0, 0.02),
+                List.of(
+                        new KnownMistake("slip", "no gravity", "Times gravity."),
+                        new KnownMistake("near", "x", "never")),
+                List.of(slips));
+    }
+
+    private static final Quantity DRIVE = quantity("pa", "Pa", Temperature.NONE);
+
+    private static Verdict check(Quantity quantity, String answer) {
+        return Checker.check(quantity, answer, RECKONING);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "88.5",
+        "88.5 Pa",
+        "0.0885 kPa",
+        "about 88 Pa",
+        "9.02 mmH2O",
+        "0.355 inH2O",
+        "0.885 mbar",
+        "0.01284 psi",
+        "89 Pa"
+    })
+    void rightInAnyFittingUnit(String answer) {
+        Verdict.Right right = assertInstanceOf(Verdict.Right.class, check(DRIVE, answer));
+        assertTrue(Math.abs(right.offBy()) <= 0.02, right::toString);
+    }
+
+    @Test
+    void theReplySaysHowTheAnswerWasTaken() {
+        Verdict.Right bare = assertInstanceOf(Verdict.Right.class, check(DRIVE, "88,5"));
+        assertEquals("88.5 Pa", bare.taken().words());
+        assertTrue(bare.taken().unitAssumed());
+        Verdict.Right turned = assertInstanceOf(Verdict.Right.class, check(DRIVE, "0.0885 kPa"));
+        assertEquals("0.0885 kPa, which is 88.5 Pa", turned.taken().words());
+        assertTrue(!turned.taken().unitAssumed());
+    }
+
+    @Test
+    void rightWinsOverAMistakeOfTheSameValue() {
+        assertInstanceOf(Verdict.Right.class, check(DRIVE, "89"));
+    }
+
+    @Test
+    void theAuthorsMistakeGetsItsHint() {
+        Verdict.Wrong wrong = assertInstanceOf(Verdict.Wrong.class, check(DRIVE, "9.0 Pa"));
+        assertEquals("Times gravity.", wrong.hint());
+        assertEquals("no gravity", wrong.mistake());
+        assertEquals(9.0 / 88.5 - 1, wrong.offBy(), 1e-12);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "-88.5 Pa, sign",
+        "88.5 kPa, thousand",
+        "0.0885 Pa, thousandth",
+        "-101236.5 Pa, gauge",
+        "101413.5, absolute",
+        "500 Pa, ''",
+    })
+    void slipsInAPressure(String answer, String name) {
+        assertEquals(
+                name,
+                assertInstanceOf(Verdict.Wrong.class, check(DRIVE, answer)).mistake());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "60 °C, right",
+        "60, right",
+        "140 °F, right",
+        "333.15 K, right",
+        "140, fahrenheit",
+        "140 C, fahrenheit",
+        "333, kelvin",
+        "60 °F, ''",
+        "-60, sign"
+    })
+    void levelsOfTemperature(String answer, String name) {
+        assertEquals(name, name(check(quantity("level", "°C", Temperature.LEVEL), answer)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"60 °C, right", "60 K, right", "108 °F, right", "108, fahrenheit", "140 °F, ''", "333.15 K, ''"})
+    void differencesOfTemperature(String answer, String name) {
+        assertEquals(name, name(check(quantity("level", "K", Temperature.DIFFERENCE), answer)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0.05 kg/s, right",
+        "180 kg/h, right",
+        "3 kg/min, right",
+        "3, sixty",
+        "180, hours",
+        "50, thousand",
+        "0.4, ''",
+        "6.61 lb/min, right"
+    })
+    void massFlows(String answer, String name) {
+        assertEquals(name, name(check(quantity("flow", "kg/s", Temperature.NONE), answer)));
+    }
+
+    @Test
+    void theDiameterIsSuspectedOnlyWhereTheExerciseSaysSo() {
+        assertEquals("", name(check(quantity("pa", "mm", Temperature.NONE), "177 mm")));
+        assertEquals("diameter", name(check(quantity("pa", "mm", Temperature.NONE, Slip.DIAMETER), "177 mm")));
+        assertEquals("radius", name(check(quantity("pa", "mm", Temperature.NONE, Slip.DIAMETER), "44.25 mm")));
+        assertEquals(
+                "diameter", name(check(quantity("pa", "mm2", Temperature.NONE, Slip.DIAMETER_SQUARED), "354 mm²")));
+    }
+
+    private static String name(Verdict verdict) {
+        return verdict instanceof Verdict.Wrong wrong
+                ? wrong.mistake()
+                : verdict instanceof Verdict.Right ? "right" : "?";
+    }
+
+    @Test
+    void aWrongDimensionIsToldAsSuch() {
+        Verdict.WrongKind kind = assertInstanceOf(Verdict.WrongKind.class, check(DRIVE, "3 L/min"));
+        assertEquals("L/min is a volume flow", kind.given());
+        assertEquals("a pressure such as Pa", kind.wanted());
+        Verdict.WrongKind flow = assertInstanceOf(
+                Verdict.WrongKind.class, check(quantity("flow", "kg/s", Temperature.NONE), "0.5 gal/min"));
+        assertTrue(flow.help().contains("density"), flow::help);
+    }
+
+    @Test
+    void anotherKindIsTakenWhereTheExerciseGivesIt() {
+        Quantity base = quantity("flow", "kg/s", Temperature.NONE);
+        Quantity both = new Quantity(
+                base.about(),
+                base.reference(),
+                List.of(new Reference("litres", "L/min")),
+                Optional.empty(),
+                Temperature.NONE,
+                base.tolerance(),
+                List.of(),
+                List.of());
+        assertEquals("right", name(check(both, "3.04 L/min")));
+        assertEquals("", name(check(both, "3.5 L/min")));
+        assertEquals("right", name(check(both, "0.793 gal/min")));
+        assertInstanceOf(Verdict.WrongKind.class, check(both, "3 Pa"));
+    }
+
+    @Test
+    void whatCannotBeReadSaysWhatWouldBe() {
+        Verdict.Unreadable text = assertInstanceOf(Verdict.Unreadable.class, check(DRIVE, "lots"));
+        assertEquals("“lots” does not begin with a number. A pressure is wanted, such as 6.2 Pa.", text.words());
+        assertInstanceOf(Verdict.Unreadable.class, check(quantity("level", "°C", Temperature.LEVEL), "-300 °C"));
+        assertInstanceOf(Verdict.Unreadable.class, check(DRIVE, "1e308 bar"));
+    }
+
+    @Test
+    void aReferenceOfZeroOrNoneIsSafe() {
+        Quantity zero = quantity("zero", "Pa", Temperature.NONE);
+        assertEquals("right", name(check(zero, "0")));
+        assertEquals(0, assertInstanceOf(Verdict.Wrong.class, check(zero, "5")).offBy());
+        assertThrows(ReckoningException.class, () -> check(quantity("nan", "Pa", Temperature.NONE), "5"));
+    }
+
+    @Test
+    void aPredictionIsNotedAndComparedLater() {
+        Quantity base = DRIVE;
+        Quantity guess = new Quantity(
+                about(true),
+                base.reference(),
+                List.of(),
+                Optional.empty(),
+                Temperature.NONE,
+                base.tolerance(),
+                List.of(),
+                List.of());
+        Verdict.Noted noted = assertInstanceOf(Verdict.Noted.class, Checker.check(guess, "1 kPa", java -> {
+            throw new AssertionError("a prediction is not reckoned");
+        }));
+        assertEquals(1000, noted.taken().value().orElseThrow(), 1e-9);
+        assertInstanceOf(Verdict.Wrong.class, Checker.compare(guess, "1 kPa", RECKONING));
+        assertInstanceOf(Verdict.Unreadable.class, Checker.check(guess, "", RECKONING));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "1, right",
+        "At the top, right",
+        "  at  the TOP , right",
+        "2, choice 2",
+        "2), choice 2",
+        "60, choice 3",
+        "3, choice 3"
+    })
+    void choicesByTextOrNumber(String answer, String name) {
+        assertEquals(name, name(Checker.check(choice(), answer, RECKONING)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0", "4", "top", "''", "99999999999"})
+    void noChoice(String answer) {
+        assertInstanceOf(Verdict.Unreadable.class, Checker.check(choice(), answer, RECKONING));
+    }
+
+    private static Choice choice() {
+        return new Choice(
+                about(false),
+                List.of(
+                        new Choice.Option("At the top", true, "Yes."),
+                        new Choice.Option("Below", false, "No."),
+                        new Choice.Option("60", false, "No.")));
+    }
+
+    @Test
+    void javaIsJudgedByItsLastValue() {
+        Code code = new Code(
+                about(false),
+                "",
+                new Reference("pa", "Pa"),
+                Optional.empty(),
+                new Tolerance(0, 0.02),
+                List.of(new KnownMistake("slip", "no gravity", "Times gravity.")));
+        assertEquals("right", name(Checker.check(code, "near", RECKONING)));
+        assertEquals("no gravity", name(Checker.check(code, "slip", RECKONING)));
+        assertInstanceOf(Verdict.Unreadable.class, Checker.check(code, " ", RECKONING));
+        assertInstanceOf(Verdict.Unreadable.class, Checker.check(code, "nan", RECKONING));
+        Verdict.Unreadable not = assertInstanceOf(Verdict.Unreadable.class, Checker.check(code, "in(", RECKONING));
+        assertEquals("“in(” is not Java", not.words());
+    }
+
+    @Test
+    void decisionsAreTurnedIntoTheChangesUnit() {
+        Decision height = new Decision(about(false), "tank.baseM", "m", List.of());
+        assertEquals("2.4384", decided(height, "8 ft"));
+        assertEquals("2.6", decided(height, "2.6"));
+        assertInstanceOf(Verdict.WrongKind.class, Checker.check(height, "2 kg", RECKONING));
+        assertInstanceOf(Verdict.Unreadable.class, Checker.check(height, "high", RECKONING));
+        Decision tube = new Decision(about(false), "loop.tube", "", List.of("EN1057 22x0.9", "EN1057 28x0.9"));
+        assertEquals("EN1057 28x0.9", decided(tube, "2"));
+        assertEquals("EN1057 22x0.9", decided(tube, "en1057 22x0.9"));
+        assertInstanceOf(Verdict.Unreadable.class, Checker.check(tube, "EN1057 15x0.7", RECKONING));
+    }
+
+    private static String decided(Decision decision, String answer) {
+        return assertInstanceOf(Verdict.Decided.class, Checker.check(decision, answer, RECKONING))
+                .value();
+    }
+
+    @Test
+    void theWorkedSolutionHasTheAnswerInIt() {
+        assertEquals("It is 88.5 Pa.", Worked.markdown(DRIVE, RECKONING));
+        assertEquals("It is {{answer}}.", Worked.markdown(choice(), RECKONING));
+    }
+}

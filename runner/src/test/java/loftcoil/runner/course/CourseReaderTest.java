@@ -1,0 +1,160 @@
+package loftcoil.runner.course;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import loftcoil.runner.lesson.Lesson;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CourseReaderTest {
+
+    private static final String CHOICE =
+            """
+            {"kind": "choice", "text": "Which?", "source": "s", "solution": {"text": "t"},
+             "choices": [{"text": "a", "right": true, "say": "yes"}, {"text": "b", "right": false, "say": "no"}]}
+            """;
+
+    @TempDir
+    Path temp;
+
+    @BeforeEach
+    void aSoundCourse() throws IOException {
+        lesson(
+                "01-warm",
+                "",
+                "[Question: a](../exercises/01-warm/a.json)\n\nSee [words](words.md#x) and [that](02-tank.md).\n");
+        lesson("02-tank", "01-warm", "[Predict: b](../exercises/02-tank/b.json)\n\nUp: [there](#t).\n");
+        file("lessons/words.md", "# Words\n");
+        file("lessons/drawings/your-loop.svg", "<svg/>");
+        file("exercises/01-warm/a.json", CHOICE);
+        file(
+                "exercises/02-tank/b.json",
+                CHOICE.replace("\"text\": \"Which?\"", "\"when\": \"before\", \"text\": \"Which?\""));
+    }
+
+    private void lesson(String id, String needs, String body) throws IOException {
+        file("lessons/" + id + ".md", "---\ntitle: T\nstep: 1\nminutes: 20\nneeds: " + needs + "\n---\n# T\n\n" + body);
+    }
+
+    private Path file(String path, String text) throws IOException {
+        Path file = temp.resolve("loftcoil").resolve(path);
+        Files.createDirectories(file.getParent());
+        return Files.writeString(file, text);
+    }
+
+    private Course read() {
+        return CourseReader.read(temp.resolve("loftcoil/lessons"), temp.resolve("loftcoil/exercises"));
+    }
+
+    private List<String> faults() {
+        return assertThrows(CourseRefusedException.class, this::read).faults().stream()
+                .map(CourseFault::words)
+                .map(words -> words.replaceFirst("; allowed: .*", ""))
+                .sorted()
+                .toList();
+    }
+
+    private static void isTheSoundCourse(Course course) {
+        assertEquals(
+                List.of("01-warm", "02-tank"),
+                course.lessons().stream().map(Lesson::id).toList());
+        assertEquals(Set.of("01-warm/a", "02-tank/b"), course.exercises().keySet());
+        assertTrue(course.exercise("02-tank/b").before());
+        assertThrows(IllegalArgumentException.class, () -> course.exercise("02-tank/c"));
+    }
+
+    @Test
+    void readFromFolders() {
+        isTheSoundCourse(read());
+    }
+
+    @Test
+    void readFromClassesAndFromAJarWithoutEntriesForFolders() throws IOException {
+        isTheSoundCourse(CourseReader.fromCode(temp));
+        Path jar = temp.resolve("a jar with blanks.jar");
+        try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(jar));
+                Stream<Path> files = Files.walk(temp.resolve("loftcoil"))) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                zip.putNextEntry(new ZipEntry(temp.relativize(file).toString().replace('\\', '/')));
+                zip.write(Files.readAllBytes(file));
+            }
+        }
+        isTheSoundCourse(CourseReader.fromCode(jar));
+    }
+
+    @Test
+    void faultsOfAllFilesComeAtOnce() throws IOException {
+        lesson("01-warm", "02-tank", "[Decide: a](../exercises/01-warm/a.json)\n\n[gone](gone.md)\n\n```java\n1\n");
+        lesson(
+                "02-tank",
+                "01-warm",
+                """
+                [Predict: b](../exercises/02-tank/b.json)
+
+                [Question: a](../exercises/01-warm/a.json)
+
+                [Question: c](../exercises/02-tank/c.json)
+                """);
+        lesson("02-twice", "", "text\n");
+        file("lessons/notes.md", "hello");
+        file("exercises/02-tank/unused.json", CHOICE);
+        file("exercises/02-tank/broken.json", "{");
+        file("exercises/loose.json", CHOICE);
+        assertEquals(
+                List.of(
+                        "exercises/02-tank/broken.json: line 1, column 2: Unexpected end-of-input: expected close marker for"
+                                + " Object",
+                        "exercises/02-tank/unused.json: used by no lesson",
+                        "exercises/loose.json: not an exercise's name",
+                        "lessons/01-warm.md:11:1: link to “gone.md”, where there is nothing",
+                        "lessons/01-warm.md:13:1: a fence that is never closed",
+                        "lessons/01-warm.md:13:1: a java snippet without a name",
+                        "lessons/01-warm.md:1: needs 02-tank, which is no earlier lesson",
+                        "lessons/01-warm.md:9:1: Decide: for 01-warm/a",
+                        "lessons/02-tank.md:11:1: exercise 01-warm/a is used already, by 01-warm.md:9",
+                        "lessons/02-tank.md:13:1: exercise 02-tank/c does not exist",
+                        "lessons/02-twice.md: the same number as 02-tank",
+                        "lessons/notes.md: not a lesson's name"),
+                faults());
+    }
+
+    @Test
+    void foldersThatAreNoneAreTold() throws IOException {
+        Path empty = Files.createDirectories(temp.resolve("empty"));
+        CourseRefusedException refused =
+                assertThrows(CourseRefusedException.class, () -> CourseReader.read(empty, temp.resolve("none")));
+        assertEquals(2, refused.faults().size(), refused::getMessage);
+        assertTrue(refused.getMessage().contains("exercises: no such folder"), refused::getMessage);
+        assertTrue(refused.getMessage().contains("lessons: no lesson"), refused::getMessage);
+    }
+
+    @Test
+    void filesThatAreHugeOrNoTextAreTold() throws IOException {
+        Path huge = file("lessons/03-huge.md", "");
+        try (RandomAccessFile large = new RandomAccessFile(huge.toFile(), "rw")) {
+            large.setLength(50_000_000);
+        }
+        Files.write(file("lessons/04-bytes.md", ""), new byte[] {(byte) 0xff});
+        assertEquals(
+                List.of("lessons/03-huge.md: 50000000 bytes long", "lessons/04-bytes.md: not UTF-8 text"), faults());
+    }
+
+    @Test
+    void hiddenFilesAreNobodysLesson() throws IOException {
+        file("lessons/.swap.md", "x");
+        file("exercises/.git/x.json", "x");
+        isTheSoundCourse(read());
+    }
+}
