@@ -31,8 +31,8 @@ record RoomRules(String root) {
             Set.of("page", "terminal", "handout", "prove"),
             Set.of("cli"));
 
-    /** Rooms of the engine that the runner knows by name: loop for the records a sheet hands on. Snippets know the others, as text. */
-    private static final Set<String> ENGINE_DOORS = Set.of("design", "sheet", "fault", "loop");
+    /** Rooms of the engine the runner knows by name, loop and caution for the records a sheet hands on. Snippets know all. */
+    private static final Set<String> ENGINE_DOORS = Set.of("design", "sheet", "fault", "loop", "caution");
 
     Set<String> climbs(JavaClasses classes) {
         return uses(classes, use -> {

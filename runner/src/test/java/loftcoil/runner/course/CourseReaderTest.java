@@ -95,6 +95,15 @@ class CourseReaderTest {
     }
 
     @Test
+    void theProgramsOwnCourseIsSound() {
+        Course course = CourseReader.builtIn();
+        assertTrue(course.lesson("01-warm-water").isPresent());
+        assertTrue(
+                course.exercises().size() >= course.lessons().size(),
+                course.exercises().keySet()::toString);
+    }
+
+    @Test
     void faultsOfAllFilesComeAtOnce() throws IOException {
         lesson("01-warm", "02-tank", "[Decide: a](../exercises/01-warm/a.json)\n\n[gone](gone.md)\n\n```java\n1\n");
         lesson(
