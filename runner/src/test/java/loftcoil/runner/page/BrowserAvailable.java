@@ -1,8 +1,6 @@
 package loftcoil.runner.page;
 
 import java.io.File;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -24,7 +22,7 @@ final class BrowserAvailable {
 
     private BrowserAvailable() {}
 
-    static ChromeDriver start() {
+    static ChromeDriver start(Path profile) {
         Optional<Path> browser =
                 BROWSERS.stream().flatMap(name -> onPath(name).stream()).findFirst();
         Optional<Path> driver = onPath("chromedriver");
@@ -48,7 +46,7 @@ final class BrowserAvailable {
                 "--disable-background-networking",
                 "--disable-component-update",
                 "--disable-sync",
-                "--user-data-dir=" + emptyFolder());
+                "--user-data-dir=" + profile);
         options.setCapability("goog:loggingPrefs", java.util.Map.of("browser", "ALL"));
         ChromeDriverService service = new ChromeDriverService.Builder()
                 .usingDriverExecutable(driver.get().toFile())
@@ -62,13 +60,5 @@ final class BrowserAvailable {
                 .map(folder -> Path.of(folder, name))
                 .filter(Files::isExecutable)
                 .findFirst();
-    }
-
-    private static Path emptyFolder() {
-        try {
-            return Files.createTempDirectory("loftcoil-browser");
-        } catch (IOException failure) {
-            throw new UncheckedIOException(failure);
-        }
     }
 }

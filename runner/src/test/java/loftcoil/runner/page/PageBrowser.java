@@ -5,10 +5,15 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import java.util.logging.Level;
+import java.util.stream.Stream;
 import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
@@ -25,14 +30,17 @@ public final class PageBrowser implements AutoCloseable {
     private static final Duration PATIENCE = Duration.ofSeconds(20);
 
     private final ChromeDriver driver;
+    private final Path profile;
 
-    private PageBrowser(ChromeDriver driver) {
+    private PageBrowser(ChromeDriver driver, Path profile) {
         this.driver = driver;
+        this.profile = profile;
     }
 
     /** Starts a browser, or skips the test where there is none. */
     public static PageBrowser start() {
-        return new PageBrowser(BrowserAvailable.start());
+        Path profile = Path.of(System.getProperty("java.io.tmpdir"), "loftcoil-browser-" + UUID.randomUUID());
+        return new PageBrowser(BrowserAvailable.start(profile), profile);
     }
 
     /** The browser itself. */
@@ -209,5 +217,15 @@ public final class PageBrowser implements AutoCloseable {
     @Override
     public void close() {
         driver.quit();
+        deleteProfile();
+    }
+
+    private void deleteProfile() {
+        try (Stream<Path> files = Files.walk(profile)) {
+            files.sorted(Comparator.reverseOrder())
+                    .forEach(file -> file.toFile().delete());
+        } catch (IOException | UncheckedIOException leftOver) {
+            // The browser may still be letting go of its files; the system clears its temporary folder.
+        }
     }
 }
