@@ -21,7 +21,7 @@ final class ChartAxes {
         this.frame = frame;
     }
 
-    void draw(ChartOrder order) {
+    void draw(ChartOrder order, double nameY) {
         for (BigDecimal tick : frame.up().values()) {
             double y = frame.y(tick.doubleValue());
             boolean zero = tick.signum() == 0;
@@ -41,7 +41,7 @@ final class ChartAxes {
                 frame.bottom() + 44,
                 "middle");
         // Above the axis and level, not turned along it: it is read without tilting the head.
-        text(ChartTable.heading(order.up(), ""), 8, frame.top() - 14, "start");
+        text(ChartTable.heading(order.up(), ""), 8, nameY, "start");
     }
 
     private void line(double[] ends, boolean strong) {

@@ -18,8 +18,8 @@ import org.w3c.dom.Element;
 public final class ChartDrawer {
 
     private static final String INK = "#1d2329";
-    private static final int TITLE = 26;
-    private static final int AXIS_NAME = 34;
+    private static final int AXIS_NAME = 20;
+    private static final int ABOVE = 14;
 
     /** Tells the charts of one page apart. */
     private static final AtomicLong NEXT = new AtomicLong();
@@ -39,7 +39,9 @@ public final class ChartDrawer {
 
     private static String svg(ChartOrder order, String says) {
         ChartLegend legend = new ChartLegend(order);
-        int top = TITLE + AXIS_NAME + order.marks().size() * ChartMarks.ROW;
+        ChartTitle title = new ChartTitle(order.title());
+        int nameY = title.height() + AXIS_NAME;
+        int top = nameY + ABOVE + order.marks().size() * ChartMarks.ROW;
         ChartFrame frame = ChartFrame.of(order, top, legend.rows());
         Document document = blank();
         String id = "lc-chart-" + NEXT.incrementAndGet();
@@ -47,11 +49,8 @@ public final class ChartDrawer {
         document.appendChild(svg);
         named(svg, "title", id + "-title", order.title());
         named(svg, "desc", id + "-desc", says);
-        svg.appendChild(SvgElement.text(
-                document,
-                order.title(),
-                Map.of("x", "8", "y", "20", "font-size", "17", "font-weight", "bold", "class", "lc-ink-fill")));
-        new ChartAxes(svg, frame).draw(order);
+        title.draw(svg);
+        new ChartAxes(svg, frame).draw(order, nameY);
         svg.appendChild(curves(document, order, frame, id));
         ChartMarks.draw(svg, order, frame);
         legend.draw(svg, frame);
@@ -81,19 +80,19 @@ public final class ChartDrawer {
 
     private static Element curves(Document document, ChartOrder order, ChartFrame frame, String id) {
         Element clip = SvgElement.of(document, "clipPath", Map.of("id", id + "-clip"));
-        // A little wider than the plotting area, so that a line along its edge keeps its full width.
+        // A little wider than the plotting area, so that a line or a point on its edge is whole.
         clip.appendChild(SvgElement.of(
                 document,
                 "rect",
                 Map.of(
                         "x",
-                        "-3",
+                        "-6",
                         "y",
-                        "-3",
+                        "-6",
                         "width",
-                        "" + (frame.plotWidth() + 6),
+                        "" + (frame.plotWidth() + 12),
                         "height",
-                        "" + (ChartFrame.PLOT_HEIGHT + 6))));
+                        "" + (ChartFrame.PLOT_HEIGHT + 12))));
         Element group = SvgElement.of(
                 document,
                 "g",
@@ -104,7 +103,7 @@ public final class ChartDrawer {
                         "stroke-width", "2.4",
                         "stroke-linejoin", "round"));
         group.appendChild(clip);
-        CurvePaths.move(CurveShapes.draw(order, frame), group);
+        CurvePaths.add(CurveShapes.draw(order, frame), group);
         return group;
     }
 

@@ -5,7 +5,7 @@ import java.util.List;
 
 /**
  * The layout of a chart in its own units, which are pixels at {@value #WIDTH} wide. Text is sized so that a page may
- * enlarge it by a third on a narrow screen.
+ * enlarge it by a fifth on a narrow screen.
  *
  * @param across ticks along the horizontal axis, within the range of the data
  * @param up ticks along the vertical axis, enclosing the data
@@ -23,8 +23,11 @@ record ChartFrame(Ticks across, Ticks up, double low, double high, int left, int
     static final int BELOW = 58;
     static final int ROW = 22;
 
-    /** Widest a figure is at the text size used. */
-    static final double CHAR = 8.2;
+    /** About the width of a letter at the largest text a page may set, a fifth above ours. */
+    static final double LETTER = 9.2;
+
+    /** Width of a figure at that size. */
+    private static final double FIGURE = 10.4;
 
     private static final int TICKS_ACROSS = 7;
     private static final int TICKS_UP = 5;
@@ -47,7 +50,7 @@ record ChartFrame(Ticks across, Ticks up, double low, double high, int left, int
         }
         int widest =
                 up.values().stream().mapToInt(v -> up.text(v).length()).max().orElse(1);
-        int left = 18 + (int) Math.ceil(widest * CHAR);
+        int left = 18 + (int) Math.ceil(widest * FIGURE);
         return new ChartFrame(across, up, low, high, left, top, legendRows);
     }
 

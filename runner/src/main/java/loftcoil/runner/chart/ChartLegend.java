@@ -34,7 +34,7 @@ final class ChartLegend {
     }
 
     private double width(int i) {
-        return SAMPLE + 8 + order.curves().get(i).name().length() * ChartFrame.CHAR + SPACE;
+        return SAMPLE + 8 + order.curves().get(i).name().length() * ChartFrame.LETTER + SPACE;
     }
 
     void draw(Element svg, ChartFrame frame) {

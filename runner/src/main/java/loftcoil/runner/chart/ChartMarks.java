@@ -17,7 +17,7 @@ final class ChartMarks {
         int row = 0;
         for (ChartOrder.Mark mark : order.marks()) {
             double x = frame.x(mark.at());
-            double y = frame.top() - 14 - ROW * (order.marks().size() - 1.0 - row);
+            double y = frame.top() - 18 - ROW * (order.marks().size() - 1.0 - row);
             Element line =
                     SvgElement.line(document, new double[] {x, y + 4, x, frame.bottom()}, "lc-mark-stroke", COLOUR);
             line.setAttribute("stroke-width", "1.5");

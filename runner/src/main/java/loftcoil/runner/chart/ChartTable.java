@@ -21,7 +21,7 @@ record ChartTable(List<String> columns, List<List<String>> rows) {
             columns.add(heading(order.up(), curve.name()));
         }
         List<Double> positions = picked(order);
-        Digits across = Digits.forAll(positions);
+        Digits across = Digits.forPositions(positions);
         List<Digits> digits =
                 order.curves().stream().map(curve -> Digits.forAll(curve.ys())).toList();
         List<List<String>> rows = new ArrayList<>();
@@ -50,8 +50,7 @@ record ChartTable(List<String> columns, List<List<String>> rows) {
         if (positions.size() <= MOST_ROWS) {
             return positions;
         }
-        // A whole stride gives round positions where the steps are round.
-        int stride = (positions.size() - 1 + MOST_ROWS - 2) / (MOST_ROWS - 1);
+        int stride = stride(positions.size() - 1);
         List<Double> picked = new ArrayList<>();
         for (int i = 0; i < positions.size(); i += stride) {
             picked.add(positions.get(i));
@@ -61,5 +60,18 @@ record ChartTable(List<String> columns, List<List<String>> rows) {
             picked.add(last);
         }
         return picked;
+    }
+
+    /** A round stride gives round positions where the steps are round. */
+    private static int stride(int steps) {
+        int ten = 1;
+        while (true) {
+            for (int digit : new int[] {1, 2, 5}) {
+                if (steps / (digit * ten) <= MOST_ROWS - 2) {
+                    return digit * ten;
+                }
+            }
+            ten *= 10;
+        }
     }
 }

@@ -48,7 +48,7 @@ final class ChartWords {
         if (points.isEmpty()) {
             return name + ": no values. ";
         }
-        Digits x = Digits.forAll(curve.xs());
+        Digits x = Digits.forPositions(curve.xs());
         Digits y = Digits.forAll(curve.ys());
         int high = points.highest();
         int low = points.lowest();
@@ -61,7 +61,7 @@ final class ChartWords {
         }
         List<Double> crossings = curve.dots() ? List.of() : points.crossings();
         for (double at : crossings.subList(0, Math.min(MOST_CROSSINGS, crossings.size()))) {
-            parts.add("crosses zero near " + new Digits(x.decimals() + 1).text(at));
+            parts.add("crosses zero near " + x.text(at));
         }
         int gaps = curve.ys().size() - points.size();
         if (gaps > 0) {

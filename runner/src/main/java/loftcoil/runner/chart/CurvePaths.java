@@ -1,60 +1,89 @@
 package loftcoil.runner.chart;
 
+import java.awt.geom.PathIterator;
+import java.awt.geom.Rectangle2D;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
-import org.w3c.dom.NodeList;
 
 /**
- * Takes the curves out of XChart's SVG into ours: knows each by its colour, gives it classes and presentation attributes
- * in place of a style attribute, and rounds its numbers.
+ * Writes drawn shapes as SVG. Lines of one curve that continue each other become one path, so that its dashes run on
+ * from point to point.
  */
 final class CurvePaths {
 
-    private static final Pattern TAG = Pattern.compile("(?:stroke|fill):rgb\\((\\d+),(\\d+),7\\)");
-    private static final Pattern DECIMAL = Pattern.compile("-?\\d+(?:\\.\\d+)?(?:[eE]-?\\d+)?");
+    private static final int MOST_COORDINATES = 6;
 
-    private CurvePaths() {}
+    private final Element group;
+    private final Document document;
+    private final StringBuilder path = new StringBuilder();
+    private int curve = -1;
+    private double endX;
+    private double endY;
 
-    /** Adds all shapes of the drawing to a group of ours. */
-    static void move(Document drawing, Element group) {
-        NodeList all = drawing.getElementsByTagName("*");
-        for (int i = 0; i < all.getLength(); i++) {
-            Element shape = (Element) all.item(i);
-            Matcher tag = TAG.matcher(shape.getAttribute("style"));
-            if (tag.find()) {
-                int index = (Integer.parseInt(tag.group(1)) - 1) * 250 + Integer.parseInt(tag.group(2)) - 1;
-                boolean line = shape.getAttribute("style").contains("stroke:rgb");
-                group.appendChild(ours(group.getOwnerDocument(), shape, CurveStyle.at(index), line));
+    private CurvePaths(Element group) {
+        this.group = group;
+        this.document = group.getOwnerDocument();
+    }
+
+    /** Adds all shapes to a group, in order. */
+    static void add(Iterable<CurveShapes.Drawn> shapes, Element group) {
+        CurvePaths paths = new CurvePaths(group);
+        for (CurveShapes.Drawn shape : shapes) {
+            if (shape.dot()) {
+                paths.dot(shape);
+            } else {
+                paths.line(shape);
             }
+        }
+        paths.finish();
+    }
+
+    private void line(CurveShapes.Drawn drawn) {
+        if (drawn.index() != curve) {
+            finish();
+            curve = drawn.index();
+        }
+        double[] at = new double[MOST_COORDINATES];
+        for (PathIterator part = drawn.shape().getPathIterator(null); !part.isDone(); part.next()) {
+            boolean move = part.currentSegment(at) == PathIterator.SEG_MOVETO;
+            boolean continues = path.length() > 0 && at[0] == endX && at[1] == endY;
+            if (!continues) {
+                path.append(move ? "M" : "L").append(SvgElement.number(at[0]));
+                path.append(' ').append(SvgElement.number(at[1]));
+            }
+            endX = at[0];
+            endY = at[1];
         }
     }
 
-    private static Element ours(Document document, Element shape, CurveStyle style, boolean line) {
-        Element made = line
-                ? SvgElement.of(
-                        document,
-                        shape.getTagName(),
-                        Map.of(
-                                "class", style.strokeClass(),
-                                "stroke", style.colour(),
-                                "stroke-dasharray", style.dashText()))
-                : SvgElement.of(
-                        document, shape.getTagName(), Map.of("class", style.fillClass(), "fill", style.colour()));
-        for (String name : new String[] {"d", "points", "x1", "y1", "x2", "y2", "cx", "cy", "rx", "ry", "r"}) {
-            if (shape.hasAttribute(name)) {
-                made.setAttribute(name, rounded(shape.getAttribute(name)));
-            }
+    private void finish() {
+        if (path.length() > 0) {
+            CurveStyle style = CurveStyle.at(curve);
+            group.appendChild(SvgElement.of(
+                    document,
+                    "path",
+                    Map.of(
+                            "class", style.strokeClass(),
+                            "stroke", style.colour(),
+                            "stroke-dasharray", style.dashText(),
+                            "d", path.toString())));
         }
-        if (!line) {
-            made.setAttribute("stroke", "none");
-        }
-        return made;
+        path.setLength(0);
+        curve = -1;
     }
 
-    private static String rounded(String numbers) {
-        return DECIMAL.matcher(numbers).replaceAll(found -> SvgElement.number(Double.parseDouble(found.group())));
+    private void dot(CurveShapes.Drawn drawn) {
+        CurveStyle style = CurveStyle.at(drawn.index());
+        Rectangle2D around = drawn.shape().getBounds2D();
+        group.appendChild(SvgElement.of(
+                document,
+                "circle",
+                Map.of(
+                        "cx", SvgElement.number(around.getCenterX()),
+                        "cy", SvgElement.number(around.getCenterY()),
+                        "r", SvgElement.number(around.getWidth() / 2),
+                        "class", style.fillClass(),
+                        "fill", style.colour())));
     }
 }

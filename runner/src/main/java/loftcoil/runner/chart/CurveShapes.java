@@ -1,56 +1,78 @@
 package loftcoil.runner.chart;
 
+import de.erichseifert.vectorgraphics2d.VectorGraphics2D;
+import de.erichseifert.vectorgraphics2d.intermediate.commands.Command;
+import de.erichseifert.vectorgraphics2d.intermediate.commands.DrawShapeCommand;
+import de.erichseifert.vectorgraphics2d.intermediate.commands.FillShapeCommand;
+import de.erichseifert.vectorgraphics2d.intermediate.commands.SetColorCommand;
 import java.awt.BasicStroke;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.awt.Color;
+import java.awt.Shape;
+import java.util.ArrayList;
 import java.util.List;
-import javax.xml.parsers.DocumentBuilderFactory;
-import javax.xml.parsers.ParserConfigurationException;
-import org.knowm.xchart.VectorGraphicsEncoder;
-import org.knowm.xchart.VectorGraphicsEncoder.VectorGraphicsFormat;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.XYSeries.XYSeriesRenderStyle;
 import org.knowm.xchart.style.XYStyler;
 import org.knowm.xchart.style.markers.SeriesMarkers;
-import org.w3c.dom.Document;
-import org.xml.sax.SAXException;
 
 /**
- * Has XChart draw the curves, and nothing else, to the size of the plotting area. Axes and words are added afterwards as
- * lines and text: XChart would draw words as outlines, which cannot be read aloud, searched, or kept legible on a narrow
- * screen.
+ * Has XChart draw the curves, and nothing else, to the size of the plotting area, and takes the shapes it draws. Axes
+ * and words are added elsewhere as lines and text: XChart would draw words as outlines, which cannot be read aloud,
+ * searched, or kept legible on a narrow screen.
  */
 final class CurveShapes {
 
-    private static final float LINE = 2.4f;
     private static final int DOT = 8;
+
+    /** Blue part of the colours that mark our curves; no other colour of a bare chart has it. */
+    private static final int TAG = 7;
+
+    private static final int TAG_BASE = 250;
 
     private CurveShapes() {}
 
-    /** XChart's own SVG of the curves; each has the colour {@link CurveStyle#tagOf}. */
-    static Document draw(ChartOrder order, ChartFrame frame) {
+    /**
+     * What XChart drew of a curve, in order.
+     *
+     * @param index which curve, from 0
+     * @param dot true for a filled shape, false for a line
+     * @param shape in the units of the plotting area, from its upper left corner
+     */
+    record Drawn(int index, boolean dot, Shape shape) {}
+
+    static List<Drawn> draw(ChartOrder order, ChartFrame frame) {
         XYChart chart = new XYChartBuilder()
                 .width(frame.plotWidth())
                 .height(ChartFrame.PLOT_HEIGHT)
                 .build();
         bare(chart.getStyler(), frame);
         for (int i = 0; i < order.curves().size(); i++) {
-            ChartOrder.Curve curve = order.curves().get(i);
-            if (!curve.xs().isEmpty() && curve.ys().stream().anyMatch(Double::isFinite)) {
-                add(chart, curve, i);
+            add(chart, order.curves().get(i), i);
+        }
+        VectorGraphics2D graphics = new VectorGraphics2D();
+        chart.paint(graphics, frame.plotWidth(), ChartFrame.PLOT_HEIGHT);
+        List<Drawn> drawn = new ArrayList<>();
+        int curve = -1;
+        for (Command<?> command : graphics.getCommands()) {
+            if (command instanceof SetColorCommand colour) {
+                curve = indexOf(colour.getValue());
+            } else if (curve >= 0 && command instanceof DrawShapeCommand line) {
+                drawn.add(new Drawn(curve, false, line.getValue()));
+            } else if (curve >= 0 && command instanceof FillShapeCommand dot) {
+                drawn.add(new Drawn(curve, true, dot.getValue()));
             }
         }
-        try {
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            VectorGraphicsEncoder.saveVectorGraphic(chart, out, VectorGraphicsFormat.SVG);
-            return parse(out.toByteArray());
-        } catch (IOException e) {
-            throw new UncheckedIOException("a chart could not be drawn", e);
-        }
+        return drawn;
+    }
+
+    private static Color tag(int index) {
+        return new Color(1 + index / TAG_BASE, 1 + index % TAG_BASE, TAG);
+    }
+
+    private static int indexOf(Color colour) {
+        return colour.getBlue() == TAG ? (colour.getRed() - 1) * TAG_BASE + colour.getGreen() - 1 : -1;
     }
 
     private static void bare(XYStyler styler, ChartFrame frame) {
@@ -63,6 +85,7 @@ final class CurveShapes {
         styler.setPlotBorderVisible(false);
         styler.setPlotContentSize(1);
         styler.setPlotMargin(0);
+        styler.setMarkerSize(DOT);
         styler.setXAxisMin(frame.low());
         styler.setXAxisMax(frame.high());
         styler.setYAxisMin(frame.up().low());
@@ -70,39 +93,40 @@ final class CurveShapes {
     }
 
     private static void add(XYChart chart, ChartOrder.Curve curve, int index) {
-        double[] ys = curve.ys().stream()
-                .mapToDouble(y -> Double.isFinite(y) ? y : Double.NaN)
-                .toArray();
-        XYSeries series = chart.addSeries("curve " + index, array(curve.xs()), ys);
-        boolean dots = curve.dots() || Points.of(curve).size() == 1;
-        series.setXYSeriesRenderStyle(dots ? XYSeriesRenderStyle.Scatter : XYSeriesRenderStyle.Line);
-        series.setMarker(dots ? SeriesMarkers.CIRCLE : SeriesMarkers.NONE);
-        series.setMarkerColor(CurveStyle.tagOf(index));
-        series.setLineColor(CurveStyle.tagOf(index));
-        series.setLineStyle(new BasicStroke(LINE, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
-        chart.getStyler().setMarkerSize(DOT);
+        Points points = Points.of(curve);
+        if (points.isEmpty()) {
+            return;
+        }
+        if (!curve.dots()) {
+            double[] ys = curve.ys().stream()
+                    .mapToDouble(y -> Double.isFinite(y) ? y : Double.NaN)
+                    .toArray();
+            series(chart, "line " + index, array(curve.xs()), ys, index, XYSeriesRenderStyle.Line);
+        }
+        // A point between two gaps has no neighbour to draw a line to.
+        Points alone = curve.dots() ? points : points.alone();
+        if (!alone.isEmpty()) {
+            double[] xs = new double[alone.size()];
+            double[] ys = new double[alone.size()];
+            for (int i = 0; i < xs.length; i++) {
+                xs[i] = alone.x(i);
+                ys[i] = alone.y(i);
+            }
+            series(chart, "dots " + index, xs, ys, index, XYSeriesRenderStyle.Scatter);
+        }
+    }
+
+    private static void series(
+            XYChart chart, String name, double[] xs, double[] ys, int index, XYSeriesRenderStyle kind) {
+        XYSeries series = chart.addSeries(name, xs, ys);
+        series.setXYSeriesRenderStyle(kind);
+        series.setMarker(kind == XYSeriesRenderStyle.Line ? SeriesMarkers.NONE : SeriesMarkers.CIRCLE);
+        series.setMarkerColor(tag(index));
+        series.setLineColor(tag(index));
+        series.setLineStyle(new BasicStroke());
     }
 
     private static double[] array(List<Double> values) {
         return values.stream().mapToDouble(Double::doubleValue).toArray();
-    }
-
-    private static Document parse(byte[] svg) {
-        try {
-            DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
-            // The drawing names a document type on the web, which must never be fetched.
-            factory.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
-            factory.setFeature("http://xml.org/sax/features/external-general-entities", false);
-            factory.setFeature("http://xml.org/sax/features/external-parameter-entities", false);
-            factory.setFeature(javax.xml.XMLConstants.FEATURE_SECURE_PROCESSING, true);
-            factory.setNamespaceAware(true);
-            factory.setXIncludeAware(false);
-            factory.setExpandEntityReferences(false);
-            return factory.newDocumentBuilder().parse(new ByteArrayInputStream(svg));
-        } catch (ParserConfigurationException | SAXException e) {
-            throw new IllegalStateException("XChart's drawing cannot be read", e);
-        } catch (IOException e) {
-            throw new UncheckedIOException("XChart's drawing cannot be read", e);
-        }
     }
 }

@@ -1,6 +1,5 @@
 package loftcoil.runner.chart;
 
-import java.awt.Color;
 import java.util.List;
 
 /**
@@ -32,11 +31,6 @@ record CurveStyle(int number, String colour, List<Float> dash) {
 
     String fillClass() {
         return "lc-curve-" + number + "-fill";
-    }
-
-    /** A colour no other curve has, by which its shapes are known again after drawing. */
-    static Color tagOf(int index) {
-        return new Color(1 + index / 250, 1 + index % 250, 7);
     }
 
     /** The dashes as SVG writes them; empty for a full line. */

@@ -14,8 +14,17 @@ record Digits(int decimals) {
     private static final int KEPT = 3;
     private static final int MOST_DECIMALS = 9;
 
-    /** Digits that tell the numbers of a column apart. */
+    /** Digits that tell values apart. */
     static Digits forAll(List<Double> values) {
+        return of(values, KEPT);
+    }
+
+    /** Digits that tell positions apart: one more, since they are often set in quarters or eighths. */
+    static Digits forPositions(List<Double> positions) {
+        return of(positions, KEPT + 1);
+    }
+
+    private static Digits of(List<Double> values, int kept) {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         for (double value : values) {
@@ -29,7 +38,7 @@ record Digits(int decimals) {
         if (!Double.isFinite(size) || size == 0) {
             return new Digits(0);
         }
-        int needed = KEPT - 1 - (int) Math.floor(Math.log10(size));
+        int needed = kept - 1 - (int) Math.floor(Math.log10(size));
         int most = Math.max(0, Math.min(needed, MOST_DECIMALS));
         return new Digits(fewest(values, most));
     }

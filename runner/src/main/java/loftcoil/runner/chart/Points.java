@@ -55,15 +55,45 @@ record Points(ChartOrder.Curve curve, List<Integer> at) {
         return best;
     }
 
-    /** Where neighbours without a gap between them lie on either side of zero, by straight line between them. */
-    List<Double> crossings() {
-        List<Double> crossings = new ArrayList<>();
-        for (int i = 1; i < size(); i++) {
-            boolean neighbours = at.get(i) == at.get(i - 1) + 1;
-            if (neighbours && (y(i) > 0) != (y(i - 1) > 0) && y(i) != y(i - 1)) {
-                crossings.add(x(i - 1) - y(i - 1) * (x(i) - x(i - 1)) / (y(i) - y(i - 1)));
+    /** Those with a gap or an end on either side. */
+    Points alone() {
+        List<Integer> alone = new ArrayList<>();
+        for (int i = 0; i < size(); i++) {
+            boolean before = i > 0 && at.get(i - 1) == at.get(i) - 1;
+            boolean after = i + 1 < size() && at.get(i + 1) == at.get(i) + 1;
+            if (!before && !after) {
+                alone.add(at.get(i));
             }
         }
+        return new Points(curve, alone);
+    }
+
+    /**
+     * Where the curve passes from one side of zero to the other, by straight lines between its points. Touching zero, or
+     * beginning or ending there, is no crossing; neither is a jump over a gap.
+     */
+    List<Double> crossings() {
+        List<Double> crossings = new ArrayList<>();
+        int side = 0;
+        double reached = Double.NaN;
+        for (int i = 0; i < size(); i++) {
+            if (i > 0 && at.get(i) != at.get(i - 1) + 1) {
+                side = 0;
+            }
+            int now = (int) Math.signum(y(i));
+            if (now == 0) {
+                reached = x(i);
+                continue;
+            }
+            if (side != 0 && now != side) {
+                crossings.add(y(i - 1) == 0 ? reached : between(i - 1, i));
+            }
+            side = now;
+        }
         return crossings;
+    }
+
+    private double between(int a, int b) {
+        return x(a) - y(a) * (x(b) - x(a)) / (y(b) - y(a));
     }
 }

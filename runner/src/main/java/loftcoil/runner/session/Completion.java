@@ -28,19 +28,26 @@ final class Completion {
         AtCursor here = AtCursor.in(shell.analysis(), source, within(source, cursor));
         int[] anchor = new int[1];
         Map<String, Suggestion> found = new LinkedHashMap<>();
-        for (var raw : shell.analysis().completionSuggestions(here.text(), here.cursor(), anchor)) {
+        for (var raw :
+                shell.analysis().completionSuggestions(here.text(), here.text().length(), anchor)) {
             Suggestion suggestion = new Suggestion(raw.continuation(), here.toSource(anchor[0]), raw.matchesType());
             found.merge(suggestion.text(), suggestion, (a, b) -> a.fits() ? a : b);
         }
+        for (String name : here.declared()) {
+            if (name.startsWith(here.word())) {
+                int from = here.toSource(here.text().length() - here.word().length());
+                found.putIfAbsent(name, new Suggestion(name, from, true));
+            }
+        }
         List<Suggestion> sorted = new ArrayList<>(found.values());
-        Set<String> ours = ours();
+        Set<String> ours = ours(here);
         sorted.sort(Comparator.comparingInt((Suggestion s) -> rank(s, ours)).thenComparing(Suggestion::text));
         return sorted.size() > MOST ? List.copyOf(sorted.subList(0, MOST)) : List.copyOf(sorted);
     }
 
     String describe(String source, int cursor) {
         AtCursor here = AtCursor.in(shell.analysis(), source, within(source, cursor));
-        return shell.analysis().documentation(here.text(), here.cursor(), false).stream()
+        return shell.analysis().documentation(here.text(), here.text().length(), false).stream()
                 .map(Documentation::signature)
                 .distinct()
                 .collect(Collectors.joining("\n"));
@@ -60,9 +67,10 @@ final class Completion {
         return (suggestion.fits() ? 0 : 2) + own;
     }
 
-    private Set<String> ours() {
+    private Set<String> ours(AtCursor here) {
         return Stream.of(
                         shell.known().stream(),
+                        here.declared().stream(),
                         Stream.of(Plot.class.getMethods()).map(method -> method.getName()),
                         shell.jshell().variables().map(v -> v.name()),
                         shell.jshell().methods().map(m -> m.name()),

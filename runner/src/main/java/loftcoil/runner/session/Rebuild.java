@@ -38,7 +38,8 @@ final class Rebuild {
                 SnippetEvent event = Shell.main(fresh.eval(done.piece().source()));
                 went = event.status() != Snippet.Status.REJECTED
                         && event.exception() == null
-                        && watched.cause().isEmpty();
+                        && watched.cause().isEmpty()
+                        && !fresh.ended();
             } catch (IllegalStateException e) {
                 went = false;
             }

@@ -37,9 +37,14 @@ public record Finding(String code, String message, String source, int at, Set<St
         return source.substring(at);
     }
 
-    /** First group of a pattern in the compiler's words; empty where it is not there. */
+    /** Types of Java's own packages are known by their last name. */
+    private static String shortNames(String text) {
+        return text.replaceAll("\\bjava\\.(?:\\w+\\.)+(?=[A-Z])", "");
+    }
+
+    /** First group of a pattern in the compiler's words, types by their short names; empty where it is not there. */
     String inMessage(String pattern) {
         Matcher matcher = Pattern.compile(pattern).matcher(message);
-        return matcher.find() ? matcher.group(1) : "";
+        return matcher.find() ? shortNames(matcher.group(1)) : "";
     }
 }

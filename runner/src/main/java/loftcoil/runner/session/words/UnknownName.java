@@ -8,8 +8,8 @@ final class UnknownName implements PlainRule {
     @Override
     public Optional<String> say(Finding finding) {
         if (finding.is("doesnt.exist")) {
-            return Optional.of("There is no package " + finding.inMessage("package (\\S+) does not exist")
-                    + ". If it is a variable, it is not declared yet.");
+            String what = finding.inMessage("package (\\S+) does not exist");
+            return Optional.of("Nothing is called " + what + "." + nearest(what, "variable", finding));
         }
         String name = finding.inMessage("symbol:\\s+(?:variable|method|class) (\\w+)");
         if (!finding.is("cant.resolve") || name.isEmpty()) {

@@ -10,7 +10,7 @@ final class WrongType implements PlainRule {
         String from = finding.inMessage("incompatible types: (.+) cannot be converted to .+");
         String to = finding.inMessage("incompatible types: .+ cannot be converted to (.+)");
         if (!from.isEmpty()) {
-            return Optional.of("This is a " + from + ", but a " + to + " is wanted here.");
+            return Optional.of("This is of type " + from + ", but " + to + " is wanted here.");
         }
         if (finding.message().contains("unexpected return value")) {
             return Optional.of(

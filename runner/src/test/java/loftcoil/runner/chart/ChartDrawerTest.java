@@ -1,0 +1,166 @@
+package loftcoil.runner.chart;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Element;
+import org.xml.sax.InputSource;
+
+class ChartDrawerTest {
+
+    private static final double[] XS = Plot.steps(-1, 3, 0.05);
+
+    private static final ChartOrder ORDER = Plot.plot("Flow against <height> & more")
+            .across("Tank base", "m", XS)
+            .up("Flow", "L/min")
+            .curve("forward", Plot.each(XS, x -> x < 0.5 ? Double.NaN : 2 * x - 2))
+            .curve("night", Plot.each(XS, x -> -x))
+            .points("measured", new double[] {1, 2}, new double[] {0.5, 2.5})
+            .mark(2.5, "boils")
+            .order();
+
+    private static Element svg(ChartOrder order) throws Exception {
+        DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+        factory.setNamespaceAware(true);
+        String text = ChartDrawer.draw(order).svg();
+        return factory.newDocumentBuilder()
+                .parse(new InputSource(new StringReader(text)))
+                .getDocumentElement();
+    }
+
+    private static List<Element> all(Element svg, String name) {
+        List<Element> found = new ArrayList<>();
+        var list = svg.getElementsByTagNameNS("http://www.w3.org/2000/svg", name);
+        for (int i = 0; i < list.getLength(); i++) {
+            found.add((Element) list.item(i));
+        }
+        return found;
+    }
+
+    private static List<String> texts(Element svg) {
+        return all(svg, "text").stream().map(Element::getTextContent).toList();
+    }
+
+    @Test
+    void itCanStandInAStrictPage() {
+        String text = ChartDrawer.draw(ORDER).svg();
+        assertFalse(text.contains("style"), "no style attribute or element");
+        assertFalse(text.contains("<script") || text.contains("href") || text.contains("DOCTYPE"));
+        assertTrue(text.length() < 20_000, "size " + text.length());
+    }
+
+    @Test
+    void itIsNamedForThoseWhoDoNotSeeIt() throws Exception {
+        Element svg = svg(ORDER);
+        assertEquals("img", svg.getAttribute("role"));
+        assertEquals("Flow against <height> & more", all(svg, "title").get(0).getTextContent());
+        assertEquals(ChartDrawer.draw(ORDER).says(), all(svg, "desc").get(0).getTextContent());
+        String ids = all(svg, "title").get(0).getAttribute("id") + " "
+                + all(svg, "desc").get(0).getAttribute("id");
+        assertEquals(ids, svg.getAttribute("aria-labelledby"));
+        assertEquals("", svg.getAttribute("width"));
+    }
+
+    @Test
+    void twoChartsOnAPageShareNoId() throws Exception {
+        assertNotEquals(
+                all(svg(ORDER), "clipPath").get(0).getAttribute("id"),
+                all(svg(ORDER), "clipPath").get(0).getAttribute("id"));
+    }
+
+    @Test
+    void axesAreNamedWithUnitsAndNumberedRoundly() throws Exception {
+        List<String> texts = texts(svg(ORDER));
+        assertTrue(
+                texts.containsAll(List.of("Tank base [m]", "Flow [L/min]", "forward", "night", "measured", "boils")));
+        assertTrue(texts.containsAll(List.of("−1", "0", "1", "2", "3", "−4", "4")), texts.toString());
+    }
+
+    @Test
+    void curvesLieWhereTheirNumbersSay() throws Exception {
+        Element svg = svg(ORDER);
+        ChartFrame frame = ChartFrame.of(ORDER, 0, 0);
+        Element night = all(svg, "path").stream()
+                .filter(path -> path.getAttribute("class").equals("lc-curve-2-stroke"))
+                .findFirst()
+                .orElseThrow();
+        List<Double> numbers = new ArrayList<>();
+        Matcher matcher = Pattern.compile("-?[0-9.]+").matcher(night.getAttribute("d"));
+        while (matcher.find()) {
+            numbers.add(Double.valueOf(matcher.group()));
+        }
+        assertEquals(2 * XS.length, numbers.size(), "one path, one point a number");
+        for (int i = 0; i < XS.length; i++) {
+            assertEquals(frame.x(XS[i]) - frame.left(), numbers.get(2 * i), 0.06);
+            assertEquals(frame.y(-XS[i]), numbers.get(2 * i + 1), 0.06);
+        }
+        assertFalse(night.getAttribute("stroke-dasharray").isEmpty());
+        assertEquals(2 + 1, all(svg, "circle").size(), "two measured points and the sample beside their name");
+    }
+
+    @Test
+    void aGapBreaksTheLineAndALonePointIsADot() throws Exception {
+        double nan = Double.NaN;
+        ChartOrder order = Plot.plot("gaps")
+                .across("x", "", new double[] {0, 1, 2, 3, 4, 5})
+                .up("y", "")
+                .curve("c", new double[] {1, 2, nan, 3, nan, nan})
+                .order();
+        Element svg = svg(order);
+        assertEquals(1, all(svg, "path").size());
+        assertEquals(
+                1,
+                all(svg, "path")
+                        .get(0)
+                        .getAttribute("d")
+                        .chars()
+                        .filter(c -> c == 'M')
+                        .count());
+        assertEquals(1, all(svg, "circle").size());
+    }
+
+    @Test
+    void itSaysHighestLowestAndCrossings() {
+        String says = ChartDrawer.draw(ORDER).says();
+        assertTrue(says.contains("Across: Tank base in m, from −1 to 3. Up: Flow in L/min."), says);
+        assertTrue(
+                says.contains(
+                        "Forward: highest 4.0 at 3.00; lowest −1.0 at 0.50; crosses zero near 1.00; 30 positions have no value."),
+                says);
+        assertTrue(says.contains("Night: highest 1.00 at −1.00; lowest −3.00 at 3.00; crosses zero near 0.00."), says);
+        assertTrue(says.contains("Marked at 2.5: boils."), says);
+    }
+
+    @Test
+    void theTableIsShortAndRound() {
+        ChartPicture picture = ChartDrawer.draw(ORDER);
+        assertEquals(
+                List.of("Tank base [m]", "forward [L/min]", "night [L/min]", "measured [L/min]"), picture.columns());
+        assertEquals(List.of("−1.0", "–", "1.00", ""), picture.rows().get(0));
+        assertEquals(List.of("1.0", "0.0", "−1.00", "0.5"), picture.rows().get(4));
+        assertTrue(picture.rows().size() <= 16, "" + picture.rows().size());
+    }
+
+    @Test
+    void oddRangesAreDrawn() throws Exception {
+        for (double[] ys : new double[][] {{5, 5}, {0, 0}, {-3e-9, 2e-9}, {1e12, 3e12}, {-7, -6.5}, {Double.NaN, 2}}) {
+            ChartOrder order = Plot.plot("odd")
+                    .across("x", "m", new double[] {1, 1.5})
+                    .up("y", "m")
+                    .curve("c", ys)
+                    .order();
+            List<String> texts = texts(svg(order));
+            assertTrue(texts.size() > 7, texts.toString());
+            assertFalse(texts.toString().contains("NaN"), texts.toString());
+        }
+    }
+}

@@ -1,0 +1,91 @@
+package loftcoil.runner.session;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashSet;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.Timeout;
+
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Timeout(120)
+class CompletionTest {
+
+    private Session session;
+
+    @BeforeAll
+    void open() {
+        session = SharedSession.open();
+        session.run("earlier", "double tankHeight = 2;\ndouble tankVolume(double d) { return d; }");
+    }
+
+    @AfterAll
+    void close() {
+        session.close();
+    }
+
+    private List<String> at(String withCursor) {
+        int cursor = withCursor.indexOf('|');
+        return session.complete(withCursor.replace("|", ""), cursor).stream()
+                .map(Suggestion::text)
+                .toList();
+    }
+
+    @Test
+    void namesOfTheSessionComplete() {
+        assertEquals(List.of("tankHeight", "tankVolume("), at("double y = tank|"));
+    }
+
+    @Test
+    void aSuggestionSaysWhereItGoes() {
+        String source = "int a = 1;\nMath.sq| + a";
+        Suggestion suggestion =
+                session.complete(source.replace("|", ""), source.indexOf('|')).get(0);
+        assertEquals("sqrt(", suggestion.text());
+        assertEquals(source.indexOf("sq"), suggestion.from());
+    }
+
+    @Test
+    void variablesOfTheSameSnippetCompleteBeforeTheyRun() {
+        assertTrue(at("String label = \"a\";\nint lab2 = 1;\nlabel.subs|").contains("substring("));
+        assertTrue(at("double fooBar = 1;\nfoo|").contains("fooBar"));
+    }
+
+    @Test
+    void theEnginesTypesComeFirst() {
+        assertEquals("Plot", at("Plo|").get(0));
+        assertEquals("Fault", at("Fau|").get(0));
+    }
+
+    @Test
+    void methodsOfEveryObjectComeLastAndNothingTwice() {
+        List<String> all = at("\"a\".|");
+        assertFalse(all.isEmpty());
+        assertEquals(all.size(), new HashSet<>(all).size());
+        assertTrue(all.indexOf("notify()") > all.indexOf("length()"));
+    }
+
+    @Test
+    void emptyAndBrokenSourcesAreHarmless() {
+        assertTrue(at("|").size() > 0);
+        at("}}} ((|");
+        at("\"open |");
+        assertEquals(
+                List.of(),
+                session.complete("", 99).stream()
+                        .filter(suggestion -> suggestion.from() > 0)
+                        .toList());
+    }
+
+    @Test
+    void aMethodIsDescribed() {
+        String text = session.describe("Math.sqrt(", 10);
+        assertTrue(text.contains("sqrt(double"), text);
+        assertEquals("", session.describe("1 + ", 4));
+    }
+}
