@@ -8,17 +8,24 @@ import java.util.Set;
 final class Digits {
 
     private static final Set<String> DECIMAL = Set.of("double", "float", "Double", "Float");
+    /** What a call of {@code printf} comes to: it says nothing beside what was printed. */
+    private static final Set<String> NOT_WORTH_SHOWING = Set.of("PrintStream", "java.io.PrintStream");
+
     private static final int SHOWN = 5;
 
     private Digits() {}
 
     /**
-     * The value of a snippet, decimals cut to five significant digits; anything else as Java writes it.
+     * The value of a snippet, decimals cut to five significant digits; anything else as Java writes it;
+     * empty where it says nothing.
      *
      * @param value as Java writes it
      * @param type its Java type
      */
     static String of(String value, String type) {
+        if (NOT_WORTH_SHOWING.contains(type)) {
+            return "";
+        }
         if (!DECIMAL.contains(type)) {
             return value;
         }

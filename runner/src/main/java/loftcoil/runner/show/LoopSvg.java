@@ -13,10 +13,14 @@ import loftcoil.engine.sheet.Drawing;
  */
 final class LoopSvg {
 
-    private static final double PX_PER_M = 150;
-    private static final double MARGIN = 24;
-    private static final double LABELS_WIDTH = 190;
-    private static final double LINE_APART = 17;
+    private static final double PX_PER_M = 130;
+    private static final double MARGIN = 26;
+    private static final double LABELS_WIDTH = 196;
+    private static final double LINE_APART = 22;
+    /** Baselines of text from its level: beside a dotted line, or above the solid line of the floor. */
+    private static final double BESIDE_LINE = 6;
+
+    private static final double ABOVE_LINE = -7;
 
     private final Drawing drawing;
     private final double height;
@@ -61,7 +65,7 @@ final class LoopSvg {
         double width = (drawing.bounds().rightM() - drawing.bounds().leftM()) * PX_PER_M + 2 * MARGIN + LABELS_WIDTH;
         svg.append(format(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.0f %.0f\" role=\"img\" class=\"lc-drawing\""
-                        + " font-family=\"system-ui, sans-serif\" font-size=\"13\" fill=\"none\">",
+                        + " font-family=\"system-ui, sans-serif\" font-size=\"19\" fill=\"none\">",
                 width, height));
         svg.append("<title>").append(escaped(title)).append("</title>");
         svg.append("<desc>").append(escaped(says)).append("</desc>");
@@ -93,7 +97,7 @@ final class LoopSvg {
             svg.append(format(
                     "<text x=\"%.1f\" y=\"%.1f\" class=\"lc-ink-fill\" fill=\"#1d2a30\">%s m %s</text>",
                     edge + 4,
-                    placed.get(i) + 4.5,
+                    placed.get(i) + (down.get(i).heightM() == 0 ? ABOVE_LINE : BESIDE_LINE),
                     metres(down.get(i).heightM()),
                     escaped(down.get(i).label())));
         }
@@ -116,7 +120,7 @@ final class LoopSvg {
                 tank.heightM() * PX_PER_M));
         svg.append(format(
                 "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"middle\" class=\"lc-ink-fill\" fill=\"#1d2a30\">tank</text>",
-                x(tank.leftM() + tank.widthM() / 2), y(tank.baseM() + tank.heightM() / 2) + 4));
+                x(tank.leftM() + tank.widthM() / 2), y(tank.baseM() + tank.heightM() / 2) + 6));
     }
 
     private void pipe(Drawing.Line line) {

@@ -1,0 +1,107 @@
+package loftcoil.runner.terminal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import loftcoil.runner.progress.ProgressFile;
+import loftcoil.runner.session.SessionSetup;
+import loftcoil.runner.show.TryCourse;
+import loftcoil.runner.show.View;
+import loftcoil.runner.show.Workbench;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class TerminalFaceTest {
+
+    @TempDir
+    private Path folder;
+
+    private Workbench bench;
+
+    @BeforeEach
+    void open() {
+        bench = Workbench.open(TryCourse.read(), ProgressFile.open(folder), SessionSetup.usual(), 7);
+    }
+
+    @AfterEach
+    void close() {
+        bench.close();
+    }
+
+    private ScriptedConsole walk(String... typed) {
+        ScriptedConsole console = new ScriptedConsole(typed);
+        new TerminalFace(bench, console).walk();
+        return console;
+    }
+
+    @Test
+    void aWholeLessonIsWalkedAndItsOutcomesAreSaid() {
+        // Prose, danger, guess, Java, question, choice, drawing, Java with a plot, decision; then out.
+        ScriptedConsole console = walk("", "", "5 kg/m3", "", "1 Pa", "", "2", "1", "", "", "2.5 m", "q");
+
+        String all = console.all();
+        assertTrue(all.contains("DANGER: Never light a fire under a dry coil."), all);
+        assertTrue(all.contains("Noted: 5 kg/m"), all);
+        assertTrue(all.contains("= 16.507"), all);
+        assertTrue(all.contains("You guessed 5 kg/m"), all);
+        assertTrue(all.contains("Not yet"), all);
+        assertTrue(all.contains("Not that one."), all);
+        assertTrue(all.contains("It floats."), all);
+        assertTrue(all.contains("Plot: Flow against height"), all);
+        assertTrue(all.contains("It is in your design now."), all);
+        assertTrue(all.contains("All is kept."), all);
+        assertEquals(0, console.left());
+    }
+
+    @Test
+    void theEndOfInputLeavesAndKeepsTheWork() {
+        walk("", "", "5 kg/m3");
+
+        View.LessonLine line = bench.course().lessons().get(0);
+        assertEquals(0, line.done());
+        assertEquals("guess", bench.lesson("01-try").at());
+    }
+
+    @Test
+    void javaCanBeEditedAndProblemsStandWithTheirLine() {
+        ScriptedConsole console = walk("", "", "", "e", "int a = ;", "e", "40 + 2", "o", "q");
+
+        assertTrue(console.all().contains("line 1, column"), console.all());
+        assertTrue(console.all().contains("= 42"), console.all());
+        assertTrue(console.all().contains("   3 | cold - warm"), console.all());
+    }
+
+    @Test
+    void theDraggedValueCanBeSetAndIsHeldToItsRange() {
+        ScriptedConsole console = walk("", "", "", "s", "", "", "", "v", "2,5", "v", "99", "v", "high", "q");
+
+        assertTrue(console.all().contains("tank at 2.5"), console.all());
+        assertTrue(console.all().contains("99 is outside 1 to 3 m."), console.all());
+        assertTrue(console.all().contains("'high' is no number; allowed is 1 to 3 m."), console.all());
+    }
+
+    @Test
+    void helpTheDesignAndTheLessonsAreAtHandEverywhere() {
+        ScriptedConsole console = walk("?", "d", "w", "9", "w", "2", "", "", "q");
+
+        String all = console.all();
+        assertTrue(all.contains("q      leave; all is kept"), all);
+        assertTrue(all.contains("Heights above the floor"), all);
+        assertTrue(all.contains("There is no lesson 9; the list goes from 1 to 2."), all);
+        assertTrue(all.contains("More  (about 5 minutes)"), all);
+    }
+
+    @Test
+    void goingBackShowsTheStepBefore() {
+        ScriptedConsole console = walk("", "b", "q");
+
+        long shown = console.all()
+                .lines()
+                .filter(line -> line.contains("Warm water is lighter than cold."))
+                .count();
+        assertEquals(2, shown);
+    }
+}
