@@ -23,14 +23,14 @@ final class DesignFile {
      * Reads a design.
      *
      * @param file a JSON file in UTF-8
-     * @throws RefusedFileException with every fault: field path first, the file last
+     * @throws RefusedInputException with every fault: field path first, the file last
      */
     static Design read(Path file) {
         String json = text(file);
         try {
             return DesignJson.read(json);
         } catch (RefusedException refused) {
-            throw new RefusedFileException(refused.faults().stream()
+            throw new RefusedInputException(refused.faults().stream()
                     .map(fault -> fault.line() + "; file " + file)
                     .collect(Collectors.joining("\n")));
         }
@@ -39,22 +39,23 @@ final class DesignFile {
     private static String text(Path file) {
         try {
             if (Files.isDirectory(file)) {
-                throw new RefusedFileException(file, "a folder", "a design file, JSON");
+                throw new RefusedInputException(file, "a folder", "a design file, JSON");
             }
             long size = Files.size(file);
             if (size > LONGEST_BYTES) {
-                throw new RefusedFileException(file, size + " bytes", "a design file of at most 1000000 bytes");
+                throw new RefusedInputException(file, size + " bytes", "a design file of at most 1000000 bytes");
             }
             return StandardCharsets.UTF_8
                     .newDecoder()
                     .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
                     .toString();
         } catch (NoSuchFileException missing) {
-            throw new RefusedFileException(file, "no such file", "the path of a design file");
+            throw new RefusedInputException(file, "no such file", "the path of a design file");
         } catch (CharacterCodingException notText) {
-            throw new RefusedFileException(file, "not UTF-8 text", "a design file, JSON in UTF-8");
+            throw new RefusedInputException(file, "not UTF-8 text", "a design file, JSON in UTF-8");
         } catch (IOException unreadable) {
-            throw new RefusedFileException(file, "cannot be read (" + unreadable.getMessage() + ")", "a readable file");
+            throw new RefusedInputException(
+                    file, "cannot be read (" + unreadable.getMessage() + ")", "a readable file");
         }
     }
 }

@@ -12,6 +12,9 @@ import picocli.CommandLine.Option;
 /** How the page is opened: options of {@code page} and of the bare command alike. */
 final class PageOptions {
 
+    private static final int LEAST_PORT = 1024;
+    private static final int GREATEST_PORT = 65_535;
+
     @Mixin
     private LearnerOptions learner = new LearnerOptions();
 
@@ -26,6 +29,9 @@ final class PageOptions {
     private boolean noBrowser;
 
     int run(PrintWriter out, PrintWriter err) throws IOException, InterruptedException {
+        if (!(port == 0 || (port >= LEAST_PORT && port <= GREATEST_PORT))) {
+            throw new RefusedInputException("--port: " + port + "; allowed: 1024 to 65535, or 0 for any free one");
+        }
         PageSetup setup = new PageSetup(port, trouble -> err.println("Loftcoil: " + trouble));
         CountDownLatch ended = new CountDownLatch(1);
         try (Bench bench = learner.open();

@@ -26,7 +26,7 @@ final class Refusals {
         PrintWriter err = commandLine.getErr();
         List<Class<? extends Exception>> refusals = List.of(
                 RefusedException.class,
-                RefusedFileException.class,
+                RefusedInputException.class,
                 CourseRefusedException.class,
                 FolderException.class,
                 SessionException.class);

@@ -17,6 +17,7 @@ import loftcoil.runner.exercise.Decision;
 import loftcoil.runner.exercise.Exercise;
 import loftcoil.runner.exercise.Quantity;
 import loftcoil.runner.exercise.Reckoning;
+import loftcoil.runner.exercise.ReckoningException;
 import loftcoil.runner.exercise.Variation;
 import loftcoil.runner.lesson.Lesson;
 import loftcoil.runner.lesson.Step;
@@ -29,6 +30,9 @@ final class QuestionDesk {
     private final LearnerStore store;
     private final Reckoning reckoning;
     private final ReplyWords replies;
+    private List<Guess> lastCompared = List.of();
+
+    private record Guess(Step.Question question, String text) {}
 
     QuestionDesk(Course course, LearnerStore store, Reckoning reckoning) {
         this.course = course;
@@ -85,6 +89,17 @@ final class QuestionDesk {
     }
 
     View.Reply answer(Lesson lesson, Step.Question question, String text) {
+        try {
+            return checked(lesson, question, text);
+        } catch (ReckoningException unable) {
+            // The answer may well be right: it is told as our own trouble and never counted as a try.
+            String words = "Loftcoil cannot work out this question's own value, so your answer is not judged: "
+                    + unable.getMessage();
+            return new View.Reply(text, "unread", words, "", 0, "", "");
+        }
+    }
+
+    private View.Reply checked(Lesson lesson, Step.Question question, String text) {
         Exercise exercise = own(question);
         Verdict verdict = Checker.check(exercise, text, reckoning);
         if (verdict instanceof Verdict.Decided decided && exercise instanceof Decision decision) {
@@ -124,29 +139,42 @@ final class QuestionDesk {
         return store.work(lesson.id()).answersTo(question.id());
     }
 
-    /** What the learner guessed since the snippet before this one, beside what it came to. */
-    List<String> predictions(Lesson lesson, Step.Snippet snippet) {
-        List<Step.Question> open = new ArrayList<>();
+    /**
+     * What the learner guessed since the snippet before this one, beside what it came to.
+     *
+     * @param again true to say it even where the same guesses were compared before
+     */
+    synchronized List<String> predictions(Lesson lesson, Step.Snippet snippet, boolean again) {
+        List<Guess> guesses = guesses(lesson, snippet);
+        if (guesses.equals(lastCompared) && !again) {
+            return List.of();
+        }
+        lastCompared = guesses;
+        return guesses.stream()
+                .map(guess -> beside(own(guess.question()), guess.text()))
+                .toList();
+    }
+
+    private List<Guess> guesses(Lesson lesson, Step.Snippet snippet) {
+        List<Guess> guesses = new ArrayList<>();
         for (Step step : lesson.steps()) {
             if (step.id().equals(snippet.id())) {
                 break;
             }
             if (step instanceof Step.Snippet) {
-                open.clear();
+                guesses.clear();
             } else if (step instanceof Step.Question question && question.asked() == Step.Asked.PREDICT) {
-                open.add(question);
+                lastGuess(lesson, question).ifPresent(guesses::add);
             }
         }
-        return open.stream()
-                .flatMap(question -> compared(lesson, question).stream())
-                .toList();
+        return guesses;
     }
 
-    private Optional<String> compared(Lesson lesson, Step.Question question) {
-        List<Progress.Given> answers = store.work(lesson.id()).answersTo(question.id());
-        Optional<Progress.Given> guess =
-                answers.stream().filter(given -> given.state().equals("noted")).reduce((first, second) -> second);
-        return guess.map(given -> beside(own(question), given.text()));
+    private Optional<Guess> lastGuess(Lesson lesson, Step.Question question) {
+        return store.work(lesson.id()).answersTo(question.id()).stream()
+                .filter(given -> given.state().equals("noted"))
+                .reduce((first, second) -> second)
+                .map(given -> new Guess(question, given.text()));
     }
 
     private String beside(Exercise exercise, String guess) {

@@ -118,9 +118,9 @@ public final class Workbench implements Bench {
         if (done) {
             store.updateWork(lessonId, work -> work.withRan(stepId));
         }
-        // A drag reruns many times a second: the guesses were compared by the first run.
-        boolean compares = done && (ran.first() || dragged.isEmpty());
-        List<String> predictions = compares ? questions.predictions(lesson, snippet) : List.of();
+        // A drag reruns many times a second: what was guessed is said by the first run, and after a new guess.
+        boolean again = ran.first() || dragged.isEmpty();
+        List<String> predictions = done ? questions.predictions(lesson, snippet, again) : List.of();
         return RunWords.of(ran.outcome(), ran.before(), predictions);
     }
 

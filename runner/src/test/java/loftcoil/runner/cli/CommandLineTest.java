@@ -139,7 +139,7 @@ class CommandLineTest {
         edit("/tank", "waterlineM", JSON.getNodeFactory().numberNode(0.3));
 
         assertEquals(2, run("sheet", design.toString()));
-        assertTrue(err.toString().startsWith("tank.waterlineM: "), err.toString());
+        assertTrue(err.toString().lines().anyMatch(line -> line.startsWith("tank.waterlineM: ")), err.toString());
     }
 
     @Test
@@ -190,7 +190,9 @@ class CommandLineTest {
                         "--folder",
                         folder.resolve("work").toString()));
         assertEquals(2, run("sheet", "--jason", design.toString()));
-        assertTrue(err.toString().contains("--json"), err.toString());
+        assertTrue(err.toString().contains("--port: 99999; allowed: 1024 to 65535"), err.toString());
+        assertTrue(err.toString().contains("--jason"), err.toString());
+        assertTrue(err.toString().contains("loftcoil sheet --help"), err.toString());
     }
 
     @Test

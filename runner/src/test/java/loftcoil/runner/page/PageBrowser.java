@@ -15,6 +15,7 @@ import java.util.UUID;
 import java.util.logging.Level;
 import java.util.stream.Stream;
 import org.openqa.selenium.By;
+import org.openqa.selenium.ElementClickInterceptedException;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.StaleElementReferenceException;
@@ -142,8 +143,16 @@ public final class PageBrowser implements AutoCloseable {
     }
 
     public void click(WebElement element) {
-        driver.executeScript("arguments[0].scrollIntoView({block: 'center', behavior: 'instant'})", element);
-        element.click();
+        // What an earlier act changed may still be moving things: the place is sought again until the click lands.
+        until("the click", () -> {
+            driver.executeScript("arguments[0].scrollIntoView({block: 'center', behavior: 'instant'})", element);
+            try {
+                element.click();
+                return true;
+            } catch (ElementClickInterceptedException moved) {
+                return false;
+            }
+        });
     }
 
     /** Text of the focused element's label or content. */

@@ -1,0 +1,139 @@
+package loftcoil.runner;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import loftcoil.runner.course.CourseReader;
+import loftcoil.runner.page.PageBrowser;
+import loftcoil.runner.page.PageServer;
+import loftcoil.runner.page.PageSetup;
+import loftcoil.runner.progress.ProgressFile;
+import loftcoil.runner.session.SessionSetup;
+import loftcoil.runner.show.Workbench;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+
+/** The real course on the real page, with real Java behind it. */
+class CourseBrowserTest {
+
+    private static PageBrowser browser;
+
+    @TempDir
+    private Path folder;
+
+    private final List<Throwable> troubles = new ArrayList<>();
+    private Workbench bench;
+    private PageServer server;
+
+    @BeforeAll
+    static void start() {
+        browser = PageBrowser.start();
+    }
+
+    @AfterAll
+    static void quit() {
+        if (browser != null) {
+            browser.close();
+        }
+    }
+
+    @BeforeEach
+    void open() throws Exception {
+        bench = Workbench.open(CourseReader.builtIn(), ProgressFile.open(folder), SessionSetup.usual(), 5);
+        server = PageServer.open(bench, new PageSetup(0, troubles::add));
+        browser.open(server.address());
+    }
+
+    @AfterEach
+    void close() {
+        server.close();
+        bench.close();
+    }
+
+    private void restart() throws Exception {
+        close();
+        open();
+    }
+
+    @Test
+    void aSnippetDrawsAPlotAndTheWorkIsThereAfterARestart() throws Exception {
+        browser.goTo("02-tank-above-coil");
+        browser.run("move-the-tank");
+        assertTrue(browser.has("move-the-tank", "svg"));
+        assertTrue(browser.text("move-the-tank", "figure").contains("Numbers"));
+
+        browser.answer("rise-that-counts", "99 m");
+        assertTrue(browser.text("rise-that-counts", "[aria-live]").contains("Not yet"));
+        browser.answer("rise-that-counts", "2 L/min");
+        assertTrue(browser.text("rise-that-counts", "[aria-live]").contains("volume flow"));
+
+        browser.type("sunk-tank", "double mine = 41 + 1;");
+        browser.run("sunk-tank");
+        restart();
+        browser.goTo("02-tank-above-coil");
+
+        assertEquals("double mine = 41 + 1;", browser.source("sunk-tank"));
+        assertTrue(browser.has("rise-that-counts", "[aria-live]"));
+        assertEquals(List.of(), browser.troubles());
+        assertEquals(List.of(), troubles);
+    }
+
+    @Test
+    void raisingTheTankByKeyboardRedrawsTheCurvesMark() {
+        browser.goTo("02-tank-above-coil");
+        browser.run("move-the-tank");
+        String before = browser.text("move-the-tank", ".printed");
+        WebElement slider = browser.in("move-the-tank", "input[type=range]");
+
+        slider.sendKeys(Keys.HOME);
+
+        browser.until("the words follow the tank", () -> !browser.text("move-the-tank", ".printed")
+                .equals(before));
+        assertTrue(browser.text("move-the-tank", ".printed").contains("does not circulate"));
+    }
+
+    @Test
+    void aDecisionReachesTheDrawingAndTheNextSnippet() {
+        browser.goTo("02-tank-above-coil");
+        String decision = CourseReader.builtIn().lesson("02-tank-above-coil").orElseThrow().steps().stream()
+                .filter(loftcoil.runner.lesson.Step.Question.class::isInstance)
+                .map(loftcoil.runner.lesson.Step::id)
+                .reduce((first, second) -> second)
+                .orElseThrow();
+
+        browser.answer(decision, "2.6 m");
+        browser.run("your-levels");
+
+        assertTrue(browser.text("your-levels", ".printed").contains("3.26 m"), browser.text("your-levels", ".printed"));
+        assertEquals(
+                2.6,
+                bench.design().picture().rows().stream()
+                        .filter(row -> row.get(0).equals("tank base"))
+                        .map(row -> Double.parseDouble(row.get(1)))
+                        .findFirst()
+                        .orElseThrow());
+    }
+
+    @Test
+    void everyLessonIsReadableAtLaptopAndPhoneWidth() {
+        for (String lesson :
+                bench.course().lessons().stream().map(line -> line.id()).toList()) {
+            for (int width : new int[] {1366, 390}) {
+                browser.size(width, 800);
+                browser.goTo(lesson);
+                assertEquals(0, browser.overflow(), lesson + " at " + width);
+                assertEquals(List.of(), browser.accessibilityFaults(), lesson + " at " + width);
+            }
+        }
+        browser.size(1366, 768);
+    }
+}
