@@ -1,6 +1,9 @@
 package loftcoil.bench;
 
 import java.io.File;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.stream.Collectors;
 import jdk.jshell.JShell;
@@ -25,6 +28,17 @@ final class BareShell implements AutoCloseable {
 
     /** Runs each statement in turn, as JShell's own documentation says to. */
     void run(String source) {
+        // Snippets share this process's standard output; the table must not be among what they print.
+        PrintStream table = System.out;
+        System.setOut(new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8));
+        try {
+            runPieces(source);
+        } finally {
+            System.setOut(table);
+        }
+    }
+
+    private void runPieces(String source) {
         String rest = source;
         while (!rest.isBlank()) {
             CompletionInfo info = shell.sourceCodeAnalysis().analyzeCompletion(rest);

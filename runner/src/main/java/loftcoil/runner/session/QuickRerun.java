@@ -36,6 +36,13 @@ final class QuickRerun {
         dials.clear();
     }
 
+    /** Forgets all where pieces outside any step declared names. */
+    void mindNames(List<DonePiece> pieces) {
+        if (pieces.stream().anyMatch(piece -> !piece.declares().isEmpty())) {
+            forget();
+        }
+    }
+
     /** Takes note of a run that was compiled. */
     void learn(String step, String source, List<DonePiece> pieces, Outcome outcome) {
         boolean done = outcome instanceof Outcome.Done;

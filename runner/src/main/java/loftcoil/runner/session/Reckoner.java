@@ -5,7 +5,7 @@ import java.util.Set;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
 
-/** Evaluates Java expressions to numbers in a session, leaving nothing behind. */
+/** Evaluates Java expressions to numbers in a session. What they declare is not part of the learner's work. */
 public final class Reckoner {
 
     private static final Set<String> NUMBERS = Set.of(

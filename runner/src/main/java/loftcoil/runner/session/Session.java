@@ -115,13 +115,15 @@ public final class Session implements AutoCloseable {
         });
     }
 
-    /** Evaluates one expression without leaving a trace in the session. */
+    /** Evaluates an expression that is never replayed. */
     Outcome look(String javaExpression) {
         return locked(() -> {
             Shell now = shell();
             Outcome outcome;
             try (RunningNow watched = start(now)) {
-                outcome = new SnippetRun(now, javaExpression, watched).outcome();
+                SnippetRun run = new SnippetRun(now, javaExpression, watched);
+                outcome = run.outcome();
+                quick.mindNames(run.done());
             } finally {
                 end(now);
             }

@@ -138,6 +138,14 @@ class SessionTest {
     }
 
     @Test
+    void aQuickRerunSeesANameDeclaredByAReckoner() {
+        session.run("a", "double x = 2;");
+        assertEquals("4.0", value(session, "b", "x * 2"));
+        assertEquals(7, new Reckoner(session).number("double x = 7; x"));
+        assertEquals("14.0", value(session, "b", "x * 2"));
+    }
+
+    @Test
     void aQuickRerunThatThrowsSaysWhere() {
         session.bind("double", "d", "2");
         String source =
