@@ -14,25 +14,38 @@ record FlowRange(double lowKgPerS, double highKgPerS) {
 
     private static final double MOST_KG_PER_S = 1e4;
 
+    /** More than any change of density per kelvin in the range, kg/(m³ K). */
+    private static final double MOST_SWELLING = 0.8;
+    /** Less than any specific heat of water, J/(kg K). */
+    private static final double LEAST_HEAT = 4000;
+
     /**
      * From the flow below which a lit coil must boil (or the least told flow) to one whose resistance is beyond any
-     * drive this height can give.
+     * drive: all heat that can be exchanged on the way bounds how far the water can get from the tank's temperature,
+     * the less the faster it flows.
      */
     static FlowRange of(Segment[] segments, Firing firing) {
         double low = Math.max(FlowSearch.LEAST_KG_PER_S, firing.heatW() / MOST_JPERKG);
         double upM = 0;
         double downM = 0;
+        double exchangedW = firing.heatW();
         for (Segment segment : segments) {
             upM += Math.max(0, segment.riseM);
             downM += Math.max(0, -segment.riseM);
+            exchangedW += segment.loss.mostW() * segment.lengthM;
         }
         // At best all that goes up is light and all that goes down is heavy; the tank's own column closes the loop.
-        double mostDrivePa = March.GRAVITY * (HEAVIEST - LIGHTEST) * Math.max(upM, downM);
+        double heightM = Math.max(upM, downM);
         double high = 2 * low;
-        while (high < MOST_KG_PER_S && resistancePa(segments, high) <= mostDrivePa) {
-            high *= high < 0.001 ? 10 : 1.5;
+        while (high < MOST_KG_PER_S
+                && resistancePa(segments, high) <= mostDrivePa(heightM, exchangedW / (high * LEAST_HEAT))) {
+            high *= high < 0.001 ? 10 : 1.25;
         }
         return new FlowRange(low, high);
+    }
+
+    private static double mostDrivePa(double heightM, double apartK) {
+        return March.GRAVITY * heightM * Math.min(HEAVIEST - LIGHTEST, MOST_SWELLING * 2 * apartK);
     }
 
     int steps(int perDecade) {

@@ -1,5 +1,6 @@
 package loftcoil.engine.loop;
 
+import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 import loftcoil.engine.pipe.Lagging;
 import loftcoil.engine.pipe.PipeLoss;
@@ -14,6 +15,9 @@ import loftcoil.engine.pipe.Tube;
 final class LossTable {
 
     private static final int NODES = 10;
+    /** Between the nodes the parabola may stand a little higher than at them. */
+    private static final double MARGIN = 1.1;
+
     private static final double LEAST_DIFFERENCE_K = 0.05;
 
     private final double aroundC;
@@ -49,6 +53,12 @@ final class LossTable {
         return difference >= 0 ? above.at(difference) : below.at(-difference);
     }
 
+    /** More than a metre of it can lose or gain while its water is between 0 and 110 °C, W/m. */
+    double mostW() {
+        double differenceK = Math.max(Math.abs(aroundC), Math.abs(110 - aroundC));
+        return MARGIN * differenceK * Math.max(above.most(), below.most());
+    }
+
     /** Water warmer than its surroundings, or cooler: nodes even in the fourth root of the difference. */
     private static final class Side {
         private final double lowRoot;
@@ -77,6 +87,10 @@ final class LossTable {
             int i = Math.min((int) x, NODES - 3);
             double u = x - i;
             return nodes[i] * (u - 1) * (u - 2) / 2 - nodes[i + 1] * u * (u - 2) + nodes[i + 2] * u * (u - 1) / 2;
+        }
+
+        double most() {
+            return Arrays.stream(nodes).max().orElse(0);
         }
 
         private static double root(double difference) {
