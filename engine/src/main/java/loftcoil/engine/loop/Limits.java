@@ -16,8 +16,8 @@ final class Limits {
     private final double[][] boilingC;
 
     private double boilRoomK;
-    private double formulaRoomK;
-    private double freezeRoomK;
+    private double warmestC;
+    private double coldestC;
     private int nearest;
     private int nearestPart;
     private int direction;
@@ -40,14 +40,19 @@ final class Limits {
 
     void begin(int newDirection) {
         boilRoomK = Double.POSITIVE_INFINITY;
-        formulaRoomK = Double.POSITIVE_INFINITY;
-        freezeRoomK = Double.POSITIVE_INFINITY;
+        warmestC = Double.NEGATIVE_INFINITY;
+        coldestC = Double.POSITIVE_INFINITY;
         direction = newDirection;
     }
 
-    void seen(int i, double startC, double endC) {
-        look(i, 0, startC);
-        look(i, PARTS, endC);
+    /** Water entering a run in the direction of flow; needed for the first one only, the others enter as they leave. */
+    void entering(int i, double tempC) {
+        look(i, direction == Direction.FORWARD ? 0 : PARTS, tempC);
+    }
+
+    /** Water leaving a run in the direction of flow. */
+    void leaving(int i, double tempC) {
+        look(i, direction == Direction.FORWARD ? PARTS : 0, tempC);
     }
 
     /** Water that is warmed along a leg by very hot surroundings can be nearest to boiling between the leg's ends. */
@@ -66,12 +71,12 @@ final class Limits {
 
     /** How far all water of the last march stays from boiling, from 110 °C and from freezing, K. */
     double roomK() {
-        return Math.min(Math.min(boilRoomK, formulaRoomK), freezeRoomK);
+        return Math.min(Math.min(boilRoomK, FORMULA_C - warmestC), coldestC);
     }
 
     /** Whether it is freezing, not boiling, that is nearest. */
     boolean freezesFirst() {
-        return freezeRoomK < Math.min(boilRoomK, formulaRoomK);
+        return coldestC < Math.min(boilRoomK, FORMULA_C - warmestC);
     }
 
     BoilMargin boilMargin() {
@@ -94,8 +99,12 @@ final class Limits {
             nearest = i;
             nearestPart = part;
         }
-        formulaRoomK = Math.min(formulaRoomK, FORMULA_C - tempC);
-        freezeRoomK = Math.min(freezeRoomK, tempC);
+        if (tempC > warmestC) {
+            warmestC = tempC;
+        }
+        if (tempC < coldestC) {
+            coldestC = tempC;
+        }
     }
 
     private static double levelM(Segment segment, int part) {

@@ -28,8 +28,9 @@ final class March {
 
     private static final double SMALL_CHANGE_K = 0.5;
     private static final double COARSE_CHANGE_K = 5;
-    /** Share of the leg's temperature difference by which its mean may still move: a millionth of its loss. */
-    private static final double SAME = 1e-6;
+    /** Share of the leg's temperature difference by which its mean may still move: well under a
+     * millionth of its loss. */
+    private static final double SAME = 3e-7;
 
     private static final int MOST_PASSES = 40;
     // Around the boiling point at 5000 m; cooler surroundings cannot bring water near it inside a leg.
@@ -80,7 +81,10 @@ final class March {
             double leavingC = segment.coil && firing.lit() ? throughFire(i, flow, tempC) : throughLeg(i, flow, tempC);
             startC[i] = direction == Direction.FORWARD ? tempC : leavingC;
             endC[i] = direction == Direction.FORWARD ? leavingC : tempC;
-            limits.seen(i, startC[i], endC[i]);
+            if (step == 0) {
+                limits.entering(i, tempC);
+            }
+            limits.leaving(i, leavingC);
             drivePa -= GRAVITY * (meanDensity - tankDensity) * segment.riseM;
             double reynolds = flow * segment.boreM / (segment.areaM2 * meanKinematic * meanDensity);
             frictionPa += segment.resistancePa(flow, reynolds, meanDensity, direction);
@@ -135,17 +139,17 @@ final class March {
         double apart = inC - aroundC;
         double perHeat = segment.lengthM / flow;
         double mid = inC;
-        double before;
         double decay = 1;
-        double units;
-        int passes = 0;
-        do {
-            before = mid;
+        double units = 0;
+        double moved = Double.POSITIVE_INFINITY;
+        for (int pass = 0; pass < MOST_PASSES && moved > SAME * Math.abs(mid - aroundC); pass++) {
+            double before = mid;
             double heat = meanHeat(inC, aroundC + apart * decay);
             units = segment.loss.wPerMK(mid) * perHeat / heat;
             decay = Math.exp(-units);
             mid = aroundC + apart * meanPart(units, decay);
-        } while (Math.abs(mid - before) > SAME * Math.abs(mid - aroundC) && ++passes < MOST_PASSES);
+            moved = Math.abs(mid - before);
+        }
         double outC = aroundC + apart * decay;
         midC[i] = mid;
         means(aroundC, mid - aroundC, apart, decay);
