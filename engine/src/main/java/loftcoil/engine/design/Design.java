@@ -23,6 +23,7 @@ import loftcoil.engine.loop.Circuit;
  * @param window the panes; empty where there are none
  * @param taps the taps; may be none
  * @param use what is drawn each day; may be none
+ * @param safety what is said about the things that can hurt somebody; empty where nothing is
  * @param notes free text by the path of the object it stands in ({@code ""} for the whole design)
  */
 public record Design(
@@ -36,6 +37,7 @@ public record Design(
         Optional<Window> window,
         List<Tap> taps,
         List<Use> use,
+        Optional<Safety> safety,
         Map<String, String> notes) {
 
     private static final double BARE_GETS_MM = 19;
@@ -129,6 +131,7 @@ public record Design(
                         window,
                         taps,
                         use,
+                        safety,
                         notes)
                 .checked();
     }
@@ -174,7 +177,7 @@ public record Design(
     }
 
     private Design with(Tank newTank, Coil newCoil, List<Leg> cold, List<Leg> hot) {
-        return new Design(name, site, newTank, newCoil, fire, cold, hot, window, taps, use, notes).checked();
+        return new Design(name, site, newTank, newCoil, fire, cold, hot, window, taps, use, safety, notes).checked();
     }
 
     private static List<Leg> each(List<Leg> legs, UnaryOperator<Leg> change) {

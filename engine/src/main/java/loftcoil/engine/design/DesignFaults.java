@@ -13,12 +13,16 @@ import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.pipe.FittingTable;
 import loftcoil.engine.pipe.LaggingTable;
 import loftcoil.engine.pipe.TubeTable;
+import loftcoil.engine.supply.InletNeed;
 
 /** Everything that can be wrong with the numbers and names of a design, one by one; {@link GeometryFaults} has the rest. */
 final class DesignFaults {
 
     private static final int MONTHS = 12;
     private static final KnownNames WOODS = new KnownNames("wood", List.of("hardwood", "softwood"));
+
+    private static final KnownNames APPLIANCES = new KnownNames(
+            "appliance", InletNeed.all().stream().map(InletNeed::name).toList());
 
     private final List<Fault> faults = new ArrayList<>();
 
@@ -38,6 +42,7 @@ final class DesignFaults {
         design.window().ifPresent(found::window);
         found.taps(design.taps());
         found.use(design.use(), design.taps());
+        design.safety().ifPresent(safety -> found.faults.addAll(SafetyFaults.of(safety)));
         found.faults.addAll(GeometryFaults.of(design));
         return found.faults;
     }
@@ -151,6 +156,10 @@ final class DesignFaults {
             range(path + ".lengthM", DesignRanges.TAP_LENGTH, tap.lengthM());
             fittings(path + ".fittings", tap.fittings());
             range(path + ".outletK", DesignRanges.OUTLET_K, tap.outletK());
+            tap.mixerC().ifPresent(set -> range(path + ".mixerC", DesignRanges.MIXER, set));
+            tap.appliance()
+                    .filter(appliance -> !APPLIANCES.names().contains(appliance))
+                    .ifPresent(appliance -> faults.add(APPLIANCES.unknown(path + ".appliance", appliance)));
         }
     }
 

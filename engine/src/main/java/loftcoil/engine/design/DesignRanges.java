@@ -40,6 +40,7 @@ final class DesignRanges {
     static final Allowed ABSORPTANCE = new Allowed(0, 1, "");
     static final Allowed TAP_LENGTH = new Allowed(0.01, 200, "m");
     static final Allowed OUTLET_K = new Allowed(0, 1000, "");
+    static final Allowed MIXER = new Allowed(20, 70, "°C");
     static final Allowed LITRES = new Allowed(0, 2000, "L");
     static final Allowed MIXED = new Allowed(5, 90, "°C");
 

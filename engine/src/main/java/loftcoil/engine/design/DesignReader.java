@@ -23,8 +23,9 @@ final class DesignReader {
                 in.optionalObjects("taps").stream().map(DesignReader::tap).toList();
         List<Use> use =
                 in.optionalObjects("use").stream().map(DesignReader::use).toList();
+        Optional<Safety> safety = in.optionalObject("safety").map(SafetyReader::read);
         in.done();
-        return new Design(name, site, tank, coil, fire, cold, hot, window, taps, use, findings.notes);
+        return new Design(name, site, tank, coil, fire, cold, hot, window, taps, use, safety, findings.notes);
     }
 
     private static Site site(JsonSection in) {
@@ -121,7 +122,9 @@ final class DesignReader {
                 in.text("tube"),
                 in.number("lengthM"),
                 in.counts("fittings"),
-                in.number("outletK"));
+                in.number("outletK"),
+                in.optionalNumber("mixerC"),
+                in.optionalText("appliance"));
         in.done();
         return tap;
     }

@@ -41,6 +41,7 @@ final class DesignWriter {
             ArrayNode use = out.putArray("use");
             design.use().forEach(draw -> use.add(use("use[" + use.size() + "]", draw)));
         }
+        design.safety().ifPresent(safety -> out.set("safety", new SafetyWriter(this::object).write(safety)));
         return out;
     }
 
@@ -137,6 +138,8 @@ final class DesignWriter {
         number(out, "lengthM", tap.lengthM());
         fittings(out, tap.fittings());
         number(out, "outletK", tap.outletK());
+        tap.mixerC().ifPresent(set -> number(out, "mixerC", set));
+        tap.appliance().ifPresent(appliance -> out.put("appliance", appliance));
         return out;
     }
 
@@ -178,7 +181,7 @@ final class DesignWriter {
         values.forEach(value -> out.add(node(value)));
     }
 
-    private static void number(ObjectNode out, String name, double value) {
+    static void number(ObjectNode out, String name, double value) {
         out.set(name, node(value));
     }
 

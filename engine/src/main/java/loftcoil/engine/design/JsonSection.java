@@ -60,6 +60,18 @@ final class JsonSection {
         return needed(name, "text").map(value -> asText(name, value)).orElse("");
     }
 
+    Optional<String> optionalText(String name) {
+        return ask(name).map(value -> asText(name, value));
+    }
+
+    boolean flag(String name) {
+        return needed(name, "true or false").map(value -> asFlag(name, value)).orElse(false);
+    }
+
+    Optional<Boolean> optionalFlag(String name) {
+        return ask(name).map(value -> asFlag(name, value));
+    }
+
     /** A whole number; a placeholder of the least int where it is none. */
     int whole(String name) {
         return needed(name, "a whole number").map(value -> asWhole(name, value)).orElse(Integer.MIN_VALUE);
@@ -98,6 +110,15 @@ final class JsonSection {
             wholes.add(asWhole(name + "[" + i + "]", values.get(i)));
         }
         return wholes;
+    }
+
+    List<String> texts(String name) {
+        List<String> texts = new ArrayList<>();
+        List<JsonNode> values = list(name, needed(name, "a list in [ ]"));
+        for (int i = 0; i < values.size(); i++) {
+            texts.add(asText(name + "[" + i + "]", values.get(i)));
+        }
+        return texts;
     }
 
     /** An optional object of whole numbers by name, such as the fittings. */
@@ -201,6 +222,14 @@ final class JsonSection {
         }
         fault(name, shown(value), "text in quotation marks", "");
         return "";
+    }
+
+    private boolean asFlag(String name, JsonNode value) {
+        if (value.isBoolean()) {
+            return value.booleanValue();
+        }
+        fault(name, shown(value), "true or false", "");
+        return false;
     }
 
     private void fault(String name, String given, String allowed, String why) {

@@ -2,6 +2,8 @@ package loftcoil.engine.design;
 
 import java.util.Collections;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /**
@@ -13,9 +15,18 @@ import java.util.TreeMap;
  * @param lengthM length of pipe from the tank, m; 0.01 to 200
  * @param fittings number of fittings by key
  * @param outletK loss coefficient of the open tap on the speed in the pipe; 0 to 1000
+ * @param mixerC hottest water the thermostatic mixing valve before it lets through, °C; 20 to 70; empty where there is none
+ * @param appliance appliance that hangs on it, by its name in the table of inlets; empty where there is none
  */
 public record Tap(
-        String name, double levelM, String tube, double lengthM, Map<String, Integer> fittings, double outletK) {
+        String name,
+        double levelM,
+        String tube,
+        double lengthM,
+        Map<String, Integer> fittings,
+        double outletK,
+        OptionalDouble mixerC,
+        Optional<String> appliance) {
 
     /** Keeps a copy of the fittings in the order of their keys. */
     public Tap {

@@ -1,0 +1,19 @@
+package loftcoil.engine.design;
+
+import java.util.OptionalDouble;
+
+/**
+ * Distances of heater and flue.
+ *
+ * @param flueToCombustibleMm flue pipe to anything that burns, mm; 0 to 5000
+ * @param heaterToCombustibleMm heater to anything that burns, mm; 0 to 5000
+ * @param topAboveRoofM top of the flue above where it leaves the roof, m; 0 to 20
+ * @param flueNeedsMm distance that the maker's plate or the local code asks for at the flue, mm; 0 to 5000
+ * @param heaterNeedsMm distance that they ask for at the heater, mm; 0 to 5000
+ */
+public record Flue(
+        double flueToCombustibleMm,
+        double heaterToCombustibleMm,
+        double topAboveRoofM,
+        OptionalDouble flueNeedsMm,
+        OptionalDouble heaterNeedsMm) {}
