@@ -98,6 +98,16 @@ class FilmReferenceTest {
     }
 
     /**
+     * Cengel, Cimbala and Turner, Thermal-Fluid Sciences, problem 19-35, as printed in its solutions: steam pipe of 80 mm in wind of
+     * 50 km/h, Re 6.228e4, Pr 0.7232: Nu 159.1. Problem 7-100 of the heat-transfer book: Re 3.254e4, Pr 0.7336: Nu 107.0.
+     */
+    @Test
+    void crossFlowOfWind() {
+        assertEquals(159.1, ChurchillBernstein.nusselt(6.228e4, 0.7232), 0.1);
+        assertEquals(107.0, ChurchillBernstein.nusselt(3.254e4, 0.7336), 0.1);
+    }
+
+    /**
      * Incropera, 6th ed., example 1.2 (from memory): steam pipe of 70 mm at 200 °C, emissivity 0.8, room at 25 °C: emits
      * 2270 W/m², receives 447 W/m² (for a black surface), loses 998 W/m with a convection of 15 W/(m² K). The book takes
      * 473 and 298 K.
