@@ -10,6 +10,7 @@ import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.KnownNames;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.fire.WoodTable;
 import loftcoil.engine.pipe.FittingTable;
 import loftcoil.engine.pipe.LaggingTable;
 import loftcoil.engine.pipe.TubeTable;
@@ -19,7 +20,7 @@ import loftcoil.engine.supply.InletNeed;
 final class DesignFaults {
 
     private static final int MONTHS = 12;
-    private static final KnownNames WOODS = new KnownNames("wood", List.of("hardwood", "softwood"));
+    private static final KnownNames WOODS = WoodTable.known();
 
     private static final KnownNames APPLIANCES = new KnownNames(
             "appliance", InletNeed.all().stream().map(InletNeed::name).toList());

@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * The fire and when it burns.
  *
- * @param wood {@code hardwood} or {@code softwood}
+ * @param wood a name of the table of woods: {@code hardwood}, {@code softwood} or a species
  * @param moisturePct water in the wood, percent of its whole mass; 0 to 60
  * @param burnKgPerH wood burnt an hour, kg/h; 0.1 to 20
  * @param litFromH time of day it is lit, h; 0 to 24

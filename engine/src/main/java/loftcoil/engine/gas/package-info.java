@@ -1,6 +1,6 @@
 /**
- * Properties of gases: the pressure of the air at an altitude and dry air around pipes and tanks. Uses the fault room only.
- * The standard atmosphere is that of ISO 2533:1975. Read {@link loftcoil.engine.gas.Air} first.
+ * Properties of gases: the pressure of the air at an altitude, dry air around pipes and tanks, flue gas with its dew point.
+ * Uses the rooms fault and water. The standard atmosphere is that of ISO 2533:1975. Read {@link loftcoil.engine.gas.Air} first.
  */
 @NullMarked
 package loftcoil.engine.gas;
