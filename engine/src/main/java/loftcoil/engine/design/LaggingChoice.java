@@ -10,7 +10,7 @@ import loftcoil.engine.pipe.Lagging;
  */
 public record LaggingChoice(String material, double thicknessMm) {
 
-    Lagging lagging() {
+    public Lagging lagging() {
         return new Lagging(material, thicknessMm / 1000);
     }
 }

@@ -91,13 +91,25 @@ public final class Circuit {
     }
 
     /**
+     * The same loop on a tank in layers.
+     *
+     * @param enteringC temperature of the water that enters the loop, °C: at the cold port for a forward flow, at the
+     *     return port for a backward one
+     * @param columnKgPerM3 mean density of the tank's water between its two ports, kg/m³; 900 to 1050
+     * @throws loftcoil.engine.fault.RefusedException where a value is out of range
+     */
+    public Circuit onLayers(double enteringC, double columnKgPerM3) {
+        return with(new Setting(enteringC, setting.altitudeM(), setting.firing(), columnKgPerM3));
+    }
+
+    /**
      * The same loop with another heat in the coil.
      *
      * @param heatW heat the water takes up, W; 0 to 100 000
      * @throws loftcoil.engine.fault.RefusedException where it is out of range
      */
     public Circuit withHeatW(double heatW) {
-        return with(new Setting(setting.tankC(), setting.altitudeM(), Firing.lit(heatW)));
+        return with(new Setting(setting.tankC(), setting.altitudeM(), Firing.lit(heatW), setting.columnKgPerM3()));
     }
 
     private Circuit with(Setting changed) {
@@ -159,6 +171,10 @@ public final class Circuit {
 
     /** Fresh working space for one search. */
     March march() {
-        return new March(segments, new Limits(segments, boilingC), setting);
+        return new March(
+                segments,
+                new Limits(segments, boilingC),
+                setting,
+                plan.heights().portsApartM());
     }
 }

@@ -23,8 +23,10 @@ record FlowRange(double lowKgPerS, double highKgPerS) {
      * From the flow below which a lit coil must boil (or the least told flow) to one whose resistance is beyond any
      * drive: all heat that can be exchanged on the way bounds how far the water can get from the tank's temperature,
      * the less the faster it flows.
+     *
+     * @param columnPa push of the tank's column where it is in layers, Pa, of either sign
      */
-    static FlowRange of(Segment[] segments, Firing firing) {
+    static FlowRange of(Segment[] segments, Firing firing, double columnPa) {
         double low = Math.max(FlowSearch.LEAST_KG_PER_S, firing.heatW() / MOST_JPERKG);
         double upM = 0;
         double downM = 0;
@@ -38,7 +40,8 @@ record FlowRange(double lowKgPerS, double highKgPerS) {
         double heightM = Math.max(upM, downM);
         double high = 2 * low;
         while (high < MOST_KG_PER_S
-                && resistancePa(segments, high) <= mostDrivePa(heightM, exchangedW / (high * LEAST_HEAT))) {
+                && resistancePa(segments, high)
+                        <= mostDrivePa(heightM, exchangedW / (high * LEAST_HEAT)) + Math.abs(columnPa)) {
             high *= high < 0.001 ? 10 : 1.25;
         }
         return new FlowRange(low, high);

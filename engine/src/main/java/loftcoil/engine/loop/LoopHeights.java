@@ -7,4 +7,10 @@ package loftcoil.engine.loop;
  * @param returnPortM level at which the hot legs come back, m; not below the cold port
  * @param waterlineM level of the free surface, m; not below the return port
  */
-public record LoopHeights(double coldPortM, double returnPortM, double waterlineM) {}
+public record LoopHeights(double coldPortM, double returnPortM, double waterlineM) {
+
+    /** Height of the return port above the cold port, m. */
+    double portsApartM() {
+        return returnPortM - coldPortM;
+    }
+}

@@ -41,6 +41,8 @@ final class March {
     private final double tankC;
     private final double tankDensity;
     private final Firing firing;
+    /** Push of the tank's own column between its ports, over one as dense as the water that enters; 0 in a uniform tank. */
+    private final double columnPa;
 
     final double[] startC;
     final double[] endC;
@@ -56,12 +58,13 @@ final class March {
     double coilReynolds;
     double returnC;
 
-    March(Segment[] segments, Limits limits, Setting setting) {
+    March(Segment[] segments, Limits limits, Setting setting, double portsApartM) {
         this.segments = segments;
         this.limits = limits;
         this.tankC = setting.tankC();
         this.tankDensity = LiquidTable.densityKgPerM3(tankC);
         this.firing = setting.firing();
+        this.columnPa = GRAVITY * setting.columnExcessKgPerM3() * portsApartM;
         this.startC = new double[segments.length];
         this.endC = new double[segments.length];
         this.midC = new double[segments.length];
@@ -72,7 +75,7 @@ final class March {
         int direction = signedFlow > 0 ? Direction.FORWARD : Direction.BACKWARD;
         double flow = Math.abs(signedFlow);
         limits.begin(direction);
-        drivePa = 0;
+        drivePa = columnPa;
         frictionPa = 0;
         double tempC = tankC;
         for (int step = 0; step < segments.length; step++) {
@@ -95,6 +98,11 @@ final class March {
         }
         returnC = tempC;
         return drivePa - Direction.sign(direction) * frictionPa;
+    }
+
+    /** Push of the tank's own column over one as dense as the water that enters, Pa. */
+    double columnPa() {
+        return columnPa;
     }
 
     /** Heat that run lost at the last flow, W: its coefficient at its mean temperature over its length. */

@@ -23,6 +23,7 @@ final class PlanFaults {
     private static final Allowed LENGTH = new Allowed(0.001, 1000, "m");
     private static final Allowed LEVEL = new Allowed(-100, 100, "m");
     private static final Allowed HEAT = new Allowed(0, 100_000, "W");
+    private static final Allowed COLUMN = new Allowed(900, 1050, "kg/m³");
     private static final Allowed COUNT = new Allowed(0, 1000, "");
 
     private final List<Fault> faults = new ArrayList<>();
@@ -49,6 +50,8 @@ final class PlanFaults {
         range("tankC", Water.TEMPERATURE, setting.tankC());
         range("heatW", HEAT, setting.firing().heatW());
         if (faults.isEmpty()) {
+            // Of a uniform tank it follows from the temperature, whose fault would be told twice.
+            range("columnKgPerM3", COLUMN, setting.columnKgPerM3());
             together(plan, setting);
         }
     }

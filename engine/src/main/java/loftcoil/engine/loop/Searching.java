@@ -19,7 +19,7 @@ final class Searching {
     }
 
     FlowSearch search() {
-        FlowRange range = FlowRange.of(segments, setting.firing());
+        FlowRange range = FlowRange.of(segments, setting.firing(), march.columnPa());
         RootScan backward = RootScan.of(march, Direction.BACKWARD, range);
         RootScan forward = RootScan.of(march, Direction.FORWARD, range);
         List<SteadyFlow> flows = new ArrayList<>();

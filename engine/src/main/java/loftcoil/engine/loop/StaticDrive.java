@@ -11,7 +11,8 @@ final class StaticDrive {
      */
     static double pa(CircuitPlan plan, Setting setting) {
         double tankDensity = LiquidTable.densityKgPerM3(setting.tankC());
-        double drive = 0;
+        double drive =
+                March.GRAVITY * setting.columnExcessKgPerM3() * plan.heights().portsApartM();
         for (Pipe pipe : plan.forward()) {
             drive -= March.GRAVITY * (LiquidTable.densityKgPerM3(pipe.aroundC()) - tankDensity) * pipe.riseM();
         }

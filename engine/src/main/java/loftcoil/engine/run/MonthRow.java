@@ -1,0 +1,33 @@
+package loftcoil.engine.run;
+
+/**
+ * One month of a year's run.
+ *
+ * @param month 1 to 12
+ * @param energy the account of the month
+ * @param shortfallKWh heat missing at the taps against what was wanted
+ * @param woodKg wood burnt, moist as it is
+ * @param hottestC hottest water in the tank
+ * @param boilingMin minutes in which water boiled in the loop or the tank
+ * @param litres what came out of the taps
+ */
+public record MonthRow(
+        int month,
+        EnergyBook energy,
+        double shortfallKWh,
+        double woodKg,
+        double hottestC,
+        double boilingMin,
+        Litres litres) {
+
+    static MonthRow of(int month, Totals counted, double burnKgPerH, double hottestC) {
+        return new MonthRow(
+                month,
+                counted.book(),
+                counted.shortJ() / Totals.J_PER_KWH,
+                counted.times().litS() / 3600 * burnKgPerH,
+                hottestC,
+                counted.times().boiledS() / 60,
+                counted.litres());
+    }
+}

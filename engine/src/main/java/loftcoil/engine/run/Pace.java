@@ -1,0 +1,56 @@
+package loftcoil.engine.run;
+
+import java.util.List;
+import loftcoil.engine.fault.Allowed;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.RefusedException;
+
+/**
+ * How finely a run is marched.
+ *
+ * @param stepS length of a step, s; 5 to 3600, a divisor of the hour
+ * @param layers layers of the tank, 1 to 500
+ * @param runInDays days marched before the account begins, 0 to 365: the last days of the year before, under the same
+ *     climate and use, so that the year starts from a tank that has settled into its ways
+ */
+public record Pace(int stepS, int layers, int runInDays) {
+
+    /** One-minute steps, twelve layers, a month of run-in. */
+    public static final Pace USUAL = new Pace(60, 12, 31);
+
+    private static final int HOUR_S = 3600;
+
+    /**
+     * Checks the values.
+     *
+     * @throws RefusedException where a value is outside its range or the step does not divide the hour
+     */
+    public Pace {
+        new Allowed(5, HOUR_S, "s").require("stepS", stepS);
+        if (HOUR_S % stepS != 0) {
+            throw new RefusedException(
+                    List.of(new Fault("stepS", Integer.toString(stepS), "a divisor of 3600 s", "steps fill the hour")));
+        }
+        new Allowed(1, 500, "layers").require("layers", layers);
+        new Allowed(0, Calendar.DAYS, "days").require("runInDays", runInDays);
+    }
+
+    /** The same with another step, s. */
+    public Pace withStepS(int newStepS) {
+        return new Pace(newStepS, layers, runInDays);
+    }
+
+    /** The same with another number of layers. */
+    public Pace withLayers(int newLayers) {
+        return new Pace(stepS, newLayers, runInDays);
+    }
+
+    /** The same with another run-in, days. */
+    public Pace withRunInDays(int newDays) {
+        return new Pace(stepS, layers, newDays);
+    }
+
+    int stepsPerDay() {
+        return 24 * HOUR_S / stepS;
+    }
+}

@@ -1,0 +1,129 @@
+package loftcoil.engine.run;
+
+import java.util.Optional;
+import loftcoil.engine.tank.Layers;
+import loftcoil.engine.tank.Ledger;
+import loftcoil.engine.tank.Surroundings;
+import loftcoil.engine.tank.WaterHeat;
+
+/**
+ * The whole system stepped through time. In a step: draws that start in it, then the loop (lit for the part of the step in which the
+ * fire burns, unlit for the rest), then loss, sun and conduction; each acts on what the one before left. No method but the
+ * constructor and {@link #totals} allocates. Not safe for use by several threads.
+ */
+final class SystemMarch {
+
+    private static final int MINUTES_PER_DAY = 1440;
+
+    private final SystemPlan plan;
+    private final Layers tank;
+    private final Surroundings around;
+    private final LoopMarch loop;
+    private final DrawMarch draws;
+    private final FireHours fire;
+    private final Optional<WindowMarch> window;
+    private final int stepS;
+    private final int refillStep;
+    private final double coldC;
+    private final double coldJPerKg;
+
+    private double litS;
+    private double boiledS;
+    private double hottestC;
+
+    SystemMarch(SystemPlan plan) {
+        this.plan = plan;
+        stepS = plan.pace().stepS();
+        tank = new Layers(plan.layers());
+        around = new Surroundings(plan.layers().layers());
+        loop = new LoopMarch(plan.loop(), plan.layers(), tank);
+        coldC = plan.design().site().coldSupplyC();
+        coldJPerKg = WaterHeat.jPerKg(coldC);
+        draws = new DrawMarch(plan.draws(), stepS, coldC, plan.refilledAsDrawn());
+        fire = plan.design().fire().map(lit -> new FireHours(lit, stepS)).orElseGet(() -> FireHours.none(stepS));
+        window = plan.window()
+                .map(year -> new WindowMarch(
+                        year, plan.design().window().orElseThrow().areaM2()));
+        refillStep = plan.refillAtH().isPresent() ? (int) (plan.refillAtH().getAsDouble() % 24 * 3600 / stepS) : -1;
+    }
+
+    /** One day; days before and after the year count round. */
+    void day(int day) {
+        int steps = plan.pace().stepsPerDay();
+        for (int i = 0; i < steps; i++) {
+            step(day, i);
+        }
+    }
+
+    /** One step of a day. */
+    void step(int day, int stepOfDay) {
+        if (stepOfDay == refillStep) {
+            tank.fill(tank.massKg() + 1e5, coldC);
+        }
+        draws.step(stepOfDay, tank);
+        double steamBefore = tank.ledger().steamJ();
+        loop(fire.share(Calendar.month(day), Calendar.month(day - 1), stepOfDay));
+        rest(Math.floorMod(day, Calendar.DAYS) * MINUTES_PER_DAY + (int) ((long) stepOfDay * stepS / 60));
+        if (loop.boiled || tank.ledger().steamJ() > steamBefore) {
+            boiledS += stepS;
+        }
+        hottestC = Math.max(hottestC, tank.topC());
+    }
+
+    private void loop(double litShare) {
+        loop.begin();
+        if (litShare < 1) {
+            loop.out((1 - litShare) * stepS);
+        }
+        if (litShare > 0) {
+            litS += litShare * stepS;
+            loop.lit(litShare * stepS);
+        }
+    }
+
+    private void rest(int minute) {
+        around.loss(plan.losses().at(tank.meanC()), plan.design().tank().aroundC());
+        if (window.isPresent()) {
+            window.get().act(minute, tank, around);
+        }
+        tank.rest(stepS, around);
+    }
+
+    Layers tank() {
+        return tank;
+    }
+
+    /** Flow of the loop at the end of the last step, kg/s; backward negative. */
+    double loopFlowKgPerS() {
+        return loop.flowKgPerS;
+    }
+
+    /** Hottest water in the tank since this was last asked, °C. */
+    double takeHottestC() {
+        double taken = hottestC;
+        hottestC = tank.topC();
+        return taken;
+    }
+
+    /** All that was counted since the march began. */
+    Totals totals() {
+        Ledger ledger = tank.ledger();
+        // Heat counts above the cold supply, so that water which comes and goes carries none of its own.
+        Losses losses = new Losses(
+                ledger.lossJ(),
+                ledger.windowJ(),
+                loop.litLossJ,
+                loop.nightLossJ,
+                loop.steamJ + ledger.steamJ(),
+                -ledger.iceJ());
+        return new Totals(
+                ledger.heatJ(),
+                loop.coilJ,
+                ledger.drawnJ() - ledger.drawnKg() * coldJPerKg,
+                losses,
+                tank.energyJ() - tank.massKg() * coldJPerKg,
+                draws.shortJ(),
+                new Litres(draws.asWantedL, draws.tooCoolL, draws.missingL),
+                new Times(litS, boiledS, loop.backwardS));
+    }
+}

@@ -1,0 +1,153 @@
+package loftcoil.engine.run;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.LaggingChoice;
+import loftcoil.engine.design.Site;
+import loftcoil.engine.design.Tank;
+import loftcoil.engine.design.Use;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.gas.Atmosphere;
+import loftcoil.engine.pipe.Lagging;
+import loftcoil.engine.pipe.TubeTable;
+import loftcoil.engine.sun.Climate;
+import loftcoil.engine.sun.Facing;
+import loftcoil.engine.sun.Place;
+import loftcoil.engine.sun.SkyYear;
+import loftcoil.engine.sun.Window;
+import loftcoil.engine.sun.WindowYear;
+import loftcoil.engine.tank.LayerPlan;
+import loftcoil.engine.tank.Ports;
+import loftcoil.engine.tank.TankLagging;
+import loftcoil.engine.tank.UprightCylinder;
+import loftcoil.engine.use.DrawOff;
+import loftcoil.engine.water.Saturation;
+
+/**
+ * All that a march needs and that does not change from step to step, worked out once from a design. Immutable.
+ *
+ * @param design the design
+ * @param pace how finely it is marched
+ * @param layers the tank cut into layers
+ * @param loop the loop, tabulated
+ * @param window the sun behind the panes; empty where there are none
+ * @param losses the tank's standing loss
+ * @param draws daily draws in the order of the day
+ */
+record SystemPlan(
+        Design design,
+        Pace pace,
+        LayerPlan layers,
+        LoopTable loop,
+        Optional<WindowYear> window,
+        StandingLosses losses,
+        List<PlannedDraw> draws) {
+
+    private static final double PER_THOUSAND = 0.001;
+    private static final int SKY_STEP_MIN = 10;
+
+    static SystemPlan of(Design design, Pace pace, CoilHeating heating) {
+        design.checked();
+        LayerPlan layers = repathed("tank.", () -> layers(design, pace));
+        Tank tank = design.tank();
+        Lagging lagging = tank.lagging().map(LaggingChoice::lagging).orElse(Lagging.NONE);
+        double paneM2 = design.window().map(w -> w.areaM2()).orElse(0.0);
+        return new SystemPlan(
+                design,
+                pace,
+                layers,
+                table(design, heating, layers.boilC()),
+                repathed("site.monthly.", () -> window(design)),
+                new StandingLosses(layers.shape(), TankLagging.allRound(lagging), tank.aroundC(), paneM2),
+                draws(design));
+    }
+
+    /** The same system marched more finely or coarsely; nothing is searched anew. */
+    SystemPlan with(Pace newPace) {
+        return new SystemPlan(design, newPace, layers(design, newPace), loop, window, losses, draws);
+    }
+
+    /** The same system with another heat in the coil; sun and tank are not worked out anew. */
+    SystemPlan with(CoilHeating heating) {
+        LoopTable table = table(design, heating, layers.boilC());
+        return new SystemPlan(design, pace, layers, table, window, losses, draws);
+    }
+
+    /** Whether cold water refills the tank as it is drawn. */
+    boolean refilledAsDrawn() {
+        return refillAtH().isEmpty();
+    }
+
+    /** The hour at which it is filled by hand. */
+    OptionalDouble refillAtH() {
+        return OptionalDouble.empty();
+    }
+
+    private static LoopTable table(Design design, CoilHeating heating, double boilC) {
+        double anyC = Math.min(40, boilC / 2);
+        return LoopTable.of(design.circuit(anyC), design.circuitFireOut(anyC), heating, boilC);
+    }
+
+    private static LayerPlan layers(Design design, Pace pace) {
+        Tank tank = design.tank();
+        double boreM = Math.max(
+                TubeTable.require("coldLegs.tube", design.coldLegs().get(0).tube())
+                        .boreM(),
+                TubeTable.require(
+                                "hotLegs.tube",
+                                design.hotLegs()
+                                        .get(design.hotLegs().size() - 1)
+                                        .tube())
+                        .boreM());
+        Ports ports = new Ports(tank.coldPortM(), tank.returnPortM(), tank.drawPortM(), tank.waterlineM(), boreM);
+        double boilC = Saturation.tempC(Atmosphere.pressurePa(design.site().altitudeM()));
+        double startC = Math.min(boilC, design.site().coldSupplyC());
+        UprightCylinder shape = new UprightCylinder(tank.volumeL() * PER_THOUSAND, tank.heightM());
+        return new LayerPlan(shape, ports, pace.layers(), startC, boilC);
+    }
+
+    private static Optional<WindowYear> window(Design design) {
+        return design.window().map(window -> {
+            Site site = design.site();
+            Place place = new Place(site.latitudeDeg(), site.longitudeDeg(), site.altitudeM(), site.utcOffsetH());
+            Climate climate = new Climate(
+                    site.monthly().globalKWhPerM2Day(), site.monthly().meanAirC());
+            Facing facing = new Facing(window.tiltDeg(), window.azimuthDeg());
+            Window panes = Window.salvaged(window.panes(), window.gapMm() * PER_THOUSAND, window.absorptance(), facing);
+            return WindowYear.of(SkyYear.of(place, climate, SKY_STEP_MIN), panes);
+        });
+    }
+
+    private static List<PlannedDraw> draws(Design design) {
+        return design.use().stream()
+                .filter(use -> use.litres() >= DrawOff.LITRES.low())
+                .map(use -> planned(design, use))
+                .sorted(Comparator.comparingDouble(planned -> planned.draw().atH()))
+                .toList();
+    }
+
+    private static PlannedDraw planned(Design design, Use use) {
+        // 24 o'clock is the first minute of the day.
+        DrawOff draw = new DrawOff(use.atH() % 24, use.litres(), use.mixedC(), use.tap());
+        double waterlineM = design.tank().waterlineLevelM();
+        boolean runs =
+                design.taps().stream().anyMatch(tap -> tap.name().equals(use.tap()) && tap.levelM() < waterlineM);
+        return new PlannedDraw(draw, runs);
+    }
+
+    /** Faults of a room's own records, told with the path they have in the design. */
+    private static <T> T repathed(String prefix, Supplier<T> made) {
+        try {
+            return made.get();
+        } catch (RefusedException refused) {
+            throw new RefusedException(refused.faults().stream()
+                    .map(fault -> new Fault(prefix + fault.path(), fault.given(), fault.allowed(), fault.why()))
+                    .toList());
+        }
+    }
+}

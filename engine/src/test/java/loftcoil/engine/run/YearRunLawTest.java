@@ -1,0 +1,222 @@
+package loftcoil.engine.run;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.lang.management.ManagementFactory;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Example;
+import loftcoil.engine.tank.WaterHeat;
+import org.junit.jupiter.api.Test;
+
+/** Conservation, convergence and limits of a year. */
+class YearRunLawTest {
+
+    private static final Design BOTHY = Example.orchardBothy();
+    private static final SystemPlan PLAN = plan(BOTHY);
+    private static final YearRun YEAR = YearRun.of(PLAN);
+
+    private static SystemPlan plan(Design design) {
+        return SystemPlan.of(design, Pace.USUAL, Heatings.of(design));
+    }
+
+    private static Design bothy(boolean fire, boolean window, boolean use) {
+        return new Design(
+                BOTHY.name(),
+                BOTHY.site(),
+                BOTHY.tank(),
+                BOTHY.coil(),
+                fire ? BOTHY.fire() : Optional.empty(),
+                BOTHY.coldLegs(),
+                BOTHY.hotLegs(),
+                window ? BOTHY.window() : Optional.empty(),
+                BOTHY.taps(),
+                use ? BOTHY.use() : List.of(),
+                BOTHY.notes());
+    }
+
+    @Test
+    void theAccountClosesForTheYearAndEachMonth() {
+        double moved = YEAR.energy().solarKWh() + YEAR.energy().coilKWh();
+        assertTrue(moved > 1000, "something moved");
+        assertEquals(0, YEAR.energy().gapKWh(), 1e-9 * moved);
+        for (MonthRow month : YEAR.months()) {
+            assertEquals(0, month.energy().gapKWh(), 1e-9 * moved, "month " + month.month());
+        }
+    }
+
+    @Test
+    void theMonthsAddUpToTheYear() {
+        assertEquals(12, YEAR.months().size());
+        List<ToDoubleFunction<EnergyBook>> parts = List.of(
+                EnergyBook::solarKWh,
+                EnergyBook::coilKWh,
+                EnergyBook::usedKWh,
+                EnergyBook::lossKWh,
+                EnergyBook::storedKWh);
+        for (ToDoubleFunction<EnergyBook> part : parts) {
+            double sum = YEAR.months().stream()
+                    .mapToDouble(month -> part.applyAsDouble(month.energy()))
+                    .sum();
+            assertEquals(part.applyAsDouble(YEAR.energy()), sum, 1e-6);
+        }
+        assertEquals(YEAR.woodKg(), sum(MonthRow::woodKg), 1e-6);
+        assertEquals(YEAR.shortfallKWh(), sum(MonthRow::shortfallKWh), 1e-6);
+        assertEquals(YEAR.boilingMin(), sum(MonthRow::boilingMin), 1e-6);
+    }
+
+    private static double sum(ToDoubleFunction<MonthRow> figure) {
+        return YEAR.months().stream().mapToDouble(figure).sum();
+    }
+
+    /** Four hours a day of 1.4 kg/h and 2 kW in the seven months named: plain multiplication. */
+    @Test
+    void woodAndCoilHeatFollowFromTheHours() {
+        double hours = 4 * (31 + 28 + 31 + 30 + 31 + 30 + 31);
+        assertEquals(1.4 * hours, YEAR.woodKg(), 1e-6);
+        assertEquals(2.0 * hours, YEAR.energy().coilKWh(), 1e-6);
+    }
+
+    /** What is wanted is heat of the draws above 10 °C; what is not used of it is short. */
+    @Test
+    void usedAndShortAreWhatIsWanted() {
+        double dailyJ = BOTHY.use().stream()
+                .mapToDouble(use -> new loftcoil.engine.use.DrawOff(use.atH(), use.litres(), use.mixedC(), use.tap())
+                        .wantedJ(BOTHY.site().coldSupplyC()))
+                .sum();
+        assertEquals(365 * dailyJ / 3.6e6, YEAR.energy().usedKWh() + YEAR.shortfallKWh(), 1e-6);
+        double litres = BOTHY.use().stream().mapToDouble(use -> use.litres()).sum();
+        Litres came = YEAR.litres();
+        assertEquals(365 * litres, came.asWanted() + came.tooCool() + came.missing(), 1e-6);
+    }
+
+    @Test
+    void halvingTheStepMovesNoFigureByHalfAPercent() {
+        YearRun finer = YearRun.of(PLAN.with(Pace.USUAL.withStepS(30)));
+        assertClose(YEAR, finer, 0.005);
+    }
+
+    /** The share that layers blur: twice as many move no main figure by half a percent, the shortfall by less than 2. */
+    @Test
+    void doublingTheLayersMovesTheMainFiguresLittle() {
+        YearRun finer = YearRun.of(PLAN.with(Pace.USUAL.withLayers(2 * Pace.USUAL.layers())));
+        assertEquals(
+                finer.energy().usedKWh(),
+                YEAR.energy().usedKWh(),
+                0.005 * finer.energy().usedKWh());
+        assertEquals(
+                finer.energy().lossKWh(),
+                YEAR.energy().lossKWh(),
+                0.005 * finer.energy().lossKWh());
+        assertEquals(finer.hottestC(), YEAR.hottestC(), 0.5);
+        assertEquals(finer.shortfallKWh(), YEAR.shortfallKWh(), 0.02 * finer.shortfallKWh());
+    }
+
+    private static void assertClose(YearRun a, YearRun b, double relative) {
+        List<ToDoubleFunction<YearRun>> figures = List.of(
+                run -> run.energy().solarKWh(),
+                run -> run.energy().coilKWh(),
+                run -> run.energy().usedKWh(),
+                run -> run.energy().lossKWh(),
+                run -> run.energy().losses().steam(),
+                run -> run.energy().losses().window(),
+                run -> run.energy().losses().tank(),
+                YearRun::shortfallKWh,
+                YearRun::woodKg,
+                YearRun::hottestC,
+                YearRun::boilingMin);
+        for (int i = 0; i < figures.size(); i++) {
+            double one = figures.get(i).applyAsDouble(a);
+            double other = figures.get(i).applyAsDouble(b);
+            assertTrue(one != 0, "figure " + i + " says something");
+            assertEquals(one, other, relative * Math.abs(one), "figure " + i);
+        }
+    }
+
+    /** The settled year: the tank ends as it began, since the days before it were under the same climate. */
+    @Test
+    void aYearEndsAsItBegan() {
+        assertEquals(0, YEAR.energy().storedKWh(), 1e-3);
+    }
+
+    @Test
+    void withoutUseNothingIsUsed() {
+        YearRun year = YearRun.of(plan(bothy(true, true, false)));
+        assertEquals(0, year.energy().usedKWh());
+        assertEquals(0, year.shortfallKWh());
+        assertEquals(YEAR.energy().solarKWh(), year.energy().solarKWh(), 1e-9);
+        assertTrue(year.energy().lossKWh() > YEAR.energy().lossKWh());
+    }
+
+    @Test
+    void withoutFireThereIsNoWoodAndWithoutPanesNoSun() {
+        YearRun cold = YearRun.of(plan(bothy(false, true, true)));
+        assertEquals(0, cold.woodKg());
+        assertEquals(0, cold.energy().coilKWh());
+        assertTrue(cold.energy().solarKWh() > 100);
+        assertTrue(cold.shortfallKWh() > YEAR.shortfallKWh());
+        YearRun dark = YearRun.of(plan(bothy(true, false, true)));
+        assertEquals(0, dark.energy().solarKWh());
+        assertEquals(0, dark.energy().losses().window());
+    }
+
+    /** With no heat at all the tank ends at what is around it, give or take what the rooms' warmth drifts in by the loop. */
+    @Test
+    void withNothingTheTankSettlesBetweenLoftAndRoom() {
+        DayRun day = DayRun.of(bothy(false, false, false), 6);
+        double low = Math.min(BOTHY.tank().aroundC(), BOTHY.site().roomC());
+        double high = Math.max(BOTHY.tank().aroundC(), BOTHY.site().roomC());
+        for (double tempC : day.tankC(0.5)) {
+            assertTrue(tempC > low - 0.2 && tempC < high + 0.2, tempC + " °C");
+        }
+    }
+
+    @Test
+    void moreHeatNeverLeavesLess() {
+        double before = 0;
+        for (double heatKW : new double[] {0, 0.5, 1, 2, 3}) {
+            YearRun year = YearRun.of(plan(BOTHY.withCoilHeatKW(heatKW)));
+            assertTrue(
+                    year.energy().usedKWh() >= before - 0.5,
+                    heatKW + " kW uses " + year.energy().usedKWh());
+            before = year.energy().usedKWh();
+        }
+    }
+
+    @Test
+    void theInnerStepAllocatesNothing() {
+        var threads = (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
+        SystemMarch march = new SystemMarch(PLAN);
+        for (int day = 0; day < 60; day++) {
+            march.day(day);
+        }
+        long thread = Thread.currentThread().getId();
+        long before = threads.getThreadAllocatedBytes(thread);
+        for (int day = 60; day < 160; day++) {
+            march.day(day);
+        }
+        long bytes = threads.getThreadAllocatedBytes(thread) - before;
+        // Asking for the count may itself cost a few bytes; 144,000 steps that allocated one object each would cost
+        // megabytes.
+        assertTrue(bytes < 4096, bytes + " bytes in 144,000 steps");
+    }
+
+    /** With the heat counted from 0 °C as one lump the tank holds what its layers hold. */
+    @Test
+    void heldHeatIsThatOfTheLayers() {
+        SystemMarch march = new SystemMarch(PLAN);
+        march.day(0);
+        double sum = 0;
+        for (int i = 0; i < march.tank().wet(); i++) {
+            sum += march.tank().massKg(i)
+                    * (WaterHeat.jPerKg(march.tank().tempC(i))
+                            - WaterHeat.jPerKg(BOTHY.site().coldSupplyC()));
+        }
+        assertEquals(sum, march.totals().heldJ(), 1e-6 * Math.abs(sum) + 1);
+        assertEquals(OptionalDouble.empty(), PLAN.refillAtH());
+    }
+}
