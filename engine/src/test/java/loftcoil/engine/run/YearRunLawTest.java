@@ -36,6 +36,7 @@ class YearRunLawTest {
                 window ? BOTHY.window() : Optional.empty(),
                 BOTHY.taps(),
                 use ? BOTHY.use() : List.of(),
+                BOTHY.safety(),
                 BOTHY.notes());
     }
 
