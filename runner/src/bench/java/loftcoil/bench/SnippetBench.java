@@ -1,22 +1,17 @@
 package loftcoil.bench;
 
-import java.io.File;
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import loftcoil.runner.chart.ChartDrawer;
 import loftcoil.runner.session.Outcome;
 import loftcoil.runner.session.Session;
 import loftcoil.runner.session.SessionSetup;
-import loftcoil.runner.session.SnippetClassPath;
 
 /**
  * Measures how long a snippet takes against bare JShell in the same process, on the same snippets in the same run, and
- * how long a redraw takes while a value is dragged. Runs in a Java machine of its own, warm, the two by turns.
+ * how long a redraw takes while a value is dragged. Warm, the two by turns.
  */
-public final class SnippetBench {
+final class SnippetBench {
 
     private static final int WARM_ROUNDS = 4;
     private static final int ROUNDS = 12;
@@ -24,28 +19,8 @@ public final class SnippetBench {
 
     private SnippetBench() {}
 
-    /** Without arguments starts a Java machine of its own; with any, measures in this one. */
-    public static void main(String[] args) throws IOException, InterruptedException {
-        if (args.length == 0) {
-            String path =
-                    SnippetClassPath.find().stream().map(Path::toString).collect(Collectors.joining(File.pathSeparator));
-            String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
-            int status = new ProcessBuilder(
-                            java, "-Djava.awt.headless=true", "-cp", path, SnippetBench.class.getName(), "here")
-                    .inheritIO()
-                    .start()
-                    .waitFor();
-            if (status != 0) {
-                throw new IllegalStateException("the benchmark ended with status " + status);
-            }
-            return;
-        }
-        System.out.printf(
-                "Java %s, %d processors, %s %s%n",
-                System.getProperty("java.version"),
-                Runtime.getRuntime().availableProcessors(),
-                System.getProperty("os.name"),
-                System.getProperty("os.arch"));
+    /** Measures and prints. */
+    static void run() {
         SessionSetup setup = SessionSetup.usual();
         try (Session session = Session.open(setup);
                 BareShell bare = new BareShell(setup)) {
