@@ -13,12 +13,12 @@ import loftcoil.engine.sheet.Drawing;
  */
 final class LoopSvg {
 
-    private static final double PX_PER_M = 130;
+    private static final double PX_PER_M = 120;
     private static final double MARGIN = 26;
-    private static final double LABELS_WIDTH = 196;
-    private static final double LINE_APART = 22;
+    private static final double LABELS_WIDTH = 218;
+    private static final double LINE_APART = 25;
     /** Baselines of text from its level: beside a dotted line, or above the solid line of the floor. */
-    private static final double BESIDE_LINE = 6;
+    private static final double BESIDE_LINE = 7;
 
     private static final double ABOVE_LINE = -7;
 
@@ -65,7 +65,7 @@ final class LoopSvg {
         double width = (drawing.bounds().rightM() - drawing.bounds().leftM()) * PX_PER_M + 2 * MARGIN + LABELS_WIDTH;
         svg.append(format(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.0f %.0f\" role=\"img\" class=\"lc-drawing\""
-                        + " font-family=\"system-ui, sans-serif\" font-size=\"19\" fill=\"none\">",
+                        + " font-family=\"system-ui, sans-serif\" font-size=\"22\" fill=\"none\">",
                 width, height));
         svg.append("<title>").append(escaped(title)).append("</title>");
         svg.append("<desc>").append(escaped(says)).append("</desc>");
@@ -119,8 +119,8 @@ final class LoopSvg {
                 tank.widthM() * PX_PER_M,
                 tank.heightM() * PX_PER_M));
         svg.append(format(
-                "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"middle\" class=\"lc-ink-fill\" fill=\"#1d2a30\">tank</text>",
-                x(tank.leftM() + tank.widthM() / 2), y(tank.baseM() + tank.heightM() / 2) + 6));
+                "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"middle\" font-size=\"15\" class=\"lc-ink-fill\" fill=\"#1d2a30\">tank</text>",
+                x(tank.leftM() + tank.widthM() / 2), y(tank.baseM() + tank.heightM() / 4)));
     }
 
     private void pipe(Drawing.Line line) {
@@ -130,12 +130,14 @@ final class LoopSvg {
         String look =
                 switch (line.role()) {
                     case COLD ->
-                        "class=\"lc-cold-stroke\" stroke=\"#1f6f9f\" stroke-width=\"5\" stroke-dasharray=\"12 3\"";
-                    case COIL -> "class=\"lc-coil-stroke\" stroke=\"#8a4b12\" stroke-width=\"7\"";
-                    case HOT -> "class=\"lc-hot-stroke\" stroke=\"#b3301c\" stroke-width=\"5\"";
+                        "class=\"lc-cold-stroke\" stroke=\"#1f6f9f\" stroke-width=\"5\" stroke-dasharray=\"16 4\" stroke-linecap=\"butt\"";
+                    case COIL ->
+                        "class=\"lc-coil-stroke\" stroke=\"#8a4b12\" stroke-width=\"7\" stroke-linecap=\"round\"";
+                    case HOT ->
+                        "class=\"lc-hot-stroke\" stroke=\"#b3301c\" stroke-width=\"5\" stroke-linecap=\"round\"";
                 };
         svg.append(format(
-                "<path d=\"%s\" %s stroke-linejoin=\"round\" stroke-linecap=\"round\"><title>%s</title></path>",
+                "<path d=\"%s\" %s stroke-linejoin=\"round\"><title>%s</title></path>",
                 points, look, escaped(line.name())));
     }
 

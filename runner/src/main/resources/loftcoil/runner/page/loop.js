@@ -1,7 +1,7 @@
 // The panel with the learner's own design. Others may ask to be told when it changes.
 import * as api from './api.js';
 import { clear, el, id, sign } from './dom.js';
-import { cropToLoop, drawn, figure } from './picture.js';
+import { drawn, figure } from './picture.js';
 
 const watchers = new Map();
 
@@ -33,12 +33,10 @@ function show(design) {
   }
 }
 
-/** The drawing without its labels, which would be too small here; it opens large with them. */
+/** The drawing beside the text; it opens large. */
 function small(design) {
-  const svg = drawn(design.picture);
-  cropToLoop(svg);
-  return el('button', { type: 'button', class: 'enlarge', onclick: () => large(design) }, svg,
-    el('span', {}, 'Show large, with levels'));
+  return el('button', { type: 'button', class: 'enlarge', onclick: () => large(design) }, drawn(design.picture),
+    el('span', {}, 'Show large'));
 }
 
 function large(design) {

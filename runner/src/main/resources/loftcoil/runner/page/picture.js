@@ -94,20 +94,6 @@ function setOwnIds(svg) {
   }
 }
 
-/** Cuts away the room for the labels beside a loop, where there is one. Works from the numbers, so also while folded away. */
-export function cropToLoop(svg) {
-  const [left, top, width, height] = (svg.getAttribute('viewBox') || '').split(/[\s,]+/).map(Number);
-  const ends = [...svg.querySelectorAll('.lc-hot-stroke, .lc-cold-stroke, .lc-coil-stroke')]
-    .flatMap((pipe) => [...(pipe.getAttribute('d') || '').matchAll(/[ML]\s*(-?[\d.]+)[\s,]/g)].map((point) => Number(point[1])));
-  for (const box of svg.querySelectorAll('.lc-water-fill')) {
-    ends.push(Number(box.getAttribute('x')) + Number(box.getAttribute('width')));
-  }
-  const right = Math.max(...ends) + 24;
-  if (ends.length && right > left && right < left + width) {
-    svg.setAttribute('viewBox', `${left} ${top} ${right - left} ${height}`);
-  }
-}
-
 function fit(svg) {
   const size = (name) => Number.parseFloat(svg.getAttribute(name)) || 0;
   if (!svg.getAttribute('viewBox') && size('width') && size('height')) {
