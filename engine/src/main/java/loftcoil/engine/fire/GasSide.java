@@ -9,7 +9,7 @@ import loftcoil.engine.heat.GreyRadiation;
 /**
  * What a coil with a surface of even temperature takes from the gas that sweeps over it: {@code m (h(gas) − h(surface)) (1 −
  * exp(−NTU))}, NTU from convection across a tube (Churchill and Bernstein, properties at the mean of gas and surface) and the
- * glow of gas and flame at the mean gas temperature. Half the surface being grey is counted by (1 + ε)/2, Hottel's rule for
+ * glow of gas and flame, both at the logarithmic mean of the gas temperature. Half the surface being grey is counted by (1 + ε)/2, Hottel's rule for
  * sooty walls. Never more than the gas holds above the surface.
  */
 final class GasSide {
@@ -28,8 +28,8 @@ final class GasSide {
     private final GasRadiation glow;
     private final double beforeC;
     private final double enthalpyBefore;
-    /** Where the last search ended: the next begins there. */
-    private double afterC;
+    /** Mean over first difference of gas and surface where the last search ended: the next begins there. */
+    private double meanPart = 0.7;
 
     GasSide(CoilInFire fire) {
         this.coil = fire.coil();
@@ -43,7 +43,6 @@ final class GasSide {
                 new GasRadiation(gas.carbonDioxide() * atmospheres, gas.waterVapour() * atmospheres, size.meanBeamM());
         this.beforeC = fire.gasBeforeC();
         this.enthalpyBefore = gas.enthalpyJPerKg(beforeC);
-        this.afterC = beforeC / 2;
     }
 
     /** Heat taken by a surface at this temperature, no hotter than the gas, W. */
@@ -57,14 +56,16 @@ final class GasSide {
         double taken = 0;
         // The film changes little with the mean gas temperature: repeating it settles quickly.
         for (int i = 0; i < MOST_ROUNDS; i++) {
-            double ntu = filmWPerM2K((beforeC + afterC) / 2, surfaceC) * area / heatPerK;
-            double next = flueKgPerS * held * -Math.expm1(-ntu);
+            double meanC = surfaceC + (beforeC - surfaceC) * meanPart;
+            double ntu = filmWPerM2K(meanC, surfaceC) * area / heatPerK;
+            double cooled = -Math.expm1(-ntu);
+            double next = flueKgPerS * held * cooled;
+            meanPart = ntu < 1e-9 ? 1 : cooled / ntu;
             boolean settled = Math.abs(next - taken) <= 1e-10 * flueKgPerS * held;
             taken = next;
             if (settled) {
                 break;
             }
-            afterC = gas.tempC(enthalpyBefore - taken / flueKgPerS);
         }
         return taken;
     }

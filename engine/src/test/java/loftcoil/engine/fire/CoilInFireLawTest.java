@@ -185,7 +185,8 @@ class CoilInFireLawTest {
     /** Endless tube: the gas leaves as cold as the tube, and the coil has all the gas held above it. */
     @Example
     void endlessTubeTakesAllTheGasHolds() {
-        CoilInFire fire = TestFires.with(TestFires.burn(), 50);
+        Firebox narrow = Firebox.common(TestFires.ROOM).withSize(FireboxSize.COMMON.withPassageM2(0.004));
+        CoilInFire fire = new CoilInFire(TestFires.coil(50), TestFires.burn(), narrow);
         CoilHeat heat = fire.at(0.5, 20);
         assertEquals(heat.surfaceC(), heat.gasAfterC(), 0.01);
         FlueGas gas = fire.burn().flueGas();
