@@ -25,6 +25,8 @@ final class DesignFaults {
     private static final KnownNames APPLIANCES = new KnownNames(
             "appliance", InletNeed.all().stream().map(InletNeed::name).toList());
 
+    private static final Allowed TANK_ABOVE_ROAD = new Allowed(0, 6, "m");
+
     private final List<Fault> faults = new ArrayList<>();
 
     private DesignFaults() {}
@@ -44,6 +46,12 @@ final class DesignFaults {
         found.taps(design.taps());
         found.use(design.use(), design.taps());
         design.safety().ifPresent(safety -> found.faults.addAll(SafetyFaults.of(safety)));
+        design.safety().flatMap(Safety::structure).flatMap(Structure::wheels).ifPresent(wheels -> {
+            double aboveRoadM = wheels.floorAboveRoadM()
+                    + design.tank().baseM()
+                    + design.tank().heightM() / 2;
+            found.range("safety.structure.wheels: middle of the tank above the road", TANK_ABOVE_ROAD, aboveRoadM);
+        });
         found.faults.addAll(GeometryFaults.of(design));
         return found.faults;
     }

@@ -1,8 +1,11 @@
 package loftcoil.engine.sheet;
 
 import java.util.List;
+import loftcoil.engine.caution.Ask;
 import loftcoil.engine.caution.Caution;
-import loftcoil.engine.caution.LoopCautions;
+import loftcoil.engine.caution.CautionFacts;
+import loftcoil.engine.caution.CautionReport;
+import loftcoil.engine.caution.Cautions;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.FlowSearch;
@@ -13,16 +16,21 @@ import loftcoil.engine.loop.FlowSearch;
  * @param design the design
  * @param loop figures of the loop
  * @param tank figures of the tank
- * @param cautions what can hurt somebody; empty where nothing was found
+ * @param report what can hurt somebody, and what would have to be known to tell
  */
-public record Sheet(Design design, LoopFigures loop, TankFigures tank, List<Caution> cautions) {
+public record Sheet(Design design, LoopFigures loop, TankFigures tank, CautionReport report) {
 
     /** Tank temperature where none is asked for, °C. */
     public static final double USUAL_TANK_C = 40;
 
-    /** Keeps a copy of the cautions. */
-    public Sheet {
-        cautions = List.copyOf(cautions);
+    /** What can hurt somebody; empty where nothing was found. */
+    public List<Caution> cautions() {
+        return report.cautions();
+    }
+
+    /** What the design does not say and that decides over a danger. */
+    public List<Ask> asks() {
+        return report.asks();
     }
 
     /**
@@ -39,7 +47,7 @@ public record Sheet(Design design, LoopFigures loop, TankFigures tank, List<Caut
                 design,
                 LoopFigures.of(design, lit, tankC),
                 TankFigures.of(design.tank()),
-                LoopCautions.of(design, circuit, lit));
+                Cautions.of(CautionFacts.steady(design, circuit, lit)));
     }
 
     /** Computes a design with the tank at {@link #USUAL_TANK_C}. */

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
+import loftcoil.engine.caution.Ask;
 import loftcoil.engine.caution.Caution;
 
 /**
@@ -29,6 +30,10 @@ public final class SheetJson {
                     .put("severity", caution.severity().toString().toLowerCase(Locale.ROOT))
                     .put("text", caution.text())
                     .put("source", caution.source());
+        }
+        ArrayNode asks = out.putArray("asks");
+        for (Ask ask : sheet.asks()) {
+            asks.addObject().put("field", ask.field()).put("text", ask.text());
         }
         return out.toPrettyString() + "\n";
     }

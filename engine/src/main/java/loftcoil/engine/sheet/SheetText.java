@@ -41,6 +41,11 @@ public final class SheetText {
             lines.add("  none raised by the figures computed so far");
         }
         sheet.cautions().forEach(this::caution);
+        if (!sheet.asks().isEmpty()) {
+            lines.add("");
+            lines.add("Not said in the design");
+            sheet.asks().forEach(ask -> wrapped("  ", ask.text() + " (" + ask.field() + ")"));
+        }
     }
 
     private void flow(SteadyFlow flow) {

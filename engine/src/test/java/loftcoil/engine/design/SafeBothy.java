@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 
 /** The invented bothy with everything said that there is to say on safety, and nothing dangerous in it. */
 public final class SafeBothy {
@@ -49,7 +50,32 @@ public final class SafeBothy {
 
     /** The JSON of {@link #with}, which need not be a good design. */
     public static String jsonWith(String pointer, String valueJson) {
+        return jsonEdited(List.of(pointer, valueJson));
+    }
+
+    /**
+     * The design with several fields changed.
+     *
+     * @param edits pointer, value, pointer, value …
+     */
+    public static Design edited(List<String> edits) {
+        return DesignJson.read(jsonEdited(edits));
+    }
+
+    /** The design standing on the ground. */
+    public static Design unwheeled() {
+        return with("/safety/structure/wheels", "null");
+    }
+
+    private static String jsonEdited(List<String> edits) {
         ObjectNode root = tree();
+        for (int i = 0; i < edits.size(); i += 2) {
+            edit(root, edits.get(i), edits.get(i + 1));
+        }
+        return root.toString();
+    }
+
+    private static void edit(ObjectNode root, String pointer, String valueJson) {
         int cut = pointer.lastIndexOf('/');
         JsonNode owner = root.at(pointer.substring(0, cut));
         if (!(owner instanceof ObjectNode object)) {
@@ -60,7 +86,6 @@ public final class SafeBothy {
         } catch (JsonProcessingException unreadable) {
             throw new IllegalArgumentException(valueJson, unreadable);
         }
-        return root.toString();
     }
 
     private static ObjectNode tree() {

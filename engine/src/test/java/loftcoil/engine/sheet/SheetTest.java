@@ -64,7 +64,7 @@ class SheetTest {
 
     @Test
     void eachDangerRaisesItsOwnCaution() {
-        assertEquals(List.of("LC-STILL", "LC-SIPHON"), codes(BOTHY.withTankBaseM(-1.5)));
+        assertEquals(List.of("LC-TANK-LOW"), codes(BOTHY.withTankBaseM(-1.5)));
         assertEquals(
                 List.of("LC-BOIL"), codes(BOTHY.withLoopTube("EN1057 15x0.7").withCoilHeatKW(20)));
         List<Leg> cold = BOTHY.coldLegs();
@@ -85,7 +85,7 @@ class SheetTest {
         assertTrue(hotter.loop().circulates(), hotter.loop().words());
         assertTrue(hotter.loop().boilMarginK() < 10);
         assertEquals(
-                List.of("LC-BOIL-NEAR"),
+                List.of("LC-BOIL-NEAR", "LC-SCALD"),
                 hotter.cautions().stream().map(Caution::code).toList());
         assertTrue(sheet.loop().circulates());
     }

@@ -1,0 +1,73 @@
+package loftcoil.engine.caution;
+
+import java.util.List;
+import java.util.Optional;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Safety;
+import loftcoil.engine.loop.Circuit;
+import loftcoil.engine.loop.FlowSearch;
+
+/**
+ * Everything the rules look at. Year and fire are there only where they were computed; the rules that need them stay silent
+ * otherwise, or use the steady figures.
+ *
+ * @param design a checked design
+ * @param circuit its loop with the fire lit
+ * @param lit what the search of that loop found
+ * @param harder the loop under harder conditions, worst last
+ * @param year figures of the year; empty where it was not computed
+ * @param fire figures of the fire; empty where it was not computed
+ */
+public record CautionFacts(
+        Design design,
+        Circuit circuit,
+        FlowSearch lit,
+        List<HarderCase> harder,
+        Optional<YearFacts> year,
+        Optional<FireFacts> fire) {
+
+    /** Keeps a copy of the cases. */
+    public CautionFacts {
+        harder = List.copyOf(harder);
+    }
+
+    /** The facts of a loop in one steady state. */
+    public static CautionFacts steady(Design design, Circuit circuit, FlowSearch lit) {
+        return new CautionFacts(design, circuit, lit, List.of(), Optional.empty(), Optional.empty());
+    }
+
+    /** The same with the loop under harder conditions. */
+    public CautionFacts withHarder(List<HarderCase> cases) {
+        return new CautionFacts(design, circuit, lit, cases, year, fire);
+    }
+
+    /** The same with figures of the year. */
+    public CautionFacts withYear(YearFacts figures) {
+        return new CautionFacts(design, circuit, lit, harder, Optional.of(figures), fire);
+    }
+
+    /** The same with figures of the fire. */
+    public CautionFacts withFire(FireFacts figures) {
+        return new CautionFacts(design, circuit, lit, harder, year, Optional.of(figures));
+    }
+
+    /** What the design says on safety. */
+    Safety safety() {
+        return design.safety().orElse(Safety.UNSAID);
+    }
+
+    /** Hottest water the taps can be given: of the year, or the tank of the steady state, °C. */
+    double hottestDrawC() {
+        return year.map(YearFacts::hottestDrawC).orElse(circuit.setting().tankC());
+    }
+
+    /** Whether the coil takes heat at all. */
+    boolean heated() {
+        return circuit.setting().firing().heatW() > 0;
+    }
+
+    /** Whether the coil stands as high as the port its hot water should rise to. */
+    boolean tankBelowCoil() {
+        return design.tank().returnPortLevelM() <= design.coil().outletM();
+    }
+}

@@ -1,0 +1,9 @@
+package loftcoil.engine.caution;
+
+/**
+ * What a computed fire says about dangers.
+ *
+ * @param flueTopC temperature of the flue gas at the top of the flue, °C
+ * @param fuelKW heat in the wood burnt, kW
+ */
+public record FireFacts(double flueTopC, double fuelKW) {}

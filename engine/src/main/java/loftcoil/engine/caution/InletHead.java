@@ -1,0 +1,33 @@
+package loftcoil.engine.caution;
+
+import loftcoil.engine.design.Tap;
+import loftcoil.engine.supply.InletNeed;
+import loftcoil.engine.water.Water;
+
+/** An appliance that has less pressure than its inlet valve needs. */
+final class InletHead implements CautionRule {
+
+    private static final double GRAVITY = 9.80665;
+    private static final double PA_PER_KPA = 1000;
+
+    @Override
+    public void look(CautionFacts facts, Findings findings) {
+        double density = Water.densityKgPerM3(facts.design().site().coldSupplyC());
+        for (Tap tap : facts.design().taps()) {
+            double headM = facts.design().tank().waterlineLevelM() - tap.levelM();
+            double kPa = density * GRAVITY * headM / PA_PER_KPA;
+            tap.appliance()
+                    .flatMap(InletNeed::find)
+                    .filter(need -> kPa < need.leastKPa())
+                    .ifPresent(need -> findings.caution(
+                            "LC-INLET",
+                            "At '%s' the waterline stands %.2f m above the inlet: %.0f kPa. A %s wants %.0f kPa: it fills"
+                                    + " slowly, gives up, or its valve does not close.",
+                            tap.name(),
+                            headM,
+                            kPa,
+                            need.name(),
+                            need.leastKPa()));
+        }
+    }
+}

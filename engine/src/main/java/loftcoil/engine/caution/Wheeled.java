@@ -1,0 +1,57 @@
+package loftcoil.engine.caution;
+
+import loftcoil.engine.design.Structure;
+import loftcoil.engine.design.Tank;
+import loftcoil.engine.design.Wheels;
+import loftcoil.engine.tank.Dwelling;
+import loftcoil.engine.tank.TankPlace;
+import loftcoil.engine.tank.WheelLoad;
+
+/** A full tank high in a dwelling on wheels. */
+final class Wheeled implements CautionRule {
+
+    /** Least side tilt it must stand, degrees; UN Regulation 111, from memory. */
+    static final double LEAST_TILT_DEG = 23;
+
+    private static final double NEWTON_PER_KG = 9.80665;
+
+    @Override
+    public void look(CautionFacts facts, Findings findings) {
+        facts.safety()
+                .structure()
+                .flatMap(Structure::wheels)
+                .ifPresent(wheels -> judge(wheels, load(wheels, facts.design().tank()), findings));
+    }
+
+    static WheelLoad load(Wheels wheels, Tank tank) {
+        Dwelling dwelling = new Dwelling(
+                wheels.massKg(), wheels.centreHeightM(), wheels.centreAheadM(), wheels.hitchAheadM(), wheels.trackM());
+        double centreM = wheels.floorAboveRoadM() + tank.baseM() + tank.heightM() / 2;
+        return WheelLoad.of(
+                dwelling, RoofLoad.full(tank), new TankPlace(centreM, wheels.tankAheadM(), wheels.tankAsideM()));
+    }
+
+    private static void judge(Wheels wheels, WheelLoad load, Findings findings) {
+        if (load.tipsAtDeg() < LEAST_TILT_DEG) {
+            findings.caution(
+                    "LC-TIP",
+                    "With the tank full the dwelling tips over at a side tilt of %.0f degrees; it should stand %.0f. Drain"
+                            + " it before every move, and stand it level.",
+                    load.tipsAtDeg(),
+                    LEAST_TILT_DEG);
+        } else if (load.hitchN() < 0) {
+            findings.caution(
+                    "LC-TIP",
+                    "With the tank full the hitch lifts (%.0f kg): the dwelling tips backward off its stand.",
+                    load.hitchN() / NEWTON_PER_KG);
+        }
+        double axleKg = load.axleN() / NEWTON_PER_KG;
+        if (axleKg > wheels.axleLimitKg()) {
+            findings.caution(
+                    "LC-AXLE",
+                    "With the tank full the axle carries %.0f kg; its plate allows %.0f kg.",
+                    axleKg,
+                    wheels.axleLimitKg());
+        }
+    }
+}

@@ -1,0 +1,235 @@
+package loftcoil.engine.caution;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Example;
+import loftcoil.engine.design.Leg;
+import loftcoil.engine.design.SafeBothy;
+import loftcoil.engine.loop.Circuit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Both ways: what is safe raises nothing, and one change of it raises its own caution and no other. */
+class CautionsTest {
+
+    private static final YearFacts MILD_YEAR = new YearFacts(74, 12, 74, -11, 2);
+    private static final FireFacts WARM_FLUE = new FireFacts(190, 6);
+
+    @Test
+    void aDesignThatSaysAllAndHasNoDangerRaisesAndAsksNothing() {
+        assertEquals(new CautionReport(List.of(), List.of()), Cautions.of(steady(SafeBothy.design(), 40)));
+        assertEquals(new CautionReport(List.of(), List.of()), Cautions.of(full(SafeBothy.design())));
+    }
+
+    @Test
+    void aDesignThatSaysNothingIsAskedAndNotAccused() {
+        CautionReport report = Cautions.of(steady(Example.orchardBothy(), 40));
+        assertEquals(List.of(), report.cautions());
+        assertEquals(
+                List.of(
+                        "safety.vent",
+                        "safety.coldFeed",
+                        "safety.absence",
+                        "safety.materials",
+                        "safety.structure",
+                        "safety.flue",
+                        "safety.fireRoom"),
+                report.asks().stream().map(Ask::field).toList());
+    }
+
+    @Test
+    void withoutFireNoFluesAreAskedFor() {
+        List<String> fields = Cautions.of(steady(Example.orchardBothy().withCoilHeatKW(0), 40)).asks().stream()
+                .map(Ask::field)
+                .toList();
+        assertFalse(fields.contains("safety.flue") || fields.contains("safety.fireRoom"), fields.toString());
+    }
+
+    static Stream<Arguments> changes() {
+        return Stream.of(
+                change("LC-VENT-NONE", "/safety/vent", "{\"kind\": \"none\"}"),
+                change("LC-SEALED", "/safety/vent", "{\"kind\": \"sealed\"}"),
+                change("LC-VENT-VALVE", "/safety/vent/valve", "true"),
+                change("LC-VENT-BORE", "/safety/vent/tube", "\"EN1057 15x0.7\""),
+                change("LC-VENT-LOW", "/safety/vent/aboveWaterlineM", "0.2"),
+                change("LC-FEED-VALVE", "/safety/coldFeed/valve", "true"),
+                change("LC-BACKFLOW", "/safety/coldFeed/airGapMm", "25"),
+                change("LC-SCALD", "/taps/0/mixerC", "null"),
+                change("LC-SCALD", "/taps/2/mixerC", "50"),
+                change("LC-VALVE", "/coil/fittings", "{\"ball\": 1}"),
+                change("LC-FROST-LOOP", "/coldLegs/0/aroundFireOutC", "-4"),
+                change("LC-FROST-TANK", "/tank/aroundC", "-2"),
+                change("LC-FROST-EMPTY", "/safety/absence", "{\"months\": [1, 2], \"drained\": false}"),
+                change("LC-DRY-FIRE", "/safety/absence/months", "[11, 12]"),
+                change("LC-ANTIFREEZE", "/safety/antifreeze", "true"),
+                change("LC-METALS", "/safety/materials/tank", "\"galvanised steel\""),
+                change("LC-METALS", "/safety/materials/inLoop", "[\"brass\", \"plain steel\"]"),
+                change("LC-PLASTIC", "/safety/materials/tank", "\"plastic\""),
+                change(
+                        "LC-PLASTIC",
+                        "/safety/materials/plasticPipes",
+                        "[{\"name\": \"to the sink\", \"inLoop\": false, \"fromHeaterM\": 0.4}]"),
+                change(
+                        "LC-PLASTIC",
+                        "/safety/materials/plasticPipes",
+                        "[{\"name\": \"return\", \"inLoop\": true, \"fromHeaterM\": 3}]"),
+                change("LC-ROOF-LOAD", "/safety/structure/loadLimitKg", "120"),
+                change("LC-ROOF-BEARERS", "/safety/structure/bearers", "1"),
+                change("LC-TIP", "/safety/structure/wheels/trackM", "1.0"),
+                change("LC-TIP", "/safety/structure/wheels/tankAheadM", "-8"),
+                change("LC-AXLE", "/safety/structure/wheels/axleLimitKg", "2000"),
+                change("LC-FLUE-NEAR", "/safety/flue/flueToCombustibleMm", "300"),
+                change("LC-FLUE-NEAR", "/safety/flue/flueNeedsMm", "600"),
+                change("LC-HEATER-NEAR", "/safety/flue/heaterToCombustibleMm", "500"),
+                change("LC-FLUE-LOW", "/safety/flue/topAboveRoofM", "0.5"),
+                change("LC-CO-ALARM", "/safety/fireRoom/carbonMonoxideAlarm", "false"),
+                change("LC-CO-AIR", "/safety/fireRoom/airOpeningCm2", "10"),
+                change("LC-CO-FAN", "/safety/fireRoom/extractFan", "true"),
+                change("LC-WET-WOOD", "/fire/moisturePct", "30"),
+                change("LC-INLET", "/taps/2/appliance", "\"washing machine\""),
+                change("LC-OVERFLOW", "/tank/waterlineM", "0.69"),
+                change("LC-DRY-COVER", "/tank/waterlineM", "0.40", "/tank/drawPortM", "0.38"),
+                change("LC-DRY-DRAW", "/tank/drawPortM", "0.2", "/safety/coldFeed/kind", "\"by hand\""));
+    }
+
+    @ParameterizedTest
+    @MethodSource("changes")
+    void oneChangeRaisesItsOwnCautionAndNoOther(String code, List<String> edits) {
+        CautionReport report = Cautions.of(full(SafeBothy.edited(edits)));
+        assertEquals(List.of(code), codes(report));
+        assertEquals(List.of(), report.asks());
+        assertTrue(report.cautions().get(0).text().matches("(?s).*\\w.*First comes the word of: .*"));
+    }
+
+    static Stream<Arguments> otherFacts() {
+        Design safe = SafeBothy.design();
+        List<Leg> cold = safe.coldLegs();
+        Leg flue = safe.hotLegs().get(0);
+        Leg last = safe.hotLegs().get(1);
+        CautionFacts usual = steady(safe, 40);
+        Circuit weak = safe.withLoopTube("EN1057 15x0.7").withCoilHeatKW(20).circuit(40);
+        Leg foam = new Leg(
+                flue.name(),
+                flue.tube(),
+                flue.lengthM(),
+                flue.riseM(),
+                flue.fittings(),
+                cold.get(0).lagging(),
+                160,
+                flue.aroundFireOutC());
+        return Stream.of(
+                Arguments.of("LC-TANK-LOW", full(SafeBothy.unwheeled().withTankBaseM(-1.5))),
+                Arguments.of("LC-BOIL", full(safe.withLoopTube("EN1057 15x0.7").withCoilHeatKW(20))),
+                Arguments.of("LC-BOIL-NEAR", steady(safe.withCoilHeatKW(3), 82)),
+                Arguments.of(
+                        "LC-BOIL-HARD", usual.withHarder(List.of(new HarderCase("with more fire", weak.search())))),
+                Arguments.of("LC-BOIL-TANK", usual.withYear(new YearFacts(96, 12, 74, -11, 2))),
+                Arguments.of("LC-STILL", full(chilledRiser())),
+                Arguments.of("LC-AIR", full(safe.withLegs(cold, List.of(flue.withRiseM(2.0), last.withRiseM(-0.2))))),
+                Arguments.of(
+                        "LC-AIR",
+                        full(safe.withLegs(
+                                List.of(cold.get(0).withRiseM(-2.0), cold.get(1).withRiseM(0.1)),
+                                List.of(flue, last)))),
+                Arguments.of(
+                        "LC-SIPHON", full(safe.withLegs(cold, List.of(flue.withRiseM(2.4), last.withRiseM(-0.6))))),
+                Arguments.of("LC-LAGGING-HOT", full(safe.withLegs(cold, List.of(foam, last)))),
+                Arguments.of(
+                        "LC-HOT-PIPE", full(safe.withLegs(cold, List.of(flue, last.withLagging(Optional.empty()))))),
+                Arguments.of("LC-LEGIONELLA", usual.withYear(new YearFacts(50, 12, 50, -11, 40))),
+                Arguments.of("LC-FROST-WINDOW", usual.withYear(new YearFacts(74, 1, 74, -11, 2))),
+                Arguments.of("LC-CREOSOTE", usual.withFire(new FireFacts(95, 6))));
+    }
+
+    @ParameterizedTest
+    @MethodSource("otherFacts")
+    void oneOtherFactRaisesItsOwnCautionAndNoOther(String code, CautionFacts facts) {
+        CautionReport report = Cautions.of(facts);
+        assertEquals(List.of(code), codes(report));
+        assertEquals(List.of(), report.asks());
+    }
+
+    @Test
+    void whatIsOnlyNearlyDangerousRaisesNothing() {
+        CautionFacts usual = steady(SafeBothy.design(), 40);
+        assertEquals(List.of(), codes(Cautions.of(steady(SafeBothy.design().withCoilHeatKW(3), 40))));
+        assertEquals(
+                List.of(),
+                codes(Cautions.of(usual.withHarder(List.of(new HarderCase("with the same fire", usual.lit()))))));
+        assertEquals(List.of(), codes(Cautions.of(usual.withYear(new YearFacts(92, 4, 92, -11, 6.9)))));
+        assertEquals(List.of(), codes(Cautions.of(usual.withFire(new FireFacts(122, 10.8)))));
+    }
+
+    /** A level coil, then forty metres of level bare pipe through a cool cellar: what rises to the tank is cold. */
+    private static Design chilledRiser() {
+        String legs =
+                """
+                [{"name": "through the cellar", "tube": "EN1057 22x0.9", "lengthM": 40, "riseM": 0, "aroundC": 5},
+                 {"name": "up to the tank", "tube": "EN1057 22x0.9", "lengthM": 2.5, "riseM": 2.2, "aroundC": 5}]
+                """;
+        return SafeBothy.edited(List.of("/coil/outletM", "0.35", "/coil/heatKW", "0.05", "/hotLegs", legs));
+    }
+
+    @Test
+    void childrenAreScaldedSooner() {
+        CautionFacts adults = full(SafeBothy.with("/taps/0/mixerC", "47"));
+        assertEquals(List.of(), codes(Cautions.of(adults)));
+        Design children = SafeBothy.edited(List.of("/taps/0/mixerC", "47", "/safety/childrenOrFrail", "true"));
+        assertEquals(List.of("LC-SCALD"), codes(Cautions.of(full(children))));
+        Design unsaid = SafeBothy.edited(List.of("/taps/0/mixerC", "47", "/safety/childrenOrFrail", "null"));
+        assertEquals(
+                List.of("safety.childrenOrFrail"),
+                Cautions.of(full(unsaid)).asks().stream().map(Ask::field).toList());
+    }
+
+    @Test
+    void theScaldTextGivesTheTimeToABurn() {
+        CautionFacts facts = full(SafeBothy.with("/taps/0/mixerC", "60"));
+        String text = Cautions.of(facts).cautions().get(0).text();
+        assertTrue(text.contains("60 °C reaches 'kitchen sink'") && text.contains("6.0 s"), text);
+    }
+
+    /** Nothing heats a coil without heat: still water is then no danger. */
+    @Test
+    void aStandingLoopWithoutFireIsNoDanger() {
+        assertEquals(List.of(), codes(Cautions.of(steady(SafeBothy.design().withCoilHeatKW(0), 40))));
+    }
+
+    @Test
+    void everyCautionOfTheTableIsRaisedByATest() {
+        Set<String> raised = Stream.concat(changes(), otherFacts())
+                .map(one -> (String) one.get()[0])
+                .collect(Collectors.toCollection(TreeSet::new));
+        assertEquals(
+                CautionKind.all().stream().map(CautionKind::code).collect(Collectors.toCollection(TreeSet::new)),
+                raised);
+    }
+
+    static CautionFacts full(Design design) {
+        return steady(design, 40).withYear(MILD_YEAR).withFire(WARM_FLUE);
+    }
+
+    static CautionFacts steady(Design design, double tankC) {
+        Circuit circuit = design.circuit(tankC);
+        return CautionFacts.steady(design, circuit, circuit.search());
+    }
+
+    static List<String> codes(CautionReport report) {
+        return report.cautions().stream().map(Caution::code).toList();
+    }
+
+    private static Arguments change(String code, String... edits) {
+        return Arguments.of(code, List.of(edits));
+    }
+}
