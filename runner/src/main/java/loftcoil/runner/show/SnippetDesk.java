@@ -55,7 +55,8 @@ final class SnippetDesk {
         return new Ran(outcome, before, here.add(snippet.id()));
     }
 
-    private void open(Lesson lesson) {
+    /** Makes ready for a lesson, so that its first run does not have to wait for a Java machine. */
+    synchronized void open(Lesson lesson) {
         if (!lesson.id().equals(lessonId)) {
             session.forget();
             here.clear();

@@ -20,6 +20,7 @@ public final class Workbench implements Bench {
     private final SnippetDesk snippets;
     private final ReckoningDesk reckoning;
     private final QuestionDesk questions;
+    private final Warming warming = new Warming();
 
     private Workbench(Course course, LearnerStore store, SessionSetup setup) {
         this.course = course;
@@ -40,7 +41,9 @@ public final class Workbench implements Bench {
      * @throws loftcoil.runner.session.SessionException where this Java cannot run snippets
      */
     public static Workbench open(Course course, ProgressFile files, SessionSetup setup, long newSeed) {
-        return new Workbench(course, new LearnerStore(files, newSeed), setup);
+        Workbench bench = new Workbench(course, new LearnerStore(files, newSeed), setup);
+        bench.warming.chart();
+        return bench;
     }
 
     @Override
@@ -71,6 +74,7 @@ public final class Workbench implements Bench {
     public View.Lesson lesson(String lessonId) {
         Lesson lesson = find(lessonId);
         store.update(progress -> progress.withLesson(lessonId));
+        warming.later(() -> snippets.open(lesson));
         int at = course.lessons().indexOf(lesson);
         return new View.Lesson(
                 lesson.id(),
@@ -167,6 +171,7 @@ public final class Workbench implements Bench {
 
     @Override
     public void close() {
+        warming.close();
         snippets.close();
         reckoning.close();
         store.close();
