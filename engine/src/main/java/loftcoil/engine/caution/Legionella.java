@@ -1,5 +1,7 @@
 package loftcoil.engine.caution;
 
+import java.util.Locale;
+
 /** Water that stands warm for long and is never hot enough to kill what grows in it. */
 final class Legionella implements CautionRule {
 
@@ -14,8 +16,30 @@ final class Legionella implements CautionRule {
                         "LC-LEGIONELLA",
                         "For %.0f days on end the tank holds water between 25 and 45 °C and is never kept at 60 °C for half"
                                 + " an hour: legionella grows in it, and spray from a rose or a tap carries it into the"
-                                + " lungs. Heat the whole tank through at least every %.0f days, or use it for no spray.",
+                                + " lungs. %s Heat the whole tank through at least every %.0f days, or use it for no"
+                                + " spray.",
                         year.longestWarmDays(),
+                        death(year.hottestTankC()),
                         MOST_DAYS));
+    }
+
+    private static String death(double hottestC) {
+        double lowC = LegionellaDeath.TEMPERATURE.low();
+        if (hottestC < lowC) {
+            return String.format(
+                    Locale.ROOT,
+                    "At the %.0f °C it reaches at most, little dies: that takes more than %.0f °C.",
+                    hottestC,
+                    lowC);
+        }
+        double atC = Math.min(hottestC, LegionellaDeath.TEMPERATURE.high());
+        return String.format(
+                Locale.ROOT,
+                "Nine in ten die in %.0f min at 50 °C, in %.0f min at 60 °C, and in %.1f min at the %.0f °C its hottest"
+                        + " layer once reaches.",
+                LegionellaDeath.ninetyPercentMin(50),
+                LegionellaDeath.ninetyPercentMin(60),
+                LegionellaDeath.ninetyPercentMin(atC),
+                hottestC);
     }
 }
