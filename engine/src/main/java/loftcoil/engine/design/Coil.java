@@ -13,7 +13,7 @@ import java.util.TreeMap;
  * @param inletM level of its inlet above the floor, m; −10 to 15
  * @param outletM level of its outlet above the floor, m; −10 to 15
  * @param fittings number of fittings by key
- * @param heatKW heat the water takes up, kW; 0 to 50
+ * @param heatKW heat the water takes up, kW; 0 to 50; empty where it is to be worked out from the fire
  */
 public record Coil(
         String tube,

@@ -6,7 +6,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import loftcoil.engine.fire.CoilInFire;
+import loftcoil.engine.fire.FireSpread;
+import loftcoil.engine.fire.LowMidHigh;
 import loftcoil.engine.loop.Circuit;
+import loftcoil.engine.supply.GravitySupply;
 
 /**
  * A whole design. Levels are metres above the finished floor. A design that came from {@link DesignJson#read},
@@ -41,6 +45,7 @@ public record Design(
         Map<String, String> notes) {
 
     private static final double BARE_GETS_MM = 19;
+    private static final double W_PER_KW = 1000;
 
     /** Keeps copies of the lists. */
     public Design {
@@ -79,6 +84,44 @@ public record Design(
      */
     public Circuit circuitFireOut(double tankC) {
         return LoopMaker.fireOut(checked(), tankC);
+    }
+
+    /** The fire with the coil in it, a common heater where the design does not say; empty where there is no fire. */
+    public Optional<CoilInFire> coilInFire() {
+        return fire.map(lit -> FireMaker.coilInFire(this, lit));
+    }
+
+    /** Heat of the coil: as stated where it is stated, else the best estimate from the fire. */
+    public CoilHeating coilHeating() {
+        if (coil.heatKW().isPresent()) {
+            return CoilHeating.stated(coil.heatKW().getAsDouble() * W_PER_KW);
+        }
+        return coilInFire().map(FireMaker::heating).orElse(CoilHeating.stated(0));
+    }
+
+    /**
+     * Heat of the coil with its spread, W: known where it is stated, else what the fire may give at least, best and most.
+     *
+     * @param flowKgPerS mass flow through the coil, kg/s
+     * @param inletC temperature of the water at the coil's inlet, °C
+     */
+    public LowMidHigh coilHeatW(double flowKgPerS, double inletC) {
+        if (coil.heatKW().isPresent()) {
+            return LowMidHigh.known(coil.heatKW().getAsDouble() * W_PER_KW);
+        }
+        return coilInFire()
+                .map(lit -> FireSpread.coilW(lit, FireMaker.water(flowKgPerS, inletC)))
+                .orElse(LowMidHigh.known(0));
+    }
+
+    /**
+     * The pipe from the full tank to one of the taps, that tap alone open.
+     *
+     * @param tap one of {@link #taps}
+     * @param waterC temperature of the water, °C; 0 to 110
+     */
+    public GravitySupply supply(Tap tap, double waterC) {
+        return SupplyMaker.of(this, tap, waterC);
     }
 
     /** The same design with the tank moved to this level, m above the floor; the longest rises follow. */

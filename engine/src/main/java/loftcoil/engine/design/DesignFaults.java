@@ -37,7 +37,7 @@ final class DesignFaults {
         found.name("name", design.name());
         found.site(design.site());
         found.tank(design.tank());
-        found.coil(design.coil());
+        found.coil(design);
         design.fire().ifPresent(found::fire);
         found.legs("coldLegs", design.coldLegs());
         found.legs("hotLegs", design.hotLegs());
@@ -53,6 +53,9 @@ final class DesignFaults {
             found.range("safety.structure.wheels: middle of the tank above the road", TANK_ABOVE_ROAD, aboveRoadM);
         });
         found.faults.addAll(GeometryFaults.of(design));
+        if (found.faults.isEmpty() && design.coil().heatKW().isEmpty()) {
+            design.fire().ifPresent(fire -> found.burning(design, fire));
+        }
         return found.faults;
     }
 
@@ -83,20 +86,22 @@ final class DesignFaults {
         range("tank.baseM", DesignRanges.LEVEL, tank.baseM());
         range("tank.emptyMassKg", DesignRanges.EMPTY_MASS, tank.emptyMassKg());
         range("tank.aroundC", DesignRanges.TANK_AROUND, tank.aroundC());
+        tank.refillAtH().ifPresent(hour -> range("tank.refillAtH", DesignRanges.HOUR, hour));
         lagging("tank.lagging", tank.lagging());
     }
 
-    private void coil(Coil coil) {
+    private void coil(Design design) {
+        Coil coil = design.coil();
         tube("coil.tube", coil.tube());
         range("coil.lengthM", DesignRanges.COIL_LENGTH, coil.lengthM());
         range("coil.inletM", DesignRanges.LEVEL, coil.inletM());
         range("coil.outletM", DesignRanges.LEVEL, coil.outletM());
         fittings("coil.fittings", coil.fittings());
-        if (coil.heatKW().isEmpty()) {
-            String why = "the heat the coil gives the water must be stated: it is not yet worked out from the fire";
+        if (coil.heatKW().isEmpty() && design.fire().isEmpty()) {
+            String why = "without a fire to work it out from, the heat the coil gives the water must be stated";
             faults.add(new Fault("coil.heatKW", "missing", DesignRanges.HEAT.toString(), why));
         } else {
-            range("coil.heatKW", DesignRanges.HEAT, coil.heatKW().getAsDouble());
+            coil.heatKW().ifPresent(heat -> range("coil.heatKW", DesignRanges.HEAT, heat));
         }
     }
 
@@ -115,6 +120,17 @@ final class DesignFaults {
                 faults.add(
                         new Fault("fire.months[" + i + "]", fire.months().get(i).toString(), "each month once", ""));
             }
+        }
+    }
+
+    /** A fire too wet or cold to burn gives no heat to work out. */
+    private void burning(Design design, Fire fire) {
+        try {
+            FireMaker.coilInFire(design, fire);
+        } catch (RefusedException refused) {
+            refused.faults()
+                    .forEach(fault ->
+                            faults.add(new Fault("fire." + fault.path(), fault.given(), fault.allowed(), fault.why())));
         }
     }
 
@@ -151,6 +167,11 @@ final class DesignFaults {
         range("window.azimuthDeg", DesignRanges.AZIMUTH, window.azimuthDeg());
         range("window.gapMm", DesignRanges.GAP, window.gapMm());
         range("window.absorptance", DesignRanges.ABSORPTANCE, window.absorptance());
+        window.shutter().ifPresent(shutter -> {
+            range("window.shutter.resistanceM2KPerW", DesignRanges.SHUTTER, shutter.resistanceM2KPerW());
+            range("window.shutter.shutFromH", DesignRanges.HOUR, shutter.shutFromH());
+            range("window.shutter.shutForH", DesignRanges.HOUR, shutter.shutForH());
+        });
     }
 
     private void taps(List<Tap> taps) {

@@ -13,7 +13,7 @@ final class DesignRanges {
     static final Allowed ALTITUDE = new Allowed(-400, 5000, "m");
     static final Allowed UTC_OFFSET = new Allowed(-12, 14, "h");
     static final Allowed SUN = new Allowed(0, 12, "kWh/m² a day");
-    static final Allowed AIR = new Allowed(-50, 50, "°C");
+    static final Allowed AIR = new Allowed(-50, 45, "°C");
     static final Allowed COLD_SUPPLY = new Allowed(0, 35, "°C");
     static final Allowed ROOM = new Allowed(0, 40, "°C");
     static final Allowed VOLUME = new Allowed(10, 5000, "L");
@@ -38,6 +38,7 @@ final class DesignRanges {
     static final Allowed AZIMUTH = new Allowed(0, 360, "degrees");
     static final Allowed GAP = new Allowed(3, 60, "mm");
     static final Allowed ABSORPTANCE = new Allowed(0, 1, "");
+    static final Allowed SHUTTER = new Allowed(0, 5, "m² K/W");
     static final Allowed TAP_LENGTH = new Allowed(0.01, 200, "m");
     static final Allowed OUTLET_K = new Allowed(0, 1000, "");
     static final Allowed MIXER = new Allowed(20, 70, "°C");

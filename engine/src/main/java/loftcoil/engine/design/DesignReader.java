@@ -54,7 +54,8 @@ final class DesignReader {
                 in.number("drawPortM"),
                 in.optionalObject("lagging").map(DesignReader::lagging),
                 in.number("emptyMassKg"),
-                in.number("aroundC"));
+                in.number("aroundC"),
+                in.optionalNumber("refillAtH"));
         in.done();
         return tank;
     }
@@ -110,9 +111,17 @@ final class DesignReader {
                 in.number("tiltDeg"),
                 in.number("azimuthDeg"),
                 in.number("gapMm"),
-                in.number("absorptance"));
+                in.number("absorptance"),
+                in.optionalObject("shutter").map(DesignReader::shutter));
         in.done();
         return window;
+    }
+
+    private static ShutterChoice shutter(JsonSection in) {
+        ShutterChoice shutter =
+                new ShutterChoice(in.number("resistanceM2KPerW"), in.number("shutFromH"), in.number("shutForH"));
+        in.done();
+        return shutter;
     }
 
     private static Tap tap(JsonSection in) {

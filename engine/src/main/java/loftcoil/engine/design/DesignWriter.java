@@ -72,6 +72,7 @@ final class DesignWriter {
         lagging(out, "tank", tank.lagging());
         number(out, "emptyMassKg", tank.emptyMassKg());
         number(out, "aroundC", tank.aroundC());
+        tank.refillAtH().ifPresent(hour -> number(out, "refillAtH", hour));
         return out;
     }
 
@@ -127,6 +128,15 @@ final class DesignWriter {
         number(out, "azimuthDeg", window.azimuthDeg());
         number(out, "gapMm", window.gapMm());
         number(out, "absorptance", window.absorptance());
+        window.shutter().ifPresent(shutter -> out.set("shutter", shutter(shutter)));
+        return out;
+    }
+
+    private ObjectNode shutter(ShutterChoice shutter) {
+        ObjectNode out = object("window.shutter");
+        number(out, "resistanceM2KPerW", shutter.resistanceM2KPerW());
+        number(out, "shutFromH", shutter.shutFromH());
+        number(out, "shutForH", shutter.shutForH());
         return out;
     }
 

@@ -21,8 +21,11 @@ final class LoopMaker {
 
     static Circuit lit(Design design, double tankC) {
         Firing firing = Firing.lit(design.coil().heatKW().orElse(0) * W_PER_KW);
-        return Circuit.of(
+        Circuit circuit = Circuit.of(
                 plan(design, Leg::aroundC), new Setting(tankC, design.site().altitudeM(), firing));
+        return design.coil().heatKW().isPresent()
+                ? circuit
+                : design.coilHeating().agreed(circuit).circuit();
     }
 
     static Circuit fireOut(Design design, double tankC) {

@@ -1,6 +1,7 @@
 package loftcoil.engine.design;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The tank. Ports and waterline are metres above its base, the base metres above the floor.
@@ -15,6 +16,7 @@ import java.util.Optional;
  * @param lagging lagging; empty for a bare tank
  * @param emptyMassKg mass without water, kg; 0 to 3000
  * @param aroundC temperature around the tank, °C; −30 to 60
+ * @param refillAtH hour at which it is filled up by hand each day, h; 0 to 24; empty where cold water follows every draw
  */
 public record Tank(
         double volumeL,
@@ -26,7 +28,8 @@ public record Tank(
         double drawPortM,
         Optional<LaggingChoice> lagging,
         double emptyMassKg,
-        double aroundC) {
+        double aroundC,
+        OptionalDouble refillAtH) {
 
     /** Level of the cold port above the floor, m. */
     public double coldPortLevelM() {
@@ -55,6 +58,7 @@ public record Tank(
                 drawPortM,
                 lagging,
                 emptyMassKg,
-                aroundC);
+                aroundC,
+                refillAtH);
     }
 }

@@ -1,5 +1,7 @@
 package loftcoil.engine.design;
 
+import java.util.Optional;
+
 /**
  * The panes in front of the dark tank.
  *
@@ -9,5 +11,13 @@ package loftcoil.engine.design;
  * @param azimuthDeg direction it faces, degrees clockwise from north; 0 to 360
  * @param gapMm gap between panes, mm; 3 to 60
  * @param absorptance share of the sun the tank's surface takes up; 0 to 1
+ * @param shutter board over the panes at night; empty where there is none
  */
-public record Window(int panes, double areaM2, double tiltDeg, double azimuthDeg, double gapMm, double absorptance) {}
+public record Window(
+        int panes,
+        double areaM2,
+        double tiltDeg,
+        double azimuthDeg,
+        double gapMm,
+        double absorptance,
+        Optional<ShutterChoice> shutter) {}

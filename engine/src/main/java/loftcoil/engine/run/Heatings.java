@@ -1,15 +1,21 @@
 package loftcoil.engine.run;
 
+import loftcoil.engine.design.CoilHeating;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.fire.CoilTable;
 
-/** The heat of a design's coil. */
+/** The heat of a design's coil, ready for the many questions of a table. */
 final class Heatings {
-
-    private static final double W_PER_KW = 1000;
 
     private Heatings() {}
 
     static CoilHeating of(Design design) {
-        return CoilHeating.stated(design.coil().heatKW().orElse(0) * W_PER_KW);
+        if (design.coil().heatKW().isPresent()) {
+            return design.coilHeating();
+        }
+        return design.coilInFire()
+                .map(CoilTable::of)
+                .map(table -> (CoilHeating) (flow, inletC) -> table.heatW(flow, Math.min(Math.max(inletC, 0), 110)))
+                .orElse(CoilHeating.stated(0));
     }
 }

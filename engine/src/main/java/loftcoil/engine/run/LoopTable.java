@@ -1,6 +1,7 @@
 package loftcoil.engine.run;
 
 import java.util.Optional;
+import loftcoil.engine.design.CoilHeating;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.FlowSearch;
 import loftcoil.engine.loop.LoopHeights;
@@ -24,9 +25,6 @@ final class LoopTable {
     private static final double HEAVIEST_C = 4;
     /** More than two steps of the grid. */
     private static final double BEYOND_KG_PER_M3 = 8;
-
-    private static final int HEAT_PASSES = 12;
-    private static final double HEAT_SAME = 1e-6;
 
     private final LoopGrid lit;
     private final LoopGrid outForward;
@@ -103,21 +101,8 @@ final class LoopTable {
 
     /** The lit loop at one place, with heat and flow made to agree. */
     static Optional<LoopPoint> lit(Circuit circuit, CoilHeating heating) {
-        double heatW = heating.heatW(0.01, circuit.setting().tankC());
-        Optional<LoopPoint> found = Optional.empty();
-        for (int pass = 0; pass < HEAT_PASSES; pass++) {
-            double tried = heatW;
-            Optional<SteadyFlow> flow = circuit.withHeatW(tried).search().forward();
-            if (flow.isEmpty()) {
-                return Optional.empty();
-            }
-            found = flow.map(steady -> point(steady, tried));
-            heatW = heating.heatW(flow.get().flowKgPerS(), flow.get().coil().startC());
-            if (Math.abs(heatW - tried) <= HEAT_SAME * tried) {
-                return found;
-            }
-        }
-        return found;
+        CoilHeating.Agreed agreed = heating.agreed(circuit);
+        return agreed.search().forward().map(flow -> point(flow, agreed.heatW()));
     }
 
     /** The loop with the fire out at one place. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
+import loftcoil.engine.design.CoilHeating;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.LaggingChoice;
 import loftcoil.engine.design.Site;
@@ -18,6 +19,7 @@ import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.sun.Climate;
 import loftcoil.engine.sun.Facing;
 import loftcoil.engine.sun.Place;
+import loftcoil.engine.sun.Shutter;
 import loftcoil.engine.sun.SkyYear;
 import loftcoil.engine.sun.Window;
 import loftcoil.engine.sun.WindowYear;
@@ -85,7 +87,7 @@ record SystemPlan(
 
     /** The hour at which it is filled by hand. */
     OptionalDouble refillAtH() {
-        return OptionalDouble.empty();
+        return design.tank().refillAtH();
     }
 
     private static LoopTable table(Design design, CoilHeating heating, double boilC) {
@@ -119,7 +121,10 @@ record SystemPlan(
                     site.monthly().globalKWhPerM2Day(), site.monthly().meanAirC());
             Facing facing = new Facing(window.tiltDeg(), window.azimuthDeg());
             Window panes = Window.salvaged(window.panes(), window.gapMm() * PER_THOUSAND, window.absorptance(), facing);
-            return WindowYear.of(SkyYear.of(place, climate, SKY_STEP_MIN), panes);
+            Shutter shutter = window.shutter()
+                    .map(board -> new Shutter(board.resistanceM2KPerW(), board.shutFromH(), board.shutForH()))
+                    .orElse(Shutter.NONE);
+            return WindowYear.of(SkyYear.of(place, climate, SKY_STEP_MIN), panes.with(shutter));
         });
     }
 
