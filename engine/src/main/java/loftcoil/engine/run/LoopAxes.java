@@ -12,31 +12,39 @@ package loftcoil.engine.run;
  */
 record LoopAxes(int warmths, double stepC, int columns, double fromKgPerM3, double stepKgPerM3) {
 
-    /** Aimed at; bicubic between the nodes. */
-    private static final double STEP_C = 4;
+    /**
+     * How close the nodes stand.
+     *
+     * @param stepC spacing of temperatures, K
+     * @param columns number of column densities, 2 or more
+     */
+    record Mesh(double stepC, int columns) {
+
+        /** The one whose error is measured: flow within 1 % of the search. */
+        static final Mesh USUAL = new Mesh(4, 13);
+    }
 
     /** Water of 100 °C is 42 kg/m³ lighter than any colder. */
     private static final double MOST_KG_PER_M3 = 42;
-
-    private static final int COLUMNS = 13;
 
     /** A hair below boiling, where a loop can still be searched. */
     private static final double BELOW_BOILING_K = 0.01;
 
     /** For water that leaves at the lower port: the column above it is lighter. */
-    static LoopAxes forward(double boilC) {
-        return of(boilC, -MOST_KG_PER_M3);
+    static LoopAxes forward(double boilC, Mesh mesh) {
+        return of(boilC, -MOST_KG_PER_M3, mesh);
     }
 
     /** For water that leaves at the upper port: the column below it is heavier. */
-    static LoopAxes backward(double boilC) {
-        return of(boilC, 0);
+    static LoopAxes backward(double boilC, Mesh mesh) {
+        return of(boilC, 0, mesh);
     }
 
-    private static LoopAxes of(double boilC, double fromKgPerM3) {
+    private static LoopAxes of(double boilC, double fromKgPerM3, Mesh mesh) {
         double topC = boilC - BELOW_BOILING_K;
-        int steps = (int) Math.ceil(topC / STEP_C);
-        return new LoopAxes(steps + 1, topC / steps, COLUMNS, fromKgPerM3, MOST_KG_PER_M3 / (COLUMNS - 1));
+        int steps = (int) Math.ceil(topC / mesh.stepC());
+        return new LoopAxes(
+                steps + 1, topC / steps, mesh.columns(), fromKgPerM3, MOST_KG_PER_M3 / (mesh.columns() - 1));
     }
 
     double enteringC(int warmth) {

@@ -54,8 +54,13 @@ final class LoopTable {
      * @param boilC temperature at which the tank's water boils, °C
      */
     static LoopTable of(Circuit lit, Circuit out, CoilHeating heating, double boilC) {
-        LoopAxes forward = LoopAxes.forward(boilC);
-        LoopAxes backward = LoopAxes.backward(boilC);
+        return of(lit, out, heating, boilC, LoopAxes.Mesh.USUAL);
+    }
+
+    /** The same on another mesh. */
+    static LoopTable of(Circuit lit, Circuit out, CoilHeating heating, double boilC, LoopAxes.Mesh mesh) {
+        LoopAxes forward = LoopAxes.forward(boilC, mesh);
+        LoopAxes backward = LoopAxes.backward(boilC, mesh);
         return new LoopTable(
                 LoopGrid.of(forward, near(boilC, (tempC, excess) -> lit(layered(lit, tempC, excess), heating))),
                 LoopGrid.of(forward, near(boilC, (tempC, excess) -> out(layered(out, tempC, excess), true))),

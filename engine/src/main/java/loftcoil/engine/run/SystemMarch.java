@@ -23,6 +23,7 @@ final class SystemMarch {
     private final FireHours fire;
     private final Optional<WindowMarch> window;
     private final int stepS;
+    private final ExtremesWatch watch = new ExtremesWatch();
     private final int refillStep;
     private final double coldC;
     private final double coldJPerKg;
@@ -68,6 +69,7 @@ final class SystemMarch {
             boiledS += stepS;
         }
         hottestC = Math.max(hottestC, tank.topC());
+        watch.see(tank, stepS);
     }
 
     private void loop(double litShare) {
@@ -85,6 +87,7 @@ final class SystemMarch {
         around.loss(plan.losses().at(tank.meanC()), plan.design().tank().aroundC());
         if (window.isPresent()) {
             window.get().act(minute, tank, around);
+            watch.seeAir(window.get().airC(minute));
         }
         tank.rest(stepS, around);
     }
@@ -96,6 +99,10 @@ final class SystemMarch {
     /** Flow of the loop at the end of the last step, kg/s; backward negative. */
     double loopFlowKgPerS() {
         return loop.flowKgPerS;
+    }
+
+    ExtremesWatch watch() {
+        return watch;
     }
 
     /** Hottest water in the tank since this was last asked, °C. */

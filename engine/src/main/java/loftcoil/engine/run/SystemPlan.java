@@ -54,6 +54,11 @@ record SystemPlan(
     private static final int SKY_STEP_MIN = 10;
 
     static SystemPlan of(Design design, Pace pace, CoilHeating heating) {
+        return of(design, pace, heating, LoopAxes.Mesh.USUAL).with(repathed("site.monthly.", () -> window(design)));
+    }
+
+    /** The system without its sun, the loop on another mesh. */
+    static SystemPlan of(Design design, Pace pace, CoilHeating heating, LoopAxes.Mesh mesh) {
         design.checked();
         LayerPlan layers = repathed("tank.", () -> layers(design, pace));
         Tank tank = design.tank();
@@ -63,8 +68,8 @@ record SystemPlan(
                 design,
                 pace,
                 layers,
-                table(design, heating, layers.boilC()),
-                repathed("site.monthly.", () -> window(design)),
+                table(design, heating, layers.boilC(), mesh),
+                Optional.empty(),
                 new StandingLosses(layers.shape(), TankLagging.allRound(lagging), tank.aroundC(), paneM2),
                 draws(design));
     }
@@ -76,7 +81,7 @@ record SystemPlan(
 
     /** The same system with another heat in the coil; sun and tank are not worked out anew. */
     SystemPlan with(CoilHeating heating) {
-        LoopTable table = table(design, heating, layers.boilC());
+        LoopTable table = table(design, heating, layers.boilC(), LoopAxes.Mesh.USUAL);
         return new SystemPlan(design, pace, layers, table, window, losses, draws);
     }
 
@@ -90,9 +95,14 @@ record SystemPlan(
         return design.tank().refillAtH();
     }
 
-    private static LoopTable table(Design design, CoilHeating heating, double boilC) {
+    private static LoopTable table(Design design, CoilHeating heating, double boilC, LoopAxes.Mesh mesh) {
         double anyC = Math.min(40, boilC / 2);
-        return LoopTable.of(design.circuit(anyC), design.circuitFireOut(anyC), heating, boilC);
+        return LoopTable.of(design.circuit(anyC), design.circuitFireOut(anyC), heating, boilC, mesh);
+    }
+
+    /** The same system with the sun of another window. */
+    SystemPlan with(Optional<WindowYear> sun) {
+        return new SystemPlan(design, pace, layers, loop, sun, losses, draws);
     }
 
     private static LayerPlan layers(Design design, Pace pace) {

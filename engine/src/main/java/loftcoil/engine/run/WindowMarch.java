@@ -22,6 +22,10 @@ final class WindowMarch {
         this.areaM2 = areaM2;
     }
 
+    double airC(int minute) {
+        return window.airC(minute);
+    }
+
     /** Sets what acts on the tank at a minute of the year. */
     void act(int minute, Layers tank, Surroundings around) {
         around.sun(areaM2 * window.absorbedWPerM2(minute));

@@ -21,6 +21,7 @@ import loftcoil.engine.design.Fire;
  * @param boilingMin minutes in which water boiled in the loop or the tank
  * @param backwardH hours in which, the fire out, the loop ran backward
  * @param litres what came out of the taps
+ * @param extremes the ends to which it went
  */
 public record YearRun(
         List<MonthRow> months,
@@ -30,7 +31,8 @@ public record YearRun(
         double hottestC,
         double boilingMin,
         double backwardH,
-        Litres litres) {
+        Litres litres,
+        Extremes extremes) {
 
     /** Keeps a copy of the months. */
     public YearRun {
@@ -59,6 +61,13 @@ public record YearRun(
         return of(SystemPlan.of(design, pace, Heatings.of(design)));
     }
 
+    private static double coldestMonthC(Design design) {
+        return design.site().monthly().meanAirC().stream()
+                .mapToDouble(Double::doubleValue)
+                .min()
+                .orElseThrow();
+    }
+
     static YearRun of(SystemPlan plan) {
         SystemMarch march = new SystemMarch(plan);
         for (int day = -plan.pace().runInDays(); day < 0; day++) {
@@ -66,6 +75,7 @@ public record YearRun(
         }
         double burnKgPerH = plan.design().fire().map(Fire::burnKgPerH).orElse(0.0);
         march.takeHottestC();
+        march.watch().begin();
         Totals start = march.totals();
         Totals before = start;
         List<MonthRow> months = new ArrayList<>();
@@ -89,6 +99,7 @@ public record YearRun(
                 hottestC,
                 whole.boilingMin(),
                 year.times().backwardS() / 3600,
-                whole.litres());
+                whole.litres(),
+                march.watch().extremes(hottestC, coldestMonthC(plan.design())));
     }
 }

@@ -2,6 +2,7 @@ package loftcoil.engine.sheet;
 
 import java.util.List;
 import loftcoil.engine.caution.Ask;
+import java.util.Optional;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.caution.CautionFacts;
 import loftcoil.engine.caution.CautionReport;
@@ -9,19 +10,37 @@ import loftcoil.engine.caution.Cautions;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.FlowSearch;
+import loftcoil.engine.run.YearSpread;
 
 /**
- * Every figure of a design that can be computed so far.
+ * Every figure of a design. The year takes a second and is there only where the whole sheet was asked for.
  *
  * @param design the design
  * @param loop figures of the loop
  * @param tank figures of the tank
+ * @param spread the loop with the least and the most heat, where the heat is worked out from the fire
+ * @param taps each tap alone open, the water as warm as the tank
+ * @param window the panes; empty where there are none
+ * @param year a year marched; empty where it was not asked for, or there is neither fire nor window
  * @param report what can hurt somebody, and what would have to be known to tell
  */
-public record Sheet(Design design, LoopFigures loop, TankFigures tank, CautionReport report) {
+public record Sheet(
+        Design design,
+        LoopFigures loop,
+        TankFigures tank,
+        Optional<HeatSpread> spread,
+        List<TapFigures> taps,
+        Optional<WindowFigures> window,
+        Optional<YearSpread> year,
+        CautionReport report) {
 
     /** Tank temperature where none is asked for, °C. */
     public static final double USUAL_TANK_C = 40;
+
+    /** Keeps a copy of the taps. */
+    public Sheet {
+        taps = List.copyOf(taps);
+    }
 
     /** What can hurt somebody; empty where nothing was found. */
     public List<Caution> cautions() {
@@ -34,20 +53,43 @@ public record Sheet(Design design, LoopFigures loop, TankFigures tank, CautionRe
     }
 
     /**
-     * Computes a design.
+     * Computes a design without its year.
      *
      * @param design the design
      * @param tankC temperature of the whole tank, °C; 0 to its boiling point
      * @throws loftcoil.engine.fault.RefusedException where the design or the temperature cannot be computed
      */
     public static Sheet of(Design design, double tankC) {
+        return made(design, tankC, Optional.empty());
+    }
+
+    /**
+     * Computes a design and marches its year.
+     *
+     * @param design the design
+     * @param tankC temperature of the whole tank for the figures of loop and taps, °C; 0 to its boiling point
+     * @throws loftcoil.engine.fault.RefusedException where the design or the temperature cannot be computed, or a month has
+     *     more sun than its place can have
+     */
+    public static Sheet whole(Design design, double tankC) {
+        boolean warmed = design.fire().isPresent() || design.window().isPresent();
+        return made(design, tankC, warmed ? Optional.of(YearSpread.of(design)) : Optional.empty());
+    }
+
+    private static Sheet made(Design design, double tankC, Optional<YearSpread> year) {
         Circuit circuit = design.circuit(tankC);
         FlowSearch lit = circuit.search();
+        Optional<HeatSpread> spread = HeatSpread.of(design, circuit, lit);
+        CautionFacts facts = Facts.withYear(Facts.of(design, circuit, lit, spread), year);
         return new Sheet(
                 design,
                 LoopFigures.of(design, lit, tankC),
                 TankFigures.of(design.tank()),
-                Cautions.of(CautionFacts.steady(design, circuit, lit)));
+                spread,
+                TapFigures.of(design, tankC),
+                design.window().map(WindowFigures::of),
+                year,
+                Cautions.of(facts));
     }
 
     /** Computes a design with the tank at {@link #USUAL_TANK_C}. */

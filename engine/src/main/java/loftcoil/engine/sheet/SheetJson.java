@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
 import loftcoil.engine.caution.Ask;
 import loftcoil.engine.caution.Caution;
+import loftcoil.engine.loop.SteadyFlow;
 
 /**
  * A sheet as JSON. Where there is no forward flow, the temperatures and the boiling margin are left out and
@@ -19,10 +20,23 @@ public final class SheetJson {
     public static String write(Sheet sheet) {
         ObjectNode out = JsonNodeFactory.instance.objectNode();
         out.put("name", sheet.design().name());
-        out.set("loop", loop(sheet.loop()));
+        ObjectNode loop = loop(sheet.loop());
+        sheet.spread().ifPresent(spread -> {
+            loop.set("low", end(spread.low()));
+            loop.set("high", end(spread.high()));
+        });
+        out.set("loop", loop);
         out.putObject("tank")
                 .put("fullMassKg", sheet.tank().fullMassKg())
                 .put("expansionL", sheet.tank().expansionL());
+        if (!sheet.taps().isEmpty()) {
+            ArrayNode taps = out.putArray("taps");
+            sheet.taps().forEach(tap -> taps.add(tap(tap)));
+        }
+        sheet.window().ifPresent(window -> out.putObject("window")
+                .put("uValueWPerM2K", window.uValueWPerM2K())
+                .put("transmittanceNormal", window.transmittanceNormal()));
+        sheet.year().ifPresent(year -> out.set("year", YearJson.write(year)));
         ArrayNode cautions = out.putArray("cautions");
         for (Caution caution : sheet.cautions()) {
             cautions.addObject()
@@ -38,6 +52,27 @@ public final class SheetJson {
         return out.toPrettyString() + "\n";
     }
 
+    private static ObjectNode tap(TapFigures tap) {
+        ObjectNode out = JsonNodeFactory.instance.objectNode();
+        out.put("name", tap.name());
+        out.put("flowLPerMin", tap.flowLPerMin());
+        out.put("headKPa", tap.headKPa());
+        tap.fillMin60L().ifPresent(minutes -> out.put("fillMin60L", minutes));
+        return out;
+    }
+
+    private static ObjectNode end(HeatSpread.End end) {
+        ObjectNode out = JsonNodeFactory.instance.objectNode();
+        out.put("heatKW", end.heatKW());
+        out.put("circulates", end.flow().isPresent());
+        out.put("flowKgPerS", end.flow().map(SteadyFlow::flowKgPerS).orElse(0.0));
+        end.flow().ifPresent(flow -> {
+            out.put("coilOutC", flow.coil().endC());
+            out.put("boilMarginK", flow.boilMargin().marginK());
+        });
+        return out;
+    }
+
     private static ObjectNode loop(LoopFigures loop) {
         ObjectNode out = JsonNodeFactory.instance.objectNode();
         out.put("tankC", loop.tankC());
@@ -48,6 +83,7 @@ public final class SheetJson {
         out.put("drivePa", loop.drivePa());
         out.put("reynolds", loop.reynolds());
         loop.flow().ifPresent(flow -> {
+            out.put("heatKW", flow.heat().coilW() / 1000);
             out.put("coilInC", flow.coil().startC());
             out.put("coilOutC", flow.coil().endC());
             out.put("returnC", flow.returnC());

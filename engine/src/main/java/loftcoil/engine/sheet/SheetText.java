@@ -30,11 +30,23 @@ public final class SheetText {
                 Locale.ROOT, "Loop, whole tank at %.0f °C", sheet.loop().tankC()));
         wrapped("  ", sheet.loop().words());
         sheet.loop().flow().ifPresent(this::flow);
+        sheet.spread().ifPresent(this::spread);
         night(sheet.loop().coldFire());
         lines.add("");
         lines.add("Tank");
         figure("full mass", "%.1f kg", sheet.tank().fullMassKg());
         figure("growth from 10 to 90 °C", "%.2f L", sheet.tank().expansionL());
+        taps(sheet.taps());
+        sheet.window().ifPresent(window -> {
+            lines.add("");
+            lines.add("Panes");
+            figure("U value", "%.2f W/(m² K)", window.uValueWPerM2K());
+            figure("sun that passes, square on", "%.0f %%", 100 * window.transmittanceNormal());
+        });
+        sheet.year().ifPresent(year -> {
+            lines.add("");
+            lines.addAll(YearText.lines(year));
+        });
         lines.add("");
         lines.add("Cautions");
         if (sheet.cautions().isEmpty()) {
@@ -49,6 +61,7 @@ public final class SheetText {
     }
 
     private void flow(SteadyFlow flow) {
+        figure("heat of the coil", "%.2f kW", flow.heat().coilW() / 1000);
         figure("flow", "%.4f kg/s (%.2f L/min)", flow.flowKgPerS(), flow.flowLPerMin());
         figure("drive", "%.1f Pa", flow.drivePa());
         figure("Reynolds number in the coil", "%.0f", flow.reynolds());
@@ -71,6 +84,43 @@ public final class SheetText {
             String way = night.flowKgPerS() < 0 ? "backward" : "forward";
             figure("fire out, flow", "%.5f kg/s %s", Math.abs(night.flowKgPerS()), way);
             figure("fire out, heat lost", "%.1f W", night.lossW());
+        }
+    }
+
+    private void spread(HeatSpread spread) {
+        end("with the least heat", spread.low());
+        end("with the most heat", spread.high());
+    }
+
+    private void end(String label, HeatSpread.End end) {
+        end.flow()
+                .ifPresentOrElse(
+                        flow -> figure(
+                                label,
+                                "%.2f kW: %.2f L/min, %.1f K from boiling",
+                                end.heatKW(),
+                                flow.flowLPerMin(),
+                                flow.boilMargin().marginK()),
+                        () -> figure(label, "%.2f kW: no flow without boiling", end.heatKW()));
+    }
+
+    private void taps(List<TapFigures> taps) {
+        if (taps.isEmpty()) {
+            return;
+        }
+        lines.add("");
+        lines.add("Taps, each alone open");
+        for (TapFigures tap : taps) {
+            if (tap.fillMin60L().isPresent()) {
+                figure(
+                        tap.name(),
+                        "%.1f L/min from %.1f kPa; 60 L in %.1f min",
+                        tap.flowLPerMin(),
+                        tap.headKPa(),
+                        tap.fillMin60L().getAsDouble());
+            } else {
+                figure(tap.name(), "%s", "nothing runs: it is not below the waterline");
+            }
         }
     }
 

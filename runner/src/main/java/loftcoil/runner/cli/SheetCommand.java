@@ -38,7 +38,7 @@ final class SheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Sheet sheet = Sheet.of(DesignFile.read(file), tankC);
+        Sheet sheet = Sheet.whole(DesignFile.read(file), tankC);
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             out.println(SheetJson.write(sheet));

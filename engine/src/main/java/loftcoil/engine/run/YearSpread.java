@@ -1,0 +1,38 @@
+package loftcoil.engine.run;
+
+import java.util.Optional;
+import loftcoil.engine.design.CoilHeating;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.fire.LowMidHigh;
+
+/**
+ * A year, and where the coil's heat is worked out from the fire, the same year with the least and the most it may give.
+ *
+ * @param mid the year with the heat as stated, or as best estimated
+ * @param low the year with the least heat; empty where the heat is stated
+ * @param high the year with the most heat; empty where the heat is stated
+ */
+public record YearSpread(YearRun mid, Optional<YearRun> low, Optional<YearRun> high) {
+
+    private static final double USUAL_FLOW = 0.02;
+    private static final double USUAL_INLET_C = 40;
+
+    /**
+     * Marches the years.
+     *
+     * @param design a design
+     * @throws loftcoil.engine.fault.RefusedException as {@link YearRun#of(Design)}
+     */
+    public static YearSpread of(Design design) {
+        CoilHeating heating = Heatings.of(design);
+        SystemPlan plan = SystemPlan.of(design, Pace.USUAL, heating);
+        YearRun mid = YearRun.of(plan);
+        LowMidHigh heat = design.coilHeatW(USUAL_FLOW, USUAL_INLET_C);
+        if (!(heat.low() < heat.high() && heat.mid() > 0)) {
+            return new YearSpread(mid, Optional.empty(), Optional.empty());
+        }
+        YearRun low = YearRun.of(plan.with(heating.times(heat.low() / heat.mid())));
+        YearRun high = YearRun.of(plan.with(heating.times(heat.high() / heat.mid())));
+        return new YearSpread(mid, Optional.of(low), Optional.of(high));
+    }
+}
