@@ -1,8 +1,8 @@
 package loftcoil.engine.sheet;
 
 import java.util.List;
-import loftcoil.engine.caution.Ask;
 import java.util.Optional;
+import loftcoil.engine.caution.Ask;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.caution.CautionFacts;
 import loftcoil.engine.caution.CautionReport;
