@@ -82,7 +82,7 @@ final class JLineConsole implements Console, AutoCloseable {
                 .variable(LineReader.DISABLE_HISTORY, true)
                 .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
                 .build();
-        return read("java> ", editor, text).map(String::stripTrailing);
+        return read("      ", editor, text).map(String::stripTrailing);
     }
 
     private static Optional<String> read(String prompt, LineReader reader, String start) {

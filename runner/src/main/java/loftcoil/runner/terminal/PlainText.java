@@ -4,10 +4,13 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.commonmark.Extension;
 import org.commonmark.ext.gfm.tables.TablesExtension;
+import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.Heading;
 import org.commonmark.node.IndentedCodeBlock;
 import org.commonmark.node.Node;
+import org.commonmark.node.SoftLineBreak;
+import org.commonmark.node.Text;
 import org.commonmark.parser.Parser;
 import org.commonmark.renderer.text.LineBreakRendering;
 import org.commonmark.renderer.text.TextContentRenderer;
@@ -32,11 +35,21 @@ final class PlainText {
      */
     static String of(String markdown, int width) {
         Node document = PARSER.parse(markdown);
+        document.accept(new JoinedLines());
         StringBuilder text = new StringBuilder();
         for (Node block = document.getFirstChild(); block != null; block = block.getNext()) {
             text.append(text.isEmpty() ? "" : "\n\n").append(block(block, width));
         }
         return text.toString();
+    }
+
+    /** A line end within a paragraph is only how its source was typed. */
+    private static final class JoinedLines extends AbstractVisitor {
+        @Override
+        public void visit(SoftLineBreak lineEnd) {
+            lineEnd.insertAfter(new Text(" "));
+            lineEnd.unlink();
+        }
     }
 
     private static String block(Node block, int width) {

@@ -18,12 +18,14 @@ final class QuestionStep {
     private final Console console;
     private final String lessonId;
     private final View.Question question;
+    private String draft;
 
     QuestionStep(Bench bench, Console console, String lessonId, View.Question question) {
         this.bench = bench;
         this.console = console;
         this.lessonId = lessonId;
         this.question = question;
+        this.draft = question.reply().map(View.Reply::answer).orElse(question.starter());
     }
 
     Move walk(Function<String, Optional<Move>> common) {
@@ -51,10 +53,12 @@ final class QuestionStep {
     private Optional<String> javaAnswer() {
         Optional<String> typed = console.ask("Your Java [e writes it, Enter leaves it for now] ");
         boolean writes = typed.map(String::strip).filter("e"::equals).isPresent();
-        return writes
-                ? console.edit(question.starter(), (reader, line, candidates) -> {})
-                        .or(() -> Optional.of("?"))
-                : typed;
+        if (!writes) {
+            return typed;
+        }
+        Optional<String> written = console.edit(draft, (reader, line, candidates) -> {});
+        written.ifPresent(java -> draft = java);
+        return written.or(() -> Optional.of("?"));
     }
 
     private void ask() {

@@ -37,6 +37,11 @@ class PlainTextTest {
     }
 
     @Test
+    void aLineEndWithinAParagraphIsASpace() {
+        assertEquals("one two three\n\n- four five", PlainText.of("one\ntwo\nthree\n\n- four\n  five\n", 60));
+    }
+
+    @Test
     void headingsAreUnderlinedAndTablesKeepTheirRows() {
         String text = PlainText.of("## Bores\n\n| tube | bore |\n|---|---|\n| 22 | 20.2 |\n", 60);
 

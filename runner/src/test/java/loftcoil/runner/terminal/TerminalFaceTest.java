@@ -75,6 +75,17 @@ class TerminalFaceTest {
     }
 
     @Test
+    void javaWrittenAsAnAnswerIsThereForTheNextTry() {
+        // To the second lesson's question, wrong once, then its text is offered again.
+        ScriptedConsole console = walk("w", "2", "", "s", "e", "int x = 20; 2 * x", "e", "int x = 21; 2 * x", "q");
+
+        String all = console.all();
+        assertTrue(all.contains("Not yet"), all);
+        assertTrue(all.contains("int x = 20; 2 * x"), all);
+        assertTrue(all.contains("Right"), all);
+    }
+
+    @Test
     void theDraggedValueCanBeSetAndIsHeldToItsRange() {
         ScriptedConsole console = walk("", "", "", "s", "", "", "", "v", "2,5", "v", "99", "v", "high", "q");
 
