@@ -2,6 +2,7 @@ package loftcoil.runner.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.net.BindException;
 import java.util.concurrent.CountDownLatch;
 import loftcoil.runner.page.PageServer;
 import loftcoil.runner.page.PageSetup;
@@ -35,7 +36,7 @@ final class PageOptions {
         PageSetup setup = new PageSetup(port, trouble -> err.println("Loftcoil: " + trouble));
         CountDownLatch ended = new CountDownLatch(1);
         try (Bench bench = learner.open();
-                PageServer server = PageServer.open(bench, setup)) {
+                PageServer server = open(bench, setup)) {
             // Ctrl+C ends the process from outside this thread: the folder and the running Java are let go there too.
             Runtime.getRuntime().addShutdownHook(new Thread(ended::countDown, "page end"));
             out.println("Loftcoil is open at " + server.address());
@@ -47,5 +48,14 @@ final class PageOptions {
             ended.await();
         }
         return Refusals.FINE;
+    }
+
+    private PageServer open(Bench bench, PageSetup setup) throws IOException {
+        try {
+            return PageServer.open(bench, setup);
+        } catch (BindException taken) {
+            throw new RefusedInputException("--port: " + port
+                    + " is taken by another program; allowed: a free port, or no --port for any free one");
+        }
     }
 }

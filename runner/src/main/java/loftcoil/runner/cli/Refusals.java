@@ -41,7 +41,10 @@ final class Refusals {
 
     static int badArguments(CommandLine.ParameterException bad, String[] args) {
         PrintWriter err = bad.getCommandLine().getErr();
-        err.println(bad.getMessage());
+        // The parser of arguments speaks of Java's own types here.
+        err.println(String.valueOf(bad.getMessage())
+                .replace("is not a double", "is not a number")
+                .replaceFirst("is not an? (?:int|long)", "is not a whole number"));
         CommandLine.UnmatchedArgumentException.printSuggestions(bad, err);
         err.println("'" + bad.getCommandLine().getCommandSpec().qualifiedName() + " --help' says what is allowed.");
         return REFUSED;

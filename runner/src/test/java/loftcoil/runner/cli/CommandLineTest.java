@@ -11,6 +11,8 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.RandomAccessFile;
 import java.io.StringWriter;
+import java.net.InetAddress;
+import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import loftcoil.engine.design.DesignJson;
@@ -61,6 +63,24 @@ class CommandLineTest {
         assertEquals(0, status);
         assertTrue(out.toString().startsWith("Usage: loftcoil"), out.toString());
         assertEquals("", err.toString());
+    }
+
+    @Test
+    void aPortThatIsTakenIsRefusedOnOneLine() throws IOException {
+        try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            String port = Integer.toString(taken.getLocalPort());
+
+            assertEquals(
+                    2, run("--no-browser", "--folder", folder.resolve("work").toString(), "--port", port));
+            assertEquals(1, err.toString().lines().count(), err.toString());
+            assertTrue(err.toString().startsWith("--port: " + port + " is taken"), err.toString());
+        }
+    }
+
+    @Test
+    void anOptionThatIsNoNumberIsToldSoWithoutJavasWords() {
+        assertEquals(2, run("sheet", design.toString(), "--tank-c", "abc"));
+        assertTrue(err.toString().contains("'abc' is not a number"), err.toString());
     }
 
     @Test
