@@ -20,7 +20,8 @@ final class CodeCheck {
         try {
             value = reckoning.number(java);
         } catch (ReckoningException e) {
-            return new Verdict.Unreadable(e.getMessage() == null ? "That Java gives no number." : e.getMessage());
+            return new Verdict.Unreadable(
+                    "That Java gives no number. " + (e.getMessage() == null ? "" : e.getMessage()));
         }
         if (!Double.isFinite(value)) {
             return new Verdict.Unreadable("The last value is " + value + ". Look for a division by zero or a root of a"

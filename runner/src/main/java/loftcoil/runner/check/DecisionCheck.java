@@ -26,7 +26,7 @@ final class DecisionCheck {
 
     private static Verdict amount(Decision decision, String typed) {
         WrittenUnit wanted = Measured.wanted(decision.unit());
-        AnswerText answer = AnswerText.read(typed);
+        AnswerText answer = AnswerText.read(PlainDegrees.taken(typed, wanted));
         if (answer instanceof AnswerText.NotRead notRead) {
             String unit = wanted.shown().isEmpty() ? "." : " such as " + Shown.withUnit("2.5", wanted.shown()) + ".";
             return new Verdict.Unreadable(notRead.words() + " Wanted is " + Kind.of(wanted) + unit);

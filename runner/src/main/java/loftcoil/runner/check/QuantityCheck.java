@@ -26,7 +26,7 @@ final class QuantityCheck {
     }
 
     Verdict verdict(String typed, boolean judged) {
-        AnswerText answer = AnswerText.read(typed);
+        AnswerText answer = AnswerText.read(PlainDegrees.taken(typed, wanted));
         if (answer instanceof AnswerText.NotRead notRead) {
             return new Verdict.Unreadable(notRead.words() + example());
         }

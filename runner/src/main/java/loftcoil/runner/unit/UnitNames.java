@@ -68,6 +68,7 @@ final class UnitNames {
         put(HECTO(LITRE), "hL", "hl");
         put(CUBIC_METRE, "m³", "cbm");
         put(USCustomary.GALLON_LIQUID, "US gal", "gal", "gallon", "gallons");
+        put(USCustomary.GALLON_LIQUID.divide(4), "US qt", "qt", "qts", "quart", "quarts");
         put(Imperial.GALLON_UK, "UK gal", "impgal", "impgallon", "impgallons");
         put(LITRE.divide(MINUTE), "L/min", "lpm");
         put(LITRE.divide(HOUR), "L/h", "lph");

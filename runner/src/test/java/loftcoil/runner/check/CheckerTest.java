@@ -94,6 +94,17 @@ class CheckerTest {
         assertTrue(Math.abs(right.offBy()) <= 0.02, right::toString);
     }
 
+    @ParameterizedTest
+    @CsvSource({"60 degrees", "60 deg.", "60°", "60 °", "60 °C", "140 degrees F", "140 °F"})
+    void plainDegreesAreTheWantedOnes(String answer) {
+        assertInstanceOf(Verdict.Right.class, check(quantity("level", "°C", Temperature.LEVEL), answer));
+    }
+
+    @Test
+    void degreesAreNoLength() {
+        assertInstanceOf(Verdict.Unreadable.class, check(DRIVE, "88.5 degrees"));
+    }
+
     @Test
     void theReplySaysHowTheAnswerWasTaken() {
         Verdict.Right bare = assertInstanceOf(Verdict.Right.class, check(DRIVE, "88,5"));
@@ -291,7 +302,7 @@ class CheckerTest {
         assertInstanceOf(Verdict.Unreadable.class, Checker.check(code, " ", RECKONING));
         assertInstanceOf(Verdict.Unreadable.class, Checker.check(code, "nan", RECKONING));
         Verdict.Unreadable not = assertInstanceOf(Verdict.Unreadable.class, Checker.check(code, "in(", RECKONING));
-        assertEquals("“in(” is not Java", not.words());
+        assertEquals("That Java gives no number. “in(” is not Java", not.words());
     }
 
     @Test

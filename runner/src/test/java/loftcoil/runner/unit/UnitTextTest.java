@@ -51,6 +51,7 @@ class UnitTextTest {
                 "uk gal, 4.54609, L",
                 "imperial gallons, 4.54609, L",
                 "us gal, 3.785411784, L",
+                "quarts, 0.946352946, L",
                 "%, 0.01, ~~",
                 "1/K, 1, /K",
                 "days, 24, h",
