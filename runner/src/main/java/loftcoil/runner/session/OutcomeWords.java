@@ -1,9 +1,8 @@
 package loftcoil.runner.session;
 
-import java.util.Locale;
 import java.util.stream.Collectors;
 
-/** One line on why an outcome is not a value. */
+/** Why an outcome is not a value, in sentences on one line. */
 final class OutcomeWords {
 
     private OutcomeWords() {}
@@ -11,15 +10,23 @@ final class OutcomeWords {
     static String of(Outcome outcome) {
         if (outcome instanceof Outcome.NotJava notJava) {
             return notJava.problems().stream()
-                    .map(problem -> problem.words() + " (" + problem.compiler().replace('\n', ' ') + ")")
-                    .collect(Collectors.joining("; "));
+                    .map(problem -> "Line " + problem.line() + ": " + problem.words())
+                    .collect(Collectors.joining(" "));
         }
         if (outcome instanceof Outcome.Threw threw) {
-            return threw.exception() + ": " + threw.message();
+            String where = threw.line() > 0 ? "Line " + threw.line() + ": " : "";
+            return where + threw.exception() + ", " + threw.message().replace('\n', ' ') + ".";
         }
-        if (outcome instanceof Outcome.Stopped stopped) {
-            return "stopped, " + stopped.cause().name().toLowerCase(Locale.ROOT);
-        }
-        return "no value";
+        return outcome instanceof Outcome.Stopped stopped ? stopped(stopped.cause()) : "It has no value.";
+    }
+
+    private static String stopped(Outcome.Cause cause) {
+        return switch (cause) {
+            case TIME -> "It ran longer than it may and was ended. Is there a loop that never ends?";
+            case MEMORY -> "It asked for more memory than it may have and was ended.";
+            case EXIT -> "It ended its own Java, which it should not do.";
+            case OUTPUT -> "It printed far more than anyone can read and was ended.";
+            case ASKED -> "It was ended, as you asked.";
+        };
     }
 }

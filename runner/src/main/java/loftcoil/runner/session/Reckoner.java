@@ -11,6 +11,9 @@ public final class Reckoner {
     private static final Set<String> NUMBERS = Set.of(
             "double", "float", "long", "int", "short", "byte", "Double", "Float", "Long", "Integer", "Short", "Byte");
 
+    private static final String NO_VALUE =
+            "Its last line has no value. End with the number itself, or with the name that holds it.";
+
     private final Session session;
 
     /**
@@ -35,11 +38,16 @@ public final class Reckoner {
             throw refused(javaExpression, OutcomeWords.of(outcome));
         }
         if (!NUMBERS.contains(done.type())) {
-            throw refused(javaExpression, done.type().isEmpty() ? "it has no value" : "it is of type " + done.type());
+            throw refused(
+                    javaExpression,
+                    done.type().isEmpty() ? NO_VALUE : "Its last line is of type " + done.type() + ", not a number.");
         }
         double number = parse(javaExpression, done.value());
         if (!Double.isFinite(number)) {
-            throw refused(javaExpression, "it comes to " + done.value());
+            throw refused(
+                    javaExpression,
+                    "It comes to " + done.value() + ", which is no number: nothing was found, or a division by zero"
+                            + " or the root of a negative number came in between.");
         }
         return number;
     }
@@ -48,7 +56,7 @@ public final class Reckoner {
         try {
             return Double.parseDouble(value);
         } catch (NumberFormatException e) {
-            throw refused(javaExpression, "it comes to " + value);
+            throw refused(javaExpression, "It comes to " + value + ".");
         }
     }
 

@@ -49,7 +49,7 @@ final class DesignDesk {
         figures.add(figure("drive", "%.0f Pa", flow.drivePa()));
         figures.add(figure("out of the coil", "%.1f °C", flow.coil().endC()));
         figures.add(
-                figure("nearest to boiling", "%.0f K below", flow.boilMargin().marginK()));
+                figure("nearest to boiling", "%.0f °C below", flow.boilMargin().marginK()));
         figures.add(figure("heat into the tank", "%.2f kW", flow.heat().tankW() / 1000));
     }
 

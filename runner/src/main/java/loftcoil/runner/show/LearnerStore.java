@@ -3,6 +3,7 @@ package loftcoil.runner.show;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Example;
@@ -36,7 +37,9 @@ final class LearnerStore {
         try {
             return DesignJson.read(json);
         } catch (RefusedException refused) {
-            files.setDesignAside(String.join("; ", refused.lines()));
+            files.setDesignAside(refused.faults().stream()
+                    .map(fault -> fault.path() + ": " + fault.given() + "; allowed: " + fault.allowed())
+                    .collect(Collectors.joining("; ")));
             notices.add("Your design starts again from the orchard bothy, an invented example.");
             return Example.orchardBothy();
         }

@@ -1,6 +1,8 @@
 package loftcoil.runner.show;
 
+import java.util.stream.Collectors;
 import loftcoil.engine.design.DesignJson;
+import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.exercise.Reckoning;
 import loftcoil.runner.exercise.ReckoningException;
@@ -31,7 +33,8 @@ final class ReckoningDesk implements Reckoning {
         try {
             return new Reckoner(ready()).number(java);
         } catch (RefusedException refused) {
-            throw new ReckoningException(refused.getMessage());
+            throw new ReckoningException(
+                    refused.faults().stream().map(Fault::why).collect(Collectors.joining(" ")));
         }
     }
 

@@ -87,7 +87,7 @@ final class ReplyWords {
                     : "Not yet: " + off(wrong.offBy()) + "." + assumed(wrong.taken());
         }
         if (verdict instanceof Verdict.WrongKind kind) {
-            return "That is " + kind.given() + "; wanted is " + kind.wanted() + "."
+            return "The answer’s unit does not fit: " + kind.given() + "; wanted is " + kind.wanted() + "."
                     + (kind.help().isEmpty() ? "" : " " + kind.help());
         }
         if (verdict instanceof Verdict.Noted noted) {

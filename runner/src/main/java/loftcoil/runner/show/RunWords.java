@@ -35,7 +35,7 @@ final class RunWords {
             return failed("problems", before + "This does not read as Java yet.", printed, problems, charts, trace);
         }
         if (outcome instanceof Outcome.Threw threw) {
-            return failed("threw", before + thrown(threw), printed, List.of(), charts, trace);
+            return failed("threw", before + ThrownWords.of(threw), printed, List.of(), charts, trace);
         }
         Outcome.Stopped stopped = (Outcome.Stopped) outcome;
         return failed("stopped", before + stopped(stopped.cause()), printed, List.of(), charts, trace);
@@ -49,14 +49,6 @@ final class RunWords {
             List<View.Picture> charts,
             Outcome.Trace trace) {
         return new View.Run(state, words, printed, "", "", problems, charts, List.of(), trace.millis());
-    }
-
-    private static String thrown(Outcome.Threw threw) {
-        String where = threw.line() > 0 ? "Line " + threw.line() + ": " : "";
-        // The engine's refusals say all there is to say; the name of their class would only be in the way.
-        boolean refusal = threw.exception().equals("RefusedException");
-        String what = refusal ? "the engine refuses this." : "it broke off with " + threw.exception() + ".";
-        return where + what + (threw.message().isEmpty() ? "" : "\n" + threw.message());
     }
 
     private static String stopped(Outcome.Cause cause) {

@@ -230,6 +230,32 @@ class WorkbenchTest {
     }
 
     @Test
+    void javaThatGivesNoNumberIsToldWhyInPlainWords() {
+        String endless = bench.answer("02-more", "twice", "while (true) { }").words();
+        assertTrue(endless.contains("a loop that never ends"), endless);
+        String text = bench.answer("02-more", "twice", "\"42\"").words();
+        assertTrue(text.contains("of type String, not a number"), text);
+        String nothing =
+                bench.answer("02-more", "twice", "System.out.println(42);").words();
+        assertTrue(nothing.contains("has no value"), nothing);
+        View.Reply broken = bench.answer("02-more", "twice", "int x = 21;\n2 * ;");
+        assertTrue(broken.words().contains("Line 2: "), broken.words());
+        assertFalse(broken.words().contains("allowed"), broken.words());
+        assertEquals(0, broken.tries());
+    }
+
+    @Test
+    void commonSlipsInJavaAreToldInPlainWords() {
+        View.Run pattern = bench.run(LESSON, "weigh", "System.out.printf(\"%d\", 3.5);", Map.of());
+        assertTrue(pattern.words().contains("the pattern does not fit"), pattern.words());
+        View.Run none = bench.run(LESSON, "weigh", "List.of().stream().findFirst().get()", Map.of());
+        assertTrue(none.words().contains("nothing here to take"), none.words());
+        View.Run other = bench.run(LESSON, "weigh", "throw new IllegalStateException(\"mine\");", Map.of());
+        assertTrue(
+                other.words().contains("IllegalStateException") && other.words().contains("mine"), other.words());
+    }
+
+    @Test
     void whatALearnerWritesCannotBendTheReference() {
         bench.run(LESSON, "weigh", "class Water { static double densityKgPerM3(double t) { return 1; } }", Map.of());
 
