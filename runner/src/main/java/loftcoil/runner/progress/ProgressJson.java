@@ -1,5 +1,6 @@
 package loftcoil.runner.progress;
 
+import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
@@ -58,8 +59,10 @@ final class ProgressJson {
             }
             return MAPPER.treeToValue(tree, Progress.class);
         } catch (JsonProcessingException e) {
-            String first = e.getOriginalMessage().lines().findFirst().orElse("");
-            throw new UnreadableException("it cannot be read: " + first, false);
+            // The place helps a person who mends it by hand; the parser's own words would only be in the way.
+            JsonLocation at = e.getLocation();
+            String place = at == null ? "" : " at line " + at.getLineNr() + ", column " + at.getColumnNr();
+            throw new UnreadableException("it cannot be read" + place, false);
         }
     }
 }
