@@ -3,6 +3,10 @@ package loftcoil.engine.fault;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /**
@@ -17,13 +21,16 @@ public record KnownNames(String kind, List<String> names) {
 
     private static final int LONGEST_SHOWN = 60;
 
+    private static final Pattern NUMBER = Pattern.compile("\\d+(?:[./]\\d+)*");
+
     /** Keeps a copy of the names. */
     public KnownNames {
         names = List.copyOf(names);
     }
 
     /**
-     * The names most like the given one, the likeliest first: fewest letters to add, drop or change, capitals not counted.
+     * The names most like the given one, the likeliest first: those that hold its numbers, so that "22 mm" finds the tubes
+     * of 22 mm; among them fewest letters to add, drop or change, capitals not counted.
      *
      * @param given any text
      * @return at most five names
@@ -32,10 +39,21 @@ public record KnownNames(String kind, List<String> names) {
         String wanted =
                 given.substring(0, Math.min(given.length(), LONGEST_SHOWN)).toLowerCase(Locale.ROOT);
         LevenshteinDistance edits = LevenshteinDistance.getDefaultInstance();
+        Set<String> numbers = numbers(wanted);
         return names.stream()
-                .sorted(Comparator.comparingInt(name -> edits.apply(wanted, name.toLowerCase(Locale.ROOT))))
+                .sorted(Comparator.<String>comparingInt(name -> missing(numbers, name))
+                        .thenComparingInt(name -> edits.apply(wanted, name.toLowerCase(Locale.ROOT))))
                 .limit(SUGGESTIONS)
                 .toList();
+    }
+
+    private static int missing(Set<String> numbers, String name) {
+        Set<String> held = numbers(name);
+        return (int) numbers.stream().filter(number -> !held.contains(number)).count();
+    }
+
+    private static Set<String> numbers(String text) {
+        return NUMBER.matcher(text).results().map(MatchResult::group).collect(Collectors.toSet());
     }
 
     /**

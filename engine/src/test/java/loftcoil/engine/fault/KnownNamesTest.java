@@ -24,6 +24,13 @@ class KnownNamesTest {
     }
 
     @Example
+    void numbersCountMoreThanLetters() {
+        KnownNames tubes = new KnownNames("tube", List.of("B88 M 1", "B88 L 3/4", "EN1057 15x1.0", "EN1057 22x0.9"));
+        assertEquals("EN1057 22x0.9", tubes.nearest("22 mm").get(0));
+        assertEquals("B88 L 3/4", tubes.nearest("3/4 in").get(0));
+    }
+
+    @Example
     void theFaultTellsPathGivenAndAllowed() {
         Fault fault = MONTHS.unknown("fire.months[2]", "Juny");
         assertEquals("fire.months[2]", fault.path());
