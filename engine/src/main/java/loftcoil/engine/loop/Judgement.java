@@ -36,7 +36,7 @@ final class Judgement {
     private Circulates circulates(SteadyFlow flow) {
         String words = text(
                 "The loop circulates: %.2f litres a minute go round, driven by %.0f Pa; the coil lets the water out at"
-                        + " %.1f °C, %.1f K below boiling at the nearest place (%s).",
+                        + " %.1f °C, %.1f °C below boiling at the nearest place (%s).",
                 flow.flowLPerMin(),
                 flow.drivePa(),
                 flow.coil().endC(),

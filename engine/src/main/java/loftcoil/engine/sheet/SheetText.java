@@ -70,7 +70,7 @@ public final class SheetText {
         figure("back at the tank", "%.1f °C", flow.returnC());
         figure(
                 "least distance from boiling",
-                "%.1f K, %s",
+                "%.1f °C, %s",
                 flow.boilMargin().marginK(),
                 flow.boilMargin().where());
         figure("heat lost on the way", "%.0f W", flow.heat().lostW());
