@@ -1,6 +1,7 @@
 package loftcoil.engine.loop;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -110,6 +111,24 @@ public final class Circuit {
      */
     public Circuit withHeatW(double heatW) {
         return with(new Setting(setting.tankC(), setting.altitudeM(), Firing.lit(heatW), setting.columnKgPerM3()));
+    }
+
+    /**
+     * The same loop at another altitude, or in other weather.
+     *
+     * @param altitudeM altitude, m above the sea; a fall of the barometer by 10 hPa is about 85 m more
+     * @throws loftcoil.engine.fault.RefusedException where it is out of range, or the tank boils there
+     */
+    public Circuit withAltitudeM(double altitudeM) {
+        return with(new Setting(setting.tankC(), altitudeM, setting.firing(), setting.columnKgPerM3()));
+    }
+
+    /** The same loop with other resistance and heat loss than computed; the factors are on those of this loop. */
+    public Circuit trimmed(Trim trim) {
+        return new Circuit(
+                plan,
+                setting,
+                Arrays.stream(segments).map(segment -> segment.trimmed(trim)).toArray(Segment[]::new));
     }
 
     private Circuit with(Setting changed) {

@@ -43,6 +43,11 @@ final class LossTable {
         return new LossTable(aroundC, none, none);
     }
 
+    /** The same with so many times the loss. */
+    LossTable times(double factor) {
+        return new LossTable(aroundC, above.times(factor), below.times(factor));
+    }
+
     double aroundC() {
         return aroundC;
     }
@@ -80,6 +85,13 @@ final class LossTable {
                 nodes[i] = loss.applyAsDouble(root * root * root * root);
             }
             return new Side(lowRoot, rootStep, nodes);
+        }
+
+        Side times(double factor) {
+            return new Side(
+                    lowRoot,
+                    rootStep,
+                    Arrays.stream(nodes).map(node -> node * factor).toArray());
         }
 
         double at(double difference) {

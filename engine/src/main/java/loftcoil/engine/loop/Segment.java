@@ -47,6 +47,28 @@ final class Segment {
         this.lossPerReynolds = perReynolds;
     }
 
+    private Segment(Segment as, Trim trim) {
+        this.pipe = as.pipe;
+        this.loss = as.loss.times(trim.heatLossTimes());
+        this.coil = as.coil;
+        this.lengthM = as.lengthM;
+        this.riseM = as.riseM;
+        this.startLevelM = as.startLevelM;
+        this.boreM = as.boreM;
+        this.areaM2 = as.areaM2;
+        this.roughness = as.roughness * trim.roughnessTimes();
+        this.lossPerReynolds = as.lossPerReynolds * trim.fittingsTimes();
+        for (int direction = 0; direction < fixedLoss.length; direction++) {
+            fixedLoss[direction] = as.fixedLoss[direction] * trim.fittingsTimes();
+            portPerReynolds[direction] = as.portPerReynolds[direction] * trim.fittingsTimes();
+        }
+    }
+
+    /** The same run with other resistance and heat loss. */
+    Segment trimmed(Trim trim) {
+        return new Segment(this, trim);
+    }
+
     double endLevelM() {
         return startLevelM + riseM;
     }

@@ -1,0 +1,27 @@
+package loftcoil.engine.study;
+
+import java.util.List;
+import java.util.SplittableRandom;
+
+/** All random numbers of a spread, drawn before the work is shared out: threads cannot change them. */
+final class LoopDraws {
+
+    static final List<String> NAMES = List.of("coil heat", "roughness", "fittings", "heat loss", "weather");
+
+    private final double[][] shares;
+
+    LoopDraws(SpreadPlan plan) {
+        SplittableRandom random = new SplittableRandom(plan.seed());
+        shares = new double[plan.samples()][NAMES.size()];
+        for (double[] draw : shares) {
+            for (int i = 0; i < draw.length; i++) {
+                draw[i] = random.nextDouble();
+            }
+        }
+    }
+
+    /** Share of all draws of a doubt that lies below this sample's, 0 to 1. */
+    double share(int sample, int doubt) {
+        return shares[sample][doubt];
+    }
+}
