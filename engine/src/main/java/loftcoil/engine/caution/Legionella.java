@@ -32,14 +32,10 @@ final class Legionella implements CautionRule {
                     hottestC,
                     lowC);
         }
-        double atC = Math.min(hottestC, LegionellaDeath.TEMPERATURE.high());
         return String.format(
                 Locale.ROOT,
-                "Nine in ten die in %.0f min at 50 °C, in %.0f min at 60 °C, and in %.1f min at the %.0f °C its hottest"
-                        + " layer once reaches.",
+                "Nine in ten die in %.0f min at 50 °C, in %.0f min at 60 °C, and faster above.",
                 LegionellaDeath.ninetyPercentMin(50),
-                LegionellaDeath.ninetyPercentMin(60),
-                LegionellaDeath.ninetyPercentMin(atC),
-                hottestC);
+                LegionellaDeath.ninetyPercentMin(60));
     }
 }
