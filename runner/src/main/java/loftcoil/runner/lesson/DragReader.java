@@ -37,12 +37,13 @@ final class DragReader {
         double to = number("to");
         double by = number("by");
         double start = number("start");
+        String decided = words.getOrDefault("decided", "");
         String unit = text("unit");
         String label = text("label");
         if (sound) {
             range(from, to, by, start);
         }
-        return sound ? Optional.of(new Drag(variable, from, to, by, start, unit, label)) : Optional.empty();
+        return sound ? Optional.of(new Drag(variable, from, to, by, start, decided, unit, label)) : Optional.empty();
     }
 
     private void variable(String variable, String code) {

@@ -11,7 +11,8 @@ import org.jspecify.annotations.Nullable;
 final class SnippetReader {
 
     static final Pattern NAME = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
-    private static final List<String> KEYS = List.of("name", "drag", "from", "to", "by", "start", "unit", "label");
+    private static final List<String> KEYS =
+            List.of("name", "drag", "from", "to", "by", "start", "decided", "unit", "label");
 
     private SnippetReader() {}
 

@@ -2,6 +2,7 @@ package loftcoil.runner.prove;
 
 import java.util.ArrayList;
 import java.util.List;
+import loftcoil.engine.design.Changes;
 import loftcoil.runner.chart.ChartDrawer;
 import loftcoil.runner.lesson.Drag;
 import loftcoil.runner.lesson.Step;
@@ -32,9 +33,19 @@ final class SnippetProof {
         // The ends of the range are where a snippet breaks, if it does; the start comes last, as it stays for what
         // follows.
         Drag drag = snippet.drag().get();
+        checkDecided(snippet, drag);
         for (double value : List.of(drag.from(), drag.to(), drag.start())) {
             session.bind("double", drag.variable(), Double.toString(value));
             run(snippet, " with " + drag.variable() + " = " + value);
+        }
+    }
+
+    private void checkDecided(Step.Snippet snippet, Drag drag) {
+        boolean number = Changes.names().contains(drag.decided())
+                && Changes.describe(drag.decided()).options().isEmpty();
+        if (!drag.decided().isEmpty() && !number) {
+            faults.add("snippet " + snippet.id() + ": decided=" + drag.decided()
+                    + "; allowed: a change of the design that takes a number, of " + Changes.names());
         }
     }
 

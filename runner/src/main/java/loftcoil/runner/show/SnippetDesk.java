@@ -87,7 +87,8 @@ final class SnippetDesk {
         return failed.isEmpty() ? "" : "Java above did not run to its end: " + failed + ". ";
     }
 
-    private void bind(Drag drag, Map<String, Double> dragged) {
+    private void bind(Drag written, Map<String, Double> dragged) {
+        Drag drag = Drags.own(written, store.design());
         double value = dragged.getOrDefault(drag.variable(), drag.start());
         double within = Math.max(drag.from(), Math.min(drag.to(), value));
         session.bind("double", drag.variable(), Double.toString(within));

@@ -109,7 +109,7 @@ public final class Workbench implements Bench {
                 work.snippets().getOrDefault(snippet.id(), snippet.source()),
                 snippet.source(),
                 work.ran().contains(snippet.id()),
-                snippet.drag());
+                snippet.drag().map(drag -> Drags.own(drag, store.design())));
     }
 
     @Override

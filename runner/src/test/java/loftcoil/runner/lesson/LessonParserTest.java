@@ -109,7 +109,7 @@ class LessonParserTest {
         assertEquals("> plain quotation", ((Step.Prose) steps.get(6)).markdown());
         assertEquals("Your loop to scale", ((Step.Drawing) steps.get(7)).caption());
         assertEquals(
-                Optional.of(new Drag("tankBaseM", -1, 3.5, 0.05, 2.2, "m", "Tank base above the floor")),
+                Optional.of(new Drag("tankBaseM", -1, 3.5, 0.05, 2.2, "", "m", "Tank base above the floor")),
                 ((Step.Snippet) steps.get(8)).drag());
         assertEquals("```text\nnot run\n```", ((Step.Prose) steps.get(9)).markdown());
         assertEquals(Step.Asked.DECIDE, ((Step.Question) steps.get(10)).asked());

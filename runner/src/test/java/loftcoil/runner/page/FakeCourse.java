@@ -111,7 +111,7 @@ final class FakeCourse {
                         source,
                         HEIGHT,
                         false,
-                        Optional.of(new Drag("tankBaseM", -0.5, 3.5, 0.05, 2.2, "m", "Tank base above the floor"))),
+                        Optional.of(new Drag("tankBaseM", -0.5, 3.5, 0.05, 2.2, "", "m", "Tank base above the floor"))),
                 new View.Caution("c1", false, "Hot pipes burn. Keep them out of reach or lag them."),
                 question(
                         "tank-height",

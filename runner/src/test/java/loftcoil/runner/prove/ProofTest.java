@@ -107,6 +107,13 @@ class ProofTest {
     }
 
     @Test
+    void aSliderThatStartsAtAnUnknownDecisionIsFound() throws IOException {
+        replace("lessons/01-try.md", "decided=tank.baseM", "decided=tank.colour");
+
+        onlyFault("snippet lift", "tank.colour", "allowed");
+    }
+
+    @Test
     void aProofWithoutSeedsIsRefused() {
         assertThrows(
                 IllegalArgumentException.class, () -> new Proof(TryCourse.read(), SessionSetup.usual(), List.of()));

@@ -203,6 +203,15 @@ class WorkbenchTest {
     }
 
     @Test
+    void aSliderStartsAtTheStopNearestToWhatWasDecided() {
+        bench.answer(LESSON, "tank", "2.6 m");
+
+        assertEquals(2.5, step("lift", View.Snippet.class).drag().orElseThrow().start());
+        View.Run run = bench.run(LESSON, "lift", source("lift"), Map.of());
+        assertTrue(run.printed().startsWith("tank at 2.5,"), run.printed());
+    }
+
+    @Test
     void aDecisionTheDesignCannotTakeIsRefusedWithTheRange() {
         View.Reply reply = bench.answer(LESSON, "tank", "900 m");
 
