@@ -219,6 +219,24 @@ public record Design(
         return with(tank, newCoil, coldLegs, hotLegs);
     }
 
+    /** The same design with other panes. */
+    public Design withWindow(Window newWindow) {
+        return new Design(
+                        name,
+                        site,
+                        tank,
+                        coil,
+                        fire,
+                        coldLegs,
+                        hotLegs,
+                        Optional.of(newWindow),
+                        taps,
+                        use,
+                        safety,
+                        notes)
+                .checked();
+    }
+
     private Design with(Tank newTank, Coil newCoil, List<Leg> cold, List<Leg> hot) {
         return new Design(name, site, newTank, newCoil, fire, cold, hot, window, taps, use, safety, notes).checked();
     }

@@ -46,6 +46,22 @@ public record Tank(
         return baseM + waterlineM;
     }
 
+    /** The same tank with another lagging. */
+    public Tank withLagging(LaggingChoice newLagging) {
+        return new Tank(
+                volumeL,
+                heightM,
+                baseM,
+                waterlineM,
+                coldPortM,
+                returnPortM,
+                drawPortM,
+                Optional.of(newLagging),
+                emptyMassKg,
+                aroundC,
+                refillAtH);
+    }
+
     /** The same tank at another level, m above the floor; the legs of a design must follow. */
     public Tank withBaseM(double newBaseM) {
         return new Tank(

@@ -20,4 +20,10 @@ public record Window(
         double azimuthDeg,
         double gapMm,
         double absorptance,
-        Optional<ShutterChoice> shutter) {}
+        Optional<ShutterChoice> shutter) {
+
+    /** The same window with another number of panes. */
+    public Window withPanes(int newPanes) {
+        return new Window(newPanes, areaM2, tiltDeg, azimuthDeg, gapMm, absorptance, shutter);
+    }
+}

@@ -18,6 +18,7 @@ public record PracticalStep(String words, Function<Design, Optional<Design>> don
     private static final double RAISE_M = 0.25;
     private static final double LOWER_M = 0.10;
     private static final double LAGGING_MM = 10;
+    private static final double TANK_LAGGING_MM = 20;
     private static final double COIL_M = 0.5;
     private static final double HEAT_KW = 0.5;
     private static final double MOST_LAGGING_MM = 300;
@@ -35,6 +36,9 @@ public record PracticalStep(String words, Function<Design, Optional<Design>> don
                                 design.coil().tube())
                         .map(tube -> design.withLoopTube(tube.name()))),
                 new PracticalStep("10 mm more lagging on every leg", PracticalStep::lagged),
+                new PracticalStep("20 mm more lagging on the tank", PracticalStep::laggedTank),
+                new PracticalStep("one more pane", design -> design.window()
+                        .map(window -> design.withWindow(window.withPanes(window.panes() + 1)))),
                 new PracticalStep("swept bends for every sharp elbow", PracticalStep::swept),
                 always(
                         "0.5 m more tube in the coil",
@@ -54,6 +58,15 @@ public record PracticalStep(String words, Function<Design, Optional<Design>> don
         List<Leg> cold = design.coldLegs().stream().map(PracticalStep::lagged).toList();
         List<Leg> hot = design.hotLegs().stream().map(PracticalStep::lagged).toList();
         return Optional.of(design.withLegs(cold, hot));
+    }
+
+    private static Optional<Design> laggedTank(Design design) {
+        LaggingChoice more = design.tank()
+                .lagging()
+                .map(lagging ->
+                        lagging.withThicknessMm(Math.min(MOST_LAGGING_MM, lagging.thicknessMm() + TANK_LAGGING_MM)))
+                .orElse(LaggingChoice.stoneWool(TANK_LAGGING_MM));
+        return Optional.of(design.withTank(design.tank().withLagging(more)));
     }
 
     private static Leg lagged(Leg leg) {

@@ -8,7 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Example;
+import loftcoil.engine.run.YearRun;
 import org.junit.jupiter.api.Test;
 
 class RankingTest {
@@ -39,6 +41,31 @@ class RankingTest {
     void whereLessIsBetterAFallIsTheGain() {
         Ranking.Effect lagging = effect(finished(Figure.nightLoss(60)), "10 mm more lagging on every leg");
         assertTrue(lagging.better() >= 0, lagging.toString());
+    }
+
+    @Test
+    void aPaneAndTankLaggingAreRankedByTheYear() {
+        List<PracticalStep> two = PracticalStep.all().stream()
+                .filter(step -> step.words().contains("pane") || step.words().contains("on the tank"))
+                .toList();
+        Ranking ranking =
+                Ranking.of(BOTHY, Figure.yearShortfall(), two, Watch.NONE).result();
+
+        double now = ranking.now().orElseThrow();
+        double lagged = YearRun.of(two.get(0).done().apply(BOTHY).orElseThrow()).shortfallKWh();
+        assertEquals(2, ranking.effects().size());
+        assertEquals(
+                now - lagged, effect(ranking, "20 mm more lagging on the tank").better(), 1e-9);
+        assertTrue(effect(ranking, "20 mm more lagging on the tank").better() > 0);
+        assertTrue(effect(ranking, "one more pane").better() != 0);
+    }
+
+    @Test
+    void aDesignWithoutPanesGetsNone() {
+        Design dark = DesignJson.read(DesignJson.write(BOTHY).replaceAll("(?s)\"window\"\\s*:\\s*\\{[^}]*\\},", ""));
+        assertTrue(dark.window().isEmpty());
+        assertTrue(
+                Ranking.of(dark, Figure.flow(40), Watch.NONE).result().untried().contains("one more pane"));
     }
 
     @Test
