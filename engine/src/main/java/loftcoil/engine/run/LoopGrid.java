@@ -61,26 +61,23 @@ final class LoopGrid {
         int column = Math.min((int) across, axes.columns() - 2);
         weigh(along - warmth, warmth, axes.warmths(), out.warmWeights);
         weigh(across - column, column, axes.columns(), out.columnWeights);
-        for (int f = 0; f < LoopPoint.FIGURES; f++) {
-            out.figures[f] = 0;
-        }
+        double flow = 0;
+        double lost = 0;
+        double room = 0;
+        double heat = 0;
         for (int i = 0; i < 4; i++) {
-            if (out.warmWeights[i] != 0) {
-                row(Math.min(Math.max(warmth - 1 + i, 0), axes.warmths() - 1), column, out.warmWeights[i], out);
-            }
-        }
-    }
-
-    private void row(int warmth, int column, double weight, LoopReading out) {
-        for (int i = 0; i < 4; i++) {
-            double share = weight * out.columnWeights[i];
-            if (share != 0) {
-                int at = warmth * axes.columns() + column - 1 + i;
-                for (int f = 0; f < LoopPoint.FIGURES; f++) {
-                    out.figures[f] += share * values[at * LoopPoint.FIGURES + f];
+            for (int j = 0; j < 4; j++) {
+                double share = out.warmWeights[i] * out.columnWeights[j];
+                if (share != 0) {
+                    int at = ((warmth - 1 + i) * axes.columns() + column - 1 + j) * LoopPoint.FIGURES;
+                    flow += share * values[at];
+                    lost += share * values[at + 1];
+                    room += share * values[at + 2];
+                    heat += share * values[at + 3];
                 }
             }
         }
+        out.set(flow, lost, room, heat);
     }
 
     private static double within(double place, int nodes) {

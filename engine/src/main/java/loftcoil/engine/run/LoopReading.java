@@ -3,25 +3,38 @@ package loftcoil.engine.run;
 /** Where a look into a {@link LoopGrid} leaves what it read; made once for a march. Not safe for use by several threads. */
 final class LoopReading {
 
-    final double[] figures = new double[LoopPoint.FIGURES];
+    /** Weights of the nodes, kept here so that a look allocates nothing. */
     final double[] warmWeights = new double[4];
+
     final double[] columnWeights = new double[4];
+
+    private double flowKgPerS;
+    private double lostW;
+    private double roomK;
+    private double heatW;
+
+    void set(double flow, double lost, double room, double heat) {
+        flowKgPerS = Math.max(0, flow);
+        lostW = lost;
+        roomK = room;
+        heatW = heat;
+    }
 
     /** kg/s, 0 or more. */
     double flowKgPerS() {
-        return Math.max(0, figures[0]);
+        return flowKgPerS;
     }
 
     double lostW() {
-        return figures[1];
+        return lostW;
     }
 
     /** K; 0 or less where no steady flow without boiling exists. */
     double roomK() {
-        return figures[2];
+        return roomK;
     }
 
     double heatW() {
-        return figures[3];
+        return heatW;
     }
 }

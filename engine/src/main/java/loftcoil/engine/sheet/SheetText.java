@@ -97,7 +97,7 @@ public final class SheetText {
                 .ifPresentOrElse(
                         flow -> figure(
                                 label,
-                                "%.2f kW: %.2f L/min, %.1f K from boiling",
+                                "%.2f kW: %.2f L/min, %.1f °C from boiling",
                                 end.heatKW(),
                                 flow.flowLPerMin(),
                                 flow.boilMargin().marginK()),
