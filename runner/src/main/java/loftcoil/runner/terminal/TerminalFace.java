@@ -12,6 +12,9 @@ import loftcoil.runner.show.View;
  */
 public final class TerminalFace {
 
+    /** Where the text of the list begins, in characters. */
+    private static final int HELP_TEXT_AT = 7;
+
     private static final String HELP =
             """
             Enter  go on; at Java: run it; at a question: leave it for now
@@ -142,8 +145,21 @@ public final class TerminalFace {
             case "b" -> Optional.of(new Move.Back());
             case "w" -> chooseLesson();
             case "d" -> stay(DesignText.lines(bench.design(), console.width()));
-            default -> stay(List.of(HELP));
+            case "?" -> stay(help());
+            default -> unknown(typed);
         };
+    }
+
+    private Optional<Move> unknown(String typed) {
+        Wrap.lines("“" + typed + "” means nothing at this prompt. What you can type:", console.width())
+                .forEach(console::say);
+        return stay(help());
+    }
+
+    private List<String> help() {
+        return HELP.lines()
+                .flatMap(line -> Wrap.hanging(line, HELP_TEXT_AT, console.width()).stream())
+                .toList();
     }
 
     private Optional<Move> stay(List<String> lines) {

@@ -16,11 +16,26 @@ final class Wrap {
      * @param width greatest line length, in characters, at least 1
      */
     static List<String> lines(String line, int width) {
-        String indent = " ".repeat(hang(line));
+        return wrapped(leading(line), line.strip(), hang(line), width);
+    }
+
+    /**
+     * Wraps a line of a list in two columns; following lines stand under the second.
+     *
+     * @param line text without line ends, at least as long as the first column
+     * @param column where the second column begins, in characters
+     * @param width greatest line length, in characters, at least 1
+     */
+    static List<String> hanging(String line, int column, int width) {
+        return wrapped(line.substring(0, column), line.substring(column), column, width);
+    }
+
+    private static List<String> wrapped(String start, String text, int hang, int width) {
+        String indent = " ".repeat(hang);
         List<String> wrapped = new ArrayList<>();
-        StringBuilder current = new StringBuilder(leading(line));
+        StringBuilder current = new StringBuilder(start);
         boolean empty = true;
-        for (String word : line.strip().split("\\s+", -1)) {
+        for (String word : text.split("\\s+", -1)) {
             if (!empty && current.length() + 1 + word.length() > width) {
                 wrapped.add(current.toString());
                 current = new StringBuilder(indent);

@@ -22,6 +22,11 @@ class PlainTextTest {
         assertEquals(List.of("12. one", "    two"), Wrap.lines("12. one two", 8));
     }
 
+    @Test
+    void linesOfTwoColumnsHangUnderTheSecond() {
+        assertEquals(List.of("q  leave", "   now"), Wrap.hanging("q  leave now", 3, 9));
+    }
+
     @Property(tries = 300)
     void noWordIsLostAtAnyWidth(@ForAll String text, @ForAll @IntRange(min = 1, max = 90) int width) {
         String joined = String.join(" ", Wrap.lines(text, width)).strip().replaceAll("\\s+", " ");

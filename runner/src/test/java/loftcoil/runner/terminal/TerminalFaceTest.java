@@ -106,6 +106,13 @@ class TerminalFaceTest {
     }
 
     @Test
+    void whatMeansNothingIsNamedBeforeTheList() {
+        String all = walk("lots", "q").all();
+        assertTrue(all.contains("“lots” means nothing at this prompt."), all);
+        assertTrue(all.contains("q      leave; all is kept"), all);
+    }
+
+    @Test
     void goingBackShowsTheStepBefore() {
         ScriptedConsole console = walk("", "b", "q");
 
