@@ -28,6 +28,8 @@ final class CrossCheck {
     void check(List<ParsedLesson> parsed, Map<String, Exercise> exercises) {
         if (parsed.isEmpty()) {
             faults.add(new CourseFault("lessons", "", "no lesson", "at least one, such as 01-warm-water.md"));
+            // That no exercise is used then goes without saying.
+            return;
         }
         order(parsed.stream().map(ParsedLesson::lesson).toList());
         parsed.forEach(this::links);

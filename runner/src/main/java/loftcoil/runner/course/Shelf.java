@@ -28,7 +28,7 @@ final class Shelf {
         this.folder = folder;
         this.faults = faults;
         if (!Files.isDirectory(folder)) {
-            faults.add(new CourseFault(name, "", "no such folder", "a folder of " + name));
+            faults.add(new CourseFault(name, "", "no such folder: " + folder, "a folder of " + name));
             return;
         }
         try (Stream<Path> all = Files.walk(folder)) {

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import loftcoil.runner.lesson.Lesson;
+import loftcoil.runner.show.TryCourse;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -137,6 +138,16 @@ class CourseReaderTest {
                         "lessons/02-twice.md: the same number as 02-tank",
                         "lessons/notes.md: not a lesson's name"),
                 faults());
+    }
+
+    @Test
+    void withoutLessonsTheExercisesAreNotCountedUp() throws IOException {
+        Path exercises = TryCourse.folder().resolve("exercises");
+        Path none = temp.resolve("none");
+        CourseRefusedException refused =
+                assertThrows(CourseRefusedException.class, () -> CourseReader.read(none, exercises));
+        assertEquals(2, refused.faults().size(), refused::getMessage);
+        assertTrue(refused.getMessage().contains("no such folder: " + none), refused::getMessage);
     }
 
     @Test
