@@ -11,7 +11,7 @@ final class UnknownName implements PlainRule {
             String what = finding.inMessage("package (\\S+) does not exist");
             return Optional.of("Nothing is called " + what + "." + nearest(what, "variable", finding));
         }
-        String name = finding.inMessage("symbol:\\s+(?:variable|method|class) (\\w+)");
+        String name = finding.inMessage("symbol:\\s+(?:variable|method|class) (\\S+?)(?:\\(|\\s|$)");
         if (!finding.is("cant.resolve") || name.isEmpty()) {
             return Optional.empty();
         }
