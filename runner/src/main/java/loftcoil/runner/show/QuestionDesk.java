@@ -127,7 +127,7 @@ final class QuestionDesk {
                 text,
                 "decided",
                 words,
-                decision.about().solution().text(),
+                FlowWarning.of(store.design()) + decision.about().solution().text(),
                 0,
                 "",
                 decision.about().source());

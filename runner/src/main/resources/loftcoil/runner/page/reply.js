@@ -1,7 +1,7 @@
 // What is said to an answer: right or not, a hint, the worked solution when it is due, and where the number is from.
 import { clear, el, prose, sign } from './dom.js';
 
-const SIGNS = { right: 'right', decided: 'right', wrong: 'wrong', unread: 'wrong', noted: 'noted' };
+const SIGNS = { right: 'right', decided: 'noted', wrong: 'wrong', unread: 'wrong', noted: 'noted' };
 
 export function showReply(place, reply) {
   clear(place).append(el('div', { class: `said said-${reply.state}` },

@@ -212,6 +212,17 @@ class WorkbenchTest {
     }
 
     @Test
+    void aDecisionThatStopsTheLoopIsToldAtOnce() {
+        View.Reply sunk = bench.answer(LESSON, "tank", "-1 m");
+        assertEquals("decided", sunk.state(), sunk.words());
+        assertTrue(sunk.hintMarkdown().startsWith("**Danger"), sunk.hintMarkdown());
+        assertTrue(sunk.hintMarkdown().contains("does not circulate"), sunk.hintMarkdown());
+
+        View.Reply high = bench.answer(LESSON, "tank", "2.2 m");
+        assertFalse(high.hintMarkdown().contains("Danger"), high.hintMarkdown());
+    }
+
+    @Test
     void aDecisionTheDesignCannotTakeIsRefusedWithTheRange() {
         View.Reply reply = bench.answer(LESSON, "tank", "900 m");
 
