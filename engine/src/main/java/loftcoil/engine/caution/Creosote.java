@@ -12,12 +12,13 @@ final class Creosote implements CautionRule {
     @Override
     public void look(CautionFacts facts, Findings findings) {
         facts.fire()
-                .filter(fire -> fire.flueTopC() < TAR_BELOW_C)
-                .ifPresent(fire -> findings.caution(
+                .flatMap(fire -> fire.flueTopC().stream().boxed().findFirst())
+                .filter(topC -> topC < TAR_BELOW_C)
+                .ifPresent(topC -> findings.caution(
                         "LC-CREOSOTE",
-                        "The coil leaves the flue gas only %.0f °C at the top of the flue; below %.0f °C tar settles and a chimney"
-                                + " fire follows. A shorter coil or a brisker fire keeps it warm; have the flue swept often.",
-                        fire.flueTopC(),
+                        "Coil and flue leave the flue gas only %.0f °C; below %.0f °C tar settles and a chimney fire follows."
+                                + " A shorter coil or a brisker fire keeps it warm; have the flue swept often.",
+                        topC,
                         TAR_BELOW_C));
         facts.design()
                 .fire()

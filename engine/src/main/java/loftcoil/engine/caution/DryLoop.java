@@ -31,7 +31,9 @@ final class DryLoop implements CautionRule {
     }
 
     private static void drawnDown(Tank tank, double leastM, Optional<ColdFeed> feed, Findings findings) {
-        if (feed.isPresent() && feed.get().kind().equals(ColdFeed.BY_HAND)) {
+        boolean byHand = feed.map(said -> said.kind().equals(ColdFeed.BY_HAND))
+                .orElse(tank.refillAtH().isPresent());
+        if (byHand) {
             double litres = (tank.waterlineM() - leastM) / tank.heightM() * tank.volumeL();
             findings.caution(
                     "LC-DRY-DRAW",

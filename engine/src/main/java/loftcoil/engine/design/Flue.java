@@ -1,5 +1,6 @@
 package loftcoil.engine.design;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -10,10 +11,16 @@ import java.util.OptionalDouble;
  * @param topAboveRoofM top of the flue above where it leaves the roof, m; 0 to 20
  * @param flueNeedsMm distance that the maker's plate or the local code asks for at the flue, mm; 0 to 5000
  * @param heaterNeedsMm distance that they ask for at the heater, mm; 0 to 5000
+ * @param heightM height of the flue from heater to top, m; 0 to 30
+ * @param diameterMm inner diameter of the flue, mm; 50 to 600; needed with a height
+ * @param insulated whether it is an insulated flue; needed with a height
  */
 public record Flue(
         double flueToCombustibleMm,
         double heaterToCombustibleMm,
         double topAboveRoofM,
         OptionalDouble flueNeedsMm,
-        OptionalDouble heaterNeedsMm) {}
+        OptionalDouble heaterNeedsMm,
+        OptionalDouble heightM,
+        OptionalDouble diameterMm,
+        Optional<Boolean> insulated) {}

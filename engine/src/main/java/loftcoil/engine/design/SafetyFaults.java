@@ -27,6 +27,8 @@ final class SafetyFaults {
     private static final Allowed BEARERS = new Allowed(0, 20, "bearers");
     private static final Allowed DISTANCE = new Allowed(0, 5000, "mm");
     private static final Allowed ABOVE_ROOF = new Allowed(0, 20, "m");
+    private static final Allowed FLUE_HEIGHT = new Allowed(0, 30, "m");
+    private static final Allowed FLUE_BORE = new Allowed(50, 600, "mm");
     private static final Allowed OPENING = new Allowed(0, 5000, "cm²");
 
     private final List<Fault> faults = new ArrayList<>();
@@ -130,6 +132,12 @@ final class SafetyFaults {
         range("safety.flue.topAboveRoofM", ABOVE_ROOF, flue.topAboveRoofM());
         optional("safety.flue.flueNeedsMm", DISTANCE, flue.flueNeedsMm());
         optional("safety.flue.heaterNeedsMm", DISTANCE, flue.heaterNeedsMm());
+        optional("safety.flue.heightM", FLUE_HEIGHT, flue.heightM());
+        optional("safety.flue.diameterMm", FLUE_BORE, flue.diameterMm());
+        boolean cools = flue.heightM().isPresent();
+        String why = "how far the gas cools goes by height, bore and insulation";
+        needed("safety.flue.diameterMm", !cools || flue.diameterMm().isPresent(), FLUE_BORE.toString(), why);
+        needed("safety.flue.insulated", !cools || flue.insulated().isPresent(), "true or false", why);
     }
 
     private void known(String path, KnownNames names, String given) {

@@ -94,7 +94,10 @@ final class SafetyReader {
                 in.number("heaterToCombustibleMm"),
                 in.number("topAboveRoofM"),
                 in.optionalNumber("flueNeedsMm"),
-                in.optionalNumber("heaterNeedsMm"));
+                in.optionalNumber("heaterNeedsMm"),
+                in.optionalNumber("heightM"),
+                in.optionalNumber("diameterMm"),
+                in.optionalFlag("insulated"));
         in.done();
         return flue;
     }

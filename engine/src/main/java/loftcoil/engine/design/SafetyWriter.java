@@ -103,6 +103,9 @@ final class SafetyWriter {
         DesignWriter.number(out, "topAboveRoofM", flue.topAboveRoofM());
         flue.flueNeedsMm().ifPresent(needed -> DesignWriter.number(out, "flueNeedsMm", needed));
         flue.heaterNeedsMm().ifPresent(needed -> DesignWriter.number(out, "heaterNeedsMm", needed));
+        flue.heightM().ifPresent(height -> DesignWriter.number(out, "heightM", height));
+        flue.diameterMm().ifPresent(diameter -> DesignWriter.number(out, "diameterMm", diameter));
+        flag(out, "insulated", flue.insulated());
         return out;
     }
 

@@ -18,7 +18,9 @@ final class Facts {
     private Facts() {}
 
     static CautionFacts of(Design design, Circuit circuit, FlowSearch lit, Optional<HeatSpread> spread) {
-        CautionFacts facts = CautionFacts.steady(design, circuit, lit);
+        CautionFacts steady = CautionFacts.steady(design, circuit, lit);
+        double coilW = circuit.setting().firing().heatW();
+        CautionFacts facts = FlueFacts.of(design, coilW).map(steady::withFire).orElse(steady);
         return spread.map(HeatSpread::high)
                 .map(high -> facts.withHarder(List.of(new HarderCase(
                         String.format(Locale.ROOT, "with the coil taking %.1f kW", high.heatKW()), high.search()))))

@@ -21,7 +21,8 @@ public final class SafeBothy {
                 "axleLimitKg": 3500, "floorAboveRoadM": 0.6, "tankAheadM": 0.3, "tankAsideM": 0.2}},
              "absence": {"months": [11], "drained": true},
              "antifreeze": false,
-             "flue": {"flueToCombustibleMm": 500, "heaterToCombustibleMm": 1000, "topAboveRoofM": 1.2},
+             "flue": {"flueToCombustibleMm": 500, "heaterToCombustibleMm": 1000, "topAboveRoofM": 1.2,
+                "heightM": 4.5, "diameterMm": 150, "insulated": true},
              "fireRoom": {"carbonMonoxideAlarm": true, "airOpeningCm2": 60, "extractFan": false},
              "childrenOrFrail": false}
             """;

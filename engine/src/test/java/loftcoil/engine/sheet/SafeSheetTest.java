@@ -1,0 +1,74 @@
+package loftcoil.engine.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import loftcoil.engine.caution.Ask;
+import loftcoil.engine.caution.Caution;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Example;
+import loftcoil.engine.design.SafeBothy;
+import org.junit.jupiter.api.Test;
+
+/** Cautions as a builder sees them, with the year marched and the fire reckoned. */
+class SafeSheetTest {
+
+    @Test
+    void aWholeSheetOfASafeDesignHasNeitherCautionNorQuestion() {
+        // Enough water for the fire, lit all year so that the tank is heated through, and no sun on top of it in
+        // summer.
+        Sheet sheet = Sheet.whole(
+                SafeBothy.edited(List.of(
+                        "/tank/volumeL", "200",
+                        "/coil/heatKW", "1.4",
+                        "/fire/litForH", "3",
+                        "/fire/months", "[1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]",
+                        "/safety/absence/months", "[]",
+                        "/window", "null")),
+                40);
+        assertEquals(List.of(), sheet.cautions());
+        assertEquals(List.of(), sheet.asks());
+    }
+
+    /** Two kilowatts for four hours into 120 L, and nothing to warm it in summer without a fire. */
+    @Test
+    void aYearThatBoilsInWinterAndStandsWarmInSummerIsTold() {
+        assertEquals(List.of("LC-BOIL-TANK", "LC-LEGIONELLA"), codes(Sheet.whole(SafeBothy.design(), 40)));
+    }
+
+    @Test
+    void anUnlaggedFlueAndAGreedyCoilTar() {
+        Design greedy = SafeBothy.edited(List.of("/safety/flue/insulated", "false", "/safety/flue/heightM", "9"))
+                .withCoilHeatKW(3.3);
+        assertEquals(List.of("LC-CREOSOTE"), codes(Sheet.of(greedy)));
+    }
+
+    @Test
+    void aFireShortOfAirIsToldFromItsWood() {
+        Design tight = SafeBothy.with("/safety/fireRoom/airOpeningCm2", "20");
+        assertEquals(List.of("LC-CO-AIR"), codes(Sheet.of(tight)));
+    }
+
+    @Test
+    void aTankFilledByHandThatItsTapsCanEmptyIsTold() {
+        Design byHand =
+                SafeBothy.edited(List.of("/tank/drawPortM", "0.2", "/tank/refillAtH", "6", "/safety/coldFeed", "null"));
+        Sheet sheet = Sheet.of(byHand);
+        assertEquals(List.of("LC-DRY-DRAW"), codes(sheet));
+        assertEquals(
+                List.of("safety.coldFeed"),
+                sheet.asks().stream().map(Ask::field).toList());
+    }
+
+    @Test
+    void theTextSheetAsksWhatTheDesignLeavesOut() {
+        List<String> lines = SheetText.lines(Sheet.of(Example.orchardBothy()));
+        assertTrue(lines.contains("Not said in the design"), lines.toString());
+        assertTrue(String.join(" ", lines).contains("(safety.vent)"));
+    }
+
+    private static List<String> codes(Sheet sheet) {
+        return sheet.cautions().stream().map(Caution::code).toList();
+    }
+}
