@@ -23,7 +23,7 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * Thirty January days of tank and loop, no sun and no draws, by the march and by an adaptive integrator of a
+ * Thirty January days of tank and loop, no draws, by the march and by an adaptive integrator of a
  * well-kept library, stopped where the fire is lit and goes out. The set-up prints how far each ends from its own finest run: the tolerance is
  * chosen so that the integrator is no more exact than the march.
  */
@@ -39,6 +39,7 @@ public class MarchAgainstIntegratorBenchmark {
     private static final double LIT_FROM_S = 17 * 3600;
     private static final double LIT_UNTIL_S = 21 * 3600;
     private static final double DAY_S = 86_400;
+    private static final double SUN_STEP_S = 600;
 
     /**
      * Step of the march, s, and the error the integrator allows itself in a step, K. The pairs end about equally exact: the
@@ -47,12 +48,16 @@ public class MarchAgainstIntegratorBenchmark {
     @Param({"60/0.003", "60/0.015", "300/0.1"})
     public String pair;
 
+    /** Whether the sun shines in through the panes; it changes every ten minutes, and the integrator stops there. */
+    @Param({"false", "true"})
+    public boolean sun;
+
     private int stepS;
     private double toleranceK;
 
-    private final SystemPlan plan = plan();
+    private SystemPlan plan = plan(false);
 
-    private static SystemPlan plan() {
+    private static SystemPlan plan(boolean sun) {
         Design bothy = Example.orchardBothy().withCoilHeatKW(0.3);
         Design plain = new Design(
                 bothy.name(),
@@ -62,7 +67,7 @@ public class MarchAgainstIntegratorBenchmark {
                 bothy.fire(),
                 bothy.coldLegs(),
                 bothy.hotLegs(),
-                Optional.empty(),
+                sun ? bothy.window() : Optional.empty(),
                 bothy.taps(),
                 List.of(),
                 bothy.safety(),
@@ -73,6 +78,7 @@ public class MarchAgainstIntegratorBenchmark {
     /** Prints the errors that make the comparison fair. */
     @Setup
     public void errors() {
+        plan = plan(sun);
         stepS = Integer.parseInt(pair.substring(0, pair.indexOf('/')));
         toleranceK = Double.parseDouble(pair.substring(pair.indexOf('/') + 1));
         double[] finestMarch = marched(5);
@@ -134,9 +140,9 @@ public class MarchAgainstIntegratorBenchmark {
         double[] state = new double[equations.getDimension()];
         Arrays.fill(state, WaterHeat.jPerKg(plan.layers().startC()));
         for (int day = 0; day < DAYS; day++) {
-            state = part(equations, joules, false, state, LIT_FROM_S);
-            state = part(equations, joules, true, state, LIT_UNTIL_S - LIT_FROM_S);
-            state = part(equations, joules, false, state, DAY_S - LIT_UNTIL_S);
+            state = part(equations, joules, false, state, new Piece(day, 0, LIT_FROM_S));
+            state = part(equations, joules, true, state, new Piece(day, LIT_FROM_S, LIT_UNTIL_S));
+            state = part(equations, joules, false, state, new Piece(day, LIT_UNTIL_S, DAY_S));
         }
         double[] tempC = new double[state.length];
         for (int i = 0; i < state.length; i++) {
@@ -145,12 +151,20 @@ public class MarchAgainstIntegratorBenchmark {
         return tempC;
     }
 
-    private static double[] part(
-            TankLoopEquations equations, double joules, boolean lit, double[] state, double seconds) {
+    /** A stretch of a day in which the fire does not change. */
+    private record Piece(int day, double fromS, double untilS) {}
+
+    private double[] part(TankLoopEquations equations, double joules, boolean lit, double[] state, Piece piece) {
         equations.lit = lit;
-        ODEIntegrator integrator = new DormandPrince853Integrator(1e-7, 7200, joules, 0);
-        return integrator
-                .integrate(equations, new ODEState(0, state), seconds)
-                .getPrimaryState();
+        double longestS = sun ? SUN_STEP_S : piece.untilS() - piece.fromS();
+        double[] now = state;
+        for (double at = piece.fromS(); at < piece.untilS(); at += longestS) {
+            equations.minute = (int) ((piece.day() * DAY_S + at) / 60);
+            ODEIntegrator integrator = new DormandPrince853Integrator(1e-7, 7200, joules, 0);
+            now = integrator
+                    .integrate(equations, new ODEState(0, now), longestS)
+                    .getPrimaryState();
+        }
+        return now;
     }
 }

@@ -1,6 +1,7 @@
 package loftcoil.engine.run;
 
 import java.util.stream.IntStream;
+import loftcoil.engine.sun.WindowYear;
 import loftcoil.engine.tank.LayerPlan;
 import loftcoil.engine.tank.TankLoss;
 import loftcoil.engine.tank.WaterHeat;
@@ -34,6 +35,8 @@ final class TankLoopEquations implements OrdinaryDifferentialEquation {
     private final double[] columnShare;
 
     boolean lit;
+    /** Minute of the year, for the sun; it does not change within a piece. */
+    int minute;
 
     TankLoopEquations(SystemPlan plan) {
         this.plan = plan;
@@ -71,6 +74,7 @@ final class TankLoopEquations implements OrdinaryDifferentialEquation {
             mean += tempC[i] / layers;
         }
         losses(plan.losses().at(mean));
+        plan.window().ifPresent(window -> sun(window, mean(tempC)));
         conduction();
         loop(jPerKg);
         for (int i = 0; i < layers; i++) {
@@ -86,6 +90,26 @@ final class TankLoopEquations implements OrdinaryDifferentialEquation {
                     + (i == layers - 1 ? loss.topWPerK() : 0)
                     + (i == 0 ? loss.bottomWPerK() : 0);
             heatW[i] -= wPerK * (tempC[i] - aroundC);
+        }
+    }
+
+    private static double mean(double[] tempC) {
+        double sum = 0;
+        for (double one : tempC) {
+            sum += one;
+        }
+        return sum / tempC.length;
+    }
+
+    /** As the march: the loss through the panes straight over six kelvin about the mean. */
+    private void sun(WindowYear window, double meanC) {
+        double areaM2 = plan.design().window().orElseThrow().areaM2();
+        double lowC = Math.min(Math.max(meanC - 3, 0), 104);
+        double low = window.lossAtMinuteWPerM2(minute, lowC);
+        double slope = (window.lossAtMinuteWPerM2(minute, lowC + 6) - low) / 6;
+        double gain = window.absorbedWPerM2(minute);
+        for (int i = 0; i < layers; i++) {
+            heatW[i] += areaM2 / layers * (gain - low - slope * (tempC[i] - lowC));
         }
     }
 
