@@ -17,10 +17,8 @@ final class LoopSvg {
     private static final double MARGIN = 26;
     private static final double LABELS_WIDTH = 218;
     private static final double LINE_APART = 25;
-    /** Baselines of text from its level: beside a dotted line, or above the solid line of the floor. */
+    /** Baseline of a label from the end of its line. */
     private static final double BESIDE_LINE = 7;
-
-    private static final double ABOVE_LINE = -7;
 
     private final Drawing drawing;
     private final double height;
@@ -63,14 +61,21 @@ final class LoopSvg {
 
     private String write(String title, String says) {
         double width = (drawing.bounds().rightM() - drawing.bounds().leftM()) * PX_PER_M + 2 * MARGIN + LABELS_WIDTH;
+        List<Drawing.Level> down = new ArrayList<>(drawing.levels());
+        down.sort(Comparator.comparingDouble(Drawing.Level::heightM).reversed());
+        List<Double> wanted = down.stream().map(level -> y(level.heightM())).toList();
+        List<Double> placed = LevelLabels.spread(wanted, LINE_APART);
+        // Labels of a low loop spread further than the loop itself.
+        double top = Math.min(0, placed.get(0) - LINE_APART);
+        double bottom = Math.max(height, placed.get(placed.size() - 1) + LINE_APART);
         svg.append(format(
-                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.0f %.0f\" role=\"img\" class=\"lc-drawing\""
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 %.0f %.0f %.0f\" role=\"img\" class=\"lc-drawing\""
                         + " font-family=\"system-ui, sans-serif\" font-size=\"22\" fill=\"none\">",
-                width, height));
+                top, width, bottom - top));
         svg.append("<title>").append(escaped(title)).append("</title>");
         svg.append("<desc>").append(escaped(says)).append("</desc>");
-        floor(width);
-        levels(width);
+        floor(width - LABELS_WIDTH - 14);
+        levels(width - LABELS_WIDTH, down, placed);
         tank();
         drawing.pipes().forEach(this::pipe);
         drawing.ports().forEach(this::port);
@@ -83,21 +88,16 @@ final class LoopSvg {
                 y(0), width));
     }
 
-    private void levels(double width) {
-        List<Drawing.Level> down = new ArrayList<>(drawing.levels());
-        down.sort(Comparator.comparingDouble(Drawing.Level::heightM).reversed());
-        List<Double> wanted = down.stream().map(level -> y(level.heightM())).toList();
-        List<Double> placed = LevelLabels.spread(wanted, LINE_APART);
-        double edge = width - LABELS_WIDTH;
+    private void levels(double edge, List<Drawing.Level> down, List<Double> placed) {
         for (int i = 0; i < down.size(); i++) {
             svg.append(format(
                     "<path d=\"M%.1f %.1fH%.1fL%.1f %.1f\" class=\"lc-level-stroke\" stroke=\"#8a979d\" stroke-width=\"1\""
                             + " stroke-dasharray=\"2 4\"/>",
-                    MARGIN / 2, wanted.get(i), edge - 14, edge, placed.get(i)));
+                    MARGIN / 2, y(down.get(i).heightM()), edge - 14, edge, placed.get(i)));
             svg.append(format(
                     "<text x=\"%.1f\" y=\"%.1f\" class=\"lc-ink-fill\" fill=\"#1d2a30\">%s m %s</text>",
                     edge + 4,
-                    placed.get(i) + (down.get(i).heightM() == 0 ? ABOVE_LINE : BESIDE_LINE),
+                    placed.get(i) + BESIDE_LINE,
                     metres(down.get(i).heightM()),
                     escaped(down.get(i).label())));
         }
