@@ -36,7 +36,7 @@ final class Boiling implements CautionRule {
         }
         findings.caution(
                 "LC-BOIL-NEAR",
-                "The %s comes within %.1f K of boiling (%.1f °C there). A brisk fire or a little air takes that up:"
+                "The %s comes within %.1f °C of boiling (%.1f °C there). A brisk fire or a little air takes that up:"
                         + " scalding water and steam.",
                 margin.where(),
                 margin.marginK(),

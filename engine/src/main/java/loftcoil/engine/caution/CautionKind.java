@@ -33,7 +33,7 @@ public record CautionKind(String code, Severity severity, String decides, String
     }
 
     Caution raised(String words) {
-        return new Caution(code, severity, words + " First comes the word of: " + decides + ".", source);
+        return new Caution(code, severity, words + " Ask first: " + decides + ".", source);
     }
 
     private static Map<String, CautionKind> read() {

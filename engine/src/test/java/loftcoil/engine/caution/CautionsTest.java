@@ -109,7 +109,7 @@ class CautionsTest {
         CautionReport report = Cautions.of(full(SafeBothy.edited(edits)));
         assertEquals(List.of(code), codes(report));
         assertEquals(List.of(), report.asks());
-        assertTrue(report.cautions().get(0).text().matches("(?s).*\\w.*First comes the word of: .*"));
+        assertTrue(report.cautions().get(0).text().matches("(?s).*\\w.*Ask first: .*"));
     }
 
     static Stream<Arguments> otherFacts() {
