@@ -9,6 +9,7 @@ import loftcoil.engine.fault.RefusedException;
 public final class FittingTable {
 
     private static final NamedRows<Fitting> ROWS = NamedRows.read(
+            FittingTable.class,
             "fittings.csv",
             "fitting",
             row -> new Fitting(

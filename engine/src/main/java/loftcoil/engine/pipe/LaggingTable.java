@@ -10,7 +10,7 @@ import loftcoil.engine.fault.RefusedException;
 public final class LaggingTable {
 
     private static final NamedRows<LaggingMaterial> ROWS =
-            NamedRows.read("laggings.csv", "lagging", LaggingTable::material);
+            NamedRows.read(LaggingTable.class, "laggings.csv", "lagging", LaggingTable::material);
 
     private LaggingTable() {}
 

@@ -8,8 +8,8 @@ import java.util.function.Function;
 import loftcoil.engine.fault.KnownNames;
 import loftcoil.engine.fault.RefusedException;
 
-/** The rows of a {@link ResourceTable}, each made into a record and found by its first column. */
-final class NamedRows<T> {
+/** The rows of a {@link ResourceTable}, each made into a record and found by its first column. For the tables of any room. */
+public final class NamedRows<T> {
 
     private final Map<String, T> byName;
     private final KnownNames known;
@@ -20,14 +20,18 @@ final class NamedRows<T> {
     }
 
     /**
-     * Reads a resource.
+     * Reads a table that stands beside a class.
      *
+     * @param beside any class of the room the table belongs to
+     * @param resource file name of the table
      * @param kind what one row is called, for refusals
+     * @param maker makes a row, by column name, into a record
      * @throws IllegalStateException where the resource cannot be read or a name stands twice
      */
-    static <T> NamedRows<T> read(String resource, String kind, Function<Map<String, String>, T> maker) {
+    public static <T> NamedRows<T> read(
+            Class<?> beside, String resource, String kind, Function<Map<String, String>, T> maker) {
         Map<String, T> byName = new LinkedHashMap<>();
-        for (Map<String, String> row : ResourceTable.read(resource).rows()) {
+        for (Map<String, String> row : ResourceTable.read(beside, resource).rows()) {
             String name = row.values().iterator().next();
             if (byName.put(name, maker.apply(row)) != null) {
                 throw new IllegalStateException(resource + ": " + name + " stands twice");
@@ -36,11 +40,19 @@ final class NamedRows<T> {
         return new NamedRows<>(Map.copyOf(byName), new KnownNames(kind, List.copyOf(byName.keySet())));
     }
 
-    Optional<T> find(String name) {
+    /** The row of a name, exactly as in {@link #known}. */
+    public Optional<T> find(String name) {
         return Optional.ofNullable(byName.get(name));
     }
 
-    T require(String path, String name) {
+    /**
+     * The row of a name.
+     *
+     * @param path where the name stands, for the refusal
+     * @param name exactly as in {@link #known}
+     * @throws RefusedException where there is no such row, naming the nearest
+     */
+    public T require(String path, String name) {
         T row = byName.get(name);
         if (row == null) {
             throw new RefusedException(List.of(known.unknown(path, name)));
@@ -48,7 +60,8 @@ final class NamedRows<T> {
         return row;
     }
 
-    KnownNames known() {
+    /** All names, in the order of the table. */
+    public KnownNames known() {
         return known;
     }
 }

@@ -13,6 +13,7 @@ import loftcoil.engine.fault.RefusedException;
 public final class TubeTable {
 
     private static final NamedRows<Tube> ROWS = NamedRows.read(
+            TubeTable.class,
             "tubes.csv",
             "tube",
             row -> new Tube(

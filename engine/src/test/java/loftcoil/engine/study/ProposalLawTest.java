@@ -66,19 +66,7 @@ class ProposalLawTest {
 
     @Test
     void aStoppedSearchKeepsTheBestOfItsLooks() {
-        Watch stops = new Watch() {
-            private int told;
-
-            @Override
-            public void done(int done, int of) {
-                told = done;
-            }
-
-            @Override
-            public boolean cancelled() {
-                return told >= 40;
-            }
-        };
+        Watch stops = new StopsAfter(40);
         Outcome<Proposal> outcome = Proposal.of(wanted(AIMS), stops);
         Outcome.Cancelled<?> cancelled = assertInstanceOf(Outcome.Cancelled.class, outcome);
         assertEquals(40, cancelled.done());

@@ -79,19 +79,7 @@ class RankingTest {
 
     @Test
     void aStoppedRankingKeepsWhatWasTried() {
-        Watch stops = new Watch() {
-            private int told;
-
-            @Override
-            public void done(int done, int of) {
-                told = done;
-            }
-
-            @Override
-            public boolean cancelled() {
-                return told >= 2;
-            }
-        };
+        Watch stops = new StopsAfter(2);
         Outcome<Ranking> outcome = Ranking.of(BOTHY, Figure.flow(40), stops);
         Outcome.Cancelled<?> cancelled = assertInstanceOf(Outcome.Cancelled.class, outcome);
         assertEquals(2, cancelled.done());
