@@ -1,12 +1,10 @@
 package loftcoil.runner.check;
 
 import java.util.Optional;
-import loftcoil.runner.exercise.Code;
 import loftcoil.runner.exercise.Exercise;
-import loftcoil.runner.exercise.Quantity;
+import loftcoil.runner.exercise.Reckoned;
 import loftcoil.runner.exercise.Reckoning;
 import loftcoil.runner.exercise.ReckoningException;
-import loftcoil.runner.exercise.Reference;
 
 /** The worked solution, with the reference value where the text has a place for it. */
 public final class Worked {
@@ -36,15 +34,14 @@ public final class Worked {
      * @throws ReckoningException where the exercise's own Java gives no number
      */
     public static Optional<String> answer(Exercise exercise, Reckoning reckoning) {
-        Optional<Reference> reference = exercise instanceof Quantity quantity
-                ? Optional.of(quantity.reference())
-                : exercise instanceof Code code ? Optional.of(code.reference()) : Optional.empty();
-        return reference.map(r -> {
-            double value = reckoning.number(r.java());
-            if (!Double.isFinite(value)) {
-                throw new ReckoningException("the reference of " + exercise.path() + " is " + value);
-            }
-            return Shown.withUnit(Shown.converted(value), r.unit());
-        });
+        if (!(exercise instanceof Reckoned reckoned)) {
+            return Optional.empty();
+        }
+        double value = reckoning.number(reckoned.reference().java());
+        if (!Double.isFinite(value)) {
+            throw new ReckoningException("the reference of " + exercise.path() + " is " + value);
+        }
+        return Optional.of(
+                Shown.withUnit(Shown.converted(value), reckoned.reference().unit()));
     }
 }

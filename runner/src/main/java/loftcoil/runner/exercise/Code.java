@@ -20,7 +20,7 @@ public record Code(
         Optional<Published> published,
         Tolerance tolerance,
         List<KnownMistake> mistakes)
-        implements Exercise {
+        implements Reckoned {
 
     /** Keeps its own copies. */
     public Code {

@@ -1,7 +1,7 @@
 package loftcoil.runner.exercise;
 
 /** Something to answer, as read from its file, or with one learner's numbers in it: see {@link Numbers}. */
-public sealed interface Exercise permits Quantity, Choice, Code, Decision {
+public sealed interface Exercise permits Reckoned, Choice, Decision {
 
     /** What all kinds have. */
     About about();

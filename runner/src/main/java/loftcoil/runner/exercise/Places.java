@@ -24,7 +24,7 @@ final class Places {
         unknown(fields, "text", exercise.text(), names);
         unknown(fields, "source", exercise.about().source(), names);
         Set<String> inSolution = new HashSet<>(names);
-        if (exercise instanceof Quantity || exercise instanceof Code) {
+        if (exercise instanceof Reckoned) {
             inSolution.add("answer");
         }
         unknown(fields, "solution.text", exercise.about().solution().text(), inSolution);
@@ -42,9 +42,7 @@ final class Places {
                         names);
             }
         }
-        List<KnownMistake> mistakes = exercise instanceof Quantity quantity
-                ? quantity.mistakes()
-                : exercise instanceof Code code ? code.mistakes() : List.of();
+        List<KnownMistake> mistakes = exercise instanceof Reckoned reckoned ? reckoned.mistakes() : List.of();
         for (int i = 0; i < mistakes.size(); i++) {
             unknown(fields, "mistakes[" + i + "].hint", mistakes.get(i).hint(), names);
         }

@@ -24,7 +24,7 @@ public record Quantity(
         Tolerance tolerance,
         List<KnownMistake> mistakes,
         List<Slip> slips)
-        implements Exercise {
+        implements Reckoned {
 
     /** Keeps its own copies. */
     public Quantity {

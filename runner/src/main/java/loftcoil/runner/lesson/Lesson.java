@@ -19,4 +19,9 @@ public record Lesson(String id, String title, int step, int minutes, List<String
         needs = List.copyOf(needs);
         steps = List.copyOf(steps);
     }
+
+    /** The steps that stand before that one, in order; all of them where there is no such step. */
+    public List<Step> before(String stepId) {
+        return steps.stream().takeWhile(step -> !step.id().equals(stepId)).toList();
+    }
 }

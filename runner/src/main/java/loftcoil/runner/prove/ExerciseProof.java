@@ -8,12 +8,10 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.course.Course;
-import loftcoil.runner.exercise.Code;
 import loftcoil.runner.exercise.Decision;
 import loftcoil.runner.exercise.Exercise;
 import loftcoil.runner.exercise.KnownMistake;
-import loftcoil.runner.exercise.Published;
-import loftcoil.runner.exercise.Quantity;
+import loftcoil.runner.exercise.Reckoned;
 import loftcoil.runner.exercise.Reference;
 import loftcoil.runner.exercise.Tolerance;
 import loftcoil.runner.exercise.Variation;
@@ -45,23 +43,18 @@ final class ExerciseProof {
             decision(decision);
             return;
         }
-        published(exercise);
-        for (long seed : exercise.about().vary().isEmpty() ? seeds.subList(0, 1) : seeds) {
-            own(Variation.own(exercise, seed), seed);
+        if (exercise instanceof Reckoned reckoned) {
+            published(reckoned);
+            for (long seed : exercise.about().vary().isEmpty() ? seeds.subList(0, 1) : seeds) {
+                worked(reckoned.with(Variation.numbers(reckoned, seed)), seed);
+            }
         }
     }
 
-    private void own(Exercise exercise, long seed) {
+    private void worked(Reckoned exercise, long seed) {
         String where = exercise.path() + " with seed " + seed;
-        if (exercise instanceof Quantity quantity) {
-            worked(where, quantity, quantity.reference(), quantity.tolerance(), quantity.mistakes());
-        } else if (exercise instanceof Code code) {
-            worked(where, code, code.reference(), code.tolerance(), code.mistakes());
-        }
-    }
-
-    private void worked(
-            String where, Exercise exercise, Reference reference, Tolerance tolerance, List<KnownMistake> mistakes) {
+        Reference reference = exercise.reference();
+        Tolerance tolerance = exercise.tolerance();
         Optional<Double> value = number(where + ", reference", reference.java());
         if (value.isEmpty()) {
             return;
@@ -75,7 +68,7 @@ final class ExerciseProof {
                     .ifPresent(answer -> faults.add(where + ": the worked solution gives " + answer
                             + ", the reference is " + value.get() + " " + reference.unit()));
         }
-        for (KnownMistake mistake : mistakes) {
+        for (KnownMistake mistake : exercise.mistakes()) {
             number(where + ", mistake '" + mistake.because() + "'", mistake.java())
                     .filter(wrong -> tolerance.allows(value.get(), wrong))
                     .ifPresent(wrong -> faults.add(where + ": the mistake '" + mistake.because() + "' gives " + wrong
@@ -83,14 +76,9 @@ final class ExerciseProof {
         }
     }
 
-    private void published(Exercise exercise) {
-        Optional<Published> published = exercise instanceof Quantity quantity
-                ? quantity.published()
-                : exercise instanceof Code code ? code.published() : Optional.empty();
-        published.ifPresent(fixed -> {
-            Exercise there = exercise.with(fixed.with());
-            Reference reference =
-                    there instanceof Quantity quantity ? quantity.reference() : ((Code) there).reference();
+    private void published(Reckoned exercise) {
+        exercise.published().ifPresent(fixed -> {
+            Reference reference = exercise.with(fixed.with()).reference();
             String where = exercise.path() + ", published case";
             number(where, reference.java())
                     .filter(value -> !fixed.tolerance().allows(fixed.value(), value))

@@ -2,6 +2,7 @@ package loftcoil.runner.prove;
 
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Example;
 import loftcoil.runner.course.Course;
@@ -69,7 +70,7 @@ public final class Proof {
                 snippets.charts(),
                 exercises.checked(),
                 exercises.compared(),
-                java.util.stream.Stream.concat(snippets.faults().stream(), exercises.faults().stream())
+                Stream.concat(snippets.faults().stream(), exercises.faults().stream())
                         .toList(),
                 (System.nanoTime() - start) / 1_000_000);
     }

@@ -157,10 +157,7 @@ final class QuestionDesk {
 
     private List<Guess> guesses(Lesson lesson, Step.Snippet snippet) {
         List<Guess> guesses = new ArrayList<>();
-        for (Step step : lesson.steps()) {
-            if (step.id().equals(snippet.id())) {
-                break;
-            }
+        for (Step step : lesson.before(snippet.id())) {
             if (step instanceof Step.Snippet) {
                 guesses.clear();
             } else if (step instanceof Step.Question question && question.asked() == Step.Asked.PREDICT) {

@@ -1,12 +1,10 @@
 package loftcoil.runner.show;
 
 import java.util.stream.Collectors;
-import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.exercise.Reckoning;
 import loftcoil.runner.exercise.ReckoningException;
-import loftcoil.runner.session.DesignBinding;
 import loftcoil.runner.session.Reckoner;
 import loftcoil.runner.session.Session;
 import loftcoil.runner.session.SessionSetup;
@@ -21,7 +19,7 @@ final class ReckoningDesk implements Reckoning {
     private final SessionSetup setup;
     private final LearnerStore store;
     private @Nullable Session session;
-    private String boundDesign = "";
+    private final BoundDesign design = new BoundDesign();
 
     ReckoningDesk(SessionSetup setup, LearnerStore store) {
         this.setup = setup;
@@ -44,11 +42,7 @@ final class ReckoningDesk implements Reckoning {
             open = Session.open(setup);
             session = open;
         }
-        String design = DesignJson.write(store.design());
-        if (!design.equals(boundDesign)) {
-            DesignBinding.bind(open, design);
-            boundDesign = design;
-        }
+        design.bring(open, store.design());
         return open;
     }
 

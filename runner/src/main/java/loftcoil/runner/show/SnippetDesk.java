@@ -4,11 +4,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import loftcoil.engine.design.DesignJson;
 import loftcoil.runner.lesson.Drag;
 import loftcoil.runner.lesson.Lesson;
 import loftcoil.runner.lesson.Step;
-import loftcoil.runner.session.DesignBinding;
 import loftcoil.runner.session.Outcome;
 import loftcoil.runner.session.Session;
 import loftcoil.runner.session.Suggestion;
@@ -23,7 +21,7 @@ final class SnippetDesk {
     private final LearnerStore store;
     private final Set<String> here = new HashSet<>();
     private String lessonId = "";
-    private String boundDesign = "";
+    private final BoundDesign design = new BoundDesign();
 
     SnippetDesk(Session session, LearnerStore store) {
         this.session = session;
@@ -60,22 +58,15 @@ final class SnippetDesk {
         if (!lesson.id().equals(lessonId)) {
             session.forget();
             here.clear();
-            boundDesign = "";
+            design.forget();
             lessonId = lesson.id();
         }
-        String design = DesignJson.write(store.design());
-        if (!design.equals(boundDesign)) {
-            DesignBinding.bind(session, design);
-            boundDesign = design;
-        }
+        design.bring(session, store.design());
     }
 
     private String runAbove(Lesson lesson, Step.Snippet upTo) {
         StringBuilder failed = new StringBuilder();
-        for (Step step : lesson.steps()) {
-            if (step.id().equals(upTo.id())) {
-                break;
-            }
+        for (Step step : lesson.before(upTo.id())) {
             if (step instanceof Step.Snippet above && here.add(above.id())) {
                 above.drag().ifPresent(drag -> bind(drag, Map.of()));
                 String source = store.work(lesson.id()).snippets().getOrDefault(above.id(), above.source());
