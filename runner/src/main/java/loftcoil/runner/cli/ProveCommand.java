@@ -3,6 +3,11 @@ package loftcoil.runner.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.KnownNames;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.runner.course.Course;
+import loftcoil.runner.lesson.Lesson;
 import loftcoil.runner.prove.LessonProof;
 import loftcoil.runner.prove.Proof;
 import loftcoil.runner.session.SessionSetup;
@@ -10,6 +15,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Runs the whole course headless and compares every number. */
@@ -17,11 +23,17 @@ import picocli.CommandLine.Spec;
         name = "prove",
         description = "Runs every snippet and checks every worked solution, known mistake and published case.",
         mixinStandardHelpOptions = true,
-        footer = {"", "Exit status: 0 all hold; 1 at least one fault; 2 the course itself is refused."})
+        footer = {"", "Exit status: 0 all hold; 1 at least one fault; 2 the course or a lesson's name is refused."})
 final class ProveCommand implements Callable<Integer> {
 
     @Mixin
     private CourseOptions course = new CourseOptions();
+
+    @Parameters(
+            paramLabel = "LESSON",
+            arity = "0..*",
+            description = "prove these lessons only, such as 02-tank-above-coil (default: the whole course)")
+    private List<String> lessons = List.of();
 
     @Option(
             names = "--seeds",
@@ -38,8 +50,26 @@ final class ProveCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         List<LessonProof> proofs =
-                new Proof(course.read(), SessionSetup.usual(), seeds).run(proof -> print(out, proof));
+                new Proof(chosen(course.read()), SessionSetup.usual(), seeds).run(proof -> print(out, proof));
         return proofs.stream().allMatch(proof -> proof.faults().isEmpty()) ? Refusals.FINE : Refusals.OWN_FAULT;
+    }
+
+    private Course chosen(Course whole) {
+        if (lessons.isEmpty()) {
+            return whole;
+        }
+        List<Fault> unknown = lessons.stream()
+                .filter(name -> whole.lesson(name).isEmpty())
+                .map(name -> known(whole).unknown("LESSON", name))
+                .toList();
+        if (!unknown.isEmpty()) {
+            throw new RefusedException(unknown);
+        }
+        return whole.only(lessons);
+    }
+
+    private static KnownNames known(Course whole) {
+        return new KnownNames("lesson", whole.lessons().stream().map(Lesson::id).toList());
     }
 
     private static void print(PrintWriter out, LessonProof proof) {

@@ -1,5 +1,6 @@
 package loftcoil.runner.course;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,6 +24,16 @@ public record Course(List<Lesson> lessons, Map<String, Exercise> exercises) {
     /** The lesson of that name. */
     public Optional<Lesson> lesson(String id) {
         return lessons.stream().filter(lesson -> lesson.id().equals(id)).findFirst();
+    }
+
+    /**
+     * The same course with these lessons alone, in the order of the course.
+     *
+     * @param ids names of lessons of this course; any other is passed over
+     */
+    public Course only(Collection<String> ids) {
+        return new Course(
+                lessons.stream().filter(lesson -> ids.contains(lesson.id())).toList(), exercises);
     }
 
     /**

@@ -258,4 +258,28 @@ class CommandLineTest {
         assertEquals(2, out.toString().lines().count(), out.toString());
         assertTrue(out.toString().lines().allMatch(line -> line.contains("all hold")), out.toString());
     }
+
+    @Test
+    void oneLessonCanBeProvedAlone() {
+        Path course = TryCourse.folder();
+        int status = run(
+                "prove",
+                "02-more",
+                "--lessons",
+                course.resolve("lessons").toString(),
+                "--exercises",
+                course.resolve("exercises").toString());
+
+        assertEquals(0, status, out.toString() + err);
+        assertEquals(1, out.toString().lines().count(), out.toString());
+    }
+
+    @Test
+    void aLessonThatIsNotThereIsRefusedWithTheLikelyName() {
+        int status = run("prove", "01-warm-watr");
+
+        assertEquals(2, status);
+        assertTrue(err.toString().startsWith("LESSON: "), err.toString());
+        assertTrue(err.toString().contains("01-warm-water"), err.toString());
+    }
 }
