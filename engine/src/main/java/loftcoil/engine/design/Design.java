@@ -219,6 +219,11 @@ public record Design(
         return with(tank, newCoil, coldLegs, hotLegs);
     }
 
+    /** The same design with other hot legs, from the coil's outlet to the tank's return port; their rises must close. */
+    public Design withHotLegs(List<Leg> newHotLegs) {
+        return with(tank, coil, coldLegs, newHotLegs);
+    }
+
     /** The same design with other panes. */
     public Design withWindow(Window newWindow) {
         return new Design(
