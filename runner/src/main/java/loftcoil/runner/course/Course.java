@@ -12,13 +12,15 @@ import loftcoil.runner.lesson.Lesson;
  *
  * @param lessons in order of their numbers, at least one
  * @param exercises by path; each is used by exactly one lesson
+ * @param terms the glossary in its own order; empty where there is none
  */
-public record Course(List<Lesson> lessons, Map<String, Exercise> exercises) {
+public record Course(List<Lesson> lessons, Map<String, Exercise> exercises, List<Term> terms) {
 
     /** Keeps its own copies. */
     public Course {
         lessons = List.copyOf(lessons);
         exercises = Map.copyOf(exercises);
+        terms = List.copyOf(terms);
     }
 
     /** The lesson of that name. */
@@ -33,7 +35,7 @@ public record Course(List<Lesson> lessons, Map<String, Exercise> exercises) {
      */
     public Course only(Collection<String> ids) {
         return new Course(
-                lessons.stream().filter(lesson -> ids.contains(lesson.id())).toList(), exercises);
+                lessons.stream().filter(lesson -> ids.contains(lesson.id())).toList(), exercises, terms);
     }
 
     /**

@@ -26,8 +26,9 @@ public final class CourseReader {
     private static final Pattern LESSON_FILE = Pattern.compile("(\\d\\d-[a-z0-9]+(?:-[a-z0-9]+)*)\\.md");
     private static final Pattern EXERCISE_FILE =
             Pattern.compile("(\\d\\d-[a-z0-9]+(?:-[a-z0-9]+)*/[a-z0-9]+(?:-[a-z0-9]+)*)\\.json");
+    private static final String GLOSSARY = "words.md";
     /** Files a writer may keep beside the lessons: they are read, not stepped through. */
-    private static final List<String> BESIDE = List.of("words.md", "README.md");
+    private static final List<String> BESIDE = List.of(GLOSSARY, "README.md");
 
     private CourseReader() {}
 
@@ -75,11 +76,16 @@ public final class CourseReader {
         Shelf exerciseShelf = new Shelf("exercises", exercises, faults);
         List<ParsedLesson> parsed = lessons(lessonShelf, faults);
         Map<String, Exercise> read = exercises(exerciseShelf, faults);
-        new CrossCheck(lessonShelf, exerciseShelf, faults).check(parsed, read);
+        List<Term> terms = lessonShelf.has(GLOSSARY)
+                ? lessonShelf.text(GLOSSARY).map(TermsReader::read).orElse(List.of())
+                : List.of();
+        CrossCheck cross = new CrossCheck(lessonShelf, exerciseShelf, faults);
+        cross.check(parsed, read);
+        cross.terms(GLOSSARY, terms);
         if (!faults.isEmpty()) {
             throw new CourseRefusedException(faults);
         }
-        return new Course(parsed.stream().map(ParsedLesson::lesson).toList(), read);
+        return new Course(parsed.stream().map(ParsedLesson::lesson).toList(), read, terms);
     }
 
     private static List<ParsedLesson> lessons(Shelf shelf, List<CourseFault> faults) {

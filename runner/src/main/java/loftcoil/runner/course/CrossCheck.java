@@ -47,6 +47,23 @@ final class CrossCheck {
                 path + ".json", "", "used by no lesson", "an exercise that exactly one lesson links to"));
     }
 
+    /** Each word of the glossary stands there once, and the lesson it names is there. */
+    void terms(String file, List<Term> terms) {
+        Set<String> seen = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+        for (Term term : terms) {
+            if (!seen.add(term.name())) {
+                lessonShelf.fault(file, "", "“" + term.name() + "” a second time", "each word once");
+            }
+            if (!term.lessonId().isEmpty() && !lessonShelf.has(term.lessonId() + ".md")) {
+                lessonShelf.fault(
+                        file,
+                        "",
+                        "“" + term.name() + "” names lesson " + term.lessonId() + ", which is not there",
+                        "a lesson of this folder");
+            }
+        }
+    }
+
     private void order(List<Lesson> lessons) {
         Set<String> earlier = new TreeSet<>();
         Map<String, String> numbers = new HashMap<>();

@@ -17,6 +17,7 @@ import loftcoil.runner.show.View;
  * GET  course                                    View.Course
  * GET  lesson/ID                                 View.Lesson; a snippet that ran since the start has its View.Run as "last"
  * GET  design                                    View.Design
+ * GET  words                                     View.Words
  * POST run       lesson step source dragged      View.Run
  * POST keep      lesson step source              {}
  * POST put-back  lesson step                     View.Snippet
@@ -39,6 +40,7 @@ final class PageApi {
         this.asks = Map.of(
                 "course", Ask.read(body -> json.of(bench.course())),
                 "design", Ask.read(body -> json.of(bench.design())),
+                "words", Ask.read(body -> json.of(bench.words())),
                 "run", Ask.change(this::run),
                 "keep", Ask.change(this::keep),
                 "put-back", Ask.change(this::putBack),

@@ -55,7 +55,8 @@ final class ProseHtml {
         }
 
         private static String inPage(String to) {
-            return to.replaceFirst("^(?:\\./|\\.\\./lessons/)?([A-Za-z0-9_-]+)\\.md(?:#.*)?$", "#/$1")
+            return to.replaceFirst("^(?:\\./|\\.\\./lessons/)?words\\.md#([A-Za-z0-9_-]+)$", "#/words/$1")
+                    .replaceFirst("^(?:\\./|\\.\\./lessons/)?([A-Za-z0-9_-]+)\\.md(?:#.*)?$", "#/$1")
                     .replaceFirst("^\\.\\./exercises/([A-Za-z0-9_-]+)/([A-Za-z0-9_-]+)\\.json$", "#/$1/$2");
         }
     }

@@ -30,6 +30,9 @@ public interface Bench extends AutoCloseable {
     /** Ways to go on typing at the cursor, an offset from 0. */
     List<View.Suggestion> complete(String lessonId, String stepId, String source, int cursor);
 
+    /** The glossary. */
+    View.Words words();
+
     /** Ends the snippet that is running now, if any. */
     void stop();
 

@@ -192,6 +192,23 @@ public final class View {
     public record Figure(String label, String value) {}
 
     /**
+     * The glossary.
+     *
+     * @param terms in their order; empty where the course has none
+     */
+    public record Words(List<Term> terms) {}
+
+    /**
+     * One word of the glossary.
+     *
+     * @param name the word
+     * @param markdown what it means
+     * @param lesson name of the lesson it first stands in; empty where none is named
+     * @param lessonTitle what that lesson is called
+     */
+    public record Term(String name, String markdown, String lesson, String lessonTitle) {}
+
+    /**
      * One way to go on typing.
      *
      * @param text what would stand there

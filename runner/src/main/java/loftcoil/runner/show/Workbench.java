@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
 import loftcoil.runner.course.Course;
+import loftcoil.runner.course.Term;
 import loftcoil.runner.lesson.Lesson;
 import loftcoil.runner.lesson.Step;
 import loftcoil.runner.progress.Progress;
@@ -157,6 +158,16 @@ public final class Workbench implements Bench {
         return snippets.complete(source, cursor).stream()
                 .map(suggestion -> new View.Suggestion(suggestion.text(), suggestion.from()))
                 .toList();
+    }
+
+    @Override
+    public View.Words words() {
+        return new View.Words(course.terms().stream().map(this::term).toList());
+    }
+
+    private View.Term term(Term term) {
+        String title = course.lesson(term.lessonId()).map(Lesson::title).orElse("");
+        return new View.Term(term.name(), term.markdown(), term.lessonId(), title);
     }
 
     @Override

@@ -25,6 +25,7 @@ public final class TerminalFace {
             b      back one step
             w      where you are: all lessons; choose one
             d      your loop: drawing in words, and its figures
+            t      what a term means
             ?      this list
             q      leave; all is kept""";
 
@@ -145,9 +146,15 @@ public final class TerminalFace {
             case "b" -> Optional.of(new Move.Back());
             case "w" -> chooseLesson();
             case "d" -> stay(DesignText.lines(bench.design(), console.width()));
+            case "t" -> stay(terms());
             case "?" -> stay(help());
             default -> unknown(typed);
         };
+    }
+
+    private List<String> terms() {
+        String sought = console.ask("Term, or a part of it; Enter for all: ").orElse("");
+        return TermsText.lines(bench.words(), sought, console.width());
     }
 
     private Optional<Move> unknown(String typed) {

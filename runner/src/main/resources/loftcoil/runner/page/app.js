@@ -4,6 +4,7 @@ import { clear, el, id, say } from './dom.js';
 import { showBanner } from './banner.js';
 import { showLesson } from './lesson.js';
 import { showLessons } from './lessons.js';
+import { showWords } from './words.js';
 import { showRiser } from './riser.js';
 import { refreshLoop } from './loop.js';
 import { readAddress } from './address.js';
@@ -11,6 +12,11 @@ import { setUpHelp } from './help.js';
 import { setUpFolds } from './folds.js';
 
 const state = { course: null, lesson: null };
+
+/** What is no lesson, by its name in the address. */
+const VIEWS = {
+  words: { title: 'Words', open: async (main, place) => showWords(main, await api.words()).goTo(place) },
+};
 
 async function refreshCourse() {
   state.course = await api.course();
@@ -47,10 +53,32 @@ async function openLesson(lessonId, step, asked) {
   }
 }
 
+async function openView(name, place) {
+  const main = id('lesson');
+  main.setAttribute('aria-busy', 'true');
+  try {
+    state.lesson = null;
+    document.title = `${VIEWS[name].title} · Loftcoil`;
+    await refreshCourse();
+    await VIEWS[name].open(main, place);
+  } finally {
+    main.removeAttribute('aria-busy');
+  }
+}
+
+function markView(name) {
+  for (const link of document.querySelectorAll('#views a')) {
+    if (link.dataset.view === name) link.setAttribute('aria-current', 'page');
+    else link.removeAttribute('aria-current');
+  }
+}
+
 async function follow() {
   const { lesson, step } = readAddress();
   try {
+    markView(lesson);
     if (!state.course) await refreshCourse();
+    if (Object.hasOwn(VIEWS, lesson)) return await openView(lesson, step);
     if (!state.course.lessons.length) return emptyCourse();
     const wanted = lesson || state.course.open || state.course.lessons[0].id;
     if (state.lesson && state.lesson.id === wanted && step) {

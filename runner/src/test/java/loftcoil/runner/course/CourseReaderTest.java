@@ -77,6 +77,41 @@ class CourseReaderTest {
     }
 
     @Test
+    void theGlossaryIsReadAndHeldToTheLessons() throws IOException {
+        file(
+                "lessons/words.md",
+                """
+                # Words
+
+                **Bold** begins no entry here.
+
+                **hot leg**: the pipe *up* to
+                the tank. [Lesson 2](02-tank.md)
+
+                **pascal (Pa)**: a unit.
+                """);
+        assertEquals(
+                List.of(
+                        new Term("hot leg", "the pipe *up* to\nthe tank.", "02-tank"),
+                        new Term("pascal (Pa)", "a unit.", "")),
+                read().terms());
+
+        file("lessons/words.md", "**a**: b. [Lesson 9](09-gone.md)\n\n**A**: c.\n");
+        assertEquals(
+                List.of(
+                        "lessons/words.md: “A” a second time",
+                        "lessons/words.md: “a” names lesson 09-gone, which is not there"),
+                faults());
+    }
+
+    @Test
+    void aCourseWithoutAGlossaryHasNoTerms() throws IOException {
+        Files.delete(temp.resolve("loftcoil/lessons/words.md"));
+        lesson("01-warm", "", "[Question: a](../exercises/01-warm/a.json)\n");
+        assertEquals(List.of(), read().terms());
+    }
+
+    @Test
     void readFromFolders() {
         isTheSoundCourse(read());
     }

@@ -185,6 +185,14 @@ final class FakeBench implements Bench {
     }
 
     @Override
+    public View.Words words() {
+        return new View.Words(List.of(
+                new View.Term("bore", "the inside diameter of a pipe.", "03-choosing-the-pipe", "Choosing the pipe"),
+                new View.Term("cold leg", "the pipe *down* to the coil.", FakeCourse.SECOND, "Why the tank sits high"),
+                new View.Term("drive", "what pushes the water.", FakeCourse.FIRST, "Warm water is lighter")));
+    }
+
+    @Override
     public void stop() {
         calls.add("stop");
         running.countDown();

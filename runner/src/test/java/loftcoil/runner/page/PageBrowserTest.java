@@ -82,6 +82,44 @@ class PageBrowserTest {
     }
 
     @Test
+    void wordsAreFoundByTypingAndLeadToTheirLesson() {
+        browser.click(browser.driver().findElement(By.linkText("Words")));
+        browser.until("the words", () -> shownWords().size() == 3);
+        assertEquals("Words · Loftcoil", browser.driver().getTitle());
+        assertEquals("page", browser.driver().findElement(By.linkText("Words")).getDomAttribute("aria-current"));
+        WebElement field = browser.driver().findElement(By.id("words-find"));
+        field.sendKeys("leg");
+        assertEquals(List.of("cold leg"), shownWords());
+        assertEquals(
+                "1 of 3 terms",
+                browser.driver()
+                        .findElement(By.cssSelector("main [role=status]"))
+                        .getText());
+        field.sendKeys("endary");
+        assertEquals(List.of(), shownWords());
+        assertEquals(List.of(), browser.accessibilityFaults());
+        field.clear();
+        field.sendKeys("drive");
+        browser.click(browser.driver().findElement(By.cssSelector(".words > div:not([hidden]) a")));
+        browser.until("the lesson", () -> browser.driver().getTitle().startsWith("Warm water"));
+        assertEquals(List.of(), browser.troubles());
+    }
+
+    @Test
+    void anAddressLeadsToOneWord() {
+        browser.driver().executeScript("location.hash = '#/words/cold-leg'");
+        browser.until("the word", () -> "word-cold-leg"
+                .equals(browser.driver().switchTo().activeElement().getDomAttribute("id")));
+        assertEquals(List.of(), browser.troubles());
+    }
+
+    private List<String> shownWords() {
+        return browser.driver().findElements(By.cssSelector(".words > div:not([hidden]) dt")).stream()
+                .map(WebElement::getText)
+                .toList();
+    }
+
+    @Test
     void wrongThenRightIsToldApartAndTheRiserFills() {
         for (int tries = 1; tries <= 3; tries++) {
             browser.answer("push", "88");

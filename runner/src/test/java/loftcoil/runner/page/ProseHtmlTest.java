@@ -25,6 +25,8 @@ class ProseHtmlTest {
         "./02-tank-above-coil.md, #/02-tank-above-coil",
         "../lessons/02-tank-above-coil.md, #/02-tank-above-coil",
         "02-tank-above-coil.md#part, #/02-tank-above-coil",
+        "words.md, #/words",
+        "words.md#cold-leg, #/words/cold-leg",
         "../exercises/01-warm-water/two-legs.json, #/01-warm-water/two-legs"
     })
     void linksBetweenFilesBecomePlacesInThePage(String to, String place) {

@@ -106,6 +106,14 @@ class TerminalFaceTest {
     }
 
     @Test
+    void termsCanBeLookedUpAtEveryPrompt() {
+        String all = walk("t", "DRIV", "t", "zebra", "t", "", "q").all();
+        assertTrue(all.contains("drive: what pushes the water round. (first in: A first try)"), all);
+        assertTrue(all.contains("No term has “zebra” in it; t and Enter lists all."), all);
+        assertTrue(all.contains("bore: the inside diameter of a pipe."), all);
+    }
+
+    @Test
     void whatMeansNothingIsNamedBeforeTheList() {
         String all = walk("lots", "q").all();
         assertTrue(all.contains("“lots” means nothing at this prompt."), all);
