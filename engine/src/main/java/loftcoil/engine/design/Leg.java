@@ -41,6 +41,11 @@ public record Leg(
         return Math.sqrt(Math.max(0, lengthM * lengthM - riseM * riseM));
     }
 
+    /** The same leg by another name. */
+    public Leg named(String newName) {
+        return new Leg(newName, tube, lengthM, riseM, fittings, lagging, aroundC, aroundFireOutC);
+    }
+
     /** The same leg of another tube. */
     public Leg withTube(String newTube) {
         return new Leg(name, newTube, lengthM, riseM, fittings, lagging, aroundC, aroundFireOutC);

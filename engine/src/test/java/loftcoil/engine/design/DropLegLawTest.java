@@ -43,15 +43,6 @@ class DropLegLawTest {
     }
 
     private static Leg bare(String name) {
-        Leg like = BOTHY.hotLegs().get(1).withLagging(Optional.empty());
-        return new Leg(
-                name,
-                like.tube(),
-                like.lengthM(),
-                like.riseM(),
-                like.fittings(),
-                like.lagging(),
-                like.aroundC(),
-                like.aroundFireOutC());
+        return BOTHY.hotLegs().get(1).withLagging(Optional.empty()).named(name);
     }
 }
