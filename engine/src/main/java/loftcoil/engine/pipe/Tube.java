@@ -17,6 +17,9 @@ public record Tube(String name, double outerM, double wallM) {
     private static final double LEAST_WALL_M = 1e-4;
     private static final double LEAST_BORE_M = 1e-3;
 
+    /** As the masses in the tables of EN 1057 are reckoned; handbooks give pure copper 8940. */
+    private static final double COPPER_KG_PER_M3 = 8900;
+
     /**
      * Checks the dimensions.
      *
@@ -42,5 +45,10 @@ public record Tube(String name, double outerM, double wallM) {
     /** Water held by a metre of tube, in m³/m; the same number as {@link #areaM2}. */
     public double volumeM3PerM() {
         return areaM2();
+    }
+
+    /** Mass of a metre of it in copper, kg/m. */
+    public double copperKgPerM() {
+        return COPPER_KG_PER_M3 * Math.PI * (outerM - wallM) * wallM;
     }
 }

@@ -1,6 +1,5 @@
 /**
- * The answers: figures of a design, their JSON and text, the cautions that go with them, and the drawing to scale.
- * Highest room of the engine. Read {@link loftcoil.engine.sheet.Sheet} first.
+ * The answers: figures of a design, their JSON and text, the cautions that go with them, and the drawing to scale. Read {@link loftcoil.engine.sheet.Sheet} first.
  */
 @NullMarked
 package loftcoil.engine.sheet;

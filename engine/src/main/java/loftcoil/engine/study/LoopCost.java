@@ -5,14 +5,10 @@ import loftcoil.engine.design.Coil;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.LaggingChoice;
 import loftcoil.engine.design.Leg;
-import loftcoil.engine.pipe.Tube;
 import loftcoil.engine.pipe.TubeTable;
 
 /** What the loop of a design costs: copper by weight, lagging by volume, height of the tank above the lowest allowed. */
 final class LoopCost {
-
-    /** As the masses in the tables of EN 1057 are reckoned (from memory); handbooks give pure copper 8940. */
-    private static final double COPPER_KG_PER_M3 = 8900;
 
     private static final double L_PER_M3 = 1000;
     private static final double M_PER_MM = 0.001;
@@ -36,9 +32,7 @@ final class LoopCost {
     }
 
     static double copperKg(String name, double lengthM) {
-        Tube tube = TubeTable.require("tube", name);
-        double wallM2 = Math.PI * (tube.outerM() - tube.wallM()) * tube.wallM();
-        return COPPER_KG_PER_M3 * wallM2 * lengthM;
+        return TubeTable.require("tube", name).copperKgPerM() * lengthM;
     }
 
     private static double laggingL(Leg leg) {

@@ -1,0 +1,67 @@
+package loftcoil.engine.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import loftcoil.engine.caution.Caution;
+import loftcoil.engine.caution.Severity;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.sheet.Sheet;
+
+/** Puts a build sheet together and judges whether the design may be built as drawn. */
+final class BuildMaker {
+
+    private BuildMaker() {}
+
+    static BuildSheet of(Design design) {
+        Sheet sheet = Sheet.whole(design, Sheet.USUAL_TANK_C);
+        List<Words> reasons = reasons(sheet);
+        boolean runs = sheet.loop().circulates();
+        CutList cuts = CutMaker.of(design);
+        return new BuildSheet(
+                design,
+                sheet,
+                reasons.isEmpty(),
+                verdict(runs, reasons),
+                reasons,
+                FigureMaker.of(sheet),
+                Drawing.of(design),
+                PartsMaker.of(design, cuts),
+                cuts,
+                LoadsMaker.of(design),
+                FillingMaker.of(design),
+                Optional.empty(),
+                UpkeepMaker.of(design),
+                LogMaker.of(design));
+    }
+
+    private static Words verdict(boolean runs, List<Words> reasons) {
+        if (!runs) {
+            return Words.of(
+                    "**This design must not be built as drawn: the loop does not carry the fire's heat away.** Change"
+                            + " the design first; weights, parts and lengths below are those of the drawing as it is.");
+        }
+        if (!reasons.isEmpty()) {
+            return Words.of(
+                    "**Do not light a fire under this as drawn:** the loop circulates, but the dangers below are known"
+                            + " and not cleared. Clear each of them, or have whoever is named there say that it is no danger here.");
+        }
+        return Words.of(
+                "**As drawn the loop circulates, and no danger is known from what the design says.** What it does not"
+                        + " say is asked for below. Local code and the licensed trades have the last word.");
+    }
+
+    private static List<Words> reasons(Sheet sheet) {
+        List<Words> reasons = new ArrayList<>();
+        if (!sheet.loop().circulates()) {
+            reasons.add(Words.of(sheet.loop().words()));
+        }
+        for (Caution caution : sheet.cautions()) {
+            if (caution.severity() == Severity.DANGER) {
+                reasons.add(Words.of(caution.text()));
+            }
+        }
+        return reasons;
+    }
+}

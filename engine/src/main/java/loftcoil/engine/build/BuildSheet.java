@@ -1,0 +1,71 @@
+package loftcoil.engine.build;
+
+import java.util.List;
+import java.util.Optional;
+import loftcoil.engine.caution.Ask;
+import loftcoil.engine.caution.Caution;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.sheet.Sheet;
+
+/**
+ * The build sheet of a design.
+ *
+ * @param design the design
+ * @param sheet its figures
+ * @param buildable whether the loop circulates and no danger is known; where not, {@link #verdict} says why
+ * @param verdict the finding in a few words
+ * @param reasons why it must not be built as drawn; empty where it may
+ * @param figures figures with their doubt
+ * @param drawing elevation to scale
+ * @param parts what to buy
+ * @param cuts what to cut
+ * @param loads what it weighs
+ * @param filling filling and first fire, step by step
+ * @param firstHour what to expect in the first hour; empty where the loop stands still or boils
+ * @param upkeep what to look after
+ * @param logs forms to fill in
+ */
+public record BuildSheet(
+        Design design,
+        Sheet sheet,
+        boolean buildable,
+        Words verdict,
+        List<Words> reasons,
+        List<BuildFigure> figures,
+        Drawing drawing,
+        PartsList parts,
+        CutList cuts,
+        Loads loads,
+        Filling filling,
+        Optional<FirstHour> firstHour,
+        Upkeep upkeep,
+        List<LogForm> logs) {
+
+    /** Keeps copies of the lists. */
+    public BuildSheet {
+        reasons = List.copyOf(reasons);
+        figures = List.copyOf(figures);
+        logs = List.copyOf(logs);
+    }
+
+    /**
+     * Makes the sheet; the years in it take a second or two.
+     *
+     * @param design a design
+     * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed
+     */
+    public static BuildSheet of(Design design) {
+        return BuildMaker.of(design);
+    }
+
+    /** What can hurt somebody. */
+    public List<Caution> cautions() {
+        return sheet.cautions();
+    }
+
+    /** What the design does not say and that decides over a danger. */
+    public List<Ask> asks() {
+        return sheet.asks();
+    }
+}

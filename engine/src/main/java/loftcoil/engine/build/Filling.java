@@ -1,0 +1,53 @@
+package loftcoil.engine.build;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Filling, leak test and first small fire, in the order in which they are done: water before fire, always.
+ *
+ * @param steps the steps
+ */
+public record Filling(List<Step> steps) {
+
+    /** Keeps a copy of the steps. */
+    public Filling {
+        steps = List.copyOf(steps);
+    }
+
+    /** What a step belongs to; they are done in this order. */
+    public enum Stage {
+        /** Before any water. */
+        BEFORE("Before the water"),
+        /** Filling with cold water. */
+        FILL("Fill"),
+        /** Cold leak test. */
+        LEAK_TEST("Look for leaks, cold"),
+        /** Getting the air out. */
+        BLEED("Get the air out"),
+        /** The first small fire. */
+        FIRST_FIRE("First small fire"),
+        /** After it. */
+        AFTER("After the first fire");
+
+        private final String words;
+
+        Stage(String words) {
+            this.words = words;
+        }
+
+        /** Its heading. */
+        public String words() {
+            return words;
+        }
+    }
+
+    /**
+     * A step.
+     *
+     * @param stage what it belongs to
+     * @param what what to do
+     * @param caution what can hurt here; empty where nothing more than usual
+     */
+    public record Step(Stage stage, Words what, Optional<Words> caution) {}
+}

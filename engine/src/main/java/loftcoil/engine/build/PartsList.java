@@ -1,0 +1,58 @@
+package loftcoil.engine.build;
+
+import java.util.List;
+
+/**
+ * What to buy or find; only what the design implies.
+ *
+ * @param parts lines, in groups
+ */
+public record PartsList(List<Part> parts) {
+
+    /** Keeps a copy of the parts. */
+    public PartsList {
+        parts = List.copyOf(parts);
+    }
+
+    /** What a part is for. */
+    public enum Group {
+        /** Tube and what joins it. */
+        PIPE("Tube and fittings"),
+        /** Lagging of pipes and tank. */
+        LAGGING("Lagging"),
+        /** The tank and what is screwed to it. */
+        TANK("Tank"),
+        /** Panes, seals and shutter. */
+        WINDOW("Panes"),
+        /** Taps and the pipes to them. */
+        TAPS("Taps"),
+        /** What makes it safe, and tools to measure with. */
+        SAFETY("Safety and measuring");
+
+        private final String words;
+
+        Group(String words) {
+            this.words = words;
+        }
+
+        /** Its heading. */
+        public String words() {
+            return words;
+        }
+    }
+
+    /**
+     * A line of the list.
+     *
+     * @param group heading it stands under
+     * @param what the part
+     * @param amount how much or how many, allowance included
+     * @param why what it is for and how the amount was reckoned
+     */
+    public record Part(Group group, Words what, Measure amount, Words why) {}
+
+    /** The parts of one group. */
+    public List<Part> of(Group group) {
+        return parts.stream().filter(part -> part.group() == group).toList();
+    }
+}
