@@ -7,7 +7,7 @@ import loftcoil.engine.design.Leg;
 /** Anything between coil and tank that can be shut. */
 final class ValveInLoop implements CautionRule {
 
-    private static final Set<String> VALVES = Set.of("gate", "ball", "check");
+    private static final Set<String> VALVES = Set.of("gate", "gate-half-shut", "gate-nearly-shut", "ball", "check");
 
     @Override
     public void look(CautionFacts facts, Findings findings) {

@@ -3,6 +3,7 @@ package loftcoil.engine.design;
 import java.util.Collections;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -51,5 +52,20 @@ public record Coil(
     /** The same coil with another heat, kW. */
     public Coil withHeatKW(double newHeatKW) {
         return new Coil(tube, lengthM, inletM, outletM, fittings, OptionalDouble.of(newHeatKW));
+    }
+
+    /** The same coil with its heat stated, kW, or to be worked out. */
+    public Coil withHeat(OptionalDouble newHeatKW) {
+        return new Coil(tube, lengthM, inletM, outletM, fittings, newHeatKW);
+    }
+
+    /** The same coil with its ends changed over; the legs of a design must follow. */
+    public Coil turned() {
+        return new Coil(tube, lengthM, /* inletM= */ outletM, /* outletM= */ inletM, fittings, heatKW);
+    }
+
+    /** The same coil without fittings of these kinds. */
+    public Coil withoutFittings(Set<String> keys) {
+        return new Coil(tube, lengthM, inletM, outletM, FittingCounts.without(fittings, keys), heatKW);
     }
 }

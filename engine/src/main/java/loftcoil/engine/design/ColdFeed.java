@@ -1,5 +1,6 @@
 package loftcoil.engine.design;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -23,4 +24,7 @@ public record ColdFeed(
 
     /** A pipe from a small cistern beside it that has the float valve. */
     public static final String FEED_CISTERN = "feed cistern";
+
+    /** All kinds. */
+    public static final List<String> KINDS = List.of(BY_HAND, FLOAT_VALVE, FEED_CISTERN);
 }

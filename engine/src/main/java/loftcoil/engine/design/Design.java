@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.UnaryOperator;
 import loftcoil.engine.fire.CoilInFire;
 import loftcoil.engine.fire.FireSpread;
 import loftcoil.engine.fire.LowMidHigh;
@@ -42,9 +41,9 @@ public record Design(
         List<Tap> taps,
         List<Use> use,
         Optional<Safety> safety,
-        Map<String, String> notes) {
+        Map<String, String> notes)
+        implements WithTank, WithLoop, WithFire, WithWindow, WithTaps, WithSafety {
 
-    private static final double BARE_GETS_MM = 19;
     private static final double W_PER_KW = 1000;
 
     /** Keeps copies of the lists. */
@@ -124,86 +123,6 @@ public record Design(
         return SupplyMaker.of(this, tap, waterC);
     }
 
-    /** The same design with the tank moved to this level, m above the floor; the longest rises follow. */
-    public Design withTankBaseM(double baseM) {
-        double up = baseM - tank.baseM();
-        return with(tank.withBaseM(baseM), coil, Stretch.longestRise(coldLegs, -up), Stretch.longestRise(hotLegs, up));
-    }
-
-    /** The same design with the coil moved so that its inlet is at this level, m; the longest rises follow. */
-    public Design withCoilInletM(double inletM) {
-        double up = inletM - coil.inletM();
-        return with(
-                tank, coil.withInletM(inletM), Stretch.longestRise(coldLegs, up), Stretch.longestRise(hotLegs, -up));
-    }
-
-    /** The same design with every leg and the coil of this tube. */
-    public Design withLoopTube(String tube) {
-        return with(
-                tank,
-                coil.withTube(tube),
-                each(coldLegs, leg -> leg.withTube(tube)),
-                each(hotLegs, leg -> leg.withTube(tube)));
-    }
-
-    /** The same design with the coil alone of this tube. */
-    public Design withCoilTube(String tube) {
-        return with(tank, coil.withTube(tube), coldLegs, hotLegs);
-    }
-
-    /** The same design with a coil of this length of tube, m. */
-    public Design withCoilLengthM(double lengthM) {
-        return with(tank, coil.withLengthM(lengthM), coldLegs, hotLegs);
-    }
-
-    /** The same design with this heat in the coil, kW. */
-    public Design withCoilHeatKW(double heatKW) {
-        return with(tank, coil.withHeatKW(heatKW), coldLegs, hotLegs);
-    }
-
-    /** The same design at this altitude, m. */
-    public Design withAltitudeM(double altitudeM) {
-        return new Design(
-                        name,
-                        site.withAltitudeM(altitudeM),
-                        tank,
-                        coil,
-                        fire,
-                        coldLegs,
-                        hotLegs,
-                        window,
-                        taps,
-                        use,
-                        safety,
-                        notes)
-                .checked();
-    }
-
-    /** The same design with this thickness of lagging on every leg, mm; a bare leg gets the stone wool; 0 takes it off. */
-    public Design withLoopLaggingMm(double thicknessMm) {
-        UnaryOperator<Leg> change = leg -> leg.withLagging(Optional.of(
-                new LaggingChoice(leg.lagging().map(LaggingChoice::material).orElse("stone wool"), thicknessMm)));
-        return with(tank, coil, each(coldLegs, change), each(hotLegs, change));
-    }
-
-    /** The same design with this material on every leg; a bare leg gets 19 mm of it. */
-    public Design withLoopLaggingMaterial(String material) {
-        UnaryOperator<Leg> change = leg -> leg.withLagging(Optional.of(new LaggingChoice(
-                material, leg.lagging().map(LaggingChoice::thicknessMm).orElse(BARE_GETS_MM))));
-        return with(tank, coil, each(coldLegs, change), each(hotLegs, change));
-    }
-
-    /** The same design with this many sharp 90° elbows in every leg. */
-    public Design withElbowsPerLeg(int elbows) {
-        UnaryOperator<Leg> change = leg -> leg.withFittings("elbow90", elbows);
-        return with(tank, coil, each(coldLegs, change), each(hotLegs, change));
-    }
-
-    /** The same design with this much more level run, m, in the leg with most of it on each side. */
-    public Design withAddedRunM(double addedM) {
-        return with(tank, coil, Stretch.levelRun(coldLegs, addedM), Stretch.levelRun(hotLegs, addedM));
-    }
-
     /** The same design with other cold and hot legs. */
     public Design withLegs(List<Leg> cold, List<Leg> hot) {
         return with(tank, coil, cold, hot);
@@ -224,6 +143,11 @@ public record Design(
         return with(tank, coil, coldLegs, newHotLegs);
     }
 
+    /** The same design with this fire. */
+    public Design withFire(Fire newFire) {
+        return withCoilAndFire(coil, newFire);
+    }
+
     /** The same design with other panes. */
     public Design withWindow(Window newWindow) {
         return new Design(
@@ -242,11 +166,67 @@ public record Design(
                 .checked();
     }
 
-    private Design with(Tank newTank, Coil newCoil, List<Leg> cold, List<Leg> hot) {
-        return new Design(name, site, newTank, newCoil, fire, cold, hot, window, taps, use, safety, notes).checked();
+    /** The same design with these taps; every draw must still name one of them. */
+    public Design withTaps(List<Tap> newTaps) {
+        return new Design(name, site, tank, coil, fire, coldLegs, hotLegs, window, newTaps, use, safety, notes)
+                .checked();
     }
 
-    private static List<Leg> each(List<Leg> legs, UnaryOperator<Leg> change) {
-        return legs.stream().map(change).toList();
+    /** The same design with this said on safety. */
+    public Design withSafety(Safety newSafety) {
+        return new Design(
+                        name,
+                        site,
+                        tank,
+                        coil,
+                        fire,
+                        coldLegs,
+                        hotLegs,
+                        window,
+                        taps,
+                        use,
+                        Optional.of(newSafety),
+                        notes)
+                .checked();
+    }
+
+    /** The same design at this altitude, m. */
+    public Design withAltitudeM(double altitudeM) {
+        return new Design(
+                        name,
+                        site.withAltitudeM(altitudeM),
+                        tank,
+                        coil,
+                        fire,
+                        coldLegs,
+                        hotLegs,
+                        window,
+                        taps,
+                        use,
+                        safety,
+                        notes)
+                .checked();
+    }
+
+    Design withCoilAndFire(Coil newCoil, Fire newFire) {
+        return new Design(
+                        name,
+                        site,
+                        tank,
+                        newCoil,
+                        Optional.of(newFire),
+                        coldLegs,
+                        hotLegs,
+                        window,
+                        taps,
+                        use,
+                        safety,
+                        notes)
+                .checked();
+    }
+
+    /** Tank, coil and legs at once, so that the loop is closed when it is checked. */
+    Design with(Tank newTank, Coil newCoil, List<Leg> cold, List<Leg> hot) {
+        return new Design(name, site, newTank, newCoil, fire, cold, hot, window, taps, use, safety, notes).checked();
     }
 }

@@ -17,6 +17,7 @@ final class DesignRanges {
     static final Allowed COLD_SUPPLY = new Allowed(0, 35, "°C");
     static final Allowed ROOM = new Allowed(0, 40, "°C");
     static final Allowed VOLUME = new Allowed(10, 5000, "L");
+    static final Allowed IN_TANK = new Allowed(0, 5, "m");
     static final Allowed TANK_HEIGHT = new Allowed(0.1, 5, "m");
     static final Allowed LEVEL = new Allowed(-10, 15, "m");
     static final Allowed LAGGING = new Allowed(0, 300, "mm");
@@ -27,6 +28,9 @@ final class DesignRanges {
     static final Allowed LEG_LENGTH = new Allowed(0.01, 100, "m");
     static final Allowed LEG_AROUND = new Allowed(-30, 250, "°C");
     static final Allowed FITTINGS = new Allowed(0, 50, "");
+    static final Allowed RUN = new Allowed(0, 60, "m");
+    static final Allowed SLOPE = new Allowed(-1000, 1000, "mm/m");
+    static final Allowed VALVES = new Allowed(0, 10, "");
     static final Allowed LEGS = new Allowed(1, 20, "legs");
     static final Allowed MOISTURE = new Allowed(0, 60, "%");
     static final Allowed BURN = new Allowed(0.1, 20, "kg/h");

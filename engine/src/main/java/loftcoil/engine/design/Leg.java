@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -76,5 +77,16 @@ public record Leg(
     private Leg shaped(double runM, double newRiseM) {
         double newLengthM = Math.max(LEAST_LENGTH_M, Math.hypot(runM, newRiseM));
         return new Leg(name, tube, newLengthM, newRiseM, fittings, lagging, aroundC, aroundFireOutC);
+    }
+
+    /** The same leg in other warmth while the fire burns, °C. */
+    public Leg withAroundC(double newAroundC) {
+        return new Leg(name, tube, lengthM, riseM, fittings, lagging, newAroundC, aroundFireOutC);
+    }
+
+    /** The same leg without fittings of these kinds. */
+    public Leg withoutFittings(Set<String> keys) {
+        return new Leg(
+                name, tube, lengthM, riseM, FittingCounts.without(fittings, keys), lagging, aroundC, aroundFireOutC);
     }
 }

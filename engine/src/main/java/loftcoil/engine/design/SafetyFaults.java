@@ -13,15 +13,13 @@ import loftcoil.engine.pipe.TubeTable;
 /** What can be wrong with the numbers and names of what is said on safety. */
 final class SafetyFaults {
 
-    private static final KnownNames VENTS =
-            new KnownNames("vent", List.of(Vent.OPEN_PIPE, Vent.LOOSE_LID, Vent.SEALED, Vent.NONE));
-    private static final KnownNames FEEDS =
-            new KnownNames("cold feed", List.of(ColdFeed.BY_HAND, ColdFeed.FLOAT_VALVE, ColdFeed.FEED_CISTERN));
+    private static final KnownNames VENTS = new KnownNames("vent", Vent.KINDS);
+    private static final KnownNames FEEDS = new KnownNames("cold feed", ColdFeed.KINDS);
     private static final KnownNames MATERIALS = new KnownNames("material", Materials.KNOWN);
 
-    private static final Allowed ABOVE_WATERLINE = new Allowed(0, 10, "m");
+    static final Allowed ABOVE_WATERLINE = new Allowed(0, 10, "m");
     private static final Allowed BORE = new Allowed(5, 100, "mm");
-    private static final Allowed AIR_GAP = new Allowed(0, 1000, "mm");
+    static final Allowed AIR_GAP = new Allowed(0, 1000, "mm");
     private static final Allowed FROM_HEATER = new Allowed(0, 50, "m");
     private static final Allowed CARRIES = new Allowed(0, 20_000, "kg");
     private static final Allowed BEARERS = new Allowed(0, 20, "bearers");

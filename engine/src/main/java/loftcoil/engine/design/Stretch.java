@@ -4,9 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import loftcoil.engine.fault.Allowed;
+import loftcoil.engine.fault.RefusedException;
 
 /** Changes the legs of one side so that its ends move: which leg gives way is always the one a builder would lengthen. */
 final class Stretch {
+
+    private static final double CLOSE_M = 1e-4;
 
     private Stretch() {}
 
@@ -18,6 +22,43 @@ final class Stretch {
     /** The legs with the one of the longest level run this much longer, its rise kept. */
     static List<Leg> levelRun(List<Leg> legs, double addedM) {
         return changed(legs, Comparator.comparingDouble(Leg::levelRunM), addedM, false);
+    }
+
+    /** The design with another tank, its legs led to the ports of that. */
+    static Design toTank(Design design, Tank tank) {
+        Tank old = design.tank();
+        return design.with(
+                tank,
+                design.coil(),
+                longestRise(design.coldLegs(), old.coldPortLevelM() - tank.coldPortLevelM()),
+                longestRise(design.hotLegs(), tank.returnPortLevelM() - old.returnPortLevelM()));
+    }
+
+    /** The design with another coil, its legs led to the ends of that. */
+    static Design toCoil(Design design, Coil coil) {
+        Coil old = design.coil();
+        return design.with(
+                design.tank(),
+                coil,
+                longestRise(design.coldLegs(), coil.inletM() - old.inletM()),
+                longestRise(design.hotLegs(), old.outletM() - coil.outletM()));
+    }
+
+    /** Level run of all legs of a side, m. */
+    static double runM(List<Leg> legs) {
+        return legs.stream().mapToDouble(Leg::levelRunM).sum();
+    }
+
+    /**
+     * The legs of a side with this level run together; the leg with most of it gives or takes.
+     *
+     * @throws RefusedException where the other legs alone have more
+     */
+    static List<Leg> toRun(String path, List<Leg> legs, double runM) {
+        double most = legs.stream().mapToDouble(Leg::levelRunM).max().orElse(0);
+        double others = runM(legs) - most;
+        new Allowed(others - CLOSE_M, DesignRanges.RUN.high(), "m").require(path, runM);
+        return levelRun(legs, Math.max(others, runM) - others - most);
     }
 
     private static List<Leg> changed(List<Leg> legs, Comparator<Leg> by, double byM, boolean rise) {

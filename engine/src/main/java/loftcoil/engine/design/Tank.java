@@ -48,18 +48,7 @@ public record Tank(
 
     /** The same tank with another lagging. */
     public Tank withLagging(LaggingChoice newLagging) {
-        return new Tank(
-                volumeL,
-                heightM,
-                baseM,
-                waterlineM,
-                coldPortM,
-                returnPortM,
-                drawPortM,
-                Optional.of(newLagging),
-                emptyMassKg,
-                aroundC,
-                refillAtH);
+        return withLaggingOrNone(Optional.of(newLagging));
     }
 
     /** The same tank at another level, m above the floor; the legs of a design must follow. */
@@ -76,5 +65,101 @@ public record Tank(
                 emptyMassKg,
                 aroundC,
                 refillAtH);
+    }
+
+    /** The same tank with another volume when full, L. */
+    public Tank withVolumeL(double newVolumeL) {
+        return new Tank(
+                newVolumeL,
+                heightM,
+                baseM,
+                waterlineM,
+                coldPortM,
+                returnPortM,
+                drawPortM,
+                lagging,
+                emptyMassKg,
+                aroundC,
+                refillAtH);
+    }
+
+    /** The same tank of another inside height, m; the waterline keeps its distance from the rim. */
+    public Tank withHeightM(double newHeightM) {
+        return new Tank(
+                volumeL,
+                newHeightM,
+                baseM,
+                waterlineM + newHeightM - heightM,
+                coldPortM,
+                returnPortM,
+                drawPortM,
+                lagging,
+                emptyMassKg,
+                aroundC,
+                refillAtH);
+    }
+
+    /** The same tank filled to another level, m above its base. */
+    public Tank withWaterlineM(double newWaterlineM) {
+        return new Tank(
+                volumeL,
+                heightM,
+                baseM,
+                newWaterlineM,
+                coldPortM,
+                returnPortM,
+                drawPortM,
+                lagging,
+                emptyMassKg,
+                aroundC,
+                refillAtH);
+    }
+
+    /** The same tank with its ports at these levels, m above its base; the legs of a design must follow. */
+    public Tank withPorts(double newColdM, double newReturnM, double newDrawM) {
+        return new Tank(
+                volumeL,
+                heightM,
+                baseM,
+                waterlineM,
+                newColdM,
+                newReturnM,
+                newDrawM,
+                lagging,
+                emptyMassKg,
+                aroundC,
+                refillAtH);
+    }
+
+    /** The same tank with another lagging, or bare. */
+    public Tank withLaggingOrNone(Optional<LaggingChoice> newLagging) {
+        return new Tank(
+                volumeL,
+                heightM,
+                baseM,
+                waterlineM,
+                coldPortM,
+                returnPortM,
+                drawPortM,
+                newLagging,
+                emptyMassKg,
+                aroundC,
+                refillAtH);
+    }
+
+    /** The same tank filled up by hand at this hour, h; empty where cold water follows every draw. */
+    public Tank withRefillAtH(OptionalDouble newRefillAtH) {
+        return new Tank(
+                volumeL,
+                heightM,
+                baseM,
+                waterlineM,
+                coldPortM,
+                returnPortM,
+                drawPortM,
+                lagging,
+                emptyMassKg,
+                aroundC,
+                newRefillAtH);
     }
 }

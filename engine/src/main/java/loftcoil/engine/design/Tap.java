@@ -32,4 +32,21 @@ public record Tap(
     public Tap {
         fittings = Collections.unmodifiableMap(new TreeMap<>(fittings));
     }
+
+    /** The same tap on a pipe of another tube. */
+    public Tap withTube(String newTube) {
+        return new Tap(name, levelM, newTube, lengthM, fittings, outletK, mixerC, appliance);
+    }
+
+    /** The same tap with this mixing valve, °C, or none. */
+    public Tap withMixerC(OptionalDouble newMixerC) {
+        return new Tap(name, levelM, tube, lengthM, fittings, outletK, newMixerC, appliance);
+    }
+
+    /** The same tap with this many fittings of one kind on its pipe. */
+    public Tap withFittings(String key, int count) {
+        Map<String, Integer> changed = new TreeMap<>(fittings);
+        changed.put(key, count);
+        return new Tap(name, levelM, tube, lengthM, changed, outletK, mixerC, appliance);
+    }
 }

@@ -1,5 +1,6 @@
 package loftcoil.engine.design;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -24,4 +25,7 @@ public record Vent(String kind, Optional<String> tube, OptionalDouble aboveWater
 
     /** A closed tank without any vent. */
     public static final String NONE = "none";
+
+    /** All kinds. */
+    public static final List<String> KINDS = List.of(OPEN_PIPE, LOOSE_LID, SEALED, NONE);
 }

@@ -72,6 +72,25 @@ class FittingReferenceTest {
         assertEquals(0.08, FittingTable.k("union", 5000, 0.02), 0);
     }
 
+    /**
+     * Idelchik, Handbook of Hydraulic Resistance, sharp-edged orifice in a straight pipe, from memory: with a fifth of the way
+     * left, 51 on the speed in the pipe.
+     */
+    @Test
+    void chokedJoint() {
+        double left = 0.2;
+        double root = 0.707 * Math.sqrt(1 - left) + 1 - left;
+        assertEquals(root * root / (left * left), FittingTable.k("choked", 1e6, 0.0202), 0.5);
+    }
+
+    /** Perry's handbook, gate valve open, half and a quarter open: 0.17, 4.5 and 24; from memory. */
+    @Test
+    void gateValveOnItsWayShut() {
+        assertEquals(4.5, FittingTable.k("gate-half-shut", 1e7, 0.0202), 0.01);
+        assertEquals(24, FittingTable.k("gate-nearly-shut", 1e7, 0.0202), 0.01);
+        assertEquals(0.17, FittingTable.k("gate", 1e7, 0.0202), 0.06);
+    }
+
     /** In slow flow the first term rules: at Re 100 an elbow costs ten times what it does in fast flow. */
     @Test
     void slowFlowCostsMore() {
@@ -83,7 +102,7 @@ class FittingReferenceTest {
     @Test
     void everyFittingHasWordsAndASource() {
         List<String> names = FittingTable.names();
-        assertEquals(11, names.size());
+        assertEquals(14, names.size());
         for (String name : names) {
             Fitting fitting = FittingTable.require("key", name);
             assertTrue(fitting.words().length() > 5 && fitting.source().length() > 5, name);
