@@ -87,6 +87,8 @@ final class UnitNames {
         put(HOUR, "h", "hr", "hrs", "hour", "hours");
         put(DAY, "day", "d", "days");
         put(NEWTON, "N", "newton", "newtons");
+        put(KILO(NEWTON), "kN", "kilonewton", "kilonewtons");
+        put(Imperial.POUND_FORCE, "lbf");
     }
 
     private static void heat() {

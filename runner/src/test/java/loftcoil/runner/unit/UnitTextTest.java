@@ -44,6 +44,8 @@ class UnitTextTest {
                 "mbar, 100, Pa",
                 "KPA, 1000, Pa",
                 "kWh, 3.6, MJ",
+                "kN, 1000, N",
+                "lbf, 4.4482216152605, N",
                 "kg/s, 60, kg/min",
                 "in., 25.4, mm",
                 "~\"~, 25.4, mm",
