@@ -172,6 +172,12 @@ public record Design(
                 .checked();
     }
 
+    /** The same design with these draws; every one must name a tap. */
+    public Design withUse(List<Use> newUse) {
+        return new Design(name, site, tank, coil, fire, coldLegs, hotLegs, window, taps, newUse, safety, notes)
+                .checked();
+    }
+
     /** The same design with this said on safety. */
     public Design withSafety(Safety newSafety) {
         return new Design(
