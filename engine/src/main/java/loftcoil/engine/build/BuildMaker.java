@@ -31,7 +31,7 @@ final class BuildMaker {
                 cuts,
                 LoadsMaker.of(design),
                 FillingMaker.of(design),
-                Optional.empty(),
+                runs ? Optional.of(FirstHourMaker.of(design)) : Optional.empty(),
                 UpkeepMaker.of(design),
                 LogMaker.of(design));
     }

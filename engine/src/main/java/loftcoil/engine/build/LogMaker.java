@@ -10,7 +10,7 @@ import loftcoil.engine.design.Design;
 /** The forms to fill in: the first hour, and the years after. */
 final class LogMaker {
 
-    private static final List<Integer> MINUTES = List.of(0, 2, 5, 10, 15, 20, 30, 45, 60);
+    private static final List<Integer> MINUTES = List.of(0, 1, 2, 5, 10, 15, 20, 30, 45, 60);
     private static final int YEARS_OF_ROWS = 16;
 
     private LogMaker() {}

@@ -188,6 +188,15 @@ public final class Circuit {
         return new Searching(plan, setting, segments, march()).search();
     }
 
+    /**
+     * The same loop through time, all of it at the tank's temperature and at rest to begin with.
+     *
+     * @return a stepper of its own; its lit coil is given its heat step by step
+     */
+    public WarmingLoop warming() {
+        return new WarmingLoop(segments, surface, setting.tankC());
+    }
+
     /** Fresh working space for one search. */
     March march() {
         return new March(

@@ -60,18 +60,28 @@ record SystemPlan(
     /** The system without its sun, the loop on another mesh. */
     static SystemPlan of(Design design, Pace pace, CoilHeating heating, LoopAxes.Mesh mesh) {
         design.checked();
-        LayerPlan layers = repathed("tank.", () -> layers(design, pace));
-        Tank tank = design.tank();
-        Lagging lagging = tank.lagging().map(LaggingChoice::lagging).orElse(Lagging.NONE);
-        double paneM2 = design.window().map(w -> w.areaM2()).orElse(0.0);
+        LayerPlan layers = layerPlan(design, pace);
         return new SystemPlan(
                 design,
                 pace,
                 layers,
                 table(design, heating, layers.boilC(), mesh),
                 Optional.empty(),
-                new StandingLosses(layers.shape(), TankLagging.allRound(lagging), tank.aroundC(), paneM2),
+                standingLosses(design, layers),
                 draws(design));
+    }
+
+    /** The tank cut into layers, all as cold as the supply. */
+    static LayerPlan layerPlan(Design design, Pace pace) {
+        return repathed("tank.", () -> layers(design, pace));
+    }
+
+    /** What the tank loses through its lagging; what the panes lose is the window's. */
+    static StandingLosses standingLosses(Design design, LayerPlan layers) {
+        Tank tank = design.tank();
+        Lagging lagging = tank.lagging().map(LaggingChoice::lagging).orElse(Lagging.NONE);
+        double paneM2 = design.window().map(w -> w.areaM2()).orElse(0.0);
+        return new StandingLosses(layers.shape(), TankLagging.allRound(lagging), tank.aroundC(), paneM2);
     }
 
     /** The same system marched more finely or coarsely; nothing is searched anew. */

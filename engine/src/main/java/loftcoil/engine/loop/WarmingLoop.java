@@ -1,0 +1,235 @@
+package loftcoil.engine.loop;
+
+import loftcoil.engine.tank.WaterHeat;
+
+/**
+ * The loop through time, from cold: water and copper of every tenth of a metre warmed, pushed round and cooled in small steps. Where
+ * {@link Circuit#search} gives the flow that a loop settles to, this shows the way there.
+ *
+ * <p>Model: one-dimensional; in each cell water and copper have one temperature, the copper counted as the mass of water that holds as
+ * much heat; water is carried from cell to cell in the direction of flow (first order upwind, which smears a front over a few cells, as
+ * a real pipe does); friction and heat loss are those of the steady search at the temperatures of the moment; the water's own inertia
+ * is counted. The lit coil takes up its heat evenly along its length. Water that would pass its boiling point stays at it and the rest
+ * of the heat is booked as steam: the push of the bubbles is left out, so nothing after the first boiling is to be believed. Left out:
+ * heat held by lagging and walls, heat led along the copper, and slow eddies in a pipe at rest.
+ *
+ * <p>A step is {@link #push}, then {@link #carry}. Neither allocates. Not safe for use by several threads; make one for each run.
+ */
+public final class WarmingLoop {
+
+    private static final double CELL_M = 0.1;
+    private static final int FEWEST_CELLS = 6;
+    /** Specific heat of copper near 40 °C (Incropera, 6th ed., table A.1: 385 at 300 K) over that of water. */
+    private static final double COPPER_OF_WATER = 385.0 / 4182.0;
+
+    private static final double LEAST_FLOW = 1e-5;
+    private static final double COURANT = 0.9;
+
+    private final Segment[] segments;
+    private final int[] first;
+    private final int coil;
+    private final double[] jPerKg;
+    private final double[] tempC;
+    private final double[] kg;
+    private final double[] cellM;
+    private final double[] boilJPerKg;
+    private final double inertiaPerM;
+    private final double leastKg;
+
+    private double flowKgPerS;
+    private double coilJ;
+    private double lostJ;
+    private double steamJ;
+
+    WarmingLoop(Segment[] segments, Surface surface, double startC) {
+        this.segments = segments;
+        first = new int[segments.length + 1];
+        int coilAt = 0;
+        double inertia = 0;
+        for (int s = 0; s < segments.length; s++) {
+            int cells = Math.max(FEWEST_CELLS, (int) Math.ceil(segments[s].lengthM / CELL_M));
+            first[s + 1] = first[s] + cells;
+            coilAt = segments[s].coil ? s : coilAt;
+            inertia += segments[s].lengthM / segments[s].areaM2;
+        }
+        coil = coilAt;
+        inertiaPerM = inertia;
+        int count = first[segments.length];
+        jPerKg = new double[count];
+        tempC = new double[count];
+        kg = new double[count];
+        cellM = new double[count];
+        boilJPerKg = new double[count];
+        double least = Double.POSITIVE_INFINITY;
+        for (int s = 0; s < segments.length; s++) {
+            least = Math.min(least, fill(s, surface, startC));
+        }
+        leastKg = least;
+    }
+
+    private double fill(int s, Surface surface, double startC) {
+        Segment segment = segments[s];
+        int cells = first[s + 1] - first[s];
+        double lengthM = segment.lengthM / cells;
+        double waterKg = LiquidTable.densityKgPerM3(startC) * segment.areaM2 * lengthM;
+        double copperKg = segment.pipe.tube().copperKgPerM() * lengthM;
+        for (int i = first[s]; i < first[s + 1]; i++) {
+            double levelM = segment.startLevelM + segment.riseM * (i - first[s] + 0.5) / cells;
+            double boilC = Math.min(Limits.FORMULA_C, surface.boilingC(levelM));
+            boilJPerKg[i] = WaterHeat.jPerKg(boilC);
+            jPerKg[i] = WaterHeat.jPerKg(startC);
+            tempC[i] = startC;
+            kg[i] = waterKg + copperKg * COPPER_OF_WATER;
+            cellM[i] = lengthM;
+        }
+        return waterKg;
+    }
+
+    /**
+     * Lets weight and friction act on the water for a while.
+     *
+     * @param seconds length of the step, s; no more than {@link #longestStepS}
+     * @param columnKgPerM3 mean density of the tank's water between its two ports, kg/m³
+     * @return flow, kg/s, forward positive
+     */
+    public double push(double seconds, double columnKgPerM3) {
+        double drivePa = 0;
+        double perFlow = 0;
+        int direction = flowKgPerS >= 0 ? Direction.FORWARD : Direction.BACKWARD;
+        double flow = Math.max(LEAST_FLOW, Math.abs(flowKgPerS));
+        for (int s = 0; s < segments.length; s++) {
+            Segment segment = segments[s];
+            double density = 0;
+            double kinematic = 0;
+            for (int i = first[s]; i < first[s + 1]; i++) {
+                density += LiquidTable.densityKgPerM3(tempC[i]);
+                kinematic += LiquidTable.kinematicM2PerS(tempC[i]);
+            }
+            density /= first[s + 1] - first[s];
+            kinematic /= first[s + 1] - first[s];
+            drivePa -= March.GRAVITY * (density - columnKgPerM3) * segment.riseM;
+            double reynolds = flow * segment.boreM / (segment.areaM2 * kinematic * density);
+            perFlow += segment.resistancePa(flow, reynolds, density, direction) / flow;
+        }
+        // Friction in a straight line through the flow before: stable for any step, and exact once the flow is steady.
+        double inertia = inertiaPerM / seconds;
+        double next = (inertia * flowKgPerS + drivePa) / (inertia + perFlow);
+        double most = COURANT * leastKg / seconds;
+        flowKgPerS = Math.max(-most, Math.min(most, next));
+        return flowKgPerS;
+    }
+
+    /** Stops the water: a port of the tank is dry. */
+    public void stop() {
+        flowKgPerS = 0;
+    }
+
+    /** The longest step that does not carry water past a cell at the flow of now, s; half a second at most. */
+    public double longestStepS() {
+        return Math.min(0.5, COURANT / 2 * leastKg / Math.max(LEAST_FLOW, Math.abs(flowKgPerS)));
+    }
+
+    /** Heat above 0 °C of the water that leaves for the tank at the flow of now, J/kg. */
+    public double leavingJPerKg() {
+        return jPerKg[flowKgPerS >= 0 ? jPerKg.length - 1 : 0];
+    }
+
+    /**
+     * Carries the water on, and warms and cools it.
+     *
+     * @param seconds length of the step, s
+     * @param heatW heat that the coil takes up, W; 0 or more
+     * @param enteringJPerKg heat above 0 °C of the water that comes from the tank, J/kg
+     */
+    public void carry(double seconds, double heatW, double enteringJPerKg) {
+        double mass = Math.abs(flowKgPerS) * seconds;
+        int count = jPerKg.length;
+        double from = enteringJPerKg;
+        for (int step = 0; step < count; step++) {
+            int i = flowKgPerS >= 0 ? step : count - 1 - step;
+            double here = jPerKg[i];
+            jPerKg[i] = here + mass / kg[i] * (from - here);
+            from = here;
+        }
+        for (int s = 0; s < segments.length; s++) {
+            if (s == coil) {
+                fire(s, heatW * seconds);
+            } else {
+                lose(s, seconds);
+            }
+        }
+        boil();
+    }
+
+    private void fire(int s, double heatJ) {
+        int cells = first[s + 1] - first[s];
+        for (int i = first[s]; i < first[s + 1]; i++) {
+            jPerKg[i] += heatJ / cells / kg[i];
+        }
+        coilJ += heatJ;
+    }
+
+    private void lose(int s, double seconds) {
+        LossTable loss = segments[s].loss;
+        for (int i = first[s]; i < first[s + 1]; i++) {
+            double lost = loss.wPerMK(tempC[i]) * cellM[i] * (tempC[i] - loss.aroundC()) * seconds;
+            jPerKg[i] -= lost / kg[i];
+            lostJ += lost;
+        }
+    }
+
+    private void boil() {
+        for (int i = 0; i < jPerKg.length; i++) {
+            double over = jPerKg[i] - boilJPerKg[i];
+            if (over > 0) {
+                jPerKg[i] = boilJPerKg[i];
+                steamJ += over * kg[i];
+            }
+            tempC[i] = WaterHeat.tempC(jPerKg[i]);
+        }
+    }
+
+    /** Flow of now, kg/s, forward positive. */
+    public double flowKgPerS() {
+        return flowKgPerS;
+    }
+
+    /** Temperature at the coil's inlet end, °C: end of the cold legs. */
+    public double coilInC() {
+        return tempC[first[coil] - 1];
+    }
+
+    /** Temperature at the coil's outlet end, °C. */
+    public double coilOutC() {
+        return tempC[first[coil + 1] - 1];
+    }
+
+    /** Temperature at the return port, °C: end of the hot legs. */
+    public double returnC() {
+        return tempC[tempC.length - 1];
+    }
+
+    /** Heat that the coil took up so far, J. */
+    public double coilJ() {
+        return coilJ;
+    }
+
+    /** Heat that the legs lost so far, J; negative where they were warmed. */
+    public double lostJ() {
+        return lostJ;
+    }
+
+    /** Heat that left as steam so far, J. */
+    public double steamJ() {
+        return steamJ;
+    }
+
+    /** Heat above 0 °C held by water and copper of the loop, J. */
+    public double heldJ() {
+        double sum = 0;
+        for (int i = 0; i < jPerKg.length; i++) {
+            sum += kg[i] * jPerKg[i];
+        }
+        return sum;
+    }
+}

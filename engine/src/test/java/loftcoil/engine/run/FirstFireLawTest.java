@@ -1,0 +1,90 @@
+package loftcoil.engine.run;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.List;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Example;
+import loftcoil.engine.design.SafeBothy;
+import loftcoil.engine.loop.SteadyFlow;
+import org.junit.jupiter.api.Test;
+
+/** The first hour: its account closes, it settles to the steady search, and nothing runs ahead of the heat. */
+class FirstFireLawTest {
+
+    private static final Design BOTHY = Example.orchardBothy();
+    private static final FirstFire HOUR = FirstFire.of(BOTHY);
+
+    @Test
+    void theAccountClosesToRounding() {
+        FirstFire.HourBook book = HOUR.energy();
+        assertEquals(2000 * 3600.0, book.coilJ(), 1e-3, "2 kW for an hour");
+        assertEquals(0, book.gapJ(), 1e-7 * book.coilJ());
+    }
+
+    @Test
+    void theAccountClosesWhereItBoilsToo() {
+        FirstFire.HourBook book = FirstFire.of(BOTHY.withTankBaseM(-0.6)).energy();
+        assertTrue(book.steamJ() > 0, "a coil above its tank boils");
+        assertEquals(0, book.gapJ(), 1e-7 * book.coilJ());
+    }
+
+    @Test
+    void aTankTooLargeToWarmSettlesToTheSteadyFlow() {
+        Design large = SafeBothy.with("/tank/volumeL", "2000");
+        SteadyFlow steady = large.circuit(10).search().forward().orElseThrow();
+        FirstFire.Moment late = FirstFire.of(large).at(40);
+        assertEquals(10, late.bottomC(), 0.2, "the bottom must still be cold for this comparison");
+        // First order upwind cells of 0.1 m against the exact exponential of the search.
+        assertEquals(steady.flowKgPerS(), late.flowKgPerS(), 0.005 * steady.flowKgPerS());
+        assertEquals(steady.coil().endC(), late.coilOutC(), 0.1);
+        assertEquals(steady.returnC(), late.returnC(), 0.1);
+    }
+
+    @Test
+    void heatArrivesInTheOrderOfTheLoop() {
+        double coil = firstAbove(HOUR.coilOutC(), 20);
+        double riser = firstAbove(HOUR.returnC(), 20);
+        double top = firstAbove(HOUR.topC(), 20);
+        double middle = firstAbove(HOUR.middleC(), 20);
+        assertTrue(coil < riser && riser < top && top < middle, coil + " " + riser + " " + top + " " + middle);
+        assertEquals(10, HOUR.at(60).coilInC(), 0.5, "two kilowatts do not warm 113 L to the bottom in an hour");
+    }
+
+    @Test
+    void moreHeatWarmsFaster() {
+        FirstFire weak = FirstFire.of(BOTHY, 0.6);
+        FirstFire strong = FirstFire.of(BOTHY, 1.4);
+        for (double minute : new double[] {5, 20, 60}) {
+            assertTrue(weak.at(minute).coilOutC() < HOUR.at(minute).coilOutC(), "at " + minute);
+            assertTrue(HOUR.at(minute).coilOutC() < strong.at(minute).coilOutC(), "at " + minute);
+            assertTrue(weak.at(minute).topC() < strong.at(minute).topC(), "at " + minute);
+        }
+    }
+
+    @Test
+    void withoutAnyHeatTheLoopStaysAsColdAsTheSupply() {
+        Design mild = SafeBothy.edited(List.of(
+                "/coil/heatKW", "0",
+                "/site/coldSupplyC", "19",
+                "/site/roomC", "19",
+                "/tank/aroundC", "19",
+                "/hotLegs/0/aroundC", "19"));
+        FirstFire still = FirstFire.of(mild);
+        assertEquals(0, Arrays.stream(still.flowLPerMin()).map(Math::abs).max().orElseThrow(), 1e-9);
+        assertEquals(19, still.at(60).topC(), 1e-6);
+        assertEquals(19, still.at(60).coilOutC(), 1e-6);
+    }
+
+    private static double firstAbove(double[] temperatures, double limitC) {
+        double[] minutes = HOUR.minutes();
+        for (int i = 0; i < temperatures.length; i++) {
+            if (temperatures[i] > limitC) {
+                return minutes[i];
+            }
+        }
+        throw new AssertionError("never above " + limitC);
+    }
+}
