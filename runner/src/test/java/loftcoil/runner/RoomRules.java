@@ -32,7 +32,7 @@ record RoomRules(String root) {
             Set.of("cli"));
 
     /** Rooms of the engine the runner knows by name, loop and caution for the records a sheet hands on. Snippets know all. */
-    private static final Set<String> ENGINE_DOORS = Set.of("design", "sheet", "fault", "loop", "caution");
+    private static final Set<String> ENGINE_DOORS = Set.of("design", "sheet", "study", "fault", "loop", "caution");
 
     Set<String> climbs(JavaClasses classes) {
         return uses(classes, use -> {

@@ -15,7 +15,13 @@ import picocli.CommandLine.Spec;
                 + "Without a command it opens the course in the browser.",
         mixinStandardHelpOptions = true,
         version = "Loftcoil 1.0",
-        subcommands = {PageCommand.class, TerminalCommand.class, SheetCommand.class, ProveCommand.class},
+        subcommands = {
+            PageCommand.class,
+            TerminalCommand.class,
+            SheetCommand.class,
+            CompareCommand.class,
+            ProveCommand.class
+        },
         footer = {"", "Exit status: 0 all went well, 2 an input was refused, 1 a fault of the program itself."})
 public final class Loftcoil implements Callable<Integer> {
 

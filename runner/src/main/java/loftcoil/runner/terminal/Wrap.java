@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Breaks text into lines at spaces. A word longer than the line keeps a line of its own, unbroken. */
-final class Wrap {
+public final class Wrap {
 
     private Wrap() {}
 
@@ -15,7 +15,7 @@ final class Wrap {
      * @param line text without line ends
      * @param width greatest line length, in characters, at least 1
      */
-    static List<String> lines(String line, int width) {
+    public static List<String> lines(String line, int width) {
         return wrapped(leading(line), line.strip(), hang(line), width);
     }
 

@@ -56,7 +56,7 @@ class CommandLineTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "page", "terminal", "sheet", "prove"})
+    @ValueSource(strings = {"", "page", "terminal", "sheet", "compare", "prove"})
     void everyCommandHasHelp(String command) {
         int status = command.isEmpty() ? run("--help") : run(command, "--help");
 

@@ -1,0 +1,129 @@
+package loftcoil.engine.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.sheet.Sheet;
+
+/**
+ * A system as it stands and what a list of changes does to it: each change alone, and all of them together.
+ *
+ * @param before the design as it stands
+ * @param effects each change alone, in the order given
+ * @param together all changes; refused where one of them cannot be done even after all others
+ */
+public record Rebuild(Design before, List<Effect> effects, Result together) {
+
+    /** Keeps a copy of the effects. */
+    public Rebuild {
+        effects = List.copyOf(effects);
+    }
+
+    /**
+     * What one change does by itself.
+     *
+     * @param change the change
+     * @param result what comes of it
+     */
+    public record Effect(NamedValue change, Result result) {}
+
+    /** What comes of a change, or of all. */
+    public sealed interface Result {
+
+        /** The comparison; empty where the change was refused. */
+        default Optional<Comparison> comparison() {
+            return this instanceof Done done ? Optional.of(done.sideBySide()) : Optional.empty();
+        }
+    }
+
+    /**
+     * It can be done.
+     *
+     * @param sideBySide the design as it stands, and changed
+     */
+    public record Done(Comparison sideBySide) implements Result {}
+
+    /**
+     * It cannot be done.
+     *
+     * @param faults what the changed design would have wrong, at least one
+     */
+    public record Refused(List<Fault> faults) implements Result {
+        /** Keeps a copy of the faults. */
+        public Refused {
+            faults = List.copyOf(faults);
+        }
+    }
+
+    /**
+     * Tries the changes, without years, the tank at {@link Sheet#USUAL_TANK_C}.
+     *
+     * @throws RefusedException where the design itself cannot be computed
+     */
+    public static Rebuild of(Design before, List<NamedValue> changes) {
+        return of(before, changes, Sheet::of);
+    }
+
+    /**
+     * Tries the changes, with a year marched for each; takes a second or more for each.
+     *
+     * @throws RefusedException where the design itself cannot be computed
+     */
+    public static Rebuild whole(Design before, List<NamedValue> changes) {
+        return of(before, changes, design -> Sheet.whole(design, Sheet.USUAL_TANK_C));
+    }
+
+    private static Rebuild of(Design before, List<NamedValue> changes, Reckoning reckoning) {
+        Sheet old = reckoning.sheet(before);
+        List<Effect> effects = new ArrayList<>();
+        for (NamedValue change : changes) {
+            effects.add(new Effect(change, result(old, List.of(change), reckoning)));
+        }
+        return new Rebuild(before, effects, result(old, changes, reckoning));
+    }
+
+    /** How a design becomes a sheet. */
+    private interface Reckoning {
+        Sheet sheet(Design design);
+    }
+
+    private static Result result(Sheet old, List<NamedValue> changes, Reckoning reckoning) {
+        try {
+            return new Done(Comparison.of(old, reckoning.sheet(applied(old.design(), changes))));
+        } catch (RefusedException cannotBe) {
+            return new Refused(cannotBe.faults());
+        }
+    }
+
+    /**
+     * The design with all changes, in the order given; one that is refused is tried again after the others, as a higher
+     * waterline fits only once the tank is higher.
+     *
+     * @throws RefusedException where some change is refused even then, with the faults of the first such
+     */
+    public static Design applied(Design design, List<NamedValue> changes) {
+        Design changed = design;
+        List<NamedValue> left = new ArrayList<>(changes);
+        Optional<RefusedException> refused = Optional.empty();
+        int before;
+        do {
+            before = left.size();
+            refused = Optional.empty();
+            for (NamedValue change : List.copyOf(left)) {
+                try {
+                    changed = change.appliedTo(changed);
+                    left.remove(change);
+                } catch (RefusedException notYet) {
+                    refused = refused.or(() -> Optional.of(notYet));
+                }
+            }
+        } while (refused.isPresent() && left.size() < before);
+        if (refused.isPresent()) {
+            throw refused.get();
+        }
+        return changed;
+    }
+}

@@ -1,0 +1,157 @@
+package loftcoil.engine.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import loftcoil.engine.caution.Caution;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Example;
+import loftcoil.engine.design.Leg;
+import loftcoil.engine.design.Tap;
+import loftcoil.engine.sheet.Sheet;
+import loftcoil.engine.sheet.SheetJson;
+import org.junit.jupiter.api.Test;
+
+class ComparisonTest {
+
+    private static final Design BOTHY = Example.orchardBothy();
+    private static final Design REBUILT = BOTHY.withTankBaseM(2.5).withLoopTube("EN1057 28x0.9");
+
+    /** What the sheet's JSON has as numbers but is asked for, not computed: the tank's temperature, a month's own number. */
+    private static final List<String> ASKED = List.of("loop.tankC", "month");
+
+    @Test
+    void everyNumberOfTheSheetIsARowUnderItsOwnName() throws JsonProcessingException {
+        Sheet sheet = Sheet.whole(BOTHY, Sheet.USUAL_TANK_C);
+        Map<String, Double> wanted = new TreeMap<>();
+        JsonNode json = new ObjectMapper().readTree(SheetJson.write(sheet));
+        numbers(json, "", wanted);
+        wanted.keySet().removeIf(key -> ASKED.stream().anyMatch(key::endsWith));
+
+        Map<String, Double> rows = new TreeMap<>();
+        Comparison.of(sheet, sheet)
+                .rows()
+                .forEach(row -> rows.put(row.key(), row.after().orElseThrow()));
+
+        assertTrue(wanted.size() > 150, "only " + wanted.size());
+        assertEquals(wanted, rows);
+    }
+
+    private static void numbers(JsonNode node, String path, Map<String, Double> found) {
+        if (node.isNumber()) {
+            found.put(path, node.doubleValue());
+        }
+        for (int i = 0; i < (node.isArray() ? node.size() : 0); i++) {
+            String name = node.get(i).path("name").asText(Integer.toString(i));
+            numbers(node.get(i), path + "[" + name + "]", found);
+        }
+        node.properties()
+                .forEach(field -> numbers(
+                        field.getValue(), path.isEmpty() ? field.getKey() : path + "." + field.getKey(), found));
+    }
+
+    @Test
+    void everyRowHasBothSheetsOwnValues() {
+        Comparison compared = Comparison.of(BOTHY, REBUILT);
+        Row flow = row(compared, "loop.flowLPerMin");
+        assertEquals(Sheet.of(BOTHY).loop().flowLPerMin(), flow.before().orElseThrow());
+        assertEquals(Sheet.of(REBUILT).loop().flowLPerMin(), flow.after().orElseThrow());
+        assertEquals(Turn.BETTER, flow.turn());
+        assertEquals("L/min", flow.unit());
+        assertEquals(Turn.DIFFERENT, row(compared, "loop.drivePa").turn());
+        assertEquals(Turn.SAME, row(compared, "tank.fullMassKg").turn());
+        assertFalse(compared.changed().contains(row(compared, "tank.fullMassKg")));
+    }
+
+    @Test
+    void whereLessIsBetterAFallIsBetter() {
+        Row row =
+                new Row("x", FigureGroup.YEAR, "wood", "kg", Wish.LESS, OptionalDouble.of(900), OptionalDouble.of(800));
+        assertEquals(Turn.BETTER, row.turn());
+        assertEquals(-100, row.difference().orElseThrow());
+    }
+
+    @Test
+    void aFigureOfOneDesignAloneIsNewOrGone() {
+        Design withoutPanes = withoutWindow(BOTHY);
+        assertEquals(
+                Turn.GONE,
+                row(Comparison.of(BOTHY, withoutPanes), "window.uValueWPerM2K").turn());
+        Row gained = row(Comparison.of(withoutPanes, BOTHY), "window.uValueWPerM2K");
+        assertEquals(Turn.NEW, gained.turn());
+        assertTrue(gained.difference().isEmpty());
+        assertTrue(gained.before().isEmpty());
+    }
+
+    @Test
+    void aTapIsComparedWithItselfWhereverItStandsInTheList() {
+        List<Tap> turned = new ArrayList<>(BOTHY.taps());
+        Collections.reverse(turned);
+        Design same = withTaps(BOTHY, turned);
+        assertTrue(Comparison.of(BOTHY, same).changed().isEmpty());
+    }
+
+    @Test
+    void cautionsThatComeAndGoAreNamed() {
+        List<Leg> cold = new ArrayList<>(BOTHY.coldLegs());
+        cold.set(0, cold.get(0).withFittings("gate", 1));
+        Design valved = BOTHY.withLegs(cold, BOTHY.hotLegs());
+        Comparison compared = Comparison.of(BOTHY, valved);
+        Comparison back = Comparison.of(valved, BOTHY);
+        assertEquals(
+                List.of("LC-VALVE"),
+                compared.cautionsRaised().stream().map(Caution::code).toList());
+        assertEquals(compared.cautionsRaised(), back.cautionsSettled());
+        assertEquals(compared.cautionsSettled(), back.cautionsRaised());
+    }
+
+    private static Row row(Comparison compared, String key) {
+        return compared.rows().stream()
+                .filter(row -> row.key().equals(key))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Design withoutWindow(Design d) {
+        return new Design(
+                d.name(),
+                d.site(),
+                d.tank(),
+                d.coil(),
+                d.fire(),
+                d.coldLegs(),
+                d.hotLegs(),
+                Optional.empty(),
+                d.taps(),
+                d.use(),
+                d.safety(),
+                d.notes());
+    }
+
+    private static Design withTaps(Design d, List<Tap> taps) {
+        return new Design(
+                d.name(),
+                d.site(),
+                d.tank(),
+                d.coil(),
+                d.fire(),
+                d.coldLegs(),
+                d.hotLegs(),
+                d.window(),
+                taps,
+                d.use(),
+                d.safety(),
+                d.notes());
+    }
+}

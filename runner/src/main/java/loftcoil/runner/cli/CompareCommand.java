@@ -1,0 +1,68 @@
+package loftcoil.runner.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.study.Comparison;
+import loftcoil.engine.study.NamedValue;
+import loftcoil.engine.study.Rebuild;
+import loftcoil.runner.show.ComparisonJson;
+import loftcoil.runner.show.ComparisonText;
+import loftcoil.runner.show.SideBySide;
+import loftcoil.runner.terminal.Wrap;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Two design files side by side. */
+@Command(
+        name = "compare",
+        description = "Sets two designs side by side, figure by figure, such as a system as built and its rebuild,%n"
+                + "and says what each of the changes between them does by itself.",
+        mixinStandardHelpOptions = true,
+        footer = {"", "Exit status: 0 compared; 2 a file is refused, one line a fault, the field's path first."})
+final class CompareCommand implements Callable<Integer> {
+
+    private static final int WIDTH = 88;
+
+    @Parameters(index = "0", paramLabel = "OLD", description = "the design as it was, a JSON file")
+    private Path oldFile = Path.of("");
+
+    @Parameters(index = "1", paramLabel = "NEW", description = "the design as it is to be, a JSON file")
+    private Path newFile = Path.of("");
+
+    @Option(names = "--json", description = "print one JSON object instead of text")
+    private boolean json;
+
+    @Option(names = "--no-year", description = "leave out the year, which takes a second or more for each change")
+    private boolean noYear;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Override
+    public Integer call() {
+        Design before = DesignFile.read(oldFile);
+        Design after = DesignFile.read(newFile);
+        Comparison compared = noYear ? Comparison.of(before, after) : Comparison.whole(before, after);
+        List<NamedValue> changes = NamedValue.between(before, after);
+        List<Rebuild.Effect> effects =
+                (noYear ? Rebuild.of(before, changes) : Rebuild.whole(before, changes)).effects();
+        PrintWriter out = spec.commandLine().getOut();
+        if (json) {
+            out.println(ComparisonJson.write(compared, effects));
+        } else {
+            out.println(before.name() + " (" + oldFile + ") and " + after.name() + " (" + newFile + ")");
+            ComparisonText.lines(SideBySide.of(compared, effects)).stream()
+                    .flatMap(line -> line.length() > WIDTH ? Wrap.lines(line, WIDTH).stream() : Stream.of(line))
+                    .forEach(out::println);
+        }
+        out.flush();
+        return Refusals.FINE;
+    }
+}

@@ -1,0 +1,75 @@
+package loftcoil.runner.show;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import loftcoil.engine.caution.Caution;
+import loftcoil.engine.study.Comparison;
+import loftcoil.engine.study.Rebuild;
+import loftcoil.engine.study.Row;
+
+/** A comparison for other programs: plain numbers under the names they have in the sheet's JSON. */
+public final class ComparisonJson {
+
+    private ComparisonJson() {}
+
+    /**
+     * One JSON object, indented.
+     *
+     * @param compared the two designs
+     * @param effects what each change does alone; may be empty
+     */
+    public static String write(Comparison compared, List<Rebuild.Effect> effects) {
+        ObjectNode out = JsonNodeFactory.instance.objectNode();
+        out.put("before", compared.before().design().name());
+        out.put("after", compared.after().design().name());
+        out.set("figures", figures(compared.rows()));
+        out.set("cautionsRaised", codes(compared.cautionsRaised()));
+        out.set("cautionsSettled", codes(compared.cautionsSettled()));
+        ArrayNode changes = out.putArray("changes");
+        effects.forEach(effect -> changes.add(effect(effect)));
+        return out.toPrettyString();
+    }
+
+    private static ObjectNode effect(Rebuild.Effect effect) {
+        ObjectNode out = JsonNodeFactory.instance.objectNode();
+        out.put("name", effect.change().name());
+        out.put("value", effect.change().value());
+        effect.result().comparison().ifPresent(alone -> out.set("figures", figures(alone.changed())));
+        if (effect.result() instanceof Rebuild.Refused refused) {
+            ArrayNode faults = out.putArray("refused");
+            refused.faults().forEach(fault -> faults.add(fault.line()));
+        }
+        return out;
+    }
+
+    private static ArrayNode figures(List<Row> rows) {
+        ArrayNode out = JsonNodeFactory.instance.arrayNode();
+        for (Row row : rows) {
+            ObjectNode figure = out.addObject();
+            figure.put("key", row.key());
+            figure.put("label", row.label());
+            figure.put("unit", row.unit());
+            put(figure, "before", row.before());
+            put(figure, "after", row.after());
+            put(figure, "difference", row.difference());
+            figure.put("turn", row.turn().name().toLowerCase(Locale.ROOT));
+        }
+        return out;
+    }
+
+    private static void put(ObjectNode figure, String name, OptionalDouble value) {
+        if (value.isPresent()) {
+            figure.put(name, value.getAsDouble());
+        }
+    }
+
+    private static ArrayNode codes(List<Caution> cautions) {
+        ArrayNode out = JsonNodeFactory.instance.arrayNode();
+        cautions.forEach(caution -> out.add(caution.code()));
+        return out;
+    }
+}

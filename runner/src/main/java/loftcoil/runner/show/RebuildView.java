@@ -1,0 +1,106 @@
+package loftcoil.runner.show;
+
+import java.util.List;
+
+/** What a face shows of a rebuild: the design as it stands, what can be changed in it, and both side by side. */
+public final class RebuildView {
+
+    private RebuildView() {}
+
+    /**
+     * A rebuild at its start.
+     *
+     * @param name what the old design is called
+     * @param from where it is from, in words
+     * @param json the old design as text, to be sent back with each question about it
+     * @param parts the changes, by the part of the system they belong to
+     * @param kept names of designs of earlier days that the learner's folder keeps
+     */
+    public record Start(String name, String from, String json, List<Part> parts, List<String> kept) {}
+
+    /**
+     * Changes of one part of the system.
+     *
+     * @param words the part
+     * @param levers the changes
+     */
+    public record Part(String words, List<Lever> levers) {}
+
+    /**
+     * One thing that can be changed.
+     *
+     * @param name its name, as in {@code tank.baseM}
+     * @param label what it is
+     * @param unit unit of its value; empty where there is none
+     * @param current the old design's value
+     * @param allowed what is allowed, in words
+     * @param options the names to choose from; empty where a number is typed
+     */
+    public record Lever(String name, String label, String unit, String current, String allowed, List<String> options) {}
+
+    /**
+     * Old and new side by side.
+     *
+     * @param before the old design's loop
+     * @param after the new design's loop
+     * @param beforeWords does the old loop circulate
+     * @param afterWords does the new loop circulate
+     * @param dangerMarkdown to be seen at once where the new loop stands or boils; empty where it circulates
+     * @param groups all figures, those that belong together in one group
+     * @param raised cautions that only the new design raises
+     * @param settled cautions that only the old design raises
+     * @param staying cautions that both raise
+     * @param effects what each change does alone
+     * @param year true where the year was marched
+     */
+    public record SideBySide(
+            View.Picture before,
+            View.Picture after,
+            String beforeWords,
+            String afterWords,
+            String dangerMarkdown,
+            List<Group> groups,
+            List<String> raised,
+            List<String> settled,
+            List<String> staying,
+            List<Effect> effects,
+            boolean year) {}
+
+    /**
+     * Figures that belong together.
+     *
+     * @param words what they are about
+     * @param changed how many of them changed
+     * @param lines the figures
+     */
+    public record Group(String words, int changed, List<Line> lines) {}
+
+    /**
+     * One figure.
+     *
+     * @param label what it is
+     * @param unit its unit; empty for a plain number
+     * @param before the old value; empty where there is none
+     * @param after the new value; empty where there is none
+     * @param difference with its sign; empty where there is none
+     * @param turn {@code same}, {@code better}, {@code worse}, {@code different}, {@code new} or {@code gone}
+     */
+    public record Line(String label, String unit, String before, String after, String difference, String turn) {}
+
+    /**
+     * What one change does by itself.
+     *
+     * @param words the change
+     * @param refused why it cannot be done; empty where it can
+     * @param lines the figures it changes, the weightiest few
+     */
+    public record Effect(String words, List<String> refused, List<Line> lines) {}
+
+    /**
+     * A rebuild that was taken over.
+     *
+     * @param words what was done
+     * @param kept name of the file the design from before is kept in
+     */
+    public record Taken(String words, String kept) {}
+}

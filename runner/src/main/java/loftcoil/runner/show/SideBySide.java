@@ -1,0 +1,124 @@
+package loftcoil.runner.show;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import loftcoil.engine.caution.Caution;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.sheet.Sheet;
+import loftcoil.engine.study.Comparison;
+import loftcoil.engine.study.FigureGroup;
+import loftcoil.engine.study.Rebuild;
+import loftcoil.engine.study.Row;
+import loftcoil.engine.study.Turn;
+
+/** Two designs side by side, in words. */
+public final class SideBySide {
+
+    /** The figures a builder asks for first; all others stand in the full table. */
+    private static final Set<String> WEIGHTY = Set.of(
+            "loop.heatKW",
+            "loop.flowLPerMin",
+            "loop.coilOutC",
+            "loop.boilMarginK",
+            "loop.coldFire.lossW",
+            "tank.fullMassKg",
+            "window.uValueWPerM2K",
+            "year.solarKWh",
+            "year.coilKWh",
+            "year.usedKWh",
+            "year.shortfallKWh",
+            "year.woodKg",
+            "year.hottestC",
+            "year.boilingMin");
+
+    private static final int DIGITS = 4;
+
+    private SideBySide() {}
+
+    /**
+     * Everything to show of a comparison.
+     *
+     * @param compared the two designs
+     * @param effects what each change between them does alone; may be empty
+     */
+    public static RebuildView.SideBySide of(Comparison compared, List<Rebuild.Effect> effects) {
+        Sheet before = compared.before();
+        Sheet after = compared.after();
+        return new RebuildView.SideBySide(
+                LoopSvg.picture("Before: " + before.design().name(), Drawing.of(before.design())),
+                LoopSvg.picture("After: " + after.design().name(), Drawing.of(after.design())),
+                before.loop().words(),
+                after.loop().words(),
+                FlowWarning.of(after.design()),
+                groups(compared),
+                texts(compared.cautionsRaised()),
+                texts(compared.cautionsSettled()),
+                staying(compared),
+                effects.stream().map(SideBySide::effect).toList(),
+                after.year().isPresent() || before.year().isPresent());
+    }
+
+    private static List<RebuildView.Group> groups(Comparison compared) {
+        Map<FigureGroup, List<Row>> grouped = new EnumMap<>(FigureGroup.class);
+        compared.rows().forEach(row -> grouped.computeIfAbsent(row.group(), group -> new ArrayList<>())
+                .add(row));
+        return grouped.entrySet().stream()
+                .map(entry -> new RebuildView.Group(
+                        entry.getKey().words(),
+                        (int) entry.getValue().stream()
+                                .filter(row -> row.turn() != Turn.SAME)
+                                .count(),
+                        entry.getValue().stream().map(SideBySide::line).toList()))
+                .toList();
+    }
+
+    private static RebuildView.Effect effect(Rebuild.Effect effect) {
+        List<RebuildView.Line> lines = effect.result()
+                .comparison()
+                .map(alone -> alone.changed().stream()
+                        .filter(row -> WEIGHTY.contains(row.key()))
+                        .map(SideBySide::line)
+                        .toList())
+                .orElse(List.of());
+        List<String> refused = effect.result() instanceof Rebuild.Refused no
+                ? no.faults().stream().map(Fault::line).toList()
+                : List.of();
+        return new RebuildView.Effect(effect.change().words(), refused, lines);
+    }
+
+    private static RebuildView.Line line(Row row) {
+        return new RebuildView.Line(
+                row.label(),
+                row.unit(),
+                row.before().isPresent() ? Digits.of(row.before().getAsDouble(), DIGITS) : "",
+                row.after().isPresent() ? Digits.of(row.after().getAsDouble(), DIGITS) : "",
+                difference(row),
+                row.turn().name().toLowerCase(Locale.ROOT));
+    }
+
+    private static String difference(Row row) {
+        if (row.difference().isEmpty() || row.turn() == Turn.SAME) {
+            return "";
+        }
+        double more = row.difference().getAsDouble();
+        return (more > 0 ? "+" : "−") + Digits.of(Math.abs(more), DIGITS - 1);
+    }
+
+    private static List<String> staying(Comparison compared) {
+        Set<String> old =
+                compared.before().cautions().stream().map(Caution::code).collect(Collectors.toSet());
+        return texts(compared.after().cautions().stream()
+                .filter(caution -> old.contains(caution.code()))
+                .toList());
+    }
+
+    private static List<String> texts(List<Caution> cautions) {
+        return cautions.stream().map(Caution::text).toList();
+    }
+}
