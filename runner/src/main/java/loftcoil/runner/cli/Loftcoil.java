@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             PageCommand.class,
             TerminalCommand.class,
+            RefreshCommand.class,
             SheetCommand.class,
             CompareCommand.class,
             ProveCommand.class

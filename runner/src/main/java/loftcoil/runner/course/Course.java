@@ -13,8 +13,9 @@ import loftcoil.runner.lesson.Lesson;
  * @param lessons in order of their numbers, at least one
  * @param exercises by path; each is used by exactly one lesson
  * @param terms the glossary in its own order; empty where there is none
+ * @param refresher the quick path that finds what has faded; without questions where the course has none
  */
-public record Course(List<Lesson> lessons, Map<String, Exercise> exercises, List<Term> terms) {
+public record Course(List<Lesson> lessons, Map<String, Exercise> exercises, List<Term> terms, Refresher refresher) {
 
     /** Keeps its own copies. */
     public Course {
@@ -35,7 +36,10 @@ public record Course(List<Lesson> lessons, Map<String, Exercise> exercises, List
      */
     public Course only(Collection<String> ids) {
         return new Course(
-                lessons.stream().filter(lesson -> ids.contains(lesson.id())).toList(), exercises, terms);
+                lessons.stream().filter(lesson -> ids.contains(lesson.id())).toList(),
+                exercises,
+                terms,
+                refresher.only(ids));
     }
 
     /**

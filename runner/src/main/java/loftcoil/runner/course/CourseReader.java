@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
 import loftcoil.runner.exercise.Exercise;
 import loftcoil.runner.exercise.ExerciseReader;
 import loftcoil.runner.exercise.ExerciseRefusedException;
+import loftcoil.runner.lesson.Lesson;
 import loftcoil.runner.lesson.LessonParser;
 import loftcoil.runner.lesson.ParsedLesson;
 
@@ -82,10 +83,13 @@ public final class CourseReader {
         CrossCheck cross = new CrossCheck(lessonShelf, exerciseShelf, faults);
         cross.check(parsed, read);
         cross.terms(GLOSSARY, terms);
+        List<Lesson> lessonList = parsed.stream().map(ParsedLesson::lesson).toList();
+        Refresher refresher =
+                new RefresherCheck(exerciseShelf, lessonList, read).checked(new RefresherReader(exerciseShelf).read());
         if (!faults.isEmpty()) {
             throw new CourseRefusedException(faults);
         }
-        return new Course(parsed.stream().map(ParsedLesson::lesson).toList(), read, terms);
+        return new Course(lessonList, read, terms, refresher);
     }
 
     private static List<ParsedLesson> lessons(Shelf shelf, List<CourseFault> faults) {
@@ -117,7 +121,7 @@ public final class CourseReader {
                         e.faults().forEach(fault -> faults.add(CourseFault.of(fault)));
                     }
                 });
-            } else if (path.endsWith(".json")) {
+            } else if (path.endsWith(".json") && !path.equals(RefresherReader.FILE)) {
                 shelf.fault(path, "", "not an exercise's name", "as in 01-warm-water/two-legs.json");
             }
         }

@@ -65,6 +65,26 @@ final class Body {
         return value.intValue();
     }
 
+    static boolean flag(JsonNode body, String field) {
+        JsonNode value = body.path(field);
+        if (!value.isBoolean()) {
+            throw new RefusedRequest(400, field + ": true or false is needed here.");
+        }
+        return value.booleanValue();
+    }
+
+    static Map<String, String> texts(JsonNode body, String field) {
+        JsonNode value = body.path(field);
+        if (!value.isObject()) {
+            throw new RefusedRequest(400, field + ": names with texts are needed here.");
+        }
+        Map<String, String> texts = new LinkedHashMap<>();
+        for (String name : (Iterable<String>) value::fieldNames) {
+            texts.put(name, text(value, name));
+        }
+        return texts;
+    }
+
     static Map<String, Double> numbers(JsonNode body, String field) {
         JsonNode value = body.path(field);
         if (!value.isObject()) {

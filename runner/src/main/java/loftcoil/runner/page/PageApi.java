@@ -2,6 +2,7 @@ package loftcoil.runner.page;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -25,6 +26,8 @@ import loftcoil.runner.show.View;
  * POST complete  lesson step source cursor       list of View.Suggestion
  * POST stop                                      {}
  * </pre>
+ *
+ * <p>{@link RefreshApi} and {@link RebuildApi} have more.
  */
 final class PageApi {
 
@@ -37,7 +40,7 @@ final class PageApi {
 
     PageApi(Bench bench) {
         this.bench = bench;
-        this.asks = Map.of(
+        Map<String, Ask> all = new HashMap<>(Map.of(
                 "course", Ask.read(body -> json.of(bench.course())),
                 "design", Ask.read(body -> json.of(bench.design())),
                 "words", Ask.read(body -> json.of(bench.words())),
@@ -46,7 +49,10 @@ final class PageApi {
                 "put-back", Ask.change(this::putBack),
                 "answer", Ask.change(this::answer),
                 "complete", Ask.change(this::complete),
-                "stop", new Ask("POST", true, this::stop));
+                "stop", new Ask("POST", true, this::stop)));
+        all.putAll(new RefreshApi(bench, json).asks());
+        all.putAll(new RebuildApi(bench, json).asks());
+        this.asks = Map.copyOf(all);
     }
 
     /** The ask of that name, if there is one. */

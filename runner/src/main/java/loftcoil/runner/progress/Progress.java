@@ -13,20 +13,24 @@ import java.util.stream.Collectors;
  * @param seed chooses the learner's own numbers in exercises that vary
  * @param lesson name of the lesson last open; empty at the start
  * @param lessons work by lesson name; work in steps that a lesson no longer has stays here
+ * @param refresher what came of each question of the refresher, by the exercise's path: {@code right}, {@code wrong} or
+ *     {@code forgotten}; none before it was begun
  */
-public record Progress(int version, long seed, String lesson, Map<String, LessonWork> lessons) {
+public record Progress(
+        int version, long seed, String lesson, Map<String, LessonWork> lessons, Map<String, String> refresher) {
 
-    /** The shape written now. */
-    public static final int VERSION = 1;
+    /** The shape written now. 2 has the refresher. */
+    public static final int VERSION = 2;
 
     /** Keeps its own copies. */
     public Progress {
         lessons = Map.copyOf(lessons);
+        refresher = Map.copyOf(refresher);
     }
 
     /** Nothing done yet. */
     public static Progress start(long seed) {
-        return new Progress(VERSION, seed, "", Map.of());
+        return new Progress(VERSION, seed, "", Map.of(), Map.of());
     }
 
     /** Work in that lesson; none yet where it was never opened. */
@@ -36,12 +40,22 @@ public record Progress(int version, long seed, String lesson, Map<String, Lesson
 
     /** The same with that lesson last open. */
     public Progress withLesson(String lessonId) {
-        return new Progress(version, seed, lessonId, lessons);
+        return new Progress(version, seed, lessonId, lessons, refresher);
     }
 
     /** The same with the work in one lesson replaced. */
     public Progress withWork(String lessonId, LessonWork work) {
-        return new Progress(version, seed, lesson, put(lessons, lessonId, work));
+        return new Progress(version, seed, lesson, put(lessons, lessonId, work), refresher);
+    }
+
+    /** The same with what came of one question of the refresher. */
+    public Progress withRefreshed(String exercise, String state) {
+        return new Progress(version, seed, lesson, lessons, put(refresher, exercise, state));
+    }
+
+    /** The same with the refresher not begun. */
+    public Progress withoutRefresher() {
+        return new Progress(version, seed, lesson, lessons, Map.of());
     }
 
     private static <V> Map<String, V> put(Map<String, V> map, String key, V value) {

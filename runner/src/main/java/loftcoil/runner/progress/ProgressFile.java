@@ -7,8 +7,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * The learner's folder: {@code progress.json} and {@code design.json}, each whole at every moment, whatever ends this
@@ -19,6 +22,8 @@ public final class ProgressFile implements AutoCloseable {
 
     private static final String PROGRESS = "progress.json";
     private static final String DESIGN = "design.json";
+    private static final String BEFORE = "design-before-";
+    private static final Pattern KEPT = Pattern.compile("design-before-\\d{4}-\\d\\d-\\d\\d(-\\d+)?\\.json");
 
     private final Path folder;
     private final FolderLock lock;
@@ -90,6 +95,61 @@ public final class ProgressFile implements AutoCloseable {
      */
     public synchronized void keepDesign(String json) {
         new SafeFile(folder.resolve(DESIGN)).write(json.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * Keeps the text of a design from before beside the learner's own, under a name that is free, with the date on which it
+     * was put by, such as {@code design-before-2031-05-04.json}.
+     *
+     * @param json its text
+     * @return the name
+     * @throws FolderException where it cannot be written
+     */
+    public synchronized String keepBefore(String json) {
+        SafeFile aside = new SafeFile(folder.resolve(BEFORE + "today.json"));
+        aside.write(json.getBytes(StandardCharsets.UTF_8));
+        return aside.rename(BEFORE + aside.day()).getFileName().toString();
+    }
+
+    /**
+     * Names of the designs from before, the newest first.
+     *
+     * @throws FolderException where the folder cannot be listed
+     */
+    public synchronized List<String> keptDesigns() {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString())
+                    .filter(name -> KEPT.matcher(name).matches())
+                    .sorted(Comparator.comparing(ProgressFile::day)
+                            .thenComparing(ProgressFile::number)
+                            .reversed())
+                    .toList();
+        } catch (IOException e) {
+            throw new FolderException(
+                    FolderException.Why.NO_ACCESS,
+                    folder,
+                    "cannot be listed (" + e.getClass().getSimpleName() + ")");
+        }
+    }
+
+    private static String day(String kept) {
+        return kept.substring(BEFORE.length(), BEFORE.length() + "2031-05-04".length());
+    }
+
+    /** Of one day, the first has no number; more digits are a later number. */
+    private static String number(String kept) {
+        String number = kept.substring((BEFORE + "2031-05-04").length()).replace(".json", "");
+        return number.length() + number;
+    }
+
+    /**
+     * The text of a design from before; empty where there is none of that name.
+     *
+     * @param name one of {@link #keptDesigns}
+     * @throws FolderException where the file is there but can be neither read nor set aside
+     */
+    public synchronized Optional<String> keptDesign(String name) {
+        return KEPT.matcher(name).matches() ? text(name) : Optional.empty();
     }
 
     /**

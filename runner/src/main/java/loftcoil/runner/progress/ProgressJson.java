@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 
 /** Progress as JSON, and back. Strict, because what is not understood would be lost with the next step. */
@@ -39,6 +40,15 @@ final class ProgressJson {
         }
     }
 
+    /** A tree of an earlier edition as this one writes it. */
+    private static JsonNode brought(JsonNode tree, int version) {
+        if (version == 1 && tree instanceof ObjectNode older && !older.has("refresher")) {
+            older.put("version", Progress.VERSION);
+            older.putObject("refresher");
+        }
+        return tree;
+    }
+
     static byte[] write(Progress progress) {
         try {
             return (MAPPER.writeValueAsString(progress) + "\n").getBytes(StandardCharsets.UTF_8);
@@ -57,7 +67,7 @@ final class ProgressJson {
             if (version.intValue() > Progress.VERSION) {
                 throw new UnreadableException("a newer Loftcoil wrote it", true);
             }
-            return MAPPER.treeToValue(tree, Progress.class);
+            return MAPPER.treeToValue(brought(tree, version.intValue()), Progress.class);
         } catch (JsonProcessingException e) {
             // The place helps a person who mends it by hand; the parser's own words would only be in the way.
             JsonLocation at = e.getLocation();

@@ -8,6 +8,8 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.time.LocalDate;
+import java.time.ZoneId;
 
 /**
  * A file that is always whole: new text is written aside, forced to the disk, and moved into place in one step. Whoever
@@ -50,6 +52,38 @@ final class SafeFile {
                     "cannot be written (" + e.getClass().getSimpleName() + "); the file from before is untouched");
         }
         forceFolder();
+    }
+
+    /** The day on which the file was last written, where this machine is. */
+    LocalDate day() {
+        try {
+            return LocalDate.ofInstant(Files.getLastModifiedTime(file).toInstant(), ZoneId.systemDefault());
+        } catch (IOException e) {
+            throw new FolderException(
+                    FolderException.Why.NO_ACCESS,
+                    file,
+                    "cannot be looked at (" + e.getClass().getSimpleName() + ")");
+        }
+    }
+
+    /** Moves the file to that name with its own ending, and a number where that is taken; never over another. */
+    Path rename(String stem) {
+        String name = file.getFileName().toString();
+        String ending = name.substring(name.lastIndexOf('.'));
+        try {
+            Path free = file.resolveSibling(stem + ending);
+            for (int i = 2; Files.exists(free, LinkOption.NOFOLLOW_LINKS); i++) {
+                free = file.resolveSibling(stem + "-" + i + ending);
+            }
+            Files.move(file, free);
+            forceFolder();
+            return free;
+        } catch (IOException e) {
+            throw new FolderException(
+                    FolderException.Why.NO_ACCESS,
+                    file,
+                    "cannot be renamed (" + e.getClass().getSimpleName() + ")");
+        }
     }
 
     /** Moves the file to the first free name of its kind, such as {@code progress.damaged-1.json}; never over another. */

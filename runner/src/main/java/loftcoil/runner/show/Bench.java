@@ -39,6 +39,12 @@ public interface Bench extends AutoCloseable {
     /** The learner's own design, drawn and computed. */
     View.Design design();
 
+    /** An old design and its rebuild side by side. */
+    RebuildBench rebuild();
+
+    /** The quick path that finds what has faded. */
+    Refresh refresh();
+
     @Override
     void close();
 }

@@ -7,8 +7,6 @@ import java.util.Locale;
 /** Two designs side by side as lines of plain text. */
 public final class ComparisonText {
 
-    private static final String ROW = "%-44s %9s %9s %11s  %s";
-
     private ComparisonText() {}
 
     /** The figures that changed under their headings, the cautions that came and went, and each change by itself. */
@@ -47,8 +45,7 @@ public final class ComparisonText {
     }
 
     private static String row(String label, String before, String after, String difference, String turn) {
-        return String.format(Locale.ROOT, ROW, label, before, after, difference, turn)
-                ;
+        return String.format(Locale.ROOT, "%-44s %9s %9s %11s  %s", label, before, after, difference, turn);
     }
 
     private static String turn(RebuildView.Line line) {

@@ -2,6 +2,7 @@ package loftcoil.runner.show;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import loftcoil.engine.design.Design;
@@ -74,6 +75,27 @@ final class LearnerStore {
     synchronized void decide(Design changed) {
         files.keepDesign(DesignJson.write(changed));
         design = changed;
+    }
+
+    /**
+     * Puts another design in the place of the learner's own, which stays in the folder under a name with the date.
+     *
+     * @return the name the design from before is kept under
+     */
+    synchronized String replace(Design other) {
+        String kept = files.keepBefore(DesignJson.write(design));
+        decide(other);
+        return kept;
+    }
+
+    /** Names of designs that were replaced, the newest first. */
+    List<String> keptDesigns() {
+        return files.keptDesigns();
+    }
+
+    /** The text of a design that was replaced; empty where there is none of that name. */
+    Optional<String> keptDesign(String name) {
+        return files.keptDesign(name);
     }
 
     String folder() {

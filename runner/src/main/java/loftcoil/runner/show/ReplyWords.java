@@ -75,7 +75,8 @@ final class ReplyWords {
         return new View.Reply(typed, state, words, hint, tries.wrong(), worked, source);
     }
 
-    private String words(Exercise exercise, Verdict verdict) {
+    /** What is said first. */
+    String words(Exercise exercise, Verdict verdict) {
         if (verdict instanceof Verdict.Right right) {
             return "Right"
                     + comesTo(exercise).map(value -> ": it comes to " + value).orElse("") + "."

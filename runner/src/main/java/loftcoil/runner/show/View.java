@@ -32,8 +32,9 @@ public final class View {
      * @param minutes how long it takes
      * @param done questions answered right or decided
      * @param of questions in all, predictions not counted
+     * @param refreshed what the refresher found: {@code faded}, {@code held}, or empty where it has not asked
      */
-    public record LessonLine(String id, String title, int minutes, int done, int of) {}
+    public record LessonLine(String id, String title, int minutes, int done, int of, String refreshed) {}
 
     /**
      * A lesson with the learner's work in it.

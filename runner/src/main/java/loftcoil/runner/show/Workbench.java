@@ -21,6 +21,8 @@ public final class Workbench implements Bench {
     private final SnippetDesk snippets;
     private final ReckoningDesk reckoning;
     private final QuestionDesk questions;
+    private final RefreshDesk refresh;
+    private final RebuildDesk rebuild;
     private final Warming warming = new Warming();
 
     private Workbench(Course course, LearnerStore store, SessionSetup setup) {
@@ -29,6 +31,8 @@ public final class Workbench implements Bench {
         this.snippets = new SnippetDesk(Session.open(setup), store);
         this.reckoning = new ReckoningDesk(setup, store);
         this.questions = new QuestionDesk(course, store, reckoning);
+        this.refresh = new RefreshDesk(course, store, reckoning);
+        this.rebuild = new RebuildDesk(store);
     }
 
     /**
@@ -68,7 +72,8 @@ public final class Workbench implements Bench {
                         .anyMatch(given ->
                                 given.state().equals("right") || given.state().equals("decided")))
                 .count();
-        return new View.LessonLine(lesson.id(), lesson.title(), lesson.minutes(), (int) done, counted.size());
+        return new View.LessonLine(
+                lesson.id(), lesson.title(), lesson.minutes(), (int) done, counted.size(), refresh.found(lesson.id()));
     }
 
     @Override
@@ -178,6 +183,16 @@ public final class Workbench implements Bench {
     @Override
     public View.Design design() {
         return DesignDesk.view(store.design());
+    }
+
+    @Override
+    public RebuildBench rebuild() {
+        return rebuild;
+    }
+
+    @Override
+    public Refresh refresh() {
+        return refresh;
     }
 
     @Override

@@ -12,7 +12,7 @@ final class QuestionStep {
     /** Replies after which the walk goes on by itself. */
     private static final Set<String> SETTLED = Set.of("right", "noted", "decided");
 
-    private static final Set<String> COMMANDS = Set.of("q", "b", "w", "d", "?");
+    private static final Set<String> COMMANDS = Set.of("q", "b", "w", "d", "r", "n", "t", "?");
 
     private final Bench bench;
     private final Console console;

@@ -25,6 +25,8 @@ public final class TerminalFace {
             b      back one step
             w      where you are: all lessons; choose one
             d      your loop: drawing in words, and its figures
+            r      the refresher: a quarter of an hour that finds what has faded
+            n      rebuild: an old design and a new one side by side
             t      what a term means
             ?      this list
             q      leave; all is kept""";
@@ -55,7 +57,11 @@ public final class TerminalFace {
         console.say("Your work is kept in " + course.folder());
         course.notices().forEach(console::warn);
         console.say("? lists what you can type, q leaves.");
-        String next = course.open();
+        walkFrom(course.open());
+    }
+
+    private void walkFrom(String first) {
+        String next = first;
         while (!next.isEmpty()) {
             next = lesson(next);
         }
@@ -146,6 +152,11 @@ public final class TerminalFace {
             case "b" -> Optional.of(new Move.Back());
             case "w" -> chooseLesson();
             case "d" -> stay(DesignText.lines(bench.design(), console.width()));
+            case "r" -> refresh();
+            case "n" -> {
+                new RebuildWalk(bench.rebuild(), console).walk();
+                yield Optional.empty();
+            }
             case "t" -> stay(terms());
             case "?" -> stay(help());
             default -> unknown(typed);
@@ -174,12 +185,30 @@ public final class TerminalFace {
         return Optional.empty();
     }
 
+    private Optional<Move> refresh() {
+        return new RefreshWalk(bench.refresh(), console).walk().map(Move.To::new);
+    }
+
+    /**
+     * Walks the refresher, and goes on with a faded lesson where the learner wants to.
+     *
+     * @param bench the course with the learner's work
+     * @throws IOException where the terminal cannot be opened
+     */
+    public static void refresh(Bench bench) throws IOException {
+        try (JLineConsole console = JLineConsole.open()) {
+            TerminalFace face = new TerminalFace(bench, console);
+            face.walkFrom(new RefreshWalk(bench.refresh(), console).walk().orElse(""));
+        }
+    }
+
     private Optional<Move> chooseLesson() {
         List<View.LessonLine> lessons = bench.course().lessons();
         for (int i = 0; i < lessons.size(); i++) {
             View.LessonLine line = lessons.get(i);
-            console.say("%3d  %s  (%d min; %d of %d questions done)"
-                    .formatted(i + 1, line.title(), line.minutes(), line.done(), line.of()));
+            String found = line.refreshed().isEmpty() ? "" : "; " + line.refreshed();
+            console.say("%3d  %s  (%d min; %d of %d questions done%s)"
+                    .formatted(i + 1, line.title(), line.minutes(), line.done(), line.of(), found));
         }
         String typed = console.ask("Number of the lesson, or Enter to stay: ")
                 .orElse("")

@@ -5,6 +5,8 @@ import { showBanner } from './banner.js';
 import { showLesson } from './lesson.js';
 import { showLessons } from './lessons.js';
 import { showWords } from './words.js';
+import { showRebuild } from './rebuild.js';
+import { showRefresher } from './refresher.js';
 import { showRiser } from './riser.js';
 import { refreshLoop } from './loop.js';
 import { readAddress } from './address.js';
@@ -16,6 +18,8 @@ const state = { course: null, lesson: null };
 /** What is no lesson, by its name in the address. */
 const VIEWS = {
   words: { title: 'Words', open: async (main, place) => showWords(main, await api.words()).goTo(place) },
+  refresher: { title: 'Refresher', open: (main) => showRefresher(main, refreshCourse) },
+  rebuild: { title: 'Rebuild', open: (main) => showRebuild(main, refreshLoop) },
 };
 
 async function refreshCourse() {

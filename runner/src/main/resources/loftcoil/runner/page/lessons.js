@@ -15,7 +15,9 @@ function entry(line, open) {
   return el('li', { class: all ? 'full' : line.done > 0 ? 'part' : 'empty' },
     el('a', { href: addressOf(line.id), 'aria-current': open ? 'page' : null },
       el('span', { class: 'lesson-name' }, line.title),
-      el('span', { class: 'lesson-far' }, [`${line.minutes} min`, far].filter(Boolean).join(', '))));
+      el('span', { class: 'lesson-far' }, [`${line.minutes} min`, far].filter(Boolean).join(', ')),
+      line.refreshed ? el('span', { class: `lesson-refreshed ${line.refreshed}-lesson` },
+        line.refreshed === 'faded' ? 'faded: read again' : 'still there') : null));
 }
 
 function showNotices(notices) {

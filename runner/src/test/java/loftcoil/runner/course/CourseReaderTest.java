@@ -212,4 +212,74 @@ class CourseReaderTest {
         file("exercises/.git/x.json", "x");
         isTheSoundCourse(read());
     }
+
+    private static final String TWO =
+            """
+            {"seed": 1, "lessons": {"01-warm": [{"exercise": "01-warm/a", "seconds": 20}, {"exercise": "01-warm/c", "seconds": 30}]}}
+            """;
+
+    private void aLessonWithTwoQuestions() throws IOException {
+        lesson(
+                "01-warm",
+                "",
+                "[Question: a](../exercises/01-warm/a.json)\n\n[Question: c](../exercises/01-warm/c.json)\n");
+        file("exercises/01-warm/c.json", CHOICE);
+    }
+
+    @Test
+    void aRefresherIsReadInTheOrderOfTheCourse() throws IOException {
+        aLessonWithTwoQuestions();
+        file("exercises/refresher.json", TWO);
+        Refresher refresher = read().refresher();
+        assertEquals(1, refresher.seed());
+        assertEquals(50, refresher.seconds());
+        assertEquals(
+                List.of("01-warm/a", "01-warm/c"),
+                refresher.questions().stream().map(Refresher.Quick::exercise).toList());
+        assertEquals(0, read().only(List.of("02-tank")).refresher().seconds());
+    }
+
+    @Test
+    void withoutItsFileThereIsNoRefresher() {
+        assertEquals(Refresher.NONE, read().refresher());
+    }
+
+    @Test
+    void everyFaultOfARefresherIsNamedWithItsField() throws IOException {
+        aLessonWithTwoQuestions();
+        for (String[] wrong : new String[][] {
+            {"{", "exercises/refresher.json:1:2: no JSON"},
+            {"[]", "exercises/refresher.json: : []"},
+            {TWO.replace("\"seed\": 1", "\"seed\": \"x\""), "exercises/refresher.json: seed: \"x\""},
+            {TWO.replace("30", "300"), "exercises/refresher.json: lessons.01-warm[1].seconds: 300"},
+            {TWO.replace("\"seconds\": 30", "\"minutes\": 30"), "lessons.01-warm[1].minutes: not known here"},
+            {TWO.replace("01-warm/c", "01-warm/a"), "lessons.01-warm[1].exercise: 01-warm/a is asked twice"},
+            {TWO.replace("01-warm/c", "02-tank/b"), "lessons.01-warm[1].exercise: 02-tank/b is no question of this"},
+            {TWO.replace("\"01-warm\":", "\"09-gone\":"), "lessons.09-gone: no lesson of that name"},
+            {TWO.replace(", {\"exercise\": \"01-warm/c\", \"seconds\": 30}", ""), "lessons.01-warm: 1 questions"},
+        }) {
+            file("exercises/refresher.json", wrong[0]);
+            assertTrue(faults().stream().anyMatch(fault -> fault.contains(wrong[1])), wrong[1] + " in " + faults());
+        }
+    }
+
+    @Test
+    void aRefresherOfMoreThanAQuarterOfAnHourIsRefused() throws IOException {
+        StringBuilder body = new StringBuilder();
+        StringBuilder lessons = new StringBuilder();
+        for (int lesson = 3; lesson < 8; lesson++) {
+            body.setLength(0);
+            lessons.append(lesson > 3 ? "," : "").append("\"0" + lesson + "-more\": [");
+            for (int i = 0; i < 2; i++) {
+                file("exercises/0" + lesson + "-more/x" + i + ".json", CHOICE);
+                body.append("[Question: x](../exercises/0" + lesson + "-more/x" + i + ".json)\n\n");
+                lessons.append(i > 0 ? "," : "")
+                        .append("{\"exercise\": \"0" + lesson + "-more/x" + i + "\", \"seconds\": 100}");
+            }
+            lessons.append("]");
+            lesson("0" + lesson + "-more", "", body.toString());
+        }
+        file("exercises/refresher.json", "{\"seed\": 1, \"lessons\": {" + lessons + "}}");
+        assertEquals(List.of("exercises/refresher.json: lessons: 1000 seconds in all"), faults());
+    }
 }

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import loftcoil.runner.show.Bench;
+import loftcoil.runner.show.RebuildBench;
+import loftcoil.runner.show.Refresh;
 import loftcoil.runner.show.View;
 
 /** A bench with nothing behind it, for tests of the page alone. It remembers what it was asked. */
@@ -26,9 +28,9 @@ final class FakeBench implements Bench {
                 .count();
         return new View.Course(
                 List.of(
-                        new View.LessonLine(FakeCourse.FIRST, "Warm water is lighter", 25, right, 3),
-                        new View.LessonLine(FakeCourse.SECOND, "Why the tank must sit above the coil", 25, 0, 1),
-                        new View.LessonLine("03-choosing-the-pipe", "Choosing the pipe", 30, 0, 0)),
+                        new View.LessonLine(FakeCourse.FIRST, "Warm water is lighter", 25, right, 3, ""),
+                        new View.LessonLine(FakeCourse.SECOND, "Why the tank must sit above the coil", 25, 0, 1, ""),
+                        new View.LessonLine("03-choosing-the-pipe", "Choosing the pipe", 30, 0, 0, "")),
                 FakeCourse.FIRST,
                 "/home/orchard/loftcoil",
                 List.of());
@@ -208,6 +210,16 @@ final class FakeBench implements Bench {
                         new View.Figure("Coil outlet", "72.6 °C"), new View.Figure("Tank base", tankBaseM + " m")),
                 "It circulates, the right way round.",
                 List.of("Within 12 K of boiling in the coil."));
+    }
+
+    @Override
+    public RebuildBench rebuild() {
+        throw new NoSuchElementException("Nothing is rebuilt here.");
+    }
+
+    @Override
+    public Refresh refresh() {
+        throw new NoSuchElementException("There is no refresher here.");
     }
 
     @Override

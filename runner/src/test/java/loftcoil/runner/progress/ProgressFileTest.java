@@ -98,8 +98,28 @@ class ProgressFileTest {
     }
 
     @Test
+    void aFileOfTheEditionBeforeTheRefresherStillReads() throws IOException {
+        Files.writeString(
+                temp.resolve("progress.json"),
+                "{\"version\": 1, \"seed\": 5, \"lesson\": \"01-warm\", \"lessons\": {\"01-warm\": {\"step\": \"a\","
+                        + " \"snippets\": {}, \"ran\": [\"a\"], \"answers\": {}}}}");
+
+        Progress read = read();
+
+        assertEquals(Progress.VERSION, read.version());
+        assertEquals(5, read.seed());
+        assertEquals(List.of("a"), read.work("01-warm").ran());
+        assertEquals(Map.of(), read.refresher());
+        try (ProgressFile file = ProgressFile.open(temp)) {
+            file.keep(read.withRefreshed("01-warm/legs", "forgotten"));
+        }
+        assertEquals("forgotten", read().refresher().get("01-warm/legs"));
+        assertEquals(Map.of(), read().withoutRefresher().refresher());
+    }
+
+    @Test
     void aFileOfANewerEditionIsSetAsideAsSuch() throws IOException {
-        Files.writeString(temp.resolve("progress.json"), "{\"version\": 2, \"everything\": \"else\"}");
+        Files.writeString(temp.resolve("progress.json"), "{\"version\": 3, \"everything\": \"else\"}");
         read();
         assertTrue(Files.exists(temp.resolve("progress.newer-1.json")));
     }

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import loftcoil.engine.design.Changes;
+import loftcoil.engine.design.DesignJson;
 import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.SessionSetup;
 import loftcoil.runner.show.TryCourse;
@@ -129,5 +131,34 @@ class TerminalFaceTest {
                 .filter(line -> line.contains("Warm water is lighter than cold."))
                 .count();
         assertEquals(2, shown);
+    }
+
+    @Test
+    void theRefresherIsWalkedAndAFadedLessonIsOpened() {
+        // Not readable, then wrong; a choice by its number; not remembered; then the faded lesson, and out.
+        ScriptedConsole console = walk("r", "much", "1 Pa", "1", "", "1", "q");
+
+        String all = console.all();
+        assertTrue(all.contains("0 of 3 questions answered."), all);
+        assertTrue(all.contains("One lesson has faded."), all);
+        assertTrue(all.contains("  1  A first try  (5 min; 2 of 3 missed)"), all);
+        assertEquals("faded", bench.course().lessons().get(0).refreshed());
+        assertEquals(0, console.left());
+    }
+
+    @Test
+    void aRebuildIsTriedShownAndTakenOver() {
+        ScriptedConsole console =
+                walk("n", "list", "tank.baseM = 99", "tank.baseM = 2.6", "show", "take", "old", "1", "q", "q");
+
+        String all = console.all();
+        assertTrue(all.contains("tank.baseM = 2.2 m  Tank base above the floor"), all);
+        assertTrue(all.contains("tank.baseM: 99"), all);
+        assertTrue(all.contains("Each change by itself"), all);
+        assertTrue(all.contains("kept in your folder as design-before-"), all);
+        assertTrue(all.contains("(design-before-"), all);
+        assertEquals(
+                "2.6", Changes.current(DesignJson.read(bench.rebuild().own().json()), "tank.baseM"));
+        assertEquals(0, console.left());
     }
 }

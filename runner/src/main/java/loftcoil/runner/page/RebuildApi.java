@@ -1,0 +1,53 @@
+package loftcoil.runner.page;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.Map;
+import loftcoil.runner.show.Bench;
+
+/**
+ * What the page may ask of a rebuild. An old design goes in as its text, never as a path.
+ *
+ * <pre>
+ * GET  rebuild                                   RebuildView.Start of the learner's own design
+ * POST rebuild-kept     name                     RebuildView.Start of a design the folder keeps
+ * POST rebuild-from     old from                 RebuildView.Start of a design in a file of the learner's
+ * POST rebuild-compare  old changes year         RebuildView.SideBySide
+ * POST rebuild-take     old changes              RebuildView.Taken
+ * </pre>
+ */
+final class RebuildApi {
+
+    private static final String OLD = "old";
+    private static final String CHANGES = "changes";
+
+    private final Bench bench;
+    private final ViewJson json;
+
+    RebuildApi(Bench bench, ViewJson json) {
+        this.bench = bench;
+        this.json = json;
+    }
+
+    Map<String, PageApi.Ask> asks() {
+        return Map.of(
+                "rebuild", PageApi.Ask.read(body -> json.of(bench.rebuild().own())),
+                "rebuild-kept",
+                        PageApi.Ask.change(body -> json.of(bench.rebuild().kept(Body.text(body, "name")))),
+                "rebuild-from", PageApi.Ask.change(this::from),
+                "rebuild-compare", PageApi.Ask.change(this::compare),
+                "rebuild-take", PageApi.Ask.change(this::take));
+    }
+
+    private JsonNode from(JsonNode body) {
+        return json.of(bench.rebuild().from(Body.text(body, OLD), Body.text(body, "from")));
+    }
+
+    private JsonNode compare(JsonNode body) {
+        boolean year = Body.flag(body, "year");
+        return json.of(bench.rebuild().compare(Body.text(body, OLD), Body.texts(body, CHANGES), year));
+    }
+
+    private JsonNode take(JsonNode body) {
+        return json.of(bench.rebuild().takeOver(Body.text(body, OLD), Body.texts(body, CHANGES)));
+    }
+}

@@ -1,0 +1,40 @@
+package loftcoil.runner.page;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.Map;
+import loftcoil.runner.show.Bench;
+
+/**
+ * What the page may ask of the refresher.
+ *
+ * <pre>
+ * GET  refresher                                 RefreshView.Path
+ * POST refresher-answer     id text              RefreshView.Said
+ * POST refresher-forgotten  id                   RefreshView.Said
+ * POST refresher-again                           RefreshView.Path
+ * </pre>
+ */
+final class RefreshApi {
+
+    private final Bench bench;
+    private final ViewJson json;
+
+    RefreshApi(Bench bench, ViewJson json) {
+        this.bench = bench;
+        this.json = json;
+    }
+
+    Map<String, PageApi.Ask> asks() {
+        return Map.of(
+                "refresher", PageApi.Ask.read(body -> json.of(bench.refresh().path())),
+                "refresher-answer", PageApi.Ask.change(this::answer),
+                "refresher-forgotten",
+                        PageApi.Ask.change(body -> json.of(bench.refresh().forgotten(Body.text(body, "id")))),
+                "refresher-again",
+                        PageApi.Ask.change(body -> json.of(bench.refresh().again())));
+    }
+
+    private JsonNode answer(JsonNode body) {
+        return json.of(bench.refresh().answer(Body.text(body, "id"), Body.text(body, "text")));
+    }
+}

@@ -1,0 +1,63 @@
+package loftcoil.runner.show;
+
+import java.util.List;
+import java.util.Map;
+import java.util.NoSuchElementException;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.DesignJson;
+import loftcoil.engine.study.Comparison;
+import loftcoil.engine.study.NamedValue;
+import loftcoil.engine.study.Rebuild;
+
+/** The rebuild over a learner's folder. */
+final class RebuildDesk implements RebuildBench {
+
+    private final LearnerStore store;
+
+    RebuildDesk(LearnerStore store) {
+        this.store = store;
+    }
+
+    @Override
+    public RebuildView.Start own() {
+        return start(store.design(), "your design as it stands");
+    }
+
+    @Override
+    public RebuildView.Start kept(String name) {
+        String json = store.keptDesign(name)
+                .orElseThrow(() -> new NoSuchElementException("Your folder keeps no design named '" + name + "'."));
+        return from(json, name);
+    }
+
+    @Override
+    public RebuildView.Start from(String json, String from) {
+        return start(DesignJson.read(json), from);
+    }
+
+    private RebuildView.Start start(Design design, String from) {
+        return new RebuildView.Start(
+                design.name(), from, DesignJson.write(design), Levers.of(design), store.keptDesigns());
+    }
+
+    @Override
+    public RebuildView.SideBySide compare(String oldJson, Map<String, String> changes, boolean year) {
+        Design old = DesignJson.read(oldJson);
+        List<NamedValue> named = Levers.changed(old, changes);
+        Design rebuilt = Rebuild.applied(old, named);
+        Rebuild rebuild = year ? Rebuild.whole(old, named) : Rebuild.of(old, named);
+        Comparison together = rebuild.together()
+                .comparison()
+                .orElseGet(() -> year ? Comparison.whole(old, rebuilt) : Comparison.of(old, rebuilt));
+        return SideBySide.of(together, rebuild.effects());
+    }
+
+    @Override
+    public RebuildView.Taken takeOver(String oldJson, Map<String, String> changes) {
+        Design old = DesignJson.read(oldJson);
+        Design rebuilt = Rebuild.applied(old, Levers.changed(old, changes));
+        String kept = store.replace(rebuilt);
+        return new RebuildView.Taken(
+                "It is your design now. The one from before is kept in your folder as " + kept + ".", kept);
+    }
+}

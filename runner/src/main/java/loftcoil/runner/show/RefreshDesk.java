@@ -1,0 +1,181 @@
+package loftcoil.runner.show;
+
+import java.util.List;
+import java.util.Map;
+import java.util.NoSuchElementException;
+import loftcoil.runner.check.Checker;
+import loftcoil.runner.check.Verdict;
+import loftcoil.runner.check.Worked;
+import loftcoil.runner.course.Course;
+import loftcoil.runner.course.Refresher;
+import loftcoil.runner.exercise.Choice;
+import loftcoil.runner.exercise.Exercise;
+import loftcoil.runner.exercise.Quantity;
+import loftcoil.runner.exercise.Reckoning;
+import loftcoil.runner.exercise.ReckoningException;
+import loftcoil.runner.exercise.Variation;
+import loftcoil.runner.lesson.Lesson;
+import loftcoil.runner.lesson.Step;
+import loftcoil.runner.progress.Progress;
+
+/** The refresher of a course over a learner's folder. */
+final class RefreshDesk implements Refresh {
+
+    private static final String RIGHT = "right";
+    private static final String FORGOTTEN = "forgotten";
+    private static final int SECONDS_PER_MINUTE = 60;
+
+    private final Course course;
+    private final LearnerStore store;
+    private final Reckoning reckoning;
+    private final ReplyWords replies;
+
+    RefreshDesk(Course course, LearnerStore store, Reckoning reckoning) {
+        this.course = course;
+        this.store = store;
+        this.reckoning = reckoning;
+        this.replies = new ReplyWords(reckoning);
+    }
+
+    @Override
+    public RefreshView.Path path() {
+        Refresher refresher = course.refresher();
+        List<RefreshView.Question> questions = refresher.parts().stream()
+                .flatMap(part -> part.questions().stream().map(quick -> question(part.lesson(), quick.exercise())))
+                .toList();
+        List<RefreshView.Found> found =
+                refresher.parts().stream().map(this::found).toList();
+        int minutes = (refresher.seconds() + SECONDS_PER_MINUTE - 1) / SECONDS_PER_MINUTE;
+        return new RefreshView.Path(minutes, questions, found, words(questions, found));
+    }
+
+    private static String words(List<RefreshView.Question> questions, List<RefreshView.Found> found) {
+        long left = questions.stream()
+                .filter(question -> question.state().isEmpty())
+                .count();
+        if (questions.isEmpty()) {
+            return "This course has no refresher.";
+        }
+        if (left > 0) {
+            return (questions.size() - left) + " of " + questions.size() + " questions answered.";
+        }
+        long faded = found.stream().filter(each -> each.state().equals("faded")).count();
+        return faded == 0
+                ? "Nothing has faded: every question was right."
+                : faded == 1 ? "One lesson has faded." : faded + " lessons have faded.";
+    }
+
+    private RefreshView.Question question(String lessonId, String path) {
+        Lesson lesson = course.lesson(lessonId).orElseThrow();
+        Exercise exercise = own(path);
+        return new RefreshView.Question(
+                path,
+                lesson.title(),
+                label(lesson, path),
+                exercise.text(),
+                exercise instanceof Quantity quantity ? quantity.reference().unit() : "",
+                exercise instanceof Choice choice
+                        ? choice.options().stream().map(Choice.Option::text).toList()
+                        : List.of(),
+                store.progress().refresher().getOrDefault(path, ""));
+    }
+
+    private static String label(Lesson lesson, String path) {
+        return lesson.steps().stream()
+                .filter(Step.Question.class::isInstance)
+                .map(Step.Question.class::cast)
+                .filter(step -> step.exercise().equals(path))
+                .map(Step.Question::label)
+                .findFirst()
+                .orElse("");
+    }
+
+    private Exercise own(String path) {
+        return Variation.own(course.exercise(path), course.refresher().seed());
+    }
+
+    private RefreshView.Found found(Refresher.Part part) {
+        Lesson lesson = course.lesson(part.lesson()).orElseThrow();
+        Map<String, String> given = store.progress().refresher();
+        int of = part.questions().size();
+        long answered = part.questions().stream()
+                .filter(quick -> given.containsKey(quick.exercise()))
+                .count();
+        long missed = part.questions().stream()
+                .filter(quick -> !given.getOrDefault(quick.exercise(), RIGHT).equals(RIGHT))
+                .count();
+        String state = missed > 0 ? "faded" : answered == of ? "held" : "open";
+        String words = missed > 0
+                ? missed + " of " + of + " missed"
+                : answered == of ? "all " + of + " right" : answered + " of " + of + " asked";
+        return new RefreshView.Found(lesson.id(), lesson.title(), lesson.minutes(), state, words);
+    }
+
+    /** What was found of a lesson: {@code faded}, {@code held}, or empty. */
+    String found(String lessonId) {
+        return course.refresher().parts().stream()
+                .filter(part -> part.lesson().equals(lessonId))
+                .map(part -> found(part).state())
+                .filter(state -> !state.equals("open"))
+                .findFirst()
+                .orElse("");
+    }
+
+    @Override
+    public RefreshView.Said answer(String id, String text) {
+        Exercise exercise = asked(id);
+        try {
+            // A lesson's prediction is asked here of someone who knows: it is judged too.
+            Verdict verdict = Checker.compare(exercise, text, reckoning);
+            String state = ReplyWords.state(verdict);
+            if (verdict instanceof Verdict.Right right) {
+                keep(id, state);
+                String source = exercise.about().source();
+                return new RefreshView.Said(state, replies.words(exercise, verdict), right.say(), "", source);
+            }
+            return verdict instanceof Verdict.Wrong wrong
+                    ? missed(exercise, state, replies.words(exercise, verdict), wrong.hint())
+                    : new RefreshView.Said("unread", replies.words(exercise, verdict), "", "", "");
+        } catch (ReckoningException unable) {
+            // The answer may well be right: it is told as our own trouble and never counted.
+            String words = "Loftcoil cannot work out this question's own value, so your answer is not judged: "
+                    + unable.getMessage();
+            return new RefreshView.Said("unread", words, "", "", "");
+        }
+    }
+
+    @Override
+    public RefreshView.Said forgotten(String id) {
+        return missed(asked(id), FORGOTTEN, "Then read how it goes.", "");
+    }
+
+    private RefreshView.Said missed(Exercise exercise, String state, String words, String hint) {
+        keep(exercise.path(), state);
+        String worked;
+        try {
+            worked = Worked.markdown(exercise, reckoning);
+        } catch (ReckoningException unable) {
+            worked = exercise.about().solution().text();
+        }
+        return new RefreshView.Said(state, words, hint, worked, exercise.about().source());
+    }
+
+    private Exercise asked(String id) {
+        if (course.refresher().questions().stream()
+                .noneMatch(quick -> quick.exercise().equals(id))) {
+            throw new NoSuchElementException("The refresher has no question '" + id + "'.");
+        }
+        return own(id);
+    }
+
+    /** The first answer stands: what was missed once has faded, whatever is tried after the solution was read. */
+    private void keep(String id, String state) {
+        store.update(progress -> progress.refresher().containsKey(id) ? progress : progress.withRefreshed(id, state));
+    }
+
+    @Override
+    public RefreshView.Path again() {
+        store.update(Progress::withoutRefresher);
+        return path();
+    }
+}

@@ -1,0 +1,64 @@
+// Two designs side by side: both drawings, every figure before and after, cautions that come and go, each change by itself.
+import { clear, el, prose, sign } from './dom.js';
+import { figure } from './picture.js';
+
+const TURNS = { same: '', better: 'better', worse: 'worse', different: 'changed', new: 'new', gone: 'gone' };
+
+export function showSideBySide(place, both, take) {
+  clear(place).append(...[
+    el('h2', {}, 'Before and after'),
+    both.dangerHtml ? el('div', { class: 'warning danger', role: 'note', 'aria-label': 'Danger' }, sign('danger'), prose(both.dangerHtml)) : null,
+    el('div', { class: 'pair' },
+      el('div', {}, figure(both.before, 'Before'), el('p', {}, both.beforeWords)),
+      el('div', {}, figure(both.after, 'After'), el('p', {}, both.afterWords))),
+    take,
+    cautions('Cautions that come with it', both.raised, 'caution'),
+    cautions('Cautions that are gone', both.settled, 'right'),
+    cautions('Cautions that stay', both.staying, 'caution'),
+    el('h3', {}, 'Figures'),
+    ...both.groups.map(group),
+    both.year ? null : el('p', { class: 'quiet' }, 'The year is not marched here; “March the year too” adds it.'),
+    ...effects(both.effects)].filter(Boolean));
+}
+
+function cautions(heading, list, kind) {
+  if (!list.length) return null;
+  return el('details', { class: 'cautions', open: kind === 'caution' && heading !== 'Cautions that stay' },
+    el('summary', {}, `${heading} (${list.length})`), el('ul', {}, ...list.map((words) => el('li', {}, words))));
+}
+
+function group(each) {
+  const changed = each.changed === 0 ? 'all the same' : each.changed === 1 ? '1 changed' : `${each.changed} changed`;
+  return el('details', { class: 'figures', open: each.changed > 0 && each.lines.length < 20 },
+    el('summary', {}, each.words, ' ', el('span', { class: 'brief' }, changed)), table(each.words, each.lines));
+}
+
+function table(caption, lines) {
+  const frame = el('div', { class: 'table-frame', tabindex: '0', role: 'region', 'aria-label': caption });
+  frame.append(el('table', {},
+    el('caption', { class: 'unseen' }, caption),
+    el('thead', {}, el('tr', {}, ...['Figure', 'Before', 'After', 'Difference', 'So it is'].map((head) => el('th', { scope: 'col' }, head)))),
+    el('tbody', {}, ...lines.map(row))));
+  return frame;
+}
+
+function row(line) {
+  const unit = line.unit ? el('span', { class: 'unit' }, ` ${line.unit}`) : null;
+  return el('tr', { class: `turn-${line.turn}` },
+    el('th', { scope: 'row' }, line.label, unit),
+    el('td', {}, line.before || 'none'), el('td', {}, line.after || 'none'),
+    el('td', {}, line.difference), el('td', { class: 'turn' }, TURNS[line.turn]));
+}
+
+function effects(list) {
+  if (!list.length) return [];
+  return [el('h3', {}, 'Each change by itself'),
+    ...list.map((effect) => el('div', { class: 'effect' }, el('h4', {}, effect.words), effectBody(effect)))];
+}
+
+function effectBody(effect) {
+  if (effect.refused.length) {
+    return el('div', {}, el('p', {}, 'It cannot be done alone:'), el('ul', {}, ...effect.refused.map((words) => el('li', {}, words))));
+  }
+  return effect.lines.length ? table(effect.words, effect.lines) : el('p', { class: 'quiet' }, 'None of the main figures changes.');
+}

@@ -1,0 +1,126 @@
+package loftcoil.runner.show;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.NoSuchElementException;
+import loftcoil.runner.progress.ProgressFile;
+import loftcoil.runner.session.SessionSetup;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class RefreshDeskTest {
+
+    private static final String HEAD = "01-try/head";
+    private static final String WAY = "01-try/way";
+    private static final String GUESS = "01-try/guess";
+
+    @TempDir
+    private Path folder;
+
+    private Workbench bench;
+
+    @BeforeEach
+    void open() {
+        bench = Workbench.open(TryCourse.read(), ProgressFile.open(folder), SessionSetup.usual(), 7);
+    }
+
+    @AfterEach
+    void close() {
+        bench.close();
+    }
+
+    private List<String> states() {
+        return bench.refresh().path().questions().stream()
+                .map(RefreshView.Question::state)
+                .toList();
+    }
+
+    private String found() {
+        return bench.refresh().path().lessons().get(0).state();
+    }
+
+    @Test
+    void thePathAsksTheQuestionsOfItsFileInTheirOrder() {
+        RefreshView.Path path = bench.refresh().path();
+        assertEquals(
+                List.of(HEAD, WAY, GUESS),
+                path.questions().stream().map(RefreshView.Question::id).toList());
+        assertEquals(2, path.minutes());
+        assertEquals("A first try", path.questions().get(0).lesson());
+        assertEquals(List.of("up", "down"), path.questions().get(1).options());
+        assertEquals(List.of("", "", ""), states());
+        assertEquals("open", found());
+        assertEquals("", bench.course().lessons().get(0).refreshed());
+    }
+
+    @Test
+    void oneMissedQuestionMakesItsLessonFadedAndNoLaterAnswerMendsThat() {
+        assertEquals("right", bench.refresh().answer(WAY, "up").state());
+        assertEquals("open", found());
+        RefreshView.Said wrong = bench.refresh().answer(GUESS, "3 kg/m3");
+        assertEquals("wrong", wrong.state());
+        assertEquals("999.7 - 983.2", wrong.workedMarkdown());
+        assertEquals("IAPWS SR6-08(2011)", wrong.source());
+        assertEquals("faded", found());
+
+        assertEquals("right", bench.refresh().answer(GUESS, "16.5 kg/m3").state());
+        assertEquals("wrong", states().get(2));
+        assertEquals("faded", bench.course().lessons().get(0).refreshed());
+    }
+
+    @Test
+    void notToRememberIsToldTheSolutionAndCountsAsMissed() {
+        RefreshView.Said said = bench.refresh().forgotten(HEAD);
+        assertEquals("forgotten", said.state());
+        assertTrue(said.workedMarkdown().matches("It comes to .* Pa\\."), said.workedMarkdown());
+        assertEquals("forgotten", states().get(0));
+        assertEquals("faded", found());
+    }
+
+    @Test
+    void whatCannotBeReadIsNoAnswer() {
+        assertEquals("unread", bench.refresh().answer(HEAD, "much").state());
+        assertEquals("unread", bench.refresh().answer(HEAD, "5 kg").state());
+        assertEquals(List.of("", "", ""), states());
+    }
+
+    @Test
+    void allRightHoldsAndIsThereAfterAReopen() {
+        bench.refresh().answer(WAY, "1");
+        bench.refresh().answer(GUESS, "16.5 kg/m3");
+        // The numbers are those of the refresher's own seed: any height of 1 to 3 m may stand in the question.
+        String height = bench.refresh().path().questions().get(0).markdown().replaceAll(".*of ([0-9.]+) m.*", "$1");
+        double pascals = 9.80665 * Double.parseDouble(height) * (992.22 - 983.20);
+        assertEquals("right", bench.refresh().answer(HEAD, pascals + " Pa").state());
+        close();
+        open();
+        assertTrue(bench.refresh().path().done());
+        assertEquals("held", found());
+        assertEquals("held", bench.course().lessons().get(0).refreshed());
+        assertEquals(
+                "Nothing has faded: every question was right.",
+                bench.refresh().path().words());
+    }
+
+    @Test
+    void begunAgainItKnowsNothingAndTheLessonsKeepTheirAnswers() {
+        bench.answer("01-try", "way", "up");
+        bench.refresh().forgotten(WAY);
+        assertFalse(bench.refresh().again().done());
+        assertEquals(List.of("", "", ""), states());
+        assertEquals(1, bench.course().lessons().get(0).done());
+    }
+
+    @Test
+    void aQuestionThatIsNotInItIsRefused() {
+        assertThrows(NoSuchElementException.class, () -> bench.refresh().answer("02-more/twice", "42"));
+        assertThrows(NoSuchElementException.class, () -> bench.refresh().forgotten("02-more/none"));
+    }
+}
