@@ -28,7 +28,7 @@ record RoomRules(String root) {
             Set.of("check"),
             Set.of("progress"),
             Set.of("show"),
-            Set.of("page", "terminal", "handout", "prove"),
+            Set.of("page", "terminal", "handout", "workshop", "prove"),
             Set.of("cli"));
 
     /** Rooms of the engine the runner knows by name, loop and caution for the records a sheet hands on. Snippets know all. */

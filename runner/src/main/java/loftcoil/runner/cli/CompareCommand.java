@@ -2,6 +2,7 @@ package loftcoil.runner.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -57,8 +58,10 @@ final class CompareCommand implements Callable<Integer> {
         if (json) {
             out.println(ComparisonJson.write(compared, effects));
         } else {
-            out.println(before.name() + " (" + oldFile + ") and " + after.name() + " (" + newFile + ")");
-            ComparisonText.lines(SideBySide.of(compared, effects)).stream()
+            List<String> lines = new ArrayList<>(
+                    List.of(before.name() + " (" + oldFile + ") and " + after.name() + " (" + newFile + ")"));
+            lines.addAll(ComparisonText.lines(SideBySide.of(compared, effects), WIDTH));
+            lines.stream()
                     .flatMap(line -> line.length() > WIDTH ? Wrap.lines(line, WIDTH).stream() : Stream.of(line))
                     .forEach(out::println);
         }

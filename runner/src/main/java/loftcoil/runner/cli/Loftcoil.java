@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
             RefreshCommand.class,
             SheetCommand.class,
             CompareCommand.class,
+            ClassCommand.class,
             ProveCommand.class
         },
         footer = {"", "Exit status: 0 all went well, 2 an input was refused, 1 a fault of the program itself."})

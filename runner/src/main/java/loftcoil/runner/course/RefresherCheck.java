@@ -32,6 +32,10 @@ final class RefresherCheck {
 
     /** The refresher in the order of the course; faults go to the shelf. */
     Refresher checked(Refresher read) {
+        if (lessons.isEmpty()) {
+            // That nothing can be asked then goes without saying.
+            return Refresher.NONE;
+        }
         List<Refresher.Part> parts = new ArrayList<>();
         for (Lesson lesson : lessons) {
             part(read, lesson.id()).ifPresent(part -> {

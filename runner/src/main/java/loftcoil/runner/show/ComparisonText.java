@@ -3,49 +3,76 @@ package loftcoil.runner.show;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import loftcoil.engine.study.FigureGroup;
 
 /** Two designs side by side as lines of plain text. */
 public final class ComparisonText {
 
-    private ComparisonText() {}
+    /** Three columns of numbers and one of words. */
+    private static final int VALUES_WIDTH = 44;
 
-    /** The figures that changed under their headings, the cautions that came and went, and each change by itself. */
-    public static List<String> lines(RebuildView.SideBySide both) {
-        List<String> lines = new ArrayList<>();
+    private static final int LEAST_LABEL_WIDTH = 16;
+
+    private final int labelWidth;
+    private final List<String> lines = new ArrayList<>();
+
+    private ComparisonText(int width) {
+        this.labelWidth = Math.max(LEAST_LABEL_WIDTH, width - VALUES_WIDTH);
+    }
+
+    /**
+     * The figures that changed under their headings, the cautions that came and went, and each change by itself. The months
+     * of a year are left out: there are a hundred and fifty of their figures. Prose may be longer than the width.
+     *
+     * @param both the two designs
+     * @param width greatest length of a line of a table, in characters, at least 60
+     */
+    public static List<String> lines(RebuildView.SideBySide both, int width) {
+        ComparisonText text = new ComparisonText(width);
+        text.all(both);
+        return List.copyOf(text.lines);
+    }
+
+    private void all(RebuildView.SideBySide both) {
         lines.add("Before: " + both.beforeWords());
-        lines.add("After:  " + both.afterWords());
+        lines.add("After: " + both.afterWords());
         if (!both.dangerMarkdown().isEmpty()) {
             lines.add(both.dangerMarkdown().replace("**", "").strip());
         }
-        both.groups().stream().filter(group -> group.changed() > 0).forEach(group -> group(lines, group));
+        both.groups().stream()
+                .filter(group -> group.changed() > 0)
+                .filter(group -> !group.words().equals(FigureGroup.MONTHS.words()))
+                .forEach(this::group);
         if (both.groups().stream().allMatch(group -> group.changed() == 0)) {
             lines.add("");
             lines.add("No figure differs.");
         }
-        cautions(lines, "Cautions that come with it", both.raised());
-        cautions(lines, "Cautions that are gone", both.settled());
-        cautions(lines, "Cautions that stay", both.staying());
-        effects(lines, both.effects());
-        return lines;
+        cautions("Cautions that come with it", both.raised());
+        cautions("Cautions that are gone", both.settled());
+        cautions("Cautions that stay", both.staying());
+        effects(both.effects());
     }
 
-    private static void group(List<String> lines, RebuildView.Group group) {
+    private void group(RebuildView.Group group) {
         lines.add("");
-        lines.add(row(group.words(), "before", "after", "difference", "").stripTrailing());
-        group.lines().stream()
-                .filter(line -> !line.turn().equals("same"))
-                .map(ComparisonText::figure)
-                .forEach(lines::add);
+        row(group.words(), "before", "after", "difference", "");
+        group.lines().stream().filter(line -> !line.turn().equals("same")).forEach(this::figure);
     }
 
-    private static String figure(RebuildView.Line line) {
+    private void figure(RebuildView.Line line) {
         String unit = line.unit().isEmpty() ? "" : " [" + line.unit() + "]";
-        return row("  " + line.label() + unit, dash(line.before()), dash(line.after()), line.difference(), turn(line))
-                .stripTrailing();
+        row("  " + line.label() + unit, line.before(), line.after(), line.difference(), turn(line));
     }
 
-    private static String row(String label, String before, String after, String difference, String turn) {
-        return String.format(Locale.ROOT, "%-44s %9s %9s %11s  %s", label, before, after, difference, turn);
+    /** A label too long for its column has a line of its own. */
+    private void row(String label, String before, String after, String difference, String turn) {
+        String column = label;
+        if (label.length() > labelWidth) {
+            lines.add(label);
+            column = "";
+        }
+        String values = String.format(Locale.ROOT, " %11s %11s %11s  %s", dash(before), dash(after), difference, turn);
+        lines.add((column + " ".repeat(labelWidth - column.length()) + values).stripTrailing());
     }
 
     private static String turn(RebuildView.Line line) {
@@ -56,7 +83,7 @@ public final class ComparisonText {
         return value.isEmpty() ? "none" : value;
     }
 
-    private static void cautions(List<String> lines, String heading, List<String> cautions) {
+    private void cautions(String heading, List<String> cautions) {
         if (!cautions.isEmpty()) {
             lines.add("");
             lines.add(heading);
@@ -64,18 +91,18 @@ public final class ComparisonText {
         }
     }
 
-    private static void effects(List<String> lines, List<RebuildView.Effect> effects) {
+    private void effects(List<RebuildView.Effect> effects) {
         if (effects.isEmpty()) {
             return;
         }
         lines.add("");
         lines.add("Each change by itself");
         for (RebuildView.Effect effect : effects) {
-            lines.add("  " + effect.words());
-            effect.refused().forEach(fault -> lines.add("    cannot be done alone: " + fault));
-            effect.lines().forEach(line -> lines.add("  " + figure(line)));
+            row(effect.words(), "before", "after", "difference", "");
+            effect.refused().forEach(fault -> lines.add("  cannot be done alone: " + fault));
+            effect.lines().forEach(this::figure);
             if (effect.refused().isEmpty() && effect.lines().isEmpty()) {
-                lines.add("    none of the main figures changes");
+                lines.add("  none of the main figures changes");
             }
         }
     }

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import loftcoil.engine.caution.Caution;
@@ -38,6 +39,7 @@ public final class SideBySide {
             "year.boilingMin");
 
     private static final int DIGITS = 4;
+    private static final String SAME = "same";
 
     private SideBySide() {}
 
@@ -69,13 +71,15 @@ public final class SideBySide {
         compared.rows().forEach(row -> grouped.computeIfAbsent(row.group(), group -> new ArrayList<>())
                 .add(row));
         return grouped.entrySet().stream()
-                .map(entry -> new RebuildView.Group(
-                        entry.getKey().words(),
-                        (int) entry.getValue().stream()
-                                .filter(row -> row.turn() != Turn.SAME)
-                                .count(),
+                .map(entry -> group(
+                        entry.getKey(),
                         entry.getValue().stream().map(SideBySide::line).toList()))
                 .toList();
+    }
+
+    private static RebuildView.Group group(FigureGroup group, List<RebuildView.Line> lines) {
+        long changed = lines.stream().filter(line -> !line.turn().equals(SAME)).count();
+        return new RebuildView.Group(group.words(), (int) changed, lines);
     }
 
     private static RebuildView.Effect effect(Rebuild.Effect effect) {
@@ -84,6 +88,7 @@ public final class SideBySide {
                 .map(alone -> alone.changed().stream()
                         .filter(row -> WEIGHTY.contains(row.key()))
                         .map(SideBySide::line)
+                        .filter(line -> !line.turn().equals(SAME))
                         .toList())
                 .orElse(List.of());
         List<String> refused = effect.result() instanceof Rebuild.Refused no
@@ -92,18 +97,26 @@ public final class SideBySide {
         return new RebuildView.Effect(effect.change().words(), refused, lines);
     }
 
+    /** What differs only beyond the digits that are shown is the same to a reader. */
     private static RebuildView.Line line(Row row) {
+        String before = shown(row.before());
+        String after = shown(row.after());
+        boolean same = row.turn() == Turn.SAME || before.equals(after);
         return new RebuildView.Line(
                 row.label(),
                 row.unit(),
-                row.before().isPresent() ? Digits.of(row.before().getAsDouble(), DIGITS) : "",
-                row.after().isPresent() ? Digits.of(row.after().getAsDouble(), DIGITS) : "",
-                difference(row),
-                row.turn().name().toLowerCase(Locale.ROOT));
+                before,
+                after,
+                same ? "" : difference(row),
+                same ? SAME : row.turn().name().toLowerCase(Locale.ROOT));
+    }
+
+    private static String shown(OptionalDouble value) {
+        return value.isPresent() ? Digits.of(value.getAsDouble(), DIGITS) : "";
     }
 
     private static String difference(Row row) {
-        if (row.difference().isEmpty() || row.turn() == Turn.SAME) {
+        if (row.difference().isEmpty()) {
             return "";
         }
         double more = row.difference().getAsDouble();

@@ -77,7 +77,7 @@ final class RebuildWalk {
             for (RebuildView.Lever lever : part.levers()) {
                 String changed = changes.containsKey(lever.name()) ? " -> " + changes.get(lever.name()) : "";
                 String line = "  " + lever.name() + " = " + lever.current() + changed
-                        + (lever.unit().isEmpty() ? "" : " " + lever.unit()) + "  " + lever.label();
+                        + (lever.unit().isEmpty() ? "" : " " + lever.unit()) + ": " + lever.label();
                 Wrap.lines(line, console.width()).forEach(console::say);
             }
         }
@@ -114,7 +114,7 @@ final class RebuildWalk {
     }
 
     private void show(boolean year) {
-        ComparisonText.lines(rebuild.compare(start.json(), changes, year)).stream()
+        ComparisonText.lines(rebuild.compare(start.json(), changes, year), console.width()).stream()
                 .flatMap(line -> line.length() > console.width()
                         ? Wrap.lines(line, console.width()).stream()
                         : List.of(line).stream())

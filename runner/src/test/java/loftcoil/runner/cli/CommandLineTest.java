@@ -56,7 +56,7 @@ class CommandLineTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "page", "terminal", "refresh", "sheet", "compare", "prove"})
+    @ValueSource(strings = {"", "page", "terminal", "refresh", "sheet", "compare", "class", "prove"})
     void everyCommandHasHelp(String command) {
         int status = command.isEmpty() ? run("--help") : run(command, "--help");
 

@@ -152,7 +152,7 @@ class TerminalFaceTest {
                 walk("n", "list", "tank.baseM = 99", "tank.baseM = 2.6", "show", "take", "old", "1", "q", "q");
 
         String all = console.all();
-        assertTrue(all.contains("tank.baseM = 2.2 m  Tank base above the floor"), all);
+        assertTrue(all.contains("tank.baseM = 2.2 m: Tank base above the floor"), all);
         assertTrue(all.contains("tank.baseM: 99"), all);
         assertTrue(all.contains("Each change by itself"), all);
         assertTrue(all.contains("kept in your folder as design-before-"), all);

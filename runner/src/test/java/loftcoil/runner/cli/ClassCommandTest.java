@@ -1,0 +1,82 @@
+package loftcoil.runner.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import loftcoil.runner.progress.Progress;
+import loftcoil.runner.progress.ProgressFile;
+import loftcoil.runner.show.TryCourse;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+
+class ClassCommandTest {
+
+    @TempDir
+    private Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int run(String... args) {
+        CommandLine commandLine = Loftcoil.commandLine();
+        commandLine.setOut(new PrintWriter(out, true));
+        commandLine.setErr(new PrintWriter(err, true));
+        List<String> all = new ArrayList<>(List.of("class"));
+        all.addAll(List.of(args));
+        all.addAll(List.of(
+                "--lessons",
+                TryCourse.folder().resolve("lessons").toString(),
+                "--exercises",
+                TryCourse.folder().resolve("exercises").toString()));
+        return commandLine.execute(all.toArray(String[]::new));
+    }
+
+    @Test
+    void pageAndTableAreWrittenAndTheSummaryIsSaid() throws IOException {
+        Path learners = folder.resolve("class");
+        try (ProgressFile file = ProgressFile.open(learners.resolve("Zoë"))) {
+            file.keep(Progress.start(4).withLesson("01-try"));
+        }
+        Files.writeString(learners.resolve("Bad.json"), "{");
+        Path page = folder.resolve("summary.html");
+        Path table = folder.resolve("summary.csv");
+
+        assertEquals(0, run(learners.toString(), "--to", page.toString(), "--csv", table.toString()), err.toString());
+
+        assertTrue(Files.readString(page).contains("Zoë"));
+        assertTrue(Files.readString(table).contains("Zoë,01-try,"));
+        assertTrue(out.toString().contains("Zoë: 0 of 4 done"), out.toString());
+        assertTrue(out.toString().contains("Not read: Bad: it cannot be read at line 1"), out.toString());
+    }
+
+    @Test
+    void anEmptyFolderIsNoFault() {
+        Path page = folder.resolve("summary.html");
+        assertEquals(0, run(folder.toString(), "--to", page.toString()), err.toString());
+        assertTrue(Files.exists(page));
+        assertTrue(out.toString().contains("0 learners."), out.toString());
+    }
+
+    @Test
+    void aFolderThatIsNoneAndATargetOfAnotherKindAreRefused() {
+        assertEquals(2, run(folder.resolve("none").toString()));
+        assertTrue(err.toString().contains("no such folder"), err.toString());
+        Path wrong = folder.resolve("progress.json");
+        assertEquals(2, run(folder.toString(), "--to", wrong.toString()));
+        assertTrue(err.toString().contains("ends in .html"), err.toString());
+        assertFalse(Files.exists(wrong));
+        assertEquals(
+                2,
+                run(folder.toString(), "--csv", folder.resolve("no/such/x.csv").toString()));
+        assertTrue(err.toString().contains("cannot be written"), err.toString());
+    }
+}
