@@ -5,6 +5,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import loftcoil.engine.pipe.Tube;
+import loftcoil.engine.pipe.TubeTable;
 
 /**
  * A tap and the pipe to it.
@@ -33,9 +35,19 @@ public record Tap(
         fittings = Collections.unmodifiableMap(new TreeMap<>(fittings));
     }
 
-    /** The same tap on a pipe of another tube. */
+    /**
+     * The same tap on a pipe of another tube. The tap keeps its own narrow ways, so what it takes at a given flow stays as it
+     * was: as its loss counts on the speed in the pipe, outletK + 1 (the one is the jet) goes with the fourth power of the bore.
+     */
     public Tap withTube(String newTube) {
-        return new Tap(name, levelM, newTube, lengthM, fittings, outletK, mixerC, appliance);
+        double widened = boreM(newTube) / boreM(tube);
+        double k = Double.isFinite(widened) ? (outletK + 1) * Math.pow(widened, 4) - 1 : outletK;
+        double kept = Math.min(Math.max(k, DesignRanges.OUTLET_K.low()), DesignRanges.OUTLET_K.high());
+        return new Tap(name, levelM, newTube, lengthM, fittings, kept, mixerC, appliance);
+    }
+
+    private static double boreM(String tube) {
+        return TubeTable.find(tube).map(Tube::boreM).orElse(Double.NaN);
     }
 
     /** The same tap with this mixing valve, °C, or none. */
