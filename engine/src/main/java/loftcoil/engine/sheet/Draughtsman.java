@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Leg;
@@ -14,6 +15,7 @@ import loftcoil.engine.sheet.Drawing.Line;
 import loftcoil.engine.sheet.Drawing.Point;
 import loftcoil.engine.sheet.Drawing.Port;
 import loftcoil.engine.sheet.Drawing.Role;
+import loftcoil.engine.sheet.Drawing.Run;
 import loftcoil.engine.sheet.Drawing.TankBox;
 
 /** Lays out one drawing: coil at the origin, cold side and hot side folded so that both reach the tank. */
@@ -67,7 +69,8 @@ final class Draughtsman {
         for (int i = 0; i <= passes; i++) {
             points.add(new Point(i % 2 * width, design.coil().inletM() + rise * i / passes));
         }
-        return new Line(Role.COIL, "coil", points);
+        Run run = new Run(design.coil().tube(), length, rise, Optional.empty());
+        return new Line(Role.COIL, "coil", points, run);
     }
 
     private List<Line> cold(double portX, List<Double> stepsUp) {
@@ -78,7 +81,7 @@ final class Draughtsman {
             // The folding counts from the coil upwards: walked down, each step goes the other way.
             double step = -stepsUp.get(legs.size() - 1 - i);
             Point next = new Point(at.xM() + step, at.yM() + legs.get(i).riseM());
-            lines.add(new Line(Role.COLD, legs.get(i).name(), List.of(at, next)));
+            lines.add(new Line(Role.COLD, legs.get(i).name(), List.of(at, next), run(legs.get(i))));
             at = next;
         }
         return lines;
@@ -90,10 +93,15 @@ final class Draughtsman {
         List<Leg> legs = design.hotLegs();
         for (int i = 0; i < legs.size(); i++) {
             Point next = new Point(at.xM() + steps.get(i), at.yM() + legs.get(i).riseM());
-            lines.add(new Line(Role.HOT, legs.get(i).name(), List.of(at, next)));
+            lines.add(new Line(Role.HOT, legs.get(i).name(), List.of(at, next), run(legs.get(i))));
             at = next;
         }
         return lines;
+    }
+
+    private static Run run(Leg leg) {
+        return new Run(
+                leg.tube(), leg.lengthM(), leg.riseM(), leg.lagging().filter(choice -> choice.thicknessMm() > 0));
     }
 
     private List<Level> levels() {

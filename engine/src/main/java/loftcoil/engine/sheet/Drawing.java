@@ -1,7 +1,10 @@
 package loftcoil.engine.sheet;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.design.LaggingChoice;
 
 /**
  * The loop in elevation, to scale: x to the right, y up from the floor, both in metres. Each leg has its true length and
@@ -36,11 +39,44 @@ public record Drawing(List<Line> pipes, TankBox tank, List<Port> ports, List<Lev
     /** A point, m. */
     public record Point(double xM, double yM) {}
 
-    /** A pipe as a line through points. */
-    public record Line(Role role, String name, List<Point> points) {
+    /**
+     * A pipe as a line through points.
+     *
+     * @param role what it is
+     * @param name what the builder calls it
+     * @param points from its near end to its far end
+     * @param run what is written beside it
+     */
+    public record Line(Role role, String name, List<Point> points, Run run) {
         /** Keeps a copy of the points. */
         public Line {
             points = List.copyOf(points);
+        }
+    }
+
+    /**
+     * What a builder has to know of a pipe.
+     *
+     * @param tube name of its tube
+     * @param lengthM length along the tube, m
+     * @param riseM level of its far end less that of its near end, m
+     * @param lagging lagging; empty for a bare tube
+     */
+    public record Run(String tube, double lengthM, double riseM, Optional<LaggingChoice> lagging) {
+
+        private static final double UPRIGHT_RUN_M = 0.01;
+
+        /** Level run, m. */
+        public double levelRunM() {
+            return Math.sqrt(Math.max(0, lengthM * lengthM - riseM * riseM));
+        }
+
+        /**
+         * Rise for each metre of level run, mm/m; negative where it falls in the direction of flow. Empty where it stands
+         * upright: its level run is under a centimetre.
+         */
+        public OptionalDouble slopeMmPerM() {
+            return levelRunM() < UPRIGHT_RUN_M ? OptionalDouble.empty() : OptionalDouble.of(1000 * riseM / levelRunM());
         }
     }
 

@@ -52,6 +52,20 @@ class DrawingTest {
                 .forEach(point -> assertTrue(point.xM() >= bounds.leftM() && point.xM() <= bounds.rightM())));
     }
 
+    @Test
+    void besideEachPipeStandWhatItIsAndHowSteep() {
+        Drawing drawing = Drawing.of(BOTHY);
+        Drawing.Run run = drawing.pipes().get(1).run();
+        assertEquals("EN1057 22x0.9", run.tube());
+        assertEquals(13, run.lagging().orElseThrow().thicknessMm());
+        // It falls 0.20 m on sqrt(1.20² − 0.20²) m of level run.
+        assertEquals(-1000 * 0.2 / Math.sqrt(1.4), run.slopeMmPerM().orElseThrow(), 1e-9);
+        assertTrue(drawing.pipes().get(2).run().lagging().isEmpty(), "the coil is bare");
+        assertTrue(new Drawing.Run("x", 1.5, 1.5, java.util.Optional.empty())
+                .slopeMmPerM()
+                .isEmpty());
+    }
+
     private static double length(Drawing.Line line) {
         double sum = 0;
         for (int i = 1; i < line.points().size(); i++) {

@@ -1,0 +1,62 @@
+package loftcoil.engine.build;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Example;
+import loftcoil.engine.design.SafeBothy;
+import org.junit.jupiter.api.Test;
+
+/** Weights against the published density of water and published masses of tube. */
+class LoadsReferenceTest {
+
+    private static final Design BOTHY = Example.orchardBothy();
+
+    /** IAPWS SR6-08(2011): 999.70 kg/m³ at 10 °C and 0.1 MPa. */
+    private static final double WATER_KG_PER_L = 0.99970;
+
+    private static double value(Loads loads, String what) {
+        return loads.loads().stream()
+                .filter(load -> load.what().equals(what))
+                .findFirst()
+                .orElseThrow()
+                .value()
+                .si();
+    }
+
+    @Test
+    void theFullTankIsItsWaterAndItself() {
+        Loads loads = LoadsMaker.of(BOTHY);
+        assertEquals(24 + 120 * WATER_KG_PER_L, value(loads, "tank, full to the brim"), 0.01);
+        assertEquals(24 + 120 * 0.66 / 0.70 * WATER_KG_PER_L, value(loads, "tank, full to the waterline"), 0.01);
+        assertEquals(9.80665 * (24 + 120 * WATER_KG_PER_L), value(loads, "its weight as a force"), 0.1);
+    }
+
+    /** Round, 120 L on 0.70 m: footprint 0.12/0.7 m². */
+    @Test
+    void theFloorBearsTheWeightOverTheFootprint() {
+        double kiloNewtons = 9.80665 * (24 + 120 * WATER_KG_PER_L) / 1000;
+        assertEquals(kiloNewtons / (0.12 / 0.7), value(LoadsMaker.of(BOTHY), "on the floor under it"), 0.001);
+    }
+
+    /** Mass and filling of 22 × 1.0 tube as a tube maker prints them for EN 1057: 0.587 kg/m and 0.314 L/m. */
+    @Test
+    void aMetreOfPipeIsItsCopperAndItsWater() {
+        Loads loads = LoadsMaker.of(BOTHY.withLoopTube("EN1057 22x1.0"));
+        double perM = 0.587 + 0.314 * WATER_KG_PER_L;
+        assertEquals(1.6 * perM, value(loads, "coil, with water"), 1.6 * 0.001);
+        assertEquals((1.8 + 1.2 + 1.6 + 1.5 + 1.4) * perM, value(loads, "whole loop, with water"), 7.5 * 0.001);
+    }
+
+    @Test
+    void bearersShareTheWeight() {
+        Loads loads = LoadsMaker.of(SafeBothy.design());
+        assertEquals(value(loads, "its weight as a force") / 3, value(loads, "on each of 3 bearers"), 1e-9);
+    }
+
+    /** 3 panes of 0.8 m², 4 mm, 2500 kg/m³ (EN 572-1): 10 kg for each m² of pane. */
+    @Test
+    void panesWeighTenKilogramsASquareMetre() {
+        assertEquals(3 * 0.8 * 10, value(LoadsMaker.of(BOTHY), "panes"), 1e-9);
+    }
+}
