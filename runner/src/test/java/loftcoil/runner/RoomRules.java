@@ -31,8 +31,12 @@ record RoomRules(String root) {
             Set.of("page", "terminal", "handout", "workshop", "prove"),
             Set.of("cli"));
 
-    /** Rooms of the engine the runner knows by name, loop and caution for the records a sheet hands on. Snippets know all. */
-    private static final Set<String> ENGINE_DOORS = Set.of("design", "sheet", "study", "fault", "loop", "caution");
+    /**
+     * Rooms of the engine the runner knows by name; loop and caution for the records a sheet hands on, build for the build sheet.
+     * Snippets know all.
+     */
+    private static final Set<String> ENGINE_DOORS =
+            Set.of("design", "sheet", "study", "build", "fault", "loop", "caution");
 
     Set<String> climbs(JavaClasses classes) {
         return uses(classes, use -> {

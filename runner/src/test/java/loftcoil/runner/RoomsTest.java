@@ -81,7 +81,7 @@ class RoomsTest {
                         // Runs in the snippets' own process: the streams it takes over are the snippets'.
                         "session.SnippetStreams -> System.out",
                         "session.SnippetStreams -> System.err",
-                        // A plot shown where no lesson listens, as in the JDK's own shell, says so in words.
+                        // A plot shown where no lesson listens, as in the JDK's own shell, says where its file is.
                         "chart.Plot -> System.out"));
         assertEquals(Set.of("lesson.Climbs -> System.err", "terminal.Prints -> System.out"), BAD_RULES.prints(BAD));
     }

@@ -12,14 +12,14 @@ import loftcoil.runner.chart.ChartOrder.Mark;
 
 /**
  * What a snippet writes to draw a chart. Each call gives a new plot; {@link #show} shows it. Where there is nobody to
- * draw it, as in a plain Java shell, its numbers are printed instead.
+ * draw it, as in a plain Java shell, it is written as a file.
  */
 public final class Plot {
 
     /** More points than this say no more on a page. */
     static final int MOST_POINTS = 10_000;
 
-    private static volatile Consumer<ChartOrder> screen = order -> System.out.print(ChartText.of(order));
+    private static volatile Consumer<ChartOrder> screen = order -> System.out.print(PlotFile.write(order));
 
     private final ChartOrder order;
     private final List<Double> xs;

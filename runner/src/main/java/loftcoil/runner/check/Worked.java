@@ -41,7 +41,11 @@ public final class Worked {
         if (!Double.isFinite(value)) {
             throw new ReckoningException("the reference of " + exercise.path() + " is " + value);
         }
-        return Optional.of(
-                Shown.withUnit(Shown.converted(value), reckoned.reference().unit()));
+        return Optional.of(shown(value, reckoned.reference().unit()));
+    }
+
+    /** A value with its unit, to four digits. */
+    public static String shown(double value, String unit) {
+        return Shown.withUnit(Shown.converted(value), unit);
     }
 }

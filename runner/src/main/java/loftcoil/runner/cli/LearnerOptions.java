@@ -1,6 +1,5 @@
 package loftcoil.runner.cli;
 
-import java.nio.file.Path;
 import java.security.SecureRandom;
 import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.SessionSetup;
@@ -12,12 +11,8 @@ import picocli.CommandLine.Option;
 /** Whose work: the learner's folder and the course. */
 final class LearnerOptions {
 
-    @Option(
-            names = "--folder",
-            paramLabel = "FOLDER",
-            description =
-                    "where your work is kept; made where it is missing (default: the folder loftcoil in your home)")
-    private @Nullable Path folder;
+    @Mixin
+    private FolderOption folder = new FolderOption();
 
     @Option(
             names = "--seed",
@@ -30,10 +25,9 @@ final class LearnerOptions {
     private CourseOptions course = new CourseOptions();
 
     Workbench open() {
-        Path chosen = folder == null ? Path.of(System.getProperty("user.home"), "loftcoil") : folder;
         long newSeed = seed == null ? new SecureRandom().nextLong() : seed;
         var read = course.read();
         SessionSetup setup = SessionSetup.usual();
-        return Workbench.open(read, ProgressFile.open(chosen.toAbsolutePath().normalize()), setup, newSeed);
+        return Workbench.open(read, ProgressFile.open(folder.path()), setup, newSeed);
     }
 }

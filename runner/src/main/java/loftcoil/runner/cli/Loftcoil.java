@@ -20,8 +20,11 @@ import picocli.CommandLine.Spec;
             TerminalCommand.class,
             RefreshCommand.class,
             SheetCommand.class,
+            BuildCommand.class,
             CompareCommand.class,
+            HandoutCommand.class,
             ClassCommand.class,
+            ExportCommand.class,
             ProveCommand.class
         },
         footer = {"", "Exit status: 0 all went well, 2 an input was refused, 1 a fault of the program itself."})

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Keeps labels beside a drawing from lying on each other. */
-final class LevelLabels {
+public final class LevelLabels {
 
     private LevelLabels() {}
 
@@ -15,7 +15,7 @@ final class LevelLabels {
      * @param apart least distance of two neighbours, in drawing units
      * @return a place for each, in the same order
      */
-    static List<Double> spread(List<Double> wanted, double apart) {
+    public static List<Double> spread(List<Double> wanted, double apart) {
         List<Double> placed = new ArrayList<>();
         int start = 0;
         while (start < wanted.size()) {

@@ -56,7 +56,20 @@ class CommandLineTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "page", "terminal", "refresh", "sheet", "compare", "class", "prove"})
+    @ValueSource(
+            strings = {
+                "",
+                "page",
+                "terminal",
+                "refresh",
+                "sheet",
+                "build",
+                "compare",
+                "handout",
+                "class",
+                "export",
+                "prove"
+            })
     void everyCommandHasHelp(String command) {
         int status = command.isEmpty() ? run("--help") : run(command, "--help");
 

@@ -1,0 +1,87 @@
+package loftcoil.runner.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.concurrent.Callable;
+import loftcoil.engine.build.BuildSheet;
+import loftcoil.runner.handout.HandoutHtml;
+import loftcoil.runner.handout.SheetSetting;
+import loftcoil.runner.handout.Units;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Makes the build sheet of a design as a file to print or to carry to the workshop. */
+@Command(
+        name = "build",
+        description =
+                "Makes the build sheet of a design: figures, drawing, parts, cuts, weights, filling, upkeep, log.",
+        mixinStandardHelpOptions = true,
+        footer = {"", "Exit status: 0 written; 2 the design or an option is refused, one line a fault."})
+final class BuildCommand implements Callable<Integer> {
+
+    @Parameters(paramLabel = "FILE", arity = "0..1", description = "the design, a JSON file (default: your own design)")
+    private @Nullable Path file;
+
+    @Option(
+            names = "--to",
+            required = true,
+            paramLabel = "FILE",
+            description = "the sheet to write, .html or .pdf; one that is there is replaced")
+    private Path to = Path.of("");
+
+    @Mixin
+    private PaperOption paper = new PaperOption();
+
+    @Option(
+            names = "--units",
+            paramLabel = "UNITS",
+            defaultValue = "metric",
+            description = "metric or us (default: ${DEFAULT-VALUE})")
+    private String units = "";
+
+    @Mixin
+    private FolderOption folder = new FolderOption();
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Override
+    public Integer call() {
+        Units chosen = Units.named(units)
+                .orElseThrow(() -> new RefusedInputException("--units: " + units + "; allowed: metric, us"));
+        SheetSetting setting = new SheetSetting(paper.chosen(), chosen, LocalDate.now(ZoneId.systemDefault()));
+        TargetFile target = TargetFile.of(to);
+        BuildSheet sheet = BuildSheet.of(DesignFile.read(design()));
+        target.write(() -> HandoutHtml.buildSheet(sheet, setting), () -> HandoutHtml.buildSheetPdf(sheet, setting));
+        PrintWriter out = spec.commandLine().getOut();
+        out.println("The build sheet of '" + sheet.design().name() + "' is in " + target.path());
+        if (!sheet.buildable()) {
+            out.println("It begins with why this design must not be built as drawn. "
+                    + sheet.verdict().metric().replace("*", ""));
+        }
+        out.flush();
+        return Refusals.FINE;
+    }
+
+    private Path design() {
+        if (file != null) {
+            return file;
+        }
+        Path own = folder.path().resolve("design.json");
+        if (!Files.exists(own)) {
+            throw new RefusedInputException(
+                    own,
+                    "you have no design of your own yet",
+                    "decide something in a lesson first, or name a design file");
+        }
+        return own;
+    }
+}

@@ -1,0 +1,50 @@
+package loftcoil.runner.handout;
+
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import loftcoil.engine.build.BuildSheet;
+
+/** The build sheet as a file of its own: HTML for screen and printer, or PDF. */
+public final class HandoutHtml {
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
+
+    private HandoutHtml() {}
+
+    /** The build sheet as one HTML file that needs no other and runs no script. */
+    public static String buildSheet(BuildSheet sheet, SheetSetting setting) {
+        return frame(sheet, setting).forBrowser(body(sheet, setting));
+    }
+
+    /** The build sheet as PDF. */
+    public static byte[] buildSheetPdf(BuildSheet sheet, SheetSetting setting) {
+        return HandoutPdf.of(frame(sheet, setting).forPdf(body(sheet, setting)));
+    }
+
+    private static Frame frame(BuildSheet sheet, SheetSetting setting) {
+        String name = sheet.design().name();
+        return new Frame(
+                "Build sheet: " + name,
+                "Parts, cuts, weights, filling and first fire of a hot-water loop that runs without a pump.",
+                new Frame.Head(name, day(setting)),
+                setting.paper());
+    }
+
+    private static String body(BuildSheet sheet, SheetSetting setting) {
+        MeasureText measures = new MeasureText(setting.units());
+        return SheetTop.of(sheet, measures, day(setting))
+                + FiguresPart.of(sheet, measures)
+                + ElevationPart.of(sheet, measures, setting.paper())
+                + PartsPart.of(sheet, measures)
+                + CutsPart.of(sheet.cuts(), measures)
+                + LoadsPart.of(sheet, measures)
+                + FillingPart.of(sheet, measures)
+                + FirstHourPart.of(sheet, measures)
+                + UpkeepPart.of(sheet, measures)
+                + LogsPart.of(sheet.logs(), measures);
+    }
+
+    static String day(SheetSetting setting) {
+        return DAY.format(setting.date());
+    }
+}

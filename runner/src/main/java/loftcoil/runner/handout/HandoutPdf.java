@@ -1,0 +1,82 @@
+package loftcoil.runner.handout;
+
+import com.openhtmltopdf.extend.FSStream;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+
+/** Makes a PDF of a page of ours: tagged (PDF/UA), its fonts in it, drawn without a look at any other file. */
+final class HandoutPdf {
+
+    private static final String FONTS = "fonts/";
+    private static final Set<FSFontUseCase> EVERYWHERE =
+            EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG, FSFontUseCase.FALLBACK_PRE);
+    private static final int PLAIN = 400;
+    private static final int BOLD = 700;
+
+    /** Held, so that it stays silent: the writer talks of fonts that a sheet never uses. */
+    private static final Logger FONT_TALK = Logger.getLogger("org.apache.pdfbox");
+
+    private HandoutPdf() {}
+
+    /**
+     * The PDF of a page.
+     *
+     * @param xhtml a whole page, well formed, with its language, a title and the size of its paper in its style sheet
+     */
+    static byte[] of(String xhtml) {
+        XRLog.setLoggingEnabled(false);
+        FONT_TALK.setLevel(Level.OFF);
+        PdfRendererBuilder builder = new PdfRendererBuilder();
+        builder.useFastMode();
+        builder.usePdfUaAccessibility(true);
+        builder.withProducer("Loftcoil");
+        builder.useUriResolver((base, uri) -> uri);
+        builder.useHttpStreamImplementation(HandoutPdf::nothingFromOutside);
+        font(builder, "DejaVuSansCondensed.ttf", "Sheet Sans", PLAIN, FontStyle.NORMAL);
+        font(builder, "DejaVuSansCondensed-Bold.ttf", "Sheet Sans", BOLD, FontStyle.NORMAL);
+        font(builder, "DejaVuSansCondensed-Oblique.ttf", "Sheet Sans", PLAIN, FontStyle.ITALIC);
+        font(builder, "DejaVuSansMono.ttf", "Sheet Mono", PLAIN, FontStyle.NORMAL);
+        builder.withHtmlContent(xhtml, null);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (BatikSVGDrawer drawer = new BatikSVGDrawer()) {
+            builder.useSVGDrawer(drawer);
+            builder.toStream(out);
+            builder.run();
+            return out.toByteArray();
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+
+    private static void font(PdfRendererBuilder builder, String file, String family, int weight, FontStyle style) {
+        byte[] bytes = bytes(file);
+        builder.useFont(() -> new ByteArrayInputStream(bytes), family, weight, style, true, EVERYWHERE);
+    }
+
+    private static byte[] bytes(String file) {
+        try (InputStream in = HandoutPdf.class.getResourceAsStream(FONTS + file)) {
+            if (in == null) {
+                throw new IllegalStateException(FONTS + file + " is missing from the program");
+            }
+            return in.readAllBytes();
+        } catch (IOException failure) {
+            throw new UncheckedIOException(file, failure);
+        }
+    }
+
+    private static FSStream nothingFromOutside(String uri) {
+        throw new IllegalStateException("a sheet needs nothing from " + uri);
+    }
+}

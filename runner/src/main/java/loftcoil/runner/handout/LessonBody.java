@@ -1,0 +1,101 @@
+package loftcoil.runner.handout;
+
+import loftcoil.engine.design.Example;
+import loftcoil.engine.sheet.Drawing;
+import loftcoil.runner.course.Course;
+import loftcoil.runner.exercise.Exercise;
+import loftcoil.runner.exercise.Reckoning;
+import loftcoil.runner.exercise.Variation;
+import loftcoil.runner.lesson.Lesson;
+import loftcoil.runner.lesson.Step;
+
+/** The steps of a lesson on paper, in reading order. */
+final class LessonBody {
+
+    private static final DrawingScale.Room ROOM = new DrawingScale.Room(110, 120);
+
+    private final Course course;
+    private final LessonRuns runs;
+    private final LessonSetting setting;
+    private final QuestionPart questions;
+    private final KeyPart key;
+    private boolean guessed;
+    private int number;
+
+    LessonBody(Course course, LessonRuns runs, Reckoning reckoning, LessonSetting setting) {
+        this.course = course;
+        this.runs = runs;
+        this.setting = setting;
+        this.questions = new QuestionPart();
+        this.key = new KeyPart(reckoning);
+    }
+
+    String of(Lesson lesson) {
+        StringBuilder body = new StringBuilder(top(lesson));
+        lesson.steps().forEach(step -> body.append(step(step)));
+        return body.toString();
+    }
+
+    private String top(Lesson lesson) {
+        String kicker = setting.key() ? "Teacher’s key" : "Handout";
+        String names = setting.key()
+                ? Html.element(
+                        "p",
+                        "small",
+                        "With answers, worked solutions, and for each known wrong idea what to say. The numbers are those of class"
+                                + " seed " + setting.seed() + ": hand out the sheets of the same seed.")
+                : "<p class=\"names\">Name <span class=\"line\">\u00a0</span> Date <span class=\"line short\">\u00a0</span></p>\n";
+        return Html.element(
+                "header", Html.element("p", "kicker", kicker + ", about " + lesson.minutes() + " minutes") + names);
+    }
+
+    private String step(Step step) {
+        if (step instanceof Step.Prose prose) {
+            return Prose.blocks(prose.markdown());
+        }
+        if (step instanceof Step.Caution caution) {
+            return caution(caution);
+        }
+        if (step instanceof Step.Drawing drawing) {
+            return drawing(drawing);
+        }
+        if (step instanceof Step.Snippet snippet) {
+            boolean blank = guessed && !setting.key();
+            guessed = false;
+            return SnippetPart.of(snippet, runs, blank);
+        }
+        return question((Step.Question) step);
+    }
+
+    private String question(Step.Question question) {
+        guessed |= question.asked() == Step.Asked.PREDICT;
+        Exercise exercise = Variation.own(course.exercise(question.exercise()), setting.seed());
+        number++;
+        return setting.key()
+                ? questions.asked(number, question, exercise) + key.of(exercise)
+                : questions.toAnswer(number, question, exercise);
+    }
+
+    private static String caution(Step.Caution caution) {
+        String word = Html.element("strong", caution.danger() ? "Danger." : "Caution.")
+                .strip();
+        String inside = Prose.blocks(caution.markdown()).strip().replaceFirst("^<p>", "<p>" + word + " ");
+        return Html.element("div", "warn " + (caution.danger() ? "danger" : "warning"), inside);
+    }
+
+    private static String drawing(Step.Drawing step) {
+        Drawing drawing = Drawing.of(Example.orchardBothy());
+        DrawingScale scale = DrawingScale.fitting(drawing.bounds(), ROOM, Units.METRIC);
+        String svg = ElevationSvg.of(
+                drawing, ElevationPart.marks(Example.orchardBothy()), new MeasureText(Units.METRIC), scale);
+        return Html.element(
+                "div",
+                "drawing",
+                svg
+                        + Html.element(
+                                "p",
+                                "small",
+                                Html.text(step.caption())
+                                        + ": the orchard bothy, an invented example that every design starts from."));
+    }
+}

@@ -1,0 +1,60 @@
+package loftcoil.runner.handout;
+
+import loftcoil.engine.design.DesignJson;
+import loftcoil.engine.design.Example;
+import loftcoil.runner.course.Course;
+import loftcoil.runner.lesson.Lesson;
+import loftcoil.runner.session.DesignBinding;
+import loftcoil.runner.session.Session;
+import loftcoil.runner.session.SessionSetup;
+
+/** A lesson on paper: for the class with blanks and lines to write on, or as the teacher's key with all answers. */
+public final class LessonHandout {
+
+    private final Frame frame;
+    private final String body;
+
+    private LessonHandout(Frame frame, String body) {
+        this.frame = frame;
+        this.body = body;
+    }
+
+    /**
+     * Makes it: runs the lesson's Java with the orchard bothy, which every learner starts from, and works out the numbers of the
+     * class.
+     *
+     * @param course where the lesson's exercises are
+     * @param lesson one of its lessons
+     * @param setup how the Java runs
+     * @param setting for whom and on what
+     */
+    public static LessonHandout of(Course course, Lesson lesson, SessionSetup setup, LessonSetting setting) {
+        try (Session session = Session.open(setup);
+                Session reckoning = Session.open(setup)) {
+            String design = DesignJson.write(Example.orchardBothy());
+            DesignBinding.bind(session, design);
+            DesignBinding.bind(reckoning, design);
+            LessonBody body = new LessonBody(course, new LessonRuns(session), new HandoutReckoning(reckoning), setting);
+            return new LessonHandout(frame(lesson, setting), body.of(lesson));
+        }
+    }
+
+    private static Frame frame(Lesson lesson, LessonSetting setting) {
+        String what = setting.key() ? "Teacher’s key" : "Handout";
+        return new Frame(
+                what + ": " + lesson.title(),
+                "A lesson of Loftcoil on paper.",
+                new Frame.Head(what + ": " + lesson.title(), "numbers of class seed " + setting.seed()),
+                setting.paper());
+    }
+
+    /** As one HTML file that needs no other and runs no script. */
+    public String html() {
+        return frame.forBrowser(body);
+    }
+
+    /** As PDF. */
+    public byte[] pdf() {
+        return HandoutPdf.of(frame.forPdf(body));
+    }
+}

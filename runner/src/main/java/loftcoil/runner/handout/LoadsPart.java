@@ -1,0 +1,29 @@
+package loftcoil.runner.handout;
+
+import java.util.List;
+import loftcoil.engine.build.BuildSheet;
+import loftcoil.engine.build.Loads;
+
+/** What it weighs. */
+final class LoadsPart {
+
+    private LoadsPart() {}
+
+    static String of(BuildSheet sheet, MeasureText measures) {
+        Loads loads = sheet.loads();
+        List<List<String>> rows = loads.loads().stream()
+                .map(load -> List.of(
+                        Html.text(load.what()),
+                        Html.element("strong", Html.text(measures.of(load.value()))),
+                        Prose.inline(measures.words(load.why()))))
+                .toList();
+        return Html.section(
+                "loads",
+                "Weights and loads",
+                new CautionList(measures).about(sheet.cautions(), "LC-ROOF", "LC-TIP", "LC-AXLE")
+                        + Html.table("loads", List.of("what", "weight", "how it was reckoned"), rows)
+                        + Html.list(loads.notes().stream()
+                                .map(note -> Prose.inline(measures.words(note)))
+                                .toList()));
+    }
+}

@@ -1,0 +1,77 @@
+package loftcoil.runner.handout;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import loftcoil.runner.exercise.Choice;
+import loftcoil.runner.exercise.Code;
+import loftcoil.runner.exercise.Decision;
+import loftcoil.runner.exercise.Exercise;
+import loftcoil.runner.exercise.Quantity;
+import loftcoil.runner.lesson.Step;
+
+/** A question on paper, with room to answer it. */
+final class QuestionPart {
+
+    private static final String RULE = "<div class=\"rule\">\u00a0</div>\n";
+    private static final int LINES_FOR_WORKING = 2;
+    private static final int LINES_FOR_JAVA = 5;
+
+    /** The question alone. */
+    String asked(int number, Step.Question question, Exercise exercise) {
+        return Html.element("div", "question", heading(number, question) + body(exercise));
+    }
+
+    /** The question with boxes to tick or lines to write on. */
+    String toAnswer(int number, Step.Question question, Exercise exercise) {
+        return Html.element("div", "question", heading(number, question) + body(exercise) + room(exercise));
+    }
+
+    private static String heading(int number, Step.Question question) {
+        String kind =
+                switch (question.asked()) {
+                    case PREDICT -> "Guess before you go on";
+                    case QUESTION -> "Question";
+                    case DECIDE -> "Decide for your own design";
+                };
+        return Html.element("h3", Html.text(number + ". " + kind + ": " + question.label()));
+    }
+
+    private static String body(Exercise exercise) {
+        String starter = exercise instanceof Code code && !code.starter().isBlank()
+                ? Html.element("pre", Html.text(code.starter()))
+                : "";
+        return Prose.blocks(exercise.text()) + starter + options(exercise);
+    }
+
+    private static String options(Exercise exercise) {
+        List<String> options = exercise instanceof Choice choice
+                ? choice.options().stream().map(Choice.Option::text).toList()
+                : exercise instanceof Decision decision ? decision.options() : List.of();
+        return options.isEmpty()
+                ? ""
+                : Html.element(
+                        "ul",
+                        "steps",
+                        options.stream()
+                                .map(option -> Html.element("li", Html.TICK + " " + Prose.inline(option)))
+                                .collect(Collectors.joining()));
+    }
+
+    private static String room(Exercise exercise) {
+        if (exercise instanceof Choice) {
+            return Html.element("p", "small", "Why?") + RULE;
+        }
+        if (exercise instanceof Decision decision) {
+            return answer("Decided: ", decision.unit()) + Html.element("p", "small", "Because:") + RULE;
+        }
+        if (exercise instanceof Quantity quantity) {
+            return RULE.repeat(LINES_FOR_WORKING)
+                    + answer("Answer: ", quantity.reference().unit());
+        }
+        return RULE.repeat(LINES_FOR_JAVA);
+    }
+
+    private static String answer(String word, String unit) {
+        return "<p class=\"answer\">" + word + "<span class=\"line\">\u00a0</span> " + Html.text(unit) + "</p>\n";
+    }
+}

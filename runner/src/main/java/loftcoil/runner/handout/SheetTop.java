@@ -1,0 +1,106 @@
+package loftcoil.runner.handout;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import loftcoil.engine.build.BuildSheet;
+import loftcoil.engine.build.Words;
+
+/** The first thing a builder reads: may it be built, what can hurt, what is not said yet. */
+final class SheetTop {
+
+    private final BuildSheet sheet;
+    private final MeasureText measures;
+
+    private SheetTop(BuildSheet sheet, MeasureText measures) {
+        this.sheet = sheet;
+        this.measures = measures;
+    }
+
+    static String of(BuildSheet sheet, MeasureText measures, String day) {
+        SheetTop top = new SheetTop(sheet, measures);
+        return Html.element(
+                        "header",
+                        Html.element("p", "kicker", "Build sheet")
+                                + Html.element("h1", Html.text(sheet.design().name()))
+                                + Html.element(
+                                        "p",
+                                        "small",
+                                        Html.text(
+                                                day + ", in " + measures.units().words()
+                                                        + ". Computed with Loftcoil; check it against your own drawing before you cut.")))
+                + top.verdict()
+                + top.contents()
+                + top.cautions()
+                + top.asks();
+    }
+
+    private String verdict() {
+        String heading = sheet.buildable() ? "Finding" : "Do not build this as drawn";
+        // A danger that stands below in its own box is not told twice on one page.
+        List<String> reasons = sheet.reasons().stream()
+                .filter(reason -> sheet.cautions().stream()
+                        .noneMatch(caution -> caution.text().equals(reason.metric())))
+                .map(this::inline)
+                .toList();
+        String listed = reasons.isEmpty() ? "" : Html.list(reasons);
+        return Html.element(
+                "div",
+                "verdict " + (sheet.buildable() ? "good" : "bad"),
+                Html.element("h2", Html.text(heading)) + Html.element("p", inline(sheet.verdict())) + listed);
+    }
+
+    private String contents() {
+        String links = List.of(
+                        "cautions=What can hurt",
+                        "figures=Figures",
+                        "elevation=Elevation",
+                        "parts=Parts",
+                        "cuts=Cutting list",
+                        "loads=Weights",
+                        "filling=Filling and first fire",
+                        "first-hour=The first hour",
+                        "upkeep=Upkeep",
+                        "logs=Log")
+                .stream()
+                .map(entry -> entry.split("=", 2))
+                .map(entry -> "<a href=\"#" + entry[0] + "\">" + entry[1] + "</a>\n")
+                .collect(Collectors.joining());
+        return "<nav class=\"contents\" aria-label=\"On this sheet\">" + links + "</nav>\n";
+    }
+
+    private String cautions() {
+        String found = sheet.cautions().isEmpty()
+                ? Html.element(
+                        "p", "None of our checks found a danger in this design. That is no promise that there is none.")
+                : new CautionList(measures).all(sheet.cautions());
+        return Html.section(
+                "cautions",
+                "What can hurt",
+                found
+                        + Html.element(
+                                "p",
+                                "small",
+                                "Codes of your country and the licensed trades come before this sheet. Hot water scalds, a shut or"
+                                        + " dry loop can burst, a full tank is heavy, and a fire needs a flue and air."));
+    }
+
+    private String asks() {
+        if (sheet.asks().isEmpty()) {
+            return "";
+        }
+        return Html.section(
+                "asks",
+                "Not said in the design, and to be settled before you build",
+                Html.element(
+                        "ul",
+                        "steps",
+                        sheet.asks().stream()
+                                .map(ask -> BesideMetric.in(measures.units(), ask.text()))
+                                .map(ask -> Html.element("li", Html.TICK + " " + Html.text(ask)))
+                                .collect(Collectors.joining())));
+    }
+
+    private String inline(Words words) {
+        return Prose.inline(measures.words(words));
+    }
+}

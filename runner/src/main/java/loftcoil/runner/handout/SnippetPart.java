@@ -1,0 +1,92 @@
+package loftcoil.runner.handout;
+
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import loftcoil.runner.chart.ChartDrawer;
+import loftcoil.runner.chart.ChartOrder;
+import loftcoil.runner.lesson.Drag;
+import loftcoil.runner.lesson.Step;
+import loftcoil.runner.session.Outcome;
+
+/** Java of a lesson, what it prints and what it draws. */
+final class SnippetPart {
+
+    private static final Pattern NUMBER = Pattern.compile("(?<![\\p{L}\\d.])[-−]?\\d+(?:\\.\\d+)?");
+    private static final int LEAST_BLANK = 8;
+
+    private SnippetPart() {}
+
+    /**
+     * The snippet with its result.
+     *
+     * @param blank true where the class has guessed what comes: numbers that it works out are left to be written in
+     */
+    static String of(Step.Snippet snippet, LessonRuns runs, boolean blank) {
+        Outcome outcome = runs.run(snippet);
+        String drag = snippet.drag().map(runs::start).map(SnippetPart::slider).orElse("");
+        String charts =
+                outcome.trace().charts().stream().map(SnippetPart::chart).collect(Collectors.joining());
+        String said = blank ? blanked(said(outcome), snippet.source()) : said(outcome);
+        String result = said.isBlank()
+                ? ""
+                : Html.element(
+                                "p",
+                                "small",
+                                blank ? "It prints (write in what you expect, then what it is):" : "It prints:")
+                        + Html.element("pre", "printed", Html.text(said));
+        return Html.element("div", "snippet", Html.element("pre", Html.text(snippet.source())) + drag + result)
+                + charts;
+    }
+
+    private static String said(Outcome outcome) {
+        String printed = outcome.trace().printed().stripTrailing();
+        if (outcome instanceof Outcome.Done done) {
+            boolean telling = !done.value().isEmpty() && !done.type().endsWith("PrintStream");
+            return printed
+                    + (telling ? (printed.isEmpty() ? "" : "\n") + "value: " + tidy(done.value(), done.type()) : "");
+        }
+        // Told rather than left out: a teacher must not hand out a sheet that hides it.
+        return printed + (printed.isEmpty() ? "" : "\n") + "This Java did not run to its end.";
+    }
+
+    private static String tidy(String value, String type) {
+        return type.equals("double") && value.length() > LEAST_BLANK
+                ? String.format(Locale.ROOT, "%.5g", Double.parseDouble(value))
+                : value;
+    }
+
+    /** Numbers that the Java itself does not hold become lines to write on. */
+    static String blanked(String printed, String source) {
+        Set<String> known =
+                NUMBER.matcher(source).results().map(MatchResult::group).collect(Collectors.toSet());
+        return NUMBER.matcher(printed)
+                .replaceAll(found -> known.contains(found.group())
+                        ? found.group()
+                        : "_".repeat(Math.max(LEAST_BLANK, found.group().length() + 2)));
+    }
+
+    private static String slider(Drag drag) {
+        return Html.element(
+                "p",
+                "small",
+                Html.text(drag.label() + ": here " + number(drag.start()) + " " + drag.unit()
+                        + "; on the screen it slides from " + number(drag.from()) + " to " + number(drag.to()) + " "
+                        + drag.unit() + "."));
+    }
+
+    private static String number(double value) {
+        return String.format(Locale.ROOT, "%.4g", value)
+                .replaceFirst("(\\.\\d*?)0+$", "$1")
+                .replaceFirst("\\.$", "");
+    }
+
+    private static String chart(ChartOrder order) {
+        String svg = ChartDrawer.draw(order)
+                .svg()
+                .replaceFirst("font-family=\"system-ui", "font-family=\"Sheet Sans, system-ui");
+        return Html.element("div", "chart", svg);
+    }
+}

@@ -1,0 +1,35 @@
+package loftcoil.runner.handout;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import loftcoil.engine.build.BuildSheet;
+import loftcoil.engine.build.Upkeep;
+
+/** What to look after, and when. */
+final class UpkeepPart {
+
+    private UpkeepPart() {}
+
+    static String of(BuildSheet sheet, MeasureText measures) {
+        String times = Arrays.stream(Upkeep.When.values())
+                .filter(when -> !sheet.upkeep().of(when).isEmpty())
+                .map(when -> Html.element("h3", Html.text(when.words()))
+                        + tasks(sheet.upkeep().of(when), measures))
+                .collect(Collectors.joining());
+        CautionList cautions = new CautionList(measures);
+        return Html.section(
+                "upkeep",
+                "Upkeep",
+                cautions.about(sheet.cautions(), "LC-LEGIONELLA", "LC-FROST-EMPTY", "LC-CREOSOTE", "LC-CO-ALARM")
+                        + times);
+    }
+
+    private static String tasks(List<Upkeep.Task> tasks, MeasureText measures) {
+        List<List<String>> rows = tasks.stream()
+                .map(task -> List.of(
+                        Html.TICK, Prose.inline(measures.words(task.what())), Prose.inline(measures.words(task.why()))))
+                .toList();
+        return Html.table("tasks", List.of("done", "what", "why"), rows);
+    }
+}

@@ -1,0 +1,106 @@
+package loftcoil.runner.handout;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Locale;
+import loftcoil.engine.build.Kind;
+import loftcoil.engine.build.Measure;
+import loftcoil.runner.unit.UnitText;
+import loftcoil.runner.unit.WrittenUnit;
+import systems.uom.common.Imperial;
+import systems.uom.common.USCustomary;
+
+/** A measure in the units of a US workshop, with digits that a builder can use. */
+final class UsMeasure {
+
+    private static final double FEW_POUNDS = 20;
+    private static final double FEW_GALLONS = 3;
+    private static final double SMALL_FLOW = 0.1;
+    private static final int THREE_DIGITS = 3;
+
+    private static final WrittenUnit POUND_FORCE = new WrittenUnit("lbf", Imperial.POUND_FORCE);
+    private static final WrittenUnit POUNDS_PER_SQUARE_FOOT =
+            new WrittenUnit("lbf/ft²", Imperial.POUND_FORCE.divide(USCustomary.SQUARE_FOOT));
+    private static final WrittenUnit KILONEWTON_PER_M2 = unit("kPa");
+
+    private UsMeasure() {}
+
+    /** The number with its unit where that is part of it, as with feet and inches. */
+    static String number(Measure measure) {
+        double value = measure.si();
+        return switch (measure.kind()) {
+            case LENGTH_M -> FeetAndInches.longLength(value);
+            case SMALL_LENGTH_MM -> FeetAndInches.smallLength(value);
+            case SLOPE_MM_PER_M ->
+                decimals(unit("mm").to(unit("in"), value) / unit("m").to(unit("ft"), 1), 2);
+            case AREA_M2 -> decimals(unit("m²").to(unit("ft²"), value), 1);
+            case VOLUME_L -> {
+                double gallons = unit("L").to(unit("US gal"), value);
+                yield decimals(gallons, Math.abs(gallons) < FEW_GALLONS ? 2 : 1);
+            }
+            case MASS_KG -> pounds(value);
+            case MASS_KG_PER_H -> decimals(unit("kg").to(unit("lb"), value), 1);
+            case FLOW_L_PER_MIN -> {
+                double flow = unit("L/min").to(unit("US gal/min"), value);
+                yield decimals(flow, Math.abs(flow) < SMALL_FLOW ? 3 : 2);
+            }
+            case TEMP_C -> decimals(unit("°C").to(unit("°F"), value), 0);
+            case TEMP_DIFF_K -> decimals(unit("K").stepTo(unit("°F"), value), 0);
+            case POWER_W -> digits(unit("W").to(unit("BTU/h"), value));
+            case ENERGY_KWH -> digits(unit("kWh").to(unit("BTU"), value));
+            case PRESSURE_PA -> digits(unit("Pa").to(unit("psi"), value));
+            case FORCE_N -> digits(unit("N").to(POUND_FORCE, value));
+            case LOAD_KN_PER_M2 -> digits(KILONEWTON_PER_M2.to(POUNDS_PER_SQUARE_FOOT, value));
+            default -> MetricMeasure.number(measure);
+        };
+    }
+
+    /** Unit that the number is in; empty where it is part of the number or there is none. */
+    static String unit(Kind kind) {
+        return switch (kind) {
+            case LENGTH_M, SMALL_LENGTH_MM -> "";
+            case SLOPE_MM_PER_M -> "in/ft";
+            case AREA_M2 -> "ft²";
+            case VOLUME_L -> "US gal";
+            case MASS_KG -> "lb";
+            case MASS_KG_PER_H -> "lb/h";
+            case FLOW_L_PER_MIN -> "US gal/min";
+            case TEMP_C, TEMP_DIFF_K -> "°F";
+            case POWER_W -> "Btu/h";
+            case ENERGY_KWH -> "Btu";
+            case PRESSURE_PA -> "psi";
+            case FORCE_N -> "lbf";
+            case LOAD_KN_PER_M2 -> "lbf/ft²";
+            default -> MetricMeasure.unit(kind);
+        };
+    }
+
+    /** What a person writes into a column of that kind. */
+    static String toWrite(Kind kind) {
+        return switch (kind) {
+            case LENGTH_M -> "ft, in";
+            case SMALL_LENGTH_MM -> "in";
+            default -> unit(kind);
+        };
+    }
+
+    private static String pounds(double kilograms) {
+        double pounds = unit("kg").to(unit("lb"), kilograms);
+        return decimals(pounds, Math.abs(pounds) < FEW_POUNDS ? 1 : 0);
+    }
+
+    private static WrittenUnit unit(String name) {
+        return UnitText.read(name).orElseThrow();
+    }
+
+    private static String decimals(double value, int places) {
+        String number = String.format(Locale.ROOT, "%,." + places + "f", value);
+        return number.matches("-0(\\.0*)?") ? number.substring(1) : number.replace('-', '−');
+    }
+
+    /** Three digits, thousands set apart. */
+    private static String digits(double value) {
+        BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(THREE_DIGITS));
+        return decimals(rounded.doubleValue(), Math.max(0, value == 0 ? 0 : rounded.scale()));
+    }
+}

@@ -1,0 +1,126 @@
+package loftcoil.runner.handout;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import loftcoil.engine.build.Kind;
+import loftcoil.engine.build.Measure;
+import loftcoil.engine.build.Words;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * Measures as a builder reads them. The US values are conversions by NIST Special Publication 811 (2008), appendix B.8: 1 in =
+ * 25.4 mm, 1 US gal = 3.785412 L, 1 lb = 0.45359237 kg, 1 Btu (IT) = 1055.056 J, 1 psi = 6894.757 Pa, 1 lbf = 4.448222 N.
+ */
+class MeasureTextTest {
+
+    private static final MeasureText METRIC = new MeasureText(Units.METRIC);
+    private static final MeasureText US = new MeasureText(Units.US);
+
+    @ParameterizedTest
+    @CsvSource({
+        "LENGTH_M, 0, 0 in",
+        "LENGTH_M, 0.0254, 1 in",
+        "LENGTH_M, 0.3048, 1 ft",
+        "LENGTH_M, 1.0, 3 ft 3-1/4 in",
+        "LENGTH_M, 2.2, 7 ft 2-1/2 in",
+        "LENGTH_M, -0.35, −1 ft 1-3/4 in",
+        "LENGTH_M, 0.3047, 1 ft",
+        "SMALL_LENGTH_MM, 812.8, 32 in",
+        "SMALL_LENGTH_MM, 811, 31-15/16 in",
+        "SMALL_LENGTH_MM, 22, 0.87 in",
+        "SMALL_LENGTH_MM, 0.9, 0.035 in",
+        "SMALL_LENGTH_MM, 40, 1-9/16 in",
+        "SLOPE_MM_PER_M, 20.833333, 0.25 in/ft",
+        "AREA_M2, 0.8, 8.6 ft²",
+        "VOLUME_L, 3.785412, 1.00 US gal",
+        "VOLUME_L, 120, 31.7 US gal",
+        "MASS_KG, 144, 317 lb",
+        "MASS_KG, 1.53, 3.4 lb",
+        "MASS_KG_PER_H, 1.5, 3.3 lb/h",
+        "FLOW_L_PER_MIN, 1.9, 0.50 US gal/min",
+        "TEMP_C, 60, 140 °F",
+        "TEMP_C, -17.8, 0 °F",
+        "TEMP_DIFF_K, 10, 18 °F",
+        "POWER_W, 2000, '6,820 Btu/h'",
+        "ENERGY_KWH, 1, '3,410 Btu'",
+        "PRESSURE_PA, 100000, 14.5 psi",
+        "PRESSURE_PA, 86.5, 0.0125 psi",
+        "FORCE_N, 1412, 317 lbf",
+        "LOAD_KN_PER_M2, 8.24, 172 lbf/ft²",
+        "TIME_MIN, 45, 45 min",
+        "COUNT, 6, 6",
+        "ANGLE_DEG, 34, 34°",
+        "PERCENT, 58, 58 %",
+    })
+    void usUnits(Kind kind, double si, String shown) {
+        assertEquals(shown, US.of(new Measure(si, kind)).replace('\u00a0', ' '));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "LENGTH_M, 0.75, 0.75 m",
+        "LENGTH_M, 0.072, 0.072 m",
+        "LENGTH_M, -0.2, −0.20 m",
+        "MASS_KG, 1187.2, 1187 kg",
+        "MASS_KG, 1.53, 1.53 kg",
+        "ENERGY_KWH, 1696, 1696 kWh",
+        "ENERGY_KWH, 71.3, 71.3 kWh",
+        "TEMP_C, 97.8, 98 °C",
+        "FLOW_L_PER_MIN, 1.9, 1.9 L/min",
+        "ANGLE_DEG, 34, 34°",
+        "COUNT, 6, 6",
+    })
+    void metricUnits(Kind kind, double si, String shown) {
+        assertEquals(shown, METRIC.of(new Measure(si, kind)).replace('\u00a0', ' '));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Kind.class)
+    void everyKindCanBeShownInBothUnits(Kind kind) {
+        for (MeasureText measures : new MeasureText[] {METRIC, US}) {
+            String shown = measures.of(new Measure(12.5, kind));
+            assertFalse(shown.isBlank() || shown.contains("null") || shown.contains(" "), shown);
+        }
+    }
+
+    @Test
+    void unitsSwitchInsideASentence() {
+        Words words = Words.of("At **", Measure.celsius(60), "** the tank holds ", Measure.litres(120), ".");
+        assertEquals("At **60 °C** the tank holds 120 L.", METRIC.words(words).replace('\u00a0', ' '));
+        assertEquals(
+                "At **140 °F** the tank holds 31.7 US gal.", US.words(words).replace('\u00a0', ' '));
+    }
+
+    @Test
+    void endsThatReadAlikeAreSaidOnce() {
+        assertEquals("54 to 56 °C", between(METRIC, 54, 56));
+        assertEquals("54 °C", between(METRIC, 54, 54.2));
+        assertEquals(
+                "1 ft to 2 ft",
+                US.between(Measure.metres(0.3048), Measure.metres(0.6096)).replace('\u00a0', ' '));
+    }
+
+    private static String between(MeasureText measures, double low, double high) {
+        return measures.between(Measure.celsius(low), Measure.celsius(high)).replace('\u00a0', ' ');
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Water of 60 °C | Water of 60 °C (140 °F)",
+                "between 25 and 45 °C; | between 25 and 45 °C (77 and 113 °F);",
+                "it stays 10 °C below | it stays 10 °C (18 °F) below",
+                "2.5 kW and 144 kg | 2.5 kW (8,530 Btu/h) and 144 kg (317 lb)",
+                "8.2 kN/m² on 3 mm² | 8.2 kN/m² on 3 mm²",
+                "EN1057 22x0.9 | EN1057 22x0.9",
+            })
+    void sentencesOfTheEngineGetUsUnitsBesideTheirs(String text, String shown) {
+        assertEquals(shown, BesideMetric.in(Units.US, text).replace('\u00a0', ' '));
+        assertEquals(text, BesideMetric.in(Units.METRIC, text));
+    }
+}
