@@ -3,6 +3,7 @@ package loftcoil.runner.show;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.loop.SteadyFlow;
 import loftcoil.engine.sheet.Drawing;
@@ -11,6 +12,9 @@ import loftcoil.engine.sheet.Sheet;
 
 /** The learner's design at a glance. */
 final class DesignDesk {
+
+    /** Cautions of a fired loop in which no flow can be relied on. */
+    private static final Set<String> NO_FLOW = Set.of("LC-BOIL", "LC-STILL", "LC-TANK-LOW");
 
     private DesignDesk() {}
 
@@ -21,7 +25,17 @@ final class DesignDesk {
                 drawn(design),
                 figures(sheet),
                 sheet.loop().words(),
-                sheet.cautions().stream().map(caution -> caution.text()).toList());
+                sheet.cautions().stream().anyMatch(caution -> NO_FLOW.contains(caution.code())),
+                sheet.cautions().stream()
+                        .map(caution -> withoutFinding(caution.text(), sheet.loop()))
+                        .toList());
+    }
+
+    /** A caution about the finding repeats it; it stands above already. */
+    private static String withoutFinding(String caution, LoopFigures loop) {
+        return caution.startsWith(loop.words())
+                ? caution.substring(loop.words().length()).strip()
+                : caution;
     }
 
     static View.Picture drawn(Design design) {

@@ -183,11 +183,17 @@ public final class View {
      * @param name what the design is called
      * @param picture the loop to scale
      * @param figures label and value pairs
-     * @param circulates one sentence: does it circulate
-     * @param cautions what to mind, most severe first
+     * @param circulates in a few sentences: does it circulate
+     * @param danger whether it does not though it is fired, so that lighting the fire is dangerous
+     * @param cautions what else to mind, most severe first
      */
     public record Design(
-            String name, Picture picture, List<Figure> figures, String circulates, List<String> cautions) {}
+            String name,
+            Picture picture,
+            List<Figure> figures,
+            String circulates,
+            boolean danger,
+            List<String> cautions) {}
 
     /** A labelled figure. */
     public record Figure(String label, String value) {}

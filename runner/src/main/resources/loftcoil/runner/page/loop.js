@@ -23,7 +23,7 @@ export async function refreshLoop() {
 function show(design) {
   id('loop-brief').textContent = design.name;
   clear(id('loop')).append(...[
-    el('p', { class: 'circulates' }, design.circulates),
+    found(design),
     small(design),
     el('dl', {}, ...design.figures.flatMap((each) => [el('dt', {}, each.label), el('dd', {}, each.value)])),
     cautions(design.cautions)].filter(Boolean));
@@ -31,6 +31,14 @@ function show(design) {
     if (place.isConnected) told(design);
     else watchers.delete(place);
   }
+}
+
+/** Whether the loop circulates; framed as a danger where it does not. */
+function found(design) {
+  const words = el('p', { class: 'circulates' }, design.circulates);
+  return design.danger
+    ? el('div', { class: 'warning danger' }, sign('danger'), el('div', {}, el('p', { class: 'warning-word' }, 'Danger'), words))
+    : words;
 }
 
 /** The drawing beside the text; it opens large. */

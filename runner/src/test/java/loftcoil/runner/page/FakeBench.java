@@ -209,6 +209,7 @@ final class FakeBench implements Bench {
                         new View.Figure("Flow", "1.31 L/min"), new View.Figure("Coil inlet", "40.0 °C"),
                         new View.Figure("Coil outlet", "72.6 °C"), new View.Figure("Tank base", tankBaseM + " m")),
                 "It circulates, the right way round.",
+                false,
                 List.of("Within 12 K of boiling in the coil."));
     }
 
