@@ -18,7 +18,9 @@ class DesignDeskTest {
 
         assertTrue(view.danger());
         assertTrue(view.circulates().startsWith("The loop boils."), view.circulates());
-        assertEquals("Ask first: local code and a licensed installer.", view.cautions().get(0));
+        assertEquals(
+                "Ask first: local code and a licensed installer.",
+                view.cautions().get(0));
         assertTrue(view.cautions().stream().noneMatch(caution -> caution.contains("The loop boils.")));
     }
 
