@@ -4,6 +4,7 @@ import loftcoil.runner.exercise.Choice;
 import loftcoil.runner.exercise.Code;
 import loftcoil.runner.exercise.Decision;
 import loftcoil.runner.exercise.Exercise;
+import loftcoil.runner.exercise.Mend;
 import loftcoil.runner.exercise.Quantity;
 import loftcoil.runner.exercise.Reckoning;
 import loftcoil.runner.exercise.ReckoningException;
@@ -17,7 +18,7 @@ public final class Checker {
      * The verdict on an answer. A prediction is noted, not judged.
      *
      * @param exercise with the learner's own numbers in it
-     * @param answer as typed: a number and unit, the text of a choice or its number from 1, or Java
+     * @param answer as typed: a number and unit, the text of a choice or its number from 1, Java, or the changes of a faulty system
      * @param reckoning computes the exercise's Java
      * @throws ReckoningException where the exercise's own Java gives no number
      */
@@ -46,6 +47,9 @@ public final class Checker {
             return CodeCheck.verdict(code, answer, reckoning);
         } else if (exercise instanceof Decision decision) {
             return DecisionCheck.verdict(decision, answer);
+        }
+        if (exercise instanceof Mend mend) {
+            return new MendCheck(mend, reckoning).verdict(answer);
         }
         throw new IllegalArgumentException("exercise of an unknown kind: " + exercise.path());
     }

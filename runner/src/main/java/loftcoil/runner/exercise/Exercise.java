@@ -1,7 +1,7 @@
 package loftcoil.runner.exercise;
 
 /** Something to answer, as read from its file, or with one learner's numbers in it: see {@link Numbers}. */
-public sealed interface Exercise permits Reckoned, Choice, Decision {
+public sealed interface Exercise permits Reckoned, Choice, Decision, Mend {
 
     /** What all kinds have. */
     About about();
@@ -28,7 +28,7 @@ public sealed interface Exercise permits Reckoned, Choice, Decision {
         return about().before();
     }
 
-    /** The word for this kind in the file and on the page: {@code quantity}, {@code choice}, {@code java}, {@code decision}. */
+    /** The word for this kind in the file and on the page: {@code quantity}, {@code choice}, {@code java}, {@code decision}, {@code mend}. */
     default String form() {
         if (this instanceof Quantity) {
             return "quantity";
@@ -37,6 +37,6 @@ public sealed interface Exercise permits Reckoned, Choice, Decision {
         } else if (this instanceof Code) {
             return "java";
         }
-        return "decision";
+        return this instanceof Mend ? "mend" : "decision";
     }
 }

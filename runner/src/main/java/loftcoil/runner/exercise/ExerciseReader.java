@@ -23,7 +23,7 @@ public final class ExerciseReader {
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .build();
-    private static final String KINDS = "\"quantity\", \"choice\", \"java\" or \"decision\"";
+    private static final String KINDS = "\"quantity\", \"choice\", \"java\", \"decision\" or \"mend\"";
 
     private ExerciseReader() {}
 
@@ -82,6 +82,7 @@ public final class ExerciseReader {
             case "choice" -> choice(path, fields);
             case "java" -> code(path, fields);
             case "decision" -> decision(path, fields);
+            case "mend" -> MendReader.read(path, fields);
             default -> {
                 if (!kind.isBlank()) {
                     fields.fault("kind", "“" + kind + "”", KINDS);

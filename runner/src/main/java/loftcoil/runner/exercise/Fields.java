@@ -80,6 +80,24 @@ final class Fields {
         return value.doubleValue();
     }
 
+    /** The JSON of an object of that name; that of an empty one where there is none. */
+    String object(String name) {
+        if (!has(name)) {
+            return "{}";
+        }
+        JsonNode value = object.get(name);
+        if (!value.isObject()) {
+            fault(name, shown(value), "an object, in braces");
+            return "{}";
+        }
+        return value.toString();
+    }
+
+    /** True where nothing was found wrong in the file so far. */
+    boolean sound() {
+        return faults.isEmpty();
+    }
+
     boolean yesOrNo(String name) {
         if (!has(name) || !object.get(name).isBoolean()) {
             fault(name, has(name) ? shown(object.get(name)) : "missing", "true or false");

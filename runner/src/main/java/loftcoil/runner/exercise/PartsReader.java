@@ -35,15 +35,21 @@ final class PartsReader {
 
     private static Optional<About.Span> span(Fields vary, String name) {
         Fields fields = vary.inner(name, "");
+        Optional<About.Span> span = span(fields);
+        fields.done();
+        return span;
+    }
+
+    /** The stops a number may take, from the fields from, to and by. */
+    static Optional<About.Span> span(Fields fields) {
         double from = fields.number("from", "a number");
         double to = fields.number("to", "a number");
         double by = fields.number("by", "a number above 0");
-        fields.done();
         try {
             return Optional.of(new About.Span(from, to, by));
         } catch (IllegalArgumentException e) {
-            vary.fault(
-                    name,
+            fields.fault(
+                    "from",
                     "from " + from + " to " + to + " by " + by,
                     "from at or below to, by above 0, at most " + About.Span.MOST_STOPS + " stops");
             return Optional.empty();

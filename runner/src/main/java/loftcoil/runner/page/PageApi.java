@@ -23,6 +23,7 @@ import loftcoil.runner.show.View;
  * POST keep      lesson step source              {}
  * POST put-back  lesson step                     View.Snippet
  * POST answer    lesson step text                View.Reply
+ * POST mend      lesson step moved         MendView
  * POST complete  lesson step source cursor       list of View.Suggestion
  * POST stop                                      {}
  * </pre>
@@ -48,6 +49,7 @@ final class PageApi {
                 "keep", Ask.change(this::keep),
                 "put-back", Ask.change(this::putBack),
                 "answer", Ask.change(this::answer),
+                "mend", Ask.change(this::mend),
                 "complete", Ask.change(this::complete),
                 "stop", new Ask("POST", true, this::stop)));
         all.putAll(new RefreshApi(bench, json).asks());
@@ -91,6 +93,10 @@ final class PageApi {
 
     private JsonNode answer(JsonNode body) {
         return json.of(bench.answer(Body.text(body, "lesson"), Body.text(body, "step"), Body.text(body, "text")));
+    }
+
+    private JsonNode mend(JsonNode body) {
+        return json.of(bench.mend(Body.text(body, "lesson"), Body.text(body, "step"), Body.text(body, "moved")));
     }
 
     private JsonNode complete(JsonNode body) {

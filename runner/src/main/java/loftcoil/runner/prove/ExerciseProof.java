@@ -11,7 +11,9 @@ import loftcoil.runner.course.Course;
 import loftcoil.runner.exercise.Decision;
 import loftcoil.runner.exercise.Exercise;
 import loftcoil.runner.exercise.KnownMistake;
+import loftcoil.runner.exercise.Mend;
 import loftcoil.runner.exercise.Reckoned;
+import loftcoil.runner.exercise.ReckoningException;
 import loftcoil.runner.exercise.Reference;
 import loftcoil.runner.exercise.Tolerance;
 import loftcoil.runner.exercise.Variation;
@@ -43,12 +45,28 @@ final class ExerciseProof {
             decision(decision);
             return;
         }
+        if (exercise instanceof Mend mend) {
+            mend(mend);
+            return;
+        }
         if (exercise instanceof Reckoned reckoned) {
             published(reckoned);
             for (long seed : exercise.about().vary().isEmpty() ? seeds.subList(0, 1) : seeds) {
                 worked(reckoned.with(Variation.numbers(reckoned, seed)), seed);
             }
         }
+    }
+
+    private void mend(Mend mend) {
+        MendProof proof = MendProof.of(mend, java -> {
+            try {
+                return reckoner.number(java);
+            } catch (RefusedException refused) {
+                throw new ReckoningException(refused.getMessage());
+            }
+        });
+        compared += proof.compared();
+        faults.addAll(proof.faults());
     }
 
     private void worked(Reckoned exercise, long seed) {

@@ -27,6 +27,13 @@ public interface Bench extends AutoCloseable {
     /** Takes an answer or a decision. */
     View.Reply answer(String lessonId, String stepId, String text);
 
+    /**
+     * A faulty system with its levers moved, without judging it.
+     *
+     * @param moved {@code change = value}, separated by semicolons or line ends; empty for the system as found
+     */
+    MendView mend(String lessonId, String stepId, String moved);
+
     /** Ways to go on typing at the cursor, an offset from 0. */
     List<View.Suggestion> complete(String lessonId, String stepId, String source, int cursor);
 

@@ -42,7 +42,7 @@ final class DesignDesk {
         return LoopSvg.picture("Your loop: " + design.name(), Drawing.of(design));
     }
 
-    private static List<View.Figure> figures(Sheet sheet) {
+    static List<View.Figure> figures(Sheet sheet) {
         LoopFigures loop = sheet.loop();
         List<View.Figure> figures = new ArrayList<>();
         figures.add(figure("tank taken at", "%.0f °C", loop.tankC()));

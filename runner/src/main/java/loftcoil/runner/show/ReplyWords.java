@@ -6,6 +6,7 @@ import loftcoil.runner.check.Verdict;
 import loftcoil.runner.check.Worked;
 import loftcoil.runner.exercise.Choice;
 import loftcoil.runner.exercise.Exercise;
+import loftcoil.runner.exercise.Mend;
 import loftcoil.runner.exercise.Reckoning;
 import loftcoil.runner.progress.Progress;
 import loftcoil.runner.progress.Tries;
@@ -77,6 +78,12 @@ final class ReplyWords {
 
     /** What is said first. */
     String words(Exercise exercise, Verdict verdict) {
+        if (exercise instanceof Mend && verdict instanceof Verdict.Right) {
+            return "It works.";
+        }
+        if (exercise instanceof Mend && verdict instanceof Verdict.Wrong) {
+            return "It does not do what it should yet.";
+        }
         if (verdict instanceof Verdict.Right right) {
             return "Right"
                     + comesTo(exercise).map(value -> ": it comes to " + value).orElse("") + "."

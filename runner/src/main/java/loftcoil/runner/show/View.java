@@ -90,7 +90,7 @@ public final class View {
      *
      * @param id name of the step
      * @param asked {@code predict}, {@code question} or {@code decide}
-     * @param form {@code quantity}, {@code choice}, {@code java} or {@code decision}
+     * @param form {@code quantity}, {@code choice}, {@code java}, {@code decision} or {@code mend}
      * @param label a short name
      * @param markdown the question
      * @param unit the unit the reference is in; empty where there is none

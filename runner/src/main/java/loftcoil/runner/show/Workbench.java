@@ -23,6 +23,7 @@ public final class Workbench implements Bench {
     private final QuestionDesk questions;
     private final RefreshDesk refresh;
     private final RebuildDesk rebuild;
+    private final MendDesk mends;
     private final Warming warming = new Warming();
 
     private Workbench(Course course, LearnerStore store, SessionSetup setup) {
@@ -33,6 +34,7 @@ public final class Workbench implements Bench {
         this.questions = new QuestionDesk(course, store, reckoning);
         this.refresh = new RefreshDesk(course, store, reckoning);
         this.rebuild = new RebuildDesk(store);
+        this.mends = new MendDesk(course, reckoning);
     }
 
     /**
@@ -156,6 +158,11 @@ public final class Workbench implements Bench {
     public View.Reply answer(String lessonId, String stepId, String text) {
         Lesson lesson = find(lessonId);
         return questions.answer(lesson, find(lesson, stepId, Step.Question.class), text);
+    }
+
+    @Override
+    public MendView mend(String lessonId, String stepId, String moved) {
+        return mends.view(find(find(lessonId), stepId, Step.Question.class), moved);
     }
 
     @Override

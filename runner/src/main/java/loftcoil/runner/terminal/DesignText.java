@@ -14,13 +14,7 @@ final class DesignText {
         lines.add(design.name());
         lines.addAll(Wrap.lines(design.picture().says(), width));
         lines.addAll(Wrap.lines(design.circulates(), width));
-        int widest = design.figures().stream()
-                .mapToInt(f -> f.label().length())
-                .max()
-                .orElse(0);
-        design.figures()
-                .forEach(f -> lines.add(
-                        "  " + f.label() + " ".repeat(widest - f.label().length()) + "  " + f.value()));
+        lines.addAll(FigureText.lines(design.figures()));
         design.cautions().forEach(caution -> lines.addAll(Wrap.lines("- " + caution, width)));
         return lines;
     }

@@ -9,9 +9,6 @@ import loftcoil.runner.show.View;
 /** A question, a guess or a decision in the terminal. */
 final class QuestionStep {
 
-    /** Replies after which the walk goes on by itself. */
-    private static final Set<String> SETTLED = Set.of("right", "noted", "decided");
-
     private static final Set<String> COMMANDS = Set.of("q", "b", "w", "d", "r", "n", "t", "?");
 
     private final Bench bench;
@@ -89,17 +86,6 @@ final class QuestionStep {
     }
 
     private boolean settles(String typed) {
-        View.Reply reply = bench.answer(lessonId, question.id(), typed);
-        console.say(PlainText.of(reply.words(), console.width()));
-        if (!reply.hintMarkdown().isEmpty()) {
-            console.say(PlainText.of(reply.hintMarkdown(), console.width()));
-        }
-        if (!reply.workedMarkdown().isEmpty()) {
-            console.say("\nWorked through:\n" + PlainText.of(reply.workedMarkdown(), console.width()));
-        }
-        if (!reply.source().isEmpty()) {
-            Wrap.lines("Source: " + reply.source(), console.width()).forEach(console::say);
-        }
-        return SETTLED.contains(reply.state());
+        return ReplyText.say(console, bench.answer(lessonId, question.id(), typed));
     }
 }

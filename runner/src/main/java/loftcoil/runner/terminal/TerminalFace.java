@@ -116,7 +116,9 @@ public final class TerminalFace {
             return new SnippetStep(bench, console, lesson.id(), snippet).walk(this::command);
         }
         if (step instanceof View.Question question) {
-            return new QuestionStep(bench, console, lesson.id(), question).walk(this::command);
+            return question.form().equals("mend")
+                    ? new MendStep(bench, console, lesson.id(), question).walk(this::command)
+                    : new QuestionStep(bench, console, lesson.id(), question).walk(this::command);
         }
         if (step instanceof View.Prose prose) {
             console.say(PlainText.of(prose.markdown(), console.width()));

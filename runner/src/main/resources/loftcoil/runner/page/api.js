@@ -42,6 +42,7 @@ export const keep = (lesson, step, source, leaving = false) =>
   post('keep', { lesson, step, source }, { keepalive: leaving });
 export const putBack = (lesson, step) => post('put-back', { lesson, step });
 export const answer = (lesson, step, text) => post('answer', { lesson, step, text });
+export const mend = (lesson, step, moved) => post('mend', { lesson, step, moved });
 export const complete = (lesson, step, source, cursor) => post('complete', { lesson, step, source, cursor });
 export const stop = () => post('stop');
 export const refresher = () => ask('refresher');

@@ -4,16 +4,18 @@ import { el, prose } from './dom.js';
 import { makeEditor } from './editor.js';
 import { showBanner } from './banner.js';
 import { showReply } from './reply.js';
+import { mendField } from './mend.js';
 import { forget, remember, remembered } from './keep.js';
 
 const WORDS = {
   predict: { kind: 'Before you run it', button: 'Note my guess' },
   question: { kind: 'Question', button: 'Check' },
   decide: { kind: 'Your decision', button: 'Put it in my design' },
+  mend: { kind: 'Find the fault', button: 'Does it work now?' },
 };
 
 export function questionStep(step, { lesson, outline, afterReply }) {
-  const words = WORDS[step.asked];
+  const words = WORDS[step.form === 'mend' ? 'mend' : step.asked];
   const key = `answer ${lesson.id}/${step.id}`;
   const reply = el('div', { class: 'reply', 'aria-live': 'polite' });
   const button = el('button', { type: 'submit', class: 'main' }, words.button);
@@ -48,7 +50,8 @@ async function refreshCurrent(lesson, step, place) {
 }
 
 function ask(reply, field, step) {
-  const words = step.options.length ? 'Choose one first.' : 'Type an answer first.';
+  const words = { mend: 'Change something first.' }[step.form]
+    || (step.options.length ? 'Choose one first.' : 'Type an answer first.');
   reply.replaceChildren(el('p', { class: 'quiet' }, words));
   field.focus();
 }
@@ -71,6 +74,7 @@ async function send({ lesson, step, text, reply, button, current, key, afterRepl
 }
 
 function fieldFor(step, key, text, lessonId) {
+  if (step.form === 'mend') return mendField(step, key, text, lessonId);
   if (step.form === 'java') return javaField(step, key, text || step.starter, lessonId);
   return step.options.length ? choiceField(step, key, text) : typedField(step, key, text);
 }

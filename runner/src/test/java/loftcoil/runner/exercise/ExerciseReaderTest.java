@@ -102,7 +102,7 @@ class ExerciseReaderTest {
         assertEquals(
                 List.of(
                         "vary.int: a name",
-                        "vary.int: from 3.0 to 1.0 by 0.5",
+                        "vary.int.from: from 3.0 to 1.0 by 0.5",
                         "source: missing",
                         "when: “after”",
                         "solution: missing",

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import loftcoil.runner.show.Bench;
+import loftcoil.runner.show.MendView;
 import loftcoil.runner.show.RebuildBench;
 import loftcoil.runner.show.Refresh;
 import loftcoil.runner.show.View;
@@ -30,7 +31,7 @@ final class FakeBench implements Bench {
                 List.of(
                         new View.LessonLine(FakeCourse.FIRST, "Warm water is lighter", 25, right, 3, ""),
                         new View.LessonLine(FakeCourse.SECOND, "Why the tank must sit above the coil", 25, 0, 1, ""),
-                        new View.LessonLine("03-choosing-the-pipe", "Choosing the pipe", 30, 0, 0, "")),
+                        new View.LessonLine(FakeCourse.THIRD, "Finding faults", 30, 0, 1, "")),
                 FakeCourse.FIRST,
                 "/home/orchard/loftcoil",
                 List.of());
@@ -53,6 +54,11 @@ final class FakeBench implements Bench {
                     FakeCourse.FIRST,
                     "",
                     "");
+        }
+        if (id.equals(FakeCourse.THIRD)) {
+            List<View.Step> steps =
+                    FakeCourse.third().stream().map(this::withWork).toList();
+            return new View.Lesson(id, "Finding faults", 30, steps, FakeCourse.SECOND, "", "");
         }
         throw new NoSuchElementException("There is no lesson named " + id + ".");
     }
@@ -158,6 +164,16 @@ final class FakeBench implements Bench {
     }
 
     private static View.Reply judged(String text, int tries) {
+        if (text.startsWith("tank.baseM = 2")) {
+            return new View.Reply(
+                    text,
+                    "right",
+                    "It works.",
+                    "- **Yes:** The loop circulates.",
+                    tries,
+                    "Raise it.",
+                    "common practice");
+        }
         if (text.startsWith("176") || text.equals("Up on the right") || text.contains("Water.")) {
             return new View.Reply(text, "right", "Right, 0.2 % off.", "", tries, "", "IAPWS SR6-08(2011), equation 1");
         }
@@ -170,6 +186,12 @@ final class FakeBench implements Bench {
                 tries + 1,
                 worked,
                 "IAPWS SR6-08(2011), equation 1");
+    }
+
+    @Override
+    public MendView mend(String lesson, String step, String moved) {
+        calls.add("mend " + step + " " + moved);
+        return FakeMend.view(moved);
     }
 
     @Override
@@ -189,7 +211,7 @@ final class FakeBench implements Bench {
     @Override
     public View.Words words() {
         return new View.Words(List.of(
-                new View.Term("bore", "the inside diameter of a pipe.", "03-choosing-the-pipe", "Choosing the pipe"),
+                new View.Term("bore", "the inside diameter of a pipe.", FakeCourse.THIRD, "Choosing the pipe"),
                 new View.Term("cold leg", "the pipe *down* to the coil.", FakeCourse.SECOND, "Why the tank sits high"),
                 new View.Term("drive", "what pushes the water.", FakeCourse.FIRST, "Warm water is lighter")));
     }

@@ -10,6 +10,7 @@ final class FakeCourse {
 
     static final String FIRST = "01-warm-water";
     static final String SECOND = "02-tank-above-coil";
+    static final String THIRD = "03-finding-faults";
 
     static final String DENSITY =
             """
@@ -99,6 +100,21 @@ final class FakeCourse {
                         "Pa",
                         List.of(),
                         "9.80665 * 3",
+                        ""));
+    }
+
+    static List<View.Step> third() {
+        return List.of(
+                new View.Prose("p1", "Each of these systems has one fault."),
+                question(
+                        "low-tank",
+                        "question",
+                        "mend",
+                        "a cold tank",
+                        "The coil knocks. The tank stays *cold*.",
+                        "",
+                        List.of(),
+                        "",
                         ""));
     }
 

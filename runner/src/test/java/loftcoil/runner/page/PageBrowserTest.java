@@ -341,6 +341,66 @@ class PageBrowserTest {
         assertEquals(List.of(), browser.troubles());
     }
 
+    @Test
+    void aFaultySystemIsMendedByItsLevers() {
+        browser.goTo(FakeCourse.THIRD);
+        browser.until("the system", () -> browser.has("low-tank", ".mend svg"));
+        assertTrue(browser.text("low-tank", ".circulates").contains("does not circulate"));
+        browser.click(browser.in("low-tank", ".form-foot .main"));
+        browser.until("the request", () -> browser.text("low-tank", ".reply").contains("Change something first."));
+        assertTrue(browser.focused().contains("Tank base"), browser.focused());
+        browser.press(Keys.HOME, Keys.PAGE_UP, Keys.PAGE_UP, Keys.PAGE_UP);
+        browser.until(
+                "the flow", () -> browser.text("low-tank", ".mend-figures").contains("2.0 L/min"));
+        assertTrue(browser.text("low-tank", ".moved .found").contains("found at: -0.6 m"));
+        assertTrue(browser.in("low-tank", ".mend svg").getAccessibleName().contains("2"), "the drawing follows");
+        browser.press(Keys.END);
+        browser.until(
+                "the refusal", () -> browser.text("low-tank", ".mend-refused").contains("cannot be built"));
+        assertEquals(List.of(), browser.accessibilityFaults());
+        browser.press(Keys.PAGE_DOWN);
+        browser.until(
+                "the end of it",
+                () -> browser.in("low-tank", ".mend-refused").getText().isEmpty());
+        browser.click(browser.in("low-tank", ".form-foot .main"));
+        browser.until("the reply", () -> browser.has("low-tank", ".said-right"));
+        assertTrue(bench.calls.contains("answer low-tank tank.baseM = 2"), bench.calls.toString());
+        assertEquals(List.of(), browser.troubles());
+    }
+
+    @Test
+    void whatWasMovedStandsAfterAReloadUntilItIsPutBack() {
+        browser.goTo(FakeCourse.THIRD);
+        browser.until("the system", () -> browser.has("low-tank", ".mend select"));
+        browser.in("low-tank", ".mend select").sendKeys("none");
+        browser.until(
+                "the change", () -> browser.text("low-tank", ".mend-figures").contains("none"));
+        browser.reload();
+        browser.until("the system", () -> browser.has("low-tank", ".mend select"));
+        assertEquals("none", browser.in("low-tank", ".mend select").getDomProperty("value"));
+        browser.click(browser.in("low-tank", ".mend-levers button"));
+        browser.until(
+                "all back", () -> browser.text("low-tank", ".mend-figures").contains("a valve"));
+        assertFalse(browser.has("low-tank", ".moved"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"light, 1366, 768", "dark, 1366, 768", "light, 360, 740", "dark, 390, 844"})
+    void aFaultySystemIsReadableByAll(String colours, int width, int height) {
+        browser.colours(colours);
+        browser.size(width, height);
+        browser.goTo(FakeCourse.THIRD);
+        browser.until("the system", () -> browser.has("low-tank", ".mend svg"));
+        browser.click(browser.in("low-tank", ".mend select"));
+        browser.in("low-tank", ".mend select").sendKeys("none", Keys.ENTER);
+        browser.until("the mark", () -> browser.has("low-tank", ".moved"));
+        browser.click(browser.in("low-tank", ".form-foot .main"));
+        browser.until("the reply", () -> browser.has("low-tank", ".said-wrong"));
+        assertEquals(0, browser.overflow(), "no scrolling sideways");
+        assertEquals(List.of(), browser.accessibilityFaults());
+        assertEquals(List.of(), browser.troubles());
+    }
+
     private void tabTo(String name) {
         List<String> met = new ArrayList<>();
         for (int n = 0; n < 60; n++) {

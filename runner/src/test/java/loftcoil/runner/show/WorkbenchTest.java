@@ -292,6 +292,44 @@ class WorkbenchTest {
     }
 
     @Test
+    void aFaultySystemIsShownAsFoundAndAsMoved() {
+        MendView found = bench.mend("02-more", "low-tank", "");
+        assertTrue(found.circulates().contains("does not circulate"), found.circulates());
+        assertEquals("-0.6", found.levers().get(0).value());
+        assertEquals(List.of("none", "a valve"), found.levers().get(2).options());
+        assertEquals("0.00 L/min", found.figures().get(0).value());
+        MendView raised = bench.mend("02-more", "low-tank", "tank.baseM = 2.2");
+        assertTrue(raised.circulates().startsWith("The loop circulates"), raised.circulates());
+        assertEquals("2.2", raised.levers().get(0).value());
+        assertEquals("-0.6", raised.levers().get(0).found());
+        assertFalse(raised.picture().orElseThrow().svg().isEmpty());
+        MendView refused = bench.mend("02-more", "low-tank", "tank.baseM = 12");
+        assertTrue(refused.picture().isEmpty() && refused.refused().get(0).contains("-1 to 3 m"));
+        assertThrows(IllegalArgumentException.class, () -> bench.mend("02-more", "twice", ""));
+    }
+
+    @Test
+    void aFaultySystemIsJudgedByWhatItDoes() {
+        View.Reply lagged = bench.answer("02-more", "low-tank", "loop.laggingMm = 60");
+        assertEquals("wrong", lagged.state());
+        assertTrue(lagged.hintMarkdown().contains("**Not yet:** The loop circulates."), lagged.hintMarkdown());
+        assertTrue(lagged.hintMarkdown().contains("Heat does not push down."), lagged.hintMarkdown());
+        assertEquals("unread", bench.answer("02-more", "low-tank", "raise it").state());
+        View.Reply raised = bench.answer("02-more", "low-tank", "tank.baseM = 2");
+        assertEquals("right", raised.state());
+        assertEquals("It works.", raised.words());
+        assertEquals("Raise it.", raised.workedMarkdown());
+        reopen();
+        View.Question again = (View.Question) bench.lesson("02-more").steps().stream()
+                .filter(each -> each.id().equals("low-tank"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals("mend", again.form());
+        assertEquals("tank.baseM = 2", again.reply().orElseThrow().answer());
+        assertEquals("Right.", again.reply().orElseThrow().words());
+    }
+
+    @Test
     void anUnknownLessonOrStepIsRefusedByName() {
         assertTrue(assertThrows(NoSuchElementException.class, () -> bench.lesson("99-none"))
                 .getMessage()

@@ -88,6 +88,42 @@ class TerminalFaceTest {
     }
 
     @Test
+    void aFaultySystemIsMendedLineByLine() {
+        ScriptedConsole console = walk(
+                "w",
+                "2",
+                "",
+                "s",
+                "",
+                "raise it",
+                "1 = 12",
+                "2 = 60",
+                "judge",
+                "back",
+                "3 = b",
+                "loop.valves = 1",
+                "1 = 2,2",
+                "?",
+                "judge",
+                "q");
+
+        String all = console.all();
+        assertTrue(all.contains("Find the fault: a cold tank"), all);
+        assertTrue(all.contains("The loop does not circulate"), all);
+        assertTrue(all.contains("-1 to 3 m"), all);
+        assertTrue(all.contains("a none, b a valve"), all);
+        assertTrue(all.contains("“raise it” is no change"), all);
+        assertTrue(all.contains("tank.baseM: “12” is not allowed"), all);
+        assertTrue(all.contains("It does not do what it should yet."), all);
+        assertTrue(all.contains("Heat does not push down."), all);
+        assertTrue(all.contains("Valve in the open vent: a valve"), all);
+        assertTrue(all.contains("“loop.valves = 1” is no change"), all);
+        assertTrue(all.contains("Tank base above the floor: 2.2 m (as found -0.6)"), all);
+        assertTrue(all.contains("It works."), all);
+        assertTrue(all.contains("without changing “Valve in the open vent”"), all);
+    }
+
+    @Test
     void theDraggedValueCanBeSetAndIsHeldToItsRange() {
         ScriptedConsole console = walk("", "", "", "s", "", "", "", "v", "2,5", "v", "99", "v", "high", "q");
 

@@ -1,0 +1,208 @@
+package loftcoil.runner.exercise;
+
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import loftcoil.engine.design.Change;
+import loftcoil.engine.design.Changes;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.RefusedException;
+
+/** Reads a faulty system to mend. */
+final class MendReader {
+
+    private static final String FAULTY = "{\"patch\": {…}, \"changes\": {…}}, at least one of the two";
+    private static final String LEVERS = "{\"change\": name, \"from\": …, \"to\": …, \"by\": …}, or with options";
+    private static final String VALUES = "the value of each change, as text";
+    private static final int MOST_DECIMALS = 6;
+
+    private final Fields fields;
+
+    private MendReader(Fields fields) {
+        this.fields = fields;
+    }
+
+    /** A faulty system is the same for all and is always judged: nothing varies in it. */
+    static Mend read(String path, Fields fields) {
+        return new MendReader(fields).mend(path);
+    }
+
+    private Mend mend(String path) {
+        Fields solution = fields.inner("solution", "{\"text\": …, \"changes\": {…}}");
+        About about = new About(
+                path,
+                fields.text("text", "what the owner tells, in CommonMark"),
+                false,
+                new TreeMap<>(),
+                fields.text(
+                        "source", "where the cure is from; \"common practice\" or \"from memory\" where that is so"),
+                new About.Solution(solution.text("text", "cause, how to tell, and cure, in CommonMark"), ""));
+        SortedMap<String, String> mended = values(solution.inner("changes", VALUES));
+        solution.done();
+        FaultySystem faulty = faulty();
+        List<Lever> levers = fields.each("levers", MendReader::lever);
+        List<Mend.Wanted> wanted = fields.each("wanted", MendReader::wanted);
+        if (levers.size() < 2 || wanted.isEmpty()) {
+            fields.fault(
+                    "levers",
+                    levers.size() + " levers, " + wanted.size() + " wanted",
+                    "at least two levers, one of them no cure, and at least one thing wanted");
+        }
+        Mend mend = new Mend(
+                about,
+                faulty,
+                levers,
+                fields.each("readings", MendReader::reading),
+                wanted,
+                fields.each("mistakes", MendReader::mistake),
+                mended);
+        if (fields.sound()) {
+            fits(mend);
+        }
+        return mend;
+    }
+
+    private FaultySystem faulty() {
+        Fields inner = fields.inner("faulty", FAULTY);
+        Map<String, String> changes = inner.has("changes") ? ordered(inner.inner("changes", VALUES)) : Map.of();
+        String patch = inner.object("patch");
+        if (changes.isEmpty() && patch.equals("{}")) {
+            inner.fault("patch", "no fault at all", FAULTY);
+        }
+        inner.done();
+        return new FaultySystem(patch, changes);
+    }
+
+    private static Map<String, String> ordered(Fields inner) {
+        Map<String, String> values = new LinkedHashMap<>();
+        for (String name : inner.names()) {
+            values.put(name, inner.text(name, VALUES));
+        }
+        return values;
+    }
+
+    private static SortedMap<String, String> values(Fields inner) {
+        return new TreeMap<>(ordered(inner));
+    }
+
+    private static Lever lever(Fields lever) {
+        String name = lever.text("change", LEVERS);
+        Optional<Change> known = known(lever, name);
+        List<String> options = lever.texts("options", "some of the change's own options");
+        boolean number = known.flatMap(Change::range).isPresent();
+        Optional<About.Span> span = number ? PartsReader.span(lever) : Optional.empty();
+        lever.done();
+        List<String> all = known.map(Change::options).orElse(List.of());
+        options.stream()
+                .filter(option -> !all.contains(option))
+                .forEach(option -> lever.fault("options", "“" + option + "”", "some of " + all));
+        return new Lever(name, span, options.isEmpty() ? all : options);
+    }
+
+    private static Optional<Change> known(Fields lever, String name) {
+        try {
+            return Optional.of(Changes.describe(name));
+        } catch (RefusedException refused) {
+            refused.faults().forEach(fault -> lever.fault("change", fault.given(), fault.allowed()));
+            return Optional.empty();
+        }
+    }
+
+    private static Mend.Wanted wanted(Fields wanted) {
+        Mend.Wanted read = new Mend.Wanted(
+                wanted.text("java", "an expression on design that is true or false"),
+                wanted.text("say", "what the system must do, in words"));
+        wanted.done();
+        return read;
+    }
+
+    private static Mend.Reading reading(Fields reading) {
+        double decimals = reading.number("decimals", "0 to " + MOST_DECIMALS);
+        if (!(decimals >= 0 && decimals <= MOST_DECIMALS && decimals == Math.rint(decimals))) {
+            reading.fault("decimals", Numbers.shown(decimals), "a whole number, 0 to " + MOST_DECIMALS);
+            decimals = 0;
+        }
+        Mend.Reading read = new Mend.Reading(
+                reading.text("label", "what is read"),
+                reading.text("java", "an expression on design that gives a number"),
+                PartsReader.unit(reading),
+                (int) decimals);
+        reading.done();
+        return read;
+    }
+
+    private static Mend.Misrepair mistake(Fields mistake) {
+        Mend.Misrepair read = new Mend.Misrepair(
+                values(mistake.inner("changes", VALUES)),
+                mistake.text("because", "what the wrong idea is, in words"),
+                mistake.text("hint", "what to say to the learner"));
+        mistake.done();
+        return read;
+    }
+
+    /** What can be said only once all parts are there. */
+    private void fits(Mend mend) {
+        Set<String> names = mend.levers().stream().map(Lever::change).collect(Collectors.toSet());
+        if (names.size() < mend.levers().size()) {
+            fields.fault("levers", "a change twice", "each change once");
+        }
+        within("solution.changes", mend.mended(), names);
+        for (int i = 0; i < mend.mistakes().size(); i++) {
+            within("mistakes[" + i + "].changes", mend.mistakes().get(i).changes(), names);
+        }
+        if (mend.mended().keySet().containsAll(names)) {
+            fields.fault("levers", "every lever is a cure", "at least one that is none");
+        }
+        try {
+            asFound(mend, mend.faulty().design());
+        } catch (RefusedException refused) {
+            refused.faults().stream()
+                    .map(Fault::line)
+                    .forEach(line -> fields.fault("faulty", line, "a system that can be computed"));
+        }
+    }
+
+    private void within(String field, Map<String, String> values, Set<String> names) {
+        Set<String> others = new HashSet<>(values.keySet());
+        others.removeAll(names);
+        if (!others.isEmpty() || values.isEmpty()) {
+            fields.fault(field, others.isEmpty() ? "nothing" : others.toString(), "changes of the levers");
+        }
+    }
+
+    /** A slider must be able to stand where the system was found. */
+    private void asFound(Mend mend, Design found) {
+        List<Lever> levers = mend.levers();
+        for (int i = 0; i < levers.size(); i++) {
+            String now = Changes.current(found, levers.get(i).change());
+            boolean there = levers.get(i)
+                    .span()
+                    .map(span -> stops(span, now))
+                    .orElse(levers.get(i).options().contains(now));
+            if (!there) {
+                fields.fault("levers[" + i + "]", "as found it is " + now, "stops or options with that among them");
+            }
+        }
+        for (int i = 0; i < mend.mistakes().size(); i++) {
+            String field = "mistakes[" + i + "].changes";
+            mend.mistakes().get(i).changes().forEach((change, value) -> {
+                if (value.equals(Changes.current(found, change))) {
+                    fields.fault(field, change + " as found", "another value than it was found with");
+                }
+            });
+        }
+    }
+
+    private static boolean stops(About.Span span, String now) {
+        double value = Double.parseDouble(now);
+        double steps = (value - span.from()) / span.by();
+        return value >= span.from() - 1e-9 && value <= span.to() + 1e-9 && Math.abs(steps - Math.rint(steps)) < 1e-6;
+    }
+}

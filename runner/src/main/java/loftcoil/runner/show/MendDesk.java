@@ -1,0 +1,98 @@
+package loftcoil.runner.show;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import loftcoil.engine.design.Changes;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.sheet.Sheet;
+import loftcoil.runner.check.MendCheck;
+import loftcoil.runner.check.MendTrial;
+import loftcoil.runner.course.Course;
+import loftcoil.runner.exercise.Exercise;
+import loftcoil.runner.exercise.Lever;
+import loftcoil.runner.exercise.Mend;
+import loftcoil.runner.exercise.Reckoning;
+import loftcoil.runner.exercise.ReckoningException;
+import loftcoil.runner.lesson.Step;
+
+/** Shows a faulty system with its levers as they stand. Nothing of it is kept: only an answer is. */
+final class MendDesk {
+
+    private final Course course;
+    private final Reckoning reckoning;
+
+    MendDesk(Course course, Reckoning reckoning) {
+        this.course = course;
+        this.reckoning = reckoning;
+    }
+
+    /**
+     * The system with its levers as the text says.
+     *
+     * @param question a step whose exercise is a faulty system
+     * @param text what was moved, as {@link MendTrial#moved} reads it; empty for the system as found
+     * @throws IllegalArgumentException where the exercise is of another kind
+     */
+    MendView view(Step.Question question, String text) {
+        Exercise exercise = course.exercise(question.exercise());
+        if (!(exercise instanceof Mend mend)) {
+            throw new IllegalArgumentException("There is nothing to mend in '" + question.id() + "'.");
+        }
+        Map<String, String> moved = Map.of();
+        try {
+            moved = MendTrial.moved(mend, text);
+            Design design = MendTrial.design(mend, moved);
+            Sheet sheet = Sheet.of(design);
+            return new MendView(
+                    levers(mend, moved),
+                    Optional.of(LoopSvg.picture("The loop: " + design.name(), Drawing.of(design))),
+                    sheet.loop().words(),
+                    figures(mend, sheet),
+                    List.of());
+        } catch (RefusedException refused) {
+            return new MendView(levers(mend, moved), Optional.empty(), "", List.of(), refused.lines());
+        }
+    }
+
+    private List<View.Figure> figures(Mend mend, Sheet sheet) {
+        List<View.Figure> figures = new ArrayList<>();
+        MendCheck check = new MendCheck(mend, reckoning);
+        mend.readings()
+                .forEach(reading ->
+                        figures.add(new View.Figure(reading.label(), reading(check, reading, sheet.design()))));
+        figures.addAll(DesignDesk.figures(sheet));
+        return figures;
+    }
+
+    private static String reading(MendCheck check, Mend.Reading reading, Design design) {
+        try {
+            double value = check.reading(reading, design);
+            String number = String.format(Locale.ROOT, "%." + reading.decimals() + "f", value);
+            return (number + " " + reading.unit()).strip();
+        } catch (ReckoningException none) {
+            return "none";
+        }
+    }
+
+    private static List<MendView.Lever> levers(Mend mend, Map<String, String> moved) {
+        Design found = mend.faulty().design();
+        return mend.levers().stream().map(lever -> lever(lever, found, moved)).toList();
+    }
+
+    private static MendView.Lever lever(Lever lever, Design found, Map<String, String> moved) {
+        String asFound = Changes.current(found, lever.change());
+        return new MendView.Lever(
+                lever.change(),
+                lever.label(),
+                lever.unit(),
+                lever.span().map(span -> new MendView.Stops(span.from(), span.to(), span.by())),
+                lever.span().isPresent() ? List.of() : lever.options(),
+                asFound,
+                moved.getOrDefault(lever.change(), asFound));
+    }
+}

@@ -1,0 +1,51 @@
+package loftcoil.runner.show;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A faulty system as the learner has it now.
+ *
+ * @param levers what can be changed
+ * @param picture the loop to scale; empty where nothing can be built like that
+ * @param circulates one sentence on the loop; empty where nothing can be built like that
+ * @param figures what can be read on it
+ * @param refused why nothing can be built like that, a line each; none where it can
+ */
+public record MendView(
+        List<Lever> levers,
+        Optional<View.Picture> picture,
+        String circulates,
+        List<View.Figure> figures,
+        List<String> refused) {
+
+    /** Keeps its own copies. */
+    public MendView {
+        levers = List.copyOf(levers);
+        figures = List.copyOf(figures);
+        refused = List.copyOf(refused);
+    }
+
+    /**
+     * Something that can be changed.
+     *
+     * @param change name of the change
+     * @param label what it is, in words
+     * @param unit unit of its number; empty where there is none
+     * @param stops where a number is set: the stops it may take
+     * @param options texts to choose among; none where a number is set
+     * @param found the value as found
+     * @param value the value now
+     */
+    public record Lever(
+            String change,
+            String label,
+            String unit,
+            Optional<Stops> stops,
+            List<String> options,
+            String found,
+            String value) {}
+
+    /** From where to where a number may be set, and in what steps. */
+    public record Stops(double from, double to, double by) {}
+}

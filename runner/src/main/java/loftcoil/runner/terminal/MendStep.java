@@ -1,0 +1,150 @@
+package loftcoil.runner.terminal;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import loftcoil.runner.show.Bench;
+import loftcoil.runner.show.MendView;
+import loftcoil.runner.show.View;
+
+/** A faulty system to mend in the terminal: changes are typed one by one, then it is judged. */
+final class MendStep {
+
+    private static final Set<String> COMMANDS = Set.of("q", "b", "w", "d", "r", "n", "t", "?");
+
+    private final Bench bench;
+    private final Console console;
+    private final String lessonId;
+    private final View.Question question;
+    private final Map<String, String> moved = new LinkedHashMap<>();
+
+    MendStep(Bench bench, Console console, String lessonId, View.Question question) {
+        this.bench = bench;
+        this.console = console;
+        this.lessonId = lessonId;
+        this.question = question;
+    }
+
+    Move walk(Function<String, Optional<Move>> common) {
+        console.head("Find the fault: " + question.label());
+        console.say(PlainText.of(question.markdown(), console.width()));
+        question.reply()
+                .ifPresent(reply -> console.say("You answered before: " + reply.answer() + " - " + reply.words()));
+        MendView now = bench.mend(lessonId, question.id(), "");
+        now.picture().ifPresent(picture -> Wrap.lines(picture.says(), console.width())
+                .forEach(console::say));
+        show(now);
+        while (true) {
+            Optional<String> typed = console.ask("number = value, judge, or back to put all back: ");
+            if (typed.isEmpty()) {
+                return new Move.Leave();
+            }
+            String line = typed.get().strip();
+            if (line.isEmpty()) {
+                return new Move.On();
+            }
+            if (COMMANDS.contains(line)) {
+                Optional<Move> move = common.apply(line);
+                if (move.isPresent()) {
+                    return move.get();
+                }
+            } else if (done(line, now)) {
+                return new Move.On();
+            }
+        }
+    }
+
+    private boolean done(String line, MendView start) {
+        switch (line.toLowerCase(Locale.ROOT)) {
+            case "judge" -> {
+                return ReplyText.say(console, bench.answer(lessonId, question.id(), text()));
+            }
+            case "back" -> {
+                moved.clear();
+                show(bench.mend(lessonId, question.id(), ""));
+            }
+            default -> change(line, start);
+        }
+        return false;
+    }
+
+    private void change(String line, MendView start) {
+        int sign = line.indexOf('=');
+        String name = sign < 0 ? "" : line.substring(0, sign).strip();
+        Optional<MendView.Lever> lever = find(start.levers(), name);
+        if (lever.isEmpty()) {
+            console.warn("“" + line + "” is no change; type for example 1 = "
+                    + start.levers().get(0).found() + ", with a number from 1 to "
+                    + start.levers().size() + ".");
+            return;
+        }
+        String change = lever.get().change();
+        Optional<String> before = Optional.ofNullable(moved.get(change));
+        moved.put(change, option(lever.get(), line.substring(sign + 1).strip()));
+        MendView now = bench.mend(lessonId, question.id(), text());
+        if (now.refused().isEmpty()) {
+            show(now);
+            return;
+        }
+        now.refused().forEach(words -> Wrap.lines(words, console.width()).forEach(console::warn));
+        before.ifPresentOrElse(value -> moved.put(change, value), () -> moved.remove(change));
+    }
+
+    private static Optional<MendView.Lever> find(List<MendView.Lever> levers, String name) {
+        if (name.matches("\\d{1,2}")) {
+            int at = Integer.parseInt(name) - 1;
+            return at >= 0 && at < levers.size() ? Optional.of(levers.get(at)) : Optional.empty();
+        }
+        return levers.stream().filter(lever -> lever.change().equals(name)).findFirst();
+    }
+
+    /** An option may be named by its letter. */
+    private static String option(MendView.Lever lever, String value) {
+        int letter = value.length() == 1 ? Character.toLowerCase(value.charAt(0)) - 'a' : -1;
+        return letter >= 0 && letter < lever.options().size() ? lever.options().get(letter) : value;
+    }
+
+    private String text() {
+        return moved.entrySet().stream()
+                .map(each -> each.getKey() + " = " + each.getValue())
+                .collect(Collectors.joining("; "));
+    }
+
+    private void show(MendView now) {
+        Wrap.lines(now.circulates(), console.width()).forEach(console::say);
+        FigureText.lines(now.figures()).forEach(console::say);
+        console.say("What can be changed:");
+        int number = 0;
+        for (MendView.Lever lever : now.levers()) {
+            number++;
+            List<String> lines = new ArrayList<>();
+            String found = lever.value().equals(lever.found()) ? "" : " (as found " + lever.found() + ")";
+            lines.addAll(Wrap.lines(
+                    "%2d. %s: %s %s%s".formatted(number, lever.label(), lever.value(), lever.unit(), found),
+                    console.width()));
+            lines.addAll(Wrap.lines("    " + allowed(lever), console.width()));
+            lines.forEach(console::say);
+        }
+    }
+
+    private static String allowed(MendView.Lever lever) {
+        List<String> options = new ArrayList<>();
+        for (int i = 0; i < lever.options().size(); i++) {
+            options.add((char) ('a' + i) + " " + lever.options().get(i));
+        }
+        return lever.stops()
+                .map(stops -> plain(stops.from()) + " to " + plain(stops.to()) + " " + lever.unit())
+                .map(String::strip)
+                .orElse(String.join(", ", options));
+    }
+
+    private static String plain(double value) {
+        return String.format(Locale.ROOT, "%.4f", value).replaceAll("\\.?0+$", "");
+    }
+}

@@ -1,0 +1,133 @@
+// A faulty system: its levers, its drawing and what can be read on it; each move is shown at once, judged when asked.
+import * as api from './api.js';
+import { clear, el, sign } from './dom.js';
+import { drawn, numbers } from './picture.js';
+import { makeSlider } from './slider.js';
+import { remember } from './keep.js';
+
+const AFTER_MS = 120;
+
+/** The field of such a question; its text is what was moved, as `change = value; …`. */
+export function mendField(step, key, text, lessonId) {
+  const place = el('div', { class: 'mend' }, el('p', { class: 'quiet' }, 'Loading the system…'));
+  const levers = [];
+  const state = { wanted: '', busy: false, timer: 0 };
+  const moved = () => levers.filter((lever) => lever.value() !== lever.found)
+    .map((lever) => `${lever.change} = ${lever.value()}`).join('; ');
+
+  function touched() {
+    remember(key, moved());
+    for (const lever of levers) lever.mark();
+    window.clearTimeout(state.timer);
+    state.timer = window.setTimeout(refresh, AFTER_MS);
+  }
+
+  /** One question at a time: what was moved meanwhile is asked after the answer. */
+  async function refresh() {
+    if (state.busy) return;
+    state.busy = true;
+    try {
+      do {
+        state.wanted = moved();
+        show(place, await api.mend(lessonId, step.id, state.wanted));
+      } while (state.wanted !== moved());
+    } catch (trouble) {
+      tell(place, [`The system cannot be shown: ${trouble.message}`]);
+    } finally {
+      state.busy = false;
+    }
+  }
+
+  async function load() {
+    try {
+      const start = await api.mend(lessonId, step.id, text).catch(() => api.mend(lessonId, step.id, ''));
+      levers.push(...start.levers.map((lever) => makeLever(lever, touched)));
+      build(place, levers, () => { for (const lever of levers) lever.putBack(); touched(); });
+      show(place, start);
+    } catch (trouble) {
+      clear(place).append(el('p', { class: 'trouble' }, `The system cannot be shown: ${trouble.message}`));
+    }
+  }
+
+  return {
+    box: place,
+    text: moved,
+    focus: () => { const first = place.querySelector('input, select'); if (first) first.focus(); },
+    placed: load,
+  };
+}
+
+function build(place, levers, putBack) {
+  clear(place).append(
+    el('fieldset', { class: 'mend-levers' }, el('legend', {}, 'What you can change'),
+      ...levers.map((lever) => lever.box),
+      el('button', { type: 'button', class: 'plain', onclick: putBack }, 'Put all back as found')),
+    el('div', { class: 'mend-system' },
+      el('p', { class: 'field-label' }, 'The system now'),
+      el('div', { class: 'mend-refused', role: 'alert' }),
+      el('div', { class: 'mend-drawn' }),
+      el('p', { class: 'circulates', 'aria-live': 'polite' }),
+      el('dl', { class: 'mend-figures' })));
+}
+
+function show(place, view) {
+  const system = place.querySelector('.mend-system');
+  tell(place, view.refused);
+  system.classList.toggle('stale', view.refused.length > 0);
+  if (view.refused.length) return;
+  clear(system.querySelector('.mend-drawn')).append(...[drawn(view.picture), numbers(view.picture)].filter(Boolean));
+  system.querySelector('.circulates').textContent = view.circulates;
+  clear(system.querySelector('.mend-figures')).append(
+    ...view.figures.flatMap((each) => [el('dt', {}, each.label), el('dd', {}, each.value)]));
+}
+
+function tell(place, lines) {
+  const box = place.querySelector('.mend-refused');
+  if (!box) return;
+  clear(box);
+  if (lines.length) {
+    box.append(el('div', { class: 'said said-wrong' }, sign('wrong'), el('div', {},
+      el('p', { class: 'said-words' }, 'It cannot be built like that. The drawing shows the last that can.'),
+      ...lines.map((line) => el('p', {}, line)))));
+  }
+}
+
+function makeLever(lever, touched) {
+  const made = lever.stops ? sliding(lever, touched) : choosing(lever, touched);
+  const found = el('p', { class: 'found' });
+  const shown = `${lever.found} ${lever.unit}`.trim();
+  const mark = () => {
+    const same = made.value() === lever.found;
+    found.textContent = same ? 'as found' : `found at: ${shown}`;
+    made.box.classList.toggle('moved', !same);
+  };
+  made.box.append(found);
+  mark();
+  return { ...made, change: lever.change, found: lever.found, mark };
+}
+
+function sliding(lever, touched) {
+  const { from, to, by } = lever.stops;
+  const slider = makeSlider(
+    { label: lever.label, unit: lever.unit, from, to, by, start: Number(lever.found) }, Number(lever.value), touched);
+  const input = slider.box.querySelector('input');
+  return {
+    box: slider.box,
+    value: () => (Math.abs(slider.value() - Number(lever.found)) < by / 1000 ? lever.found : String(slider.value())),
+    putBack: () => { input.value = lever.found; input.dispatchEvent(new Event('input')); },
+  };
+}
+
+let counter = 0;
+
+function choosing(lever, touched) {
+  counter += 1;
+  const name = `lever-${counter}`;
+  const select = el('select', { id: name, onchange: touched },
+    ...lever.options.map((option) => el('option', { value: option, selected: option === lever.value }, option)));
+  return {
+    box: el('div', { class: 'slider choosing' }, el('label', { for: name }, lever.label), select),
+    value: () => select.value,
+    putBack: () => { select.value = lever.found; },
+  };
+}
