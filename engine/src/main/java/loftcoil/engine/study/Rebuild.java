@@ -17,6 +17,8 @@ import loftcoil.engine.sheet.Sheet;
  */
 public record Rebuild(Design before, List<Effect> effects, Result together) {
 
+    private static final double NEAR = 1e-3;
+
     /** Keeps a copy of the effects. */
     public Rebuild {
         effects = List.copyOf(effects);
@@ -56,6 +58,18 @@ public record Rebuild(Design before, List<Effect> effects, Result together) {
         public Refused {
             faults = List.copyOf(faults);
         }
+    }
+
+    /**
+     * Whether all changes together give a design as good as this one: every figure within a thousandth, since the values of
+     * changes are rounded.
+     *
+     * @param other sheet of the other design, with a year where this has one
+     */
+    public boolean leadsTo(Sheet other) {
+        return together.comparison()
+                .map(done -> Comparison.of(done.after(), other).rows().stream().allMatch(row -> row.alike(NEAR)))
+                .orElse(false);
     }
 
     /**

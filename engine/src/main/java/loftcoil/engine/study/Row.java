@@ -27,8 +27,8 @@ public record Row(
      */
     public static final double SAME_SHARE = 1e-6;
 
-    /** A sheet's root search ends at this absolute size, in whatever unit; below it a change of nought is none. */
-    private static final double NOUGHT = 1e-9;
+    /** Two values nearer than this in their own unit are the same: what an account misses to close is no figure. */
+    private static final double NOUGHT = 1e-6;
 
     /** After less before; empty where either has no such figure. */
     public OptionalDouble difference() {
@@ -42,16 +42,24 @@ public record Row(
         if (difference().isEmpty()) {
             return after.isPresent() ? Turn.NEW : Turn.GONE;
         }
-        double more = difference().getAsDouble();
-        double larger = Math.max(Math.abs(before.getAsDouble()), Math.abs(after.getAsDouble()));
-        if (Math.abs(more) <= Math.max(NOUGHT, SAME_SHARE * larger)) {
+        if (alike(SAME_SHARE)) {
             return Turn.SAME;
         }
+        double more = difference().getAsDouble();
         return switch (wish) {
             case NONE -> Turn.DIFFERENT;
             case MORE -> more > 0 ? Turn.BETTER : Turn.WORSE;
             case LESS -> more < 0 ? Turn.BETTER : Turn.WORSE;
         };
+    }
+
+    /** Whether both designs have the figure, and the two values differ by no more than this share of the larger. */
+    boolean alike(double share) {
+        if (difference().isEmpty()) {
+            return false;
+        }
+        double larger = Math.max(Math.abs(before.getAsDouble()), Math.abs(after.getAsDouble()));
+        return Math.abs(difference().getAsDouble()) <= Math.max(NOUGHT, share * larger);
     }
 
     static Row of(SheetFigure known, OptionalDouble before, OptionalDouble after) {

@@ -1,6 +1,7 @@
 package loftcoil.engine.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -10,6 +11,7 @@ import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.sheet.Sheet;
 import org.junit.jupiter.api.Test;
 
 class RebuildLawTest {
@@ -100,5 +102,14 @@ class RebuildLawTest {
         assertTrue(between.containsAll(List.of(HIGHER, LAGGED)), between.toString());
         assertEquals(after, Rebuild.applied(BOTHY, between));
         assertEquals(List.of(), NamedValue.between(BOTHY, BOTHY));
+    }
+
+    @Test
+    void itLeadsToADesignThatItsChangesMakeAndToNoOther() {
+        Design after = Rebuild.applied(BOTHY, List.of(HIGHER, LAGGED));
+        assertTrue(Rebuild.of(BOTHY, NamedValue.between(BOTHY, after)).leadsTo(Sheet.of(after)));
+        assertFalse(Rebuild.of(BOTHY, List.of(HIGHER)).leadsTo(Sheet.of(BOTHY.withTankBaseM(2.7))));
+        assertFalse(
+                Rebuild.of(BOTHY, List.of(new NamedValue("tank.baseM", "99"))).leadsTo(Sheet.of(BOTHY)));
     }
 }

@@ -30,6 +30,9 @@ import picocli.CommandLine.Spec;
 final class CompareCommand implements Callable<Integer> {
 
     private static final int WIDTH = 88;
+    private static final String MORE =
+            "The designs differ in more than these changes: something else in the files is not the same.";
+    private static final String NO_NAME = "What differs in the files is none of the changes that have a name.";
 
     @Parameters(index = "0", paramLabel = "OLD", description = "the design as it was, a JSON file")
     private Path oldFile = Path.of("");
@@ -52,15 +55,18 @@ final class CompareCommand implements Callable<Integer> {
         Design after = DesignFile.read(newFile);
         Comparison compared = noYear ? Comparison.of(before, after) : Comparison.whole(before, after);
         List<NamedValue> changes = NamedValue.between(before, after);
-        List<Rebuild.Effect> effects =
-                (noYear ? Rebuild.of(before, changes) : Rebuild.whole(before, changes)).effects();
+        Rebuild rebuild = noYear ? Rebuild.of(before, changes) : Rebuild.whole(before, changes);
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
-            out.println(ComparisonJson.write(compared, effects));
+            out.println(ComparisonJson.write(compared, rebuild));
         } else {
             List<String> lines = new ArrayList<>(
                     List.of(before.name() + " (" + oldFile + ") and " + after.name() + " (" + newFile + ")"));
-            lines.addAll(ComparisonText.lines(SideBySide.of(compared, effects), WIDTH));
+            lines.addAll(ComparisonText.lines(SideBySide.of(compared, rebuild.effects()), WIDTH));
+            if (!rebuild.leadsTo(compared.after())) {
+                lines.add("");
+                lines.add(changes.isEmpty() ? NO_NAME : MORE);
+            }
             lines.stream()
                     .flatMap(line -> line.length() > WIDTH ? Wrap.lines(line, WIDTH).stream() : Stream.of(line))
                     .forEach(out::println);

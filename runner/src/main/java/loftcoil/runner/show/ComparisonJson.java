@@ -20,9 +20,9 @@ public final class ComparisonJson {
      * One JSON object, indented.
      *
      * @param compared the two designs
-     * @param effects what each change does alone; may be empty
+     * @param rebuild the named changes in which they differ
      */
-    public static String write(Comparison compared, List<Rebuild.Effect> effects) {
+    public static String write(Comparison compared, Rebuild rebuild) {
         ObjectNode out = JsonNodeFactory.instance.objectNode();
         out.put("before", compared.before().design().name());
         out.put("after", compared.after().design().name());
@@ -30,7 +30,8 @@ public final class ComparisonJson {
         out.set("cautionsRaised", codes(compared.cautionsRaised()));
         out.set("cautionsSettled", codes(compared.cautionsSettled()));
         ArrayNode changes = out.putArray("changes");
-        effects.forEach(effect -> changes.add(effect(effect)));
+        rebuild.effects().forEach(effect -> changes.add(effect(effect)));
+        out.put("changesAreAll", rebuild.leadsTo(compared.after()));
         return out.toPrettyString();
     }
 

@@ -70,7 +70,8 @@ public final class SummaryHtml {
 
     private static String done(int done, int of) {
         String words = done + " of " + of;
-        return of > 0 && done == of ? "<strong>" + words + "</strong>" : done == 0 ? "–" : words;
+        String cell = of > 0 && done == of ? "<strong>" + words + "</strong>" : done == 0 ? "–" : words;
+        return "<span class=\"whole\">" + cell + "</span>";
     }
 
     private static String trips(ClassSummary summary) {
@@ -108,7 +109,10 @@ public final class SummaryHtml {
     }
 
     private static String all(ClassSummary summary) {
-        List<List<String>> rows = summary.questions().stream()
+        List<ClassSummary.QuestionRow> tried = summary.questions().stream()
+                .filter(question -> question.tried() > 0)
+                .toList();
+        List<List<String>> rows = tried.stream()
                 .map(question -> List.of(
                         named(question),
                         Integer.toString(question.tried()),
@@ -116,12 +120,14 @@ public final class SummaryHtml {
                         Integer.toString(question.rightLater()),
                         Integer.toString(question.wrong().size())))
                 .toList();
-        return "<h2>Every question</h2>\n"
+        int left = summary.questions().size() - tried.size();
+        String rest = left == 0 ? "" : "<p>" + left + " of the course’s questions nobody has tried yet.</p>\n";
+        return "<h2>Every question tried</h2>\n"
                 + Html.table(
                         "Learners by question",
                         List.of("Question", "Tried", "Right first time", "Right later", "Not right yet"),
                         rows)
-                + "\n";
+                + "\n" + rest;
     }
 
     private static String named(ClassSummary.QuestionRow question) {

@@ -132,7 +132,8 @@ function end(view, path) {
   const minutes = faded.reduce((sum, lesson) => sum + lesson.minutes, 0);
   view.place.replaceChildren(...[
     el('h2', {}, path.words),
-    faded.length ? el('p', {}, `Open ${faded.length === 1 ? 'this one' : 'these'} again, about ${minutes} minutes in all. The others you still know.`)
+    faded.length ? el('p', {}, `Open ${faded.length === 1 ? 'this one' : 'these'} again, about ${minutes} minutes in all.`
+      + `${held.length ? ' What the others hold, you still know.' : ''}`)
       : el('p', {}, 'You need not open any lesson again. Before you build, look through the cautions of your design.'),
     faded.length ? el('ul', { class: 'faded' }, ...faded.map((lesson) => el('li', {},
       el('a', { href: addressOf(lesson.id) }, lesson.title), el('span', { class: 'quiet' }, ` ${lesson.minutes} min, ${lesson.words}`)))) : null,

@@ -37,13 +37,13 @@ function table(caption, lines) {
   const frame = el('div', { class: 'table-frame', tabindex: '0', role: 'region', 'aria-label': caption });
   frame.append(el('table', {},
     el('caption', { class: 'unseen' }, caption),
-    el('thead', {}, el('tr', {}, ...['Figure', 'Before', 'After', 'Difference', 'So it is'].map((head) => el('th', { scope: 'col' }, head)))),
+    el('thead', {}, el('tr', {}, ...['Figure', 'Before', 'After', 'Difference', 'Better or worse'].map((head) => el('th', { scope: 'col' }, head)))),
     el('tbody', {}, ...lines.map(row))));
   return frame;
 }
 
 function row(line) {
-  const unit = line.unit ? el('span', { class: 'unit' }, ` ${line.unit}`) : null;
+  const unit = line.unit ? el('span', { class: 'of' }, ` ${line.unit}`) : null;
   return el('tr', { class: `turn-${line.turn}` },
     el('th', { scope: 'row' }, line.label, unit),
     el('td', {}, line.before || 'none'), el('td', {}, line.after || 'none'),

@@ -86,4 +86,13 @@ class CompareCommandTest {
         assertEquals(2, run("compare", folder.resolve("missing.json").toString(), broken.toString()));
         assertTrue(err.toString().contains("no such file"), err.toString());
     }
+
+    @Test
+    void whatNoNamedChangeExplainsIsSaid() throws IOException {
+        // A tap's level is no named change.
+        String json = DesignJson.write(HIGHER).replaceFirst("\"levelM\"\\s*:\\s*1.05", "\"levelM\": 0.55");
+        Path file = Files.writeString(folder.resolve("other.json"), json);
+        assertEquals(0, run("compare", file("old.json", BOTHY), file.toString(), "--no-year"), err.toString());
+        assertTrue(out.toString().contains("differ in more than these changes"), out.toString());
+    }
 }
