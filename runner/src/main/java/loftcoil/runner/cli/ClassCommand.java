@@ -107,7 +107,9 @@ final class ClassCommand implements Callable<Integer> {
                 summary.lessons().stream().mapToInt(ClassSummary.LessonName::of).sum();
         summary.learners().forEach(learner -> {
             int done = learner.done().stream().mapToInt(Integer::intValue).sum();
-            out.println("  " + learner.name() + ": " + done + " of " + of + " done, " + learner.wrong() + (learner.wrong() == 1 ? " wrong answer" : " wrong answers") + (learner.last().isEmpty() ? "" : "; last at " + learner.last()));
+            out.println("  " + learner.name() + ": " + done + " of " + of + " done, " + learner.wrong()
+                    + (learner.wrong() == 1 ? " wrong answer" : " wrong answers")
+                    + (learner.last().isEmpty() ? "" : "; last at " + learner.last()));
         });
         summary.skipped().forEach(each -> out.println("Not read: " + each.name() + ": " + each.why()));
         out.flush();

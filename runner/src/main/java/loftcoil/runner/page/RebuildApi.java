@@ -39,15 +39,21 @@ final class RebuildApi {
     }
 
     private JsonNode from(JsonNode body) {
-        return json.of(bench.rebuild().from(Body.text(body, OLD), Body.text(body, "from")));
+        String old = Body.text(body, OLD);
+        String from = Body.text(body, "from");
+        return json.of(bench.rebuild().from(old, from));
     }
 
     private JsonNode compare(JsonNode body) {
+        String old = Body.text(body, OLD);
+        Map<String, String> changes = Body.texts(body, CHANGES);
         boolean year = Body.flag(body, "year");
-        return json.of(bench.rebuild().compare(Body.text(body, OLD), Body.texts(body, CHANGES), year));
+        return json.of(bench.rebuild().compare(old, changes, year));
     }
 
     private JsonNode take(JsonNode body) {
-        return json.of(bench.rebuild().takeOver(Body.text(body, OLD), Body.texts(body, CHANGES)));
+        String old = Body.text(body, OLD);
+        Map<String, String> changes = Body.texts(body, CHANGES);
+        return json.of(bench.rebuild().takeOver(old, changes));
     }
 }

@@ -35,6 +35,8 @@ final class RefreshApi {
     }
 
     private JsonNode answer(JsonNode body) {
-        return json.of(bench.refresh().answer(Body.text(body, "id"), Body.text(body, "text")));
+        String id = Body.text(body, "id");
+        String text = Body.text(body, "text");
+        return json.of(bench.refresh().answer(id, text));
     }
 }

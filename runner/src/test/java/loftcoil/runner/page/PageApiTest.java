@@ -125,6 +125,33 @@ class PageApiTest extends PageServing {
         assertEquals(List.of(), bench.calls);
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{}",
+                "{\"old\":1,\"changes\":{},\"year\":false}",
+                "{\"old\":\"{}\",\"changes\":[],\"year\":false}",
+                "{\"old\":\"{}\",\"changes\":{\"tank.baseM\":2.6},\"year\":false}",
+                "{\"old\":\"{}\",\"changes\":{\"tank.baseM\":null},\"year\":false}",
+                "{\"old\":\"{}\",\"changes\":{},\"year\":\"no\"}"
+            })
+    void anUnfitRebuildIsRefusedInPlainWords(String body) throws Exception {
+        HttpResponse<String> answer = send(post("/api/rebuild-compare"), body);
+        assertEquals(400, answer.statusCode(), answer.body());
+        assertTrue(answer.body().startsWith("{\"words\":"), answer.body());
+    }
+
+    @Test
+    void whatTheBenchDoesNotHaveIsSaidSo() throws Exception {
+        assertEquals(404, send(known("/api/refresher").GET()).statusCode());
+        assertEquals(404, send(known("/api/rebuild").GET()).statusCode());
+        assertEquals(405, send(known("/api/rebuild-take").GET()).statusCode());
+        String whole = "{\"old\":\"{}\",\"changes\":{},\"year\":false}";
+        assertEquals(404, send(post("/api/rebuild-compare"), whole).statusCode());
+        assertEquals(
+                400, send(post("/api/refresher-answer"), "{\"text\":\"1\"}").statusCode());
+    }
+
     @Test
     void aCursorOutsideTheTextIsRefused() throws Exception {
         for (String cursor : List.of("-1", "4", "1.5", "\"1\"", "99999999999")) {
