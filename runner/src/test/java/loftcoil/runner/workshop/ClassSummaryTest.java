@@ -89,9 +89,7 @@ class ClassSummaryTest {
         assertEquals(3, rows.get(1).wrong());
         assertEquals(List.of(1, 0), rows.get(2).done());
         assertEquals(List.of("A first try"), rows.get(2).faded());
-        assertEquals(
-                List.of(3, 1),
-                summary().lessons().stream().map(ClassSummary.LessonName::of).toList());
+        assertEquals(3, summary().lessons().get(0).of());
     }
 
     @Test
