@@ -12,6 +12,7 @@ public record Measure(double si, Kind kind) implements Words.Part {
 
     private static final double SMALL = 10;
     private static final double SMALLER = 1;
+    private static final double LARGE = 100;
 
     /**
      * Checks the number.
@@ -86,12 +87,13 @@ public record Measure(double si, Kind kind) implements Words.Part {
         };
     }
 
-    /** Small flows and weights keep a figure more, or nothing would be left of them. */
+    /** Small flows and weights keep a figure more, or nothing would be left of them; large ones need none. */
     private int decimals() {
         double size = Math.abs(si);
         return switch (kind) {
             case FLOW_L_PER_MIN, PRESSURE_PA, LENGTH_M -> kind.decimals() + (size < SMALLER && size > 0 ? 1 : 0);
-            case MASS_KG, VOLUME_L -> size < SMALL && size > 0 ? 2 : kind.decimals();
+            case MASS_KG, VOLUME_L -> size >= LARGE ? 0 : size < SMALL && size > 0 ? 2 : kind.decimals();
+            case ENERGY_KWH -> size >= LARGE ? 0 : kind.decimals();
             default -> kind.decimals();
         };
     }

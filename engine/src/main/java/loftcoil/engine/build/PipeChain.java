@@ -7,7 +7,6 @@ import loftcoil.engine.design.Coil;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Leg;
 import loftcoil.engine.design.Tap;
-import loftcoil.engine.pipe.FittingTable;
 import loftcoil.engine.pipe.Tube;
 import loftcoil.engine.pipe.TubeTable;
 
@@ -121,6 +120,6 @@ final class PipeChain {
     }
 
     private static Joint joint(String key) {
-        return new Joint(key, FittingTable.require("fittings", key).words());
+        return new Joint(key, TakeOffs.words(key));
     }
 }

@@ -11,7 +11,9 @@ final class TakeOffs {
 
     private static final double MM_PER_M = 1000;
 
-    private static final Map<String, Double> TIMES_OUTER = timesOuter();
+    private record Row(double timesOuter, String words) {}
+
+    private static final Map<String, Row> FITTINGS = fittings();
     private static final NavigableMap<Double, Double> SOCKETS = sockets();
 
     private TakeOffs() {}
@@ -22,11 +24,20 @@ final class TakeOffs {
      * @param key key of the fitting table, or {@code coupling} or {@code reducer}
      */
     static double mm(String key, Tube tube) {
-        Double times = TIMES_OUTER.get(key);
-        if (times == null) {
+        return row(key).timesOuter() * tube.outerM() * MM_PER_M;
+    }
+
+    /** A fitting in a word or two, for a list of cuts. */
+    static String words(String key) {
+        return row(key).words();
+    }
+
+    private static Row row(String key) {
+        Row row = FITTINGS.get(key);
+        if (row == null) {
             throw new IllegalStateException("take-offs.csv has no row for " + key);
         }
-        return times * tube.outerM() * MM_PER_M;
+        return row;
     }
 
     /** Depth of the socket for a tube, mm: that of its size, or of the next larger one in the table. */
@@ -35,13 +46,14 @@ final class TakeOffs {
         return (size == null ? SOCKETS.lastEntry() : size).getValue();
     }
 
-    private static Map<String, Double> timesOuter() {
-        Map<String, Double> times = new TreeMap<>();
+    private static Map<String, Row> fittings() {
+        Map<String, Row> fittings = new TreeMap<>();
         for (Map<String, String> row :
                 ResourceTable.read(TakeOffs.class, "take-offs.csv").rows()) {
-            times.put(row.getOrDefault("key", ""), number(row, "times_outer"));
+            Row fitting = new Row(number(row, "times_outer"), row.getOrDefault("words", ""));
+            fittings.put(row.getOrDefault("key", ""), fitting);
         }
-        return times;
+        return fittings;
     }
 
     private static NavigableMap<Double, Double> sockets() {

@@ -64,8 +64,9 @@ public record Words(List<Part> parts) {
         return parts.stream().map(Part::metric).collect(Collectors.joining());
     }
 
+    /** The words in metric units without the marks of CommonMark. */
     @Override
     public String toString() {
-        return metric();
+        return metric().replace("**", "");
     }
 }

@@ -19,13 +19,13 @@ import loftcoil.engine.tank.WaterHeat;
  * year. Left out, so that a real hour comes later: the kindling itself (a fire needs ten to twenty minutes to come to its rate), the
  * heater's own mass, the heat that cold lagging takes up, and what the panes lose.
  *
- * @param moments what was seen, every half minute from minute 0
+ * @param moments what was seen, every ten seconds from minute 0
  * @param energy where the heat went
  */
 public record FirstFire(List<Moment> moments, HourBook energy) {
 
     private static final int LAYERS = 24;
-    private static final int EVERY_S = 30;
+    private static final int EVERY_S = 10;
     private static final int MINUTE_S = 60;
     private static final double HOUR_S = 3600;
     private static final Allowed TIMES = new Allowed(0.05, 20, "");
