@@ -84,6 +84,11 @@ public record Leg(
         return new Leg(name, tube, lengthM, riseM, fittings, lagging, newAroundC, aroundFireOutC);
     }
 
+    /** The same leg in another place: warmth while the fire burns, and with it out where that is known, °C. */
+    public Leg withAround(double newAroundC, OptionalDouble newFireOutC) {
+        return new Leg(name, tube, lengthM, riseM, fittings, lagging, newAroundC, newFireOutC);
+    }
+
     /** The same leg without fittings of these kinds. */
     public Leg withoutFittings(Set<String> keys) {
         return new Leg(

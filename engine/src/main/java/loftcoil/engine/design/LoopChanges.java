@@ -61,6 +61,10 @@ final class LoopChanges {
                 .as(design -> Stretch.runM(design.coldLegs()), Design::withColdRunM);
         table.number("hotLegs.aroundC", "Warmth round the first hot leg while the fire burns", DesignRanges.LEG_AROUND)
                 .as(design -> design.hotLegs().get(0).aroundC(), Design::withRiserAroundC);
+        table.choice("loop.besideFlue", "What stands beside the flue", List.of(WithLoop.HOT_LEG, WithLoop.COLD_LEG))
+                .as(
+                        design -> Stretch.coldBesideFlue(design) ? WithLoop.COLD_LEG : WithLoop.HOT_LEG,
+                        Design::withBesideFlue);
     }
 
     private static void valves(ChangeTable table) {

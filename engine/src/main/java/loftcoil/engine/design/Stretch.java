@@ -44,6 +44,22 @@ final class Stretch {
                 longestRise(design.hotLegs(), old.outletM() - coil.outletM()));
     }
 
+    /** Whether it is warmer round the first cold leg than round the first hot one while the fire burns. */
+    static boolean coldBesideFlue(Design design) {
+        return design.coldLegs().get(0).aroundC() > design.hotLegs().get(0).aroundC();
+    }
+
+    /** The first cold and the first hot leg in each other's place: warmth and nights change, pipes stay as they are. */
+    static Design placesChanged(Design design) {
+        Leg cold = design.coldLegs().get(0);
+        Leg hot = design.hotLegs().get(0);
+        List<Leg> coldLegs = new ArrayList<>(design.coldLegs());
+        List<Leg> hotLegs = new ArrayList<>(design.hotLegs());
+        coldLegs.set(0, cold.withAround(hot.aroundC(), hot.aroundFireOutC()));
+        hotLegs.set(0, hot.withAround(cold.aroundC(), cold.aroundFireOutC()));
+        return design.withLegs(coldLegs, hotLegs);
+    }
+
     /** Level run of all legs of a side, m. */
     static double runM(List<Leg> legs) {
         return legs.stream().mapToDouble(Leg::levelRunM).sum();

@@ -14,6 +14,12 @@ public sealed interface WithLoop permits Design {
     /** A coil piped the wrong way round. */
     String COLD_HIGH = "the upper end";
 
+    /** The hot leg stands where it is warm, as it should. */
+    String HOT_LEG = "the hot leg";
+
+    /** The cold leg stands where it is warm: the pipes have been taken for each other. */
+    String COLD_LEG = "the cold leg";
+
     /** Lagging that a bare leg gets when only its material is named, mm. */
     double BARE_LEG_GETS_MM = 19;
 
@@ -140,6 +146,12 @@ public sealed interface WithLoop permits Design {
         List<Leg> hot = new ArrayList<>(self().hotLegs());
         hot.set(0, hot.get(0).withAroundC(aroundC));
         return self().withLegs(self().coldLegs(), hot);
+    }
+
+    /** The same design with {@link #HOT_LEG} or {@link #COLD_LEG} beside the flue: the first two legs change places. */
+    default Design withBesideFlue(String leg) {
+        boolean swap = Stretch.coldBesideFlue(self()) != leg.equals(COLD_LEG);
+        return swap ? Stretch.placesChanged(self()) : self().checked();
     }
 
     /** The same design with this many gate valves in the loop, all in the first cold leg and fully open. */

@@ -132,6 +132,15 @@ class ChangedLoopLawTest {
     }
 
     @Test
+    void aLoopWhoseColdLegStandsBesideTheFlueStartsBackward() {
+        Design swapped = BOTHY.withBesideFlue(WithLoop.COLD_LEG);
+        assertEquals(60, swapped.coldLegs().get(0).aroundC());
+        assertTrue(BOTHY.circuit(20).search().fromRest().orElseThrow().flowKgPerS() > 0);
+        assertTrue(swapped.circuit(20).search().fromRest().orElseThrow().flowKgPerS() < 0);
+        assertEquals(BOTHY, swapped.withBesideFlue(WithLoop.HOT_LEG));
+    }
+
+    @Test
     void aValveNearlyShutAndAChokedJointSlowTheFlow() {
         double free = BOTHY.circuit(40).search().forward().orElseThrow().flowKgPerS();
         double open = flow(BOTHY.withValveOpening("fully open"));

@@ -54,6 +54,7 @@ class ChangesTest {
             Map.entry("hotLegs.runM", "5"),
             Map.entry("coldLegs.runM", "4"),
             Map.entry("hotLegs.aroundC", "19"),
+            Map.entry("loop.besideFlue", "the cold leg"),
             Map.entry("loop.valves", "2"),
             Map.entry("loop.valveOpening", "three quarters shut"),
             Map.entry("loop.choked", "choked to a fifth of its way"),

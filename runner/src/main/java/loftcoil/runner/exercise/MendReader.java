@@ -190,14 +190,18 @@ final class MendReader {
                 fields.fault("levers[" + i + "]", "as found it is " + now, "stops or options with that among them");
             }
         }
+        moves("solution.changes", mend.mended(), found);
         for (int i = 0; i < mend.mistakes().size(); i++) {
-            String field = "mistakes[" + i + "].changes";
-            mend.mistakes().get(i).changes().forEach((change, value) -> {
-                if (value.equals(Changes.current(found, change))) {
-                    fields.fault(field, change + " as found", "another value than it was found with");
-                }
-            });
+            moves("mistakes[" + i + "].changes", mend.mistakes().get(i).changes(), found);
         }
+    }
+
+    private void moves(String field, Map<String, String> values, Design found) {
+        values.forEach((change, value) -> {
+            if (value.equals(Changes.current(found, change))) {
+                fields.fault(field, change + " as found", "another value than it was found with");
+            }
+        });
     }
 
     private static boolean stops(About.Span span, String now) {

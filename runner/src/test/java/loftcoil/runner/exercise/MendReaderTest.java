@@ -103,6 +103,7 @@ class MendReaderTest {
                 "{\"loop.laggingMm\": \"60\"}|{\"loop.laggingMm\": \"40\"}|mistakes[0].changes",
                 "{\"tank.baseM\": \"2.2\"}|{\"tank.heightM\": \"2.2\"}|solution.changes",
                 "{\"tank.baseM\": \"2.2\"}|{}|solution.changes",
+                "{\"tank.baseM\": \"2.2\"}|{\"tank.baseM\": \"-0.6\"}|solution.changes",
                 "\"decimals\": 2|\"decimals\": 2.5|readings[0].decimals",
                 "\"unit\": \"L/min\"|\"unit\": \"buckets\"|readings[0].unit",
                 "\"say\": \"The loop circulates.\"|\"said\": \"\"|wanted[0].say",
