@@ -33,10 +33,9 @@ final class PageOptions {
         if (!(port == 0 || (port >= LEAST_PORT && port <= GREATEST_PORT))) {
             throw new RefusedInputException("--port: " + port + "; allowed: 1024 to 65535, or 0 for any free one");
         }
-        PageSetup setup = new PageSetup(port, trouble -> err.println("Loftcoil: " + trouble));
         CountDownLatch ended = new CountDownLatch(1);
         try (Bench bench = learner.open();
-                PageServer server = open(bench, setup)) {
+                PageServer server = open(bench, setup(bench, err))) {
             // Ctrl+C ends the process from outside this thread: the folder and the running Java are let go there too.
             Runtime.getRuntime().addShutdownHook(new Thread(ended::countDown, "page end"));
             out.println("Loftcoil is open at " + server.address());
@@ -48,6 +47,10 @@ final class PageOptions {
             ended.await();
         }
         return Refusals.FINE;
+    }
+
+    private PageSetup setup(Bench bench, PrintWriter err) {
+        return new PageSetup(port, trouble -> err.println("Loftcoil: " + trouble), new SheetPress(bench));
     }
 
     private PageServer open(Bench bench, PageSetup setup) throws IOException {

@@ -48,13 +48,20 @@ final class FirstHourPart {
                 .map(picture -> List.of(inline(picture.seen()), inline(picture.means()), inline(picture.act())))
                 .toList();
         return Html.list(hour.notes().stream().map(this::inline).toList())
+                + brackets(hour)
                 + Html.table(
                         "hour", headings(), hour.rows().stream().map(this::row).toList())
-                + Html.element("p", "small", "In brackets: with the least and with the most heat the fire may give.")
                 + Html.element("h3", "What the hand and the thermometer tell")
                 + Html.table("signs", List.of("seen", "where", "what to expect"), signs)
                 + Html.element("h3", "If it is not so")
                 + Html.table("wrong", List.of("what you find", "what it most likely means", "what to do"), wrong);
+    }
+
+    private static String brackets(FirstHour hour) {
+        boolean any = hour.rows().stream().anyMatch(row -> !row.low().equals(row.high()));
+        return any
+                ? Html.element("p", "small", "In brackets: with the least and with the most heat the fire may give.")
+                : "";
     }
 
     private List<String> headings() {

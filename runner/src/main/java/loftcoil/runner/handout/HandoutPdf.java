@@ -15,6 +15,7 @@ import java.util.EnumSet;
 import java.util.Set;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.regex.Pattern;
 
 /** Makes a PDF of a page of ours: tagged (PDF/UA), its fonts in it, drawn without a look at any other file. */
 final class HandoutPdf {
@@ -27,6 +28,8 @@ final class HandoutPdf {
 
     /** Held, so that it stays silent: the writer talks of fonts that a sheet never uses. */
     private static final Logger FONT_TALK = Logger.getLogger("org.apache.pdfbox");
+
+    private static final Pattern PICTURE = Pattern.compile("(<svg\\b[^>]*)(?=>\\s*<title[^>]*>([^<\"]*)</title>)()");
 
     private HandoutPdf() {}
 
@@ -48,7 +51,8 @@ final class HandoutPdf {
         font(builder, "DejaVuSansCondensed-Bold.ttf", "Sheet Sans", BOLD, FontStyle.NORMAL);
         font(builder, "DejaVuSansCondensed-Oblique.ttf", "Sheet Sans", PLAIN, FontStyle.ITALIC);
         font(builder, "DejaVuSansMono.ttf", "Sheet Mono", PLAIN, FontStyle.NORMAL);
-        builder.withHtmlContent(xhtml, null);
+        builder.useUnicodeLineBreaker(new SpaceBreaker());
+        builder.withHtmlContent(withAlternatives(xhtml), null);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (BatikSVGDrawer drawer = new BatikSVGDrawer()) {
             builder.useSVGDrawer(drawer);
@@ -58,6 +62,11 @@ final class HandoutPdf {
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }
+    }
+
+    /** The writer takes what a picture says from an attribute; in a browser the picture's own title says it. */
+    private static String withAlternatives(String xhtml) {
+        return PICTURE.matcher(xhtml).replaceAll("$1 alt=\"$2\"$3");
     }
 
     private static void font(PdfRendererBuilder builder, String file, String family, int weight, FontStyle style) {

@@ -48,8 +48,9 @@ final class Html {
      * @param rows HTML of the cells, as many in each row as there are headings; the first cell names the row
      */
     static String table(String kind, List<String> headings, List<List<String>> rows) {
-        StringBuilder table =
-                new StringBuilder("<div class=\"wide\"><table class=\"" + text(kind) + "\">\n<thead><tr>");
+        StringBuilder table = new StringBuilder(
+                "<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-label=\"Table\"><table class=\"" + text(kind)
+                        + "\">\n<thead><tr>");
         headings.forEach(
                 heading -> table.append("<th scope=\"col\">").append(heading).append("</th>"));
         table.append("</tr></thead>\n<tbody>\n");

@@ -38,8 +38,8 @@ final class KeyPart {
         if (exercise instanceof Choice choice) {
             return choice.options().stream()
                     .filter(Choice.Option::right)
-                    .map(right -> bold("Right: ") + Prose.inline(right.text()) + " " + Prose.inline(right.say()))
-                    .map(words -> Html.element("p", words))
+                    .map(right -> Html.element("p", bold("Right:") + " " + Prose.inline(right.text()))
+                            + Prose.blocks(right.say()))
                     .findFirst()
                     .orElse("");
         }

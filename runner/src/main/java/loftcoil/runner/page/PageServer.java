@@ -45,7 +45,13 @@ public final class PageServer implements AutoCloseable {
         HttpServer server = HttpServer.create(place, WAITING);
         int port = server.getAddress().getPort();
         Secret secret = Secret.make(port);
-        Router router = new Router(new Gate(port, secret), secret, new PageApi(bench), setup.trouble(), THREADS - 2);
+        Router router = new Router(
+                new Gate(port, secret),
+                secret,
+                new PageApi(bench),
+                new Sheets(setup.press()),
+                setup.trouble(),
+                THREADS - 2);
         ThreadPoolExecutor pool = new ThreadPoolExecutor(
                 THREADS, THREADS, 30, TimeUnit.SECONDS, new ArrayBlockingQueue<>(WAITING), work -> {
                     Thread thread = new Thread(work, "page");

@@ -7,8 +7,9 @@ import java.util.function.Consumer;
  *
  * @param port port to listen on, 1 to 65535, or 0 for any free one
  * @param trouble told of each failure inside Loftcoil itself; the learner sees only a short sentence
+ * @param press makes what can be printed
  */
-public record PageSetup(int port, Consumer<Throwable> trouble) {
+public record PageSetup(int port, Consumer<Throwable> trouble, Press press) {
 
     /**
      * Checks the port.
@@ -19,6 +20,11 @@ public record PageSetup(int port, Consumer<Throwable> trouble) {
         if (!(port >= 0 && port <= 65535)) {
             throw new IllegalArgumentException("port " + port + ": allowed are 1 to 65535, or 0 for any free one");
         }
+    }
+
+    /** With nothing to print. */
+    public PageSetup(int port, Consumer<Throwable> trouble) {
+        this(port, trouble, Press.NONE);
     }
 
     /** Any free port; failures are not told to anybody. */

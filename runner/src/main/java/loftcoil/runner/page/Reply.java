@@ -16,7 +16,7 @@ final class Reply {
 
     /** Nothing but our own files, and pictures written into the page as data. */
     private static final String CONTENT_POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; "
-            + "img-src 'self' data:; connect-src 'self'; font-src 'self'; base-uri 'none'; form-action 'none'; "
+            + "img-src 'self' data:; connect-src 'self'; font-src 'self'; frame-src 'self'; base-uri 'none'; form-action 'none'; "
             + "frame-ancestors 'none'";
 
     private static final Map<String, String> ALWAYS = Map.of(

@@ -10,6 +10,7 @@ import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.concurrent.Semaphore;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import loftcoil.engine.fault.RefusedException;
 
 /** Decides which part answers a request, after the gate has let it pass. */
@@ -20,16 +21,18 @@ final class Router implements HttpHandler {
     private final Gate gate;
     private final Secret secret;
     private final PageApi api;
+    private final Sheets sheets;
     private final Consumer<Throwable> trouble;
     private final Assets assets = Assets.load();
 
     /** Fewer than there are threads, so that a stop is answered however many runs are waiting. */
     private final Semaphore slots;
 
-    Router(Gate gate, Secret secret, PageApi api, Consumer<Throwable> trouble, int slots) {
+    Router(Gate gate, Secret secret, PageApi api, Sheets sheets, Consumer<Throwable> trouble, int slots) {
         this.gate = gate;
         this.secret = secret;
         this.api = api;
+        this.sheets = sheets;
         this.trouble = trouble;
         this.slots = new Semaphore(slots);
     }
@@ -71,6 +74,10 @@ final class Router implements HttpHandler {
         if (path.startsWith(API)) {
             return call(exchange, path.substring(API.length()));
         }
+        Optional<Supplier<Reply>> sheet = sheets.find(path);
+        if (sheet.isPresent()) {
+            return printed(exchange, sheet.get());
+        }
         Optional<Reply> file = assets.find(path, exchange.getRequestHeaders().getFirst("If-None-Match"));
         if (file.isEmpty()) {
             return notFound();
@@ -92,9 +99,7 @@ final class Router implements HttpHandler {
     }
 
     private Reply call(HttpExchange exchange, String name) throws IOException {
-        if (!gate.knows(exchange)) {
-            throw new RefusedRequest(401, "Open the address printed in Loftcoil's terminal window.");
-        }
+        needKnown(exchange);
         Optional<PageApi.Ask> ask = api.find(name);
         if (ask.isEmpty()) {
             return notFound();
@@ -105,16 +110,29 @@ final class Router implements HttpHandler {
             gate.checkOriginGiven(exchange);
             body = Body.read(exchange);
         }
-        return ask.get().atOnce() ? answer(ask.get(), body) : inSlot(ask.get(), body);
+        JsonNode brought = body;
+        return ask.get().atOnce() ? answer(ask.get(), body) : inSlot(() -> answer(ask.get(), brought));
     }
 
-    private Reply inSlot(PageApi.Ask ask, JsonNode body) {
+    private Reply printed(HttpExchange exchange, Supplier<Reply> sheet) {
+        needKnown(exchange);
+        need(exchange, "GET");
+        return inSlot(sheet);
+    }
+
+    private void needKnown(HttpExchange exchange) {
+        if (!gate.knows(exchange)) {
+            throw new RefusedRequest(401, "Open the address printed in Loftcoil's terminal window.");
+        }
+    }
+
+    private Reply inSlot(Supplier<Reply> answer) {
         if (!slots.tryAcquire()) {
             throw new RefusedRequest(
                     503, "Loftcoil is still busy with what you asked before. Stop it, or wait a moment.");
         }
         try {
-            return answer(ask, body);
+            return answer.get();
         } finally {
             slots.release();
         }

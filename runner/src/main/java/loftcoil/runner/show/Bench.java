@@ -2,6 +2,7 @@ package loftcoil.runner.show;
 
 import java.util.List;
 import java.util.Map;
+import loftcoil.engine.build.BuildSheet;
 
 /**
  * Where a learner works: the course, the learner's folder and the running Java together, as views. Every face talks to
@@ -45,6 +46,13 @@ public interface Bench extends AutoCloseable {
 
     /** The learner's own design, drawn and computed. */
     View.Design design();
+
+    /**
+     * The build sheet of the learner's own design; the first time for a design it takes some seconds.
+     *
+     * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed
+     */
+    BuildSheet build();
 
     /** An old design and its rebuild side by side. */
     RebuildBench rebuild();

@@ -3,6 +3,7 @@ package loftcoil.runner.show;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
+import loftcoil.engine.build.BuildSheet;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.Term;
 import loftcoil.runner.lesson.Lesson;
@@ -24,6 +25,7 @@ public final class Workbench implements Bench {
     private final RefreshDesk refresh;
     private final RebuildDesk rebuild;
     private final MendDesk mends;
+    private final BuildDesk build;
     private final Warming warming = new Warming();
 
     private Workbench(Course course, LearnerStore store, SessionSetup setup) {
@@ -35,6 +37,7 @@ public final class Workbench implements Bench {
         this.refresh = new RefreshDesk(course, store, reckoning);
         this.rebuild = new RebuildDesk(store);
         this.mends = new MendDesk(course, reckoning);
+        this.build = new BuildDesk(store);
     }
 
     /**
@@ -190,6 +193,11 @@ public final class Workbench implements Bench {
     @Override
     public View.Design design() {
         return DesignDesk.view(store.design());
+    }
+
+    @Override
+    public BuildSheet build() {
+        return build.sheet();
     }
 
     @Override

@@ -18,7 +18,7 @@ async function ask(path, options) {
   return content;
 }
 
-function failure(status, words, cause) {
+export function failure(status, words, cause) {
   return Object.assign(new Error(words, { cause }), { status });
 }
 

@@ -5,6 +5,7 @@ import { showBanner } from './banner.js';
 import { showLesson } from './lesson.js';
 import { showLessons } from './lessons.js';
 import { showWords } from './words.js';
+import { showBuildSheet } from './buildsheet.js';
 import { showRebuild } from './rebuild.js';
 import { showRefresher } from './refresher.js';
 import { showRiser } from './riser.js';
@@ -17,8 +18,9 @@ const state = { course: null, lesson: null };
 
 /** What is no lesson, by its name in the address. */
 const VIEWS = {
-  words: { title: 'Words', open: async (main, place) => showWords(main, await api.words()).goTo(place) },
+  words: { title: 'Words', open: openWords },
   refresher: { title: 'Refresher', open: (main) => showRefresher(main, refreshCourse) },
+  'build-sheet': { title: 'Build sheet', open: (main) => showBuildSheet(main) },
   rebuild: { title: 'Rebuild', open: (main) => showRebuild(main, refreshLoop) },
 };
 
@@ -37,7 +39,9 @@ async function openLesson(lessonId, step, asked) {
   const main = id('lesson');
   main.setAttribute('aria-busy', 'true');
   try {
+    const address = window.location.hash;
     const lesson = await api.lesson(lessonId);
+    if (window.location.hash !== address) return;
     const moved = state.lesson !== null;
     state.lesson = lesson;
     document.title = `${lesson.title} · Loftcoil`;
@@ -57,14 +61,22 @@ async function openLesson(lessonId, step, asked) {
   }
 }
 
+async function openWords(main, place, stillWanted) {
+  const words = await api.words();
+  if (stillWanted()) showWords(main, words).goTo(place);
+}
+
 async function openView(name, place) {
   const main = id('lesson');
+  const address = window.location.hash;
+  // Who moves on fast must not be overtaken by what was asked for before.
+  const stillWanted = () => window.location.hash === address;
   main.setAttribute('aria-busy', 'true');
   try {
     state.lesson = null;
     document.title = `${VIEWS[name].title} · Loftcoil`;
     await refreshCourse();
-    await VIEWS[name].open(main, place);
+    if (stillWanted()) await VIEWS[name].open(main, place, stillWanted);
   } finally {
     main.removeAttribute('aria-busy');
   }

@@ -33,6 +33,7 @@ import org.junit.jupiter.api.io.TempDir;
 class SnippetExportTest {
 
     private static final int LONGEST_MINUTES = 3;
+    private static final String SAID = "said.txt";
 
     @TempDir
     private static Path folder;
@@ -51,10 +52,11 @@ class SnippetExportTest {
         Path place = Files.createDirectory(folder.resolve(lesson.id()));
         Path file = Files.writeString(place.resolve(lesson.id() + ".jsh"), text);
 
-        String said = shell(place, file);
+        Process shell = shell(place, file);
+        Ran ran = ran(lesson);
+        String said = said(shell, place);
 
         assertFalse(said.contains("Error:") || said.contains("xception"), said);
-        Ran ran = ran(lesson);
         List<String> lines = said.lines()
                 .filter(line -> !line.startsWith("Plot \""))
                 .map(String::strip)
@@ -71,7 +73,7 @@ class SnippetExportTest {
         }
     }
 
-    private static String shell(Path place, Path file) throws IOException, InterruptedException {
+    private static Process shell(Path place, Path file) throws IOException {
         String classPath = SnippetClassPath.find().stream()
                 .map(Path::toString)
                 .collect(Collectors.joining(java.io.File.pathSeparator));
@@ -83,17 +85,20 @@ class SnippetExportTest {
                 classPath,
                 "-s",
                 file.toString()));
-        Path out = place.resolve("said.txt");
         Process process = new ProcessBuilder(command)
                 .directory(place.toFile())
                 .redirectErrorStream(true)
-                .redirectOutput(out.toFile())
+                .redirectOutput(place.resolve(SAID).toFile())
                 .start();
         process.getOutputStream().close();
-        boolean ended = process.waitFor(LONGEST_MINUTES, TimeUnit.MINUTES);
-        process.destroyForcibly();
+        return process;
+    }
+
+    private static String said(Process shell, Path place) throws IOException, InterruptedException {
+        boolean ended = shell.waitFor(LONGEST_MINUTES, TimeUnit.MINUTES);
+        shell.destroyForcibly();
         assertTrue(ended, "the shell did not end");
-        return Files.readString(out, StandardCharsets.UTF_8);
+        return Files.readString(place.resolve(SAID), StandardCharsets.UTF_8);
     }
 
     private record Ran(List<String> printed, int charts) {}

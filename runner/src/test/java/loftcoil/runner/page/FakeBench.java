@@ -7,6 +7,8 @@ import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
+import loftcoil.engine.build.BuildSheet;
+import loftcoil.engine.design.Example;
 import loftcoil.runner.show.Bench;
 import loftcoil.runner.show.MendView;
 import loftcoil.runner.show.RebuildBench;
@@ -233,6 +235,11 @@ final class FakeBench implements Bench {
                 "It circulates, the right way round.",
                 false,
                 List.of("Within 12 K of boiling in the coil."));
+    }
+
+    @Override
+    public BuildSheet build() {
+        return BuildSheet.of(Example.orchardBothy());
     }
 
     @Override

@@ -1,0 +1,49 @@
+package loftcoil.runner.page;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The build sheet at addresses of its own: {@code /sheet/show/PAPER/UNITS} to look at within the page, {@code /sheet/html/…} and
+ * {@code /sheet/pdf/…} to keep. It brings its own style, so it has rules of its own; it may run nothing.
+ */
+final class Sheets {
+
+    private static final Pattern ADDRESS = Pattern.compile("/sheet/(show|html|pdf)/([a-z0-9]{1,20})/([a-z]{1,20})");
+    private static final Map<String, String> OWN_RULES = Map.of(
+            "Content-Security-Policy",
+            "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'; "
+                    + "frame-ancestors 'self'",
+            "X-Frame-Options",
+            "SAMEORIGIN");
+
+    private final Press press;
+
+    Sheets(Press press) {
+        this.press = press;
+    }
+
+    /** What answers at that path, if it is one of a sheet. */
+    Optional<Supplier<Reply>> find(String path) {
+        Matcher address = ADDRESS.matcher(path);
+        if (!address.matches()) {
+            return Optional.empty();
+        }
+        Press.Asked asked = new Press.Asked(address.group(1).equals("pdf"), address.group(2), address.group(3));
+        boolean kept = !address.group(1).equals("show");
+        return Optional.of(() -> reply(asked, kept));
+    }
+
+    private Reply reply(Press.Asked asked, boolean kept) {
+        Press.Printed printed = press.print(asked);
+        Map<String, String> headers = new HashMap<>(OWN_RULES);
+        if (kept) {
+            headers.put("Content-Disposition", "attachment; filename=\"" + printed.name() + "\"");
+        }
+        return new Reply(200, asked.pdf() ? "application/pdf" : "text/html; charset=utf-8", printed.bytes(), headers);
+    }
+}

@@ -1,0 +1,156 @@
+package loftcoil.runner.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import loftcoil.runner.page.PageBrowser;
+import loftcoil.runner.page.PageServer;
+import loftcoil.runner.page.PageSetup;
+import loftcoil.runner.progress.ProgressFile;
+import loftcoil.runner.session.SessionSetup;
+import loftcoil.runner.show.TryCourse;
+import loftcoil.runner.show.Workbench;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.support.ui.Select;
+
+/** The build sheet on the real page: looked at, turned into other units, kept as a file. */
+class BuildSheetBrowserTest {
+
+    private static PageBrowser browser;
+
+    @TempDir
+    private Path folder;
+
+    private final List<Throwable> troubles = new ArrayList<>();
+    private Workbench bench;
+    private PageServer server;
+
+    @BeforeAll
+    static void start() {
+        browser = PageBrowser.start();
+    }
+
+    @AfterAll
+    static void quit() {
+        if (browser != null) {
+            browser.close();
+        }
+    }
+
+    @BeforeEach
+    void open() throws Exception {
+        bench = Workbench.open(TryCourse.read(), ProgressFile.open(folder), SessionSetup.usual(), 5);
+        server = PageServer.open(bench, new PageSetup(0, troubles::add, new SheetPress(bench)));
+        browser.size(1366, 768);
+        browser.colours("light");
+        browser.open(server.address());
+        browser.troubles();
+        browser.driver().executeScript("localStorage.clear(); location.hash = '#/build-sheet'");
+        untilShown();
+    }
+
+    @AfterEach
+    void close() {
+        server.close();
+        bench.close();
+        assertEquals(List.of(), troubles);
+    }
+
+    private static void untilShown() {
+        browser.until(
+                "the sheet", () -> !all(".sheet-place:not([aria-busy]) iframe").isEmpty());
+        inside(() -> browser.until("its text", () -> !all("h1").isEmpty()));
+    }
+
+    private static List<WebElement> all(String css) {
+        return browser.driver().findElements(By.cssSelector(css));
+    }
+
+    private static WebElement one(String css) {
+        return browser.driver().findElement(By.cssSelector(css));
+    }
+
+    /** Does something with the sheet's own document. */
+    private static void inside(Runnable look) {
+        browser.driver().switchTo().frame(one(".sheet-place iframe"));
+        try {
+            look.run();
+        } finally {
+            browser.driver().switchTo().defaultContent();
+        }
+    }
+
+    private static String sheetText() {
+        String[] text = new String[1];
+        inside(() -> text[0] = one("main").getText());
+        return text[0];
+    }
+
+    @Test
+    void theSheetOfTheOwnDesignIsShownAndTellsFirstWhetherToBuild() {
+        String text = sheetText();
+        assertTrue(text.startsWith("Build sheet\nOrchard bothy"), text.substring(0, 80));
+        assertTrue(text.indexOf("as drawn") < text.indexOf("What can hurt"), text.substring(0, 400));
+        assertEquals("Build sheet · Loftcoil", browser.driver().getTitle());
+        assertEquals(
+                "page", browser.driver().findElement(By.linkText("Build sheet")).getDomAttribute("aria-current"));
+        long frame = one(".sheet-place iframe").getSize().getHeight();
+        assertTrue(frame > 2000, "the frame is as tall as the sheet, not " + frame);
+        assertEquals(List.of(), browser.troubles());
+    }
+
+    @Test
+    void unitsChosenAreShownAndRememberedAndKept() {
+        assertTrue(!sheetText().contains("°F"));
+        new Select(one("#sheet-units")).selectByValue("us");
+        browser.until("US units", () -> sheetText().contains("°F"));
+        new Select(one("#sheet-paper")).selectByValue("letter");
+        browser.until("the link", () -> String.valueOf(one("a.button").getDomAttribute("href"))
+                .equals("/sheet/pdf/letter/us"));
+
+        browser.driver().executeScript("location.hash = '#/words'");
+        browser.until("words", () -> !all("main:not([aria-busy]) dl.words").isEmpty());
+        browser.driver().executeScript("location.hash = '#/build-sheet'");
+        untilShown();
+
+        assertEquals(
+                "us", new Select(one("#sheet-units")).getFirstSelectedOption().getDomAttribute("value"));
+        Object kept = browser.driver()
+                .executeAsyncScript(
+                        """
+                const done = arguments[arguments.length - 1];
+                fetch(document.querySelector('a.button').href).then(async (answer) => {
+                  const head = new TextDecoder().decode((await answer.arrayBuffer()).slice(0, 5));
+                  done(`${answer.status} ${answer.headers.get('content-disposition')} ${head}`);
+                }, (error) => done(String(error)));
+                """);
+        assertEquals("200 attachment; filename=\"build-sheet-orchard-bothy.pdf\" %PDF-", kept);
+        assertEquals(List.of(), browser.troubles());
+    }
+
+    @Test
+    void itIsReadableAtEachWidthLightAndDarkWithinAndWithout() {
+        for (String scheme : List.of("light", "dark")) {
+            browser.colours(scheme);
+            for (int width : new int[] {1366, 360}) {
+                browser.size(width, 800);
+                String where = scheme + " at " + width;
+                assertEquals(0, browser.overflow(), where);
+                assertEquals(List.of(), browser.accessibilityFaults(), where);
+                inside(() -> {
+                    assertEquals(0, browser.overflow(), "sheet, " + where);
+                });
+            }
+        }
+    }
+}
