@@ -7,6 +7,7 @@ import loftcoil.runner.exercise.Choice;
 import loftcoil.runner.exercise.Decision;
 import loftcoil.runner.exercise.Exercise;
 import loftcoil.runner.exercise.KnownMistake;
+import loftcoil.runner.exercise.Mend;
 import loftcoil.runner.exercise.Reckoned;
 import loftcoil.runner.exercise.Reckoning;
 import loftcoil.runner.exercise.ReckoningException;
@@ -46,6 +47,9 @@ final class KeyPart {
         if (exercise instanceof Decision) {
             return Html.element(
                     "p", bold("Nothing is right or wrong here.") + " It goes into the learner’s own design.");
+        }
+        if (exercise instanceof Mend mend) {
+            return MendPart.mended(mend);
         }
         try {
             return Worked.answer(exercise, reckoning)
@@ -95,7 +99,9 @@ final class KeyPart {
                                     mistake(mistake, reckoned.reference().unit()))
                             .toList());
         }
-        return "";
+        return exercise instanceof Mend mend
+                ? table(List.of("known wrong idea", "changes", "what to say"), MendPart.wrongIdeas(mend))
+                : "";
     }
 
     private List<String> mistake(KnownMistake mistake, String unit) {

@@ -1,7 +1,6 @@
 package loftcoil.runner.handout;
 
 import loftcoil.engine.design.Example;
-import loftcoil.engine.sheet.Drawing;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.exercise.Exercise;
 import loftcoil.runner.exercise.Reckoning;
@@ -11,8 +10,6 @@ import loftcoil.runner.lesson.Step;
 
 /** The steps of a lesson on paper, in reading order. */
 final class LessonBody {
-
-    private static final DrawingScale.Room ROOM = new DrawingScale.Room(110, 120);
 
     private final Course course;
     private final LessonRuns runs;
@@ -84,18 +81,8 @@ final class LessonBody {
     }
 
     private static String drawing(Step.Drawing step) {
-        Drawing drawing = Drawing.of(Example.orchardBothy());
-        DrawingScale scale = DrawingScale.fitting(drawing.bounds(), ROOM, Units.METRIC);
-        String svg = ElevationSvg.of(
-                drawing, ElevationPart.marks(Example.orchardBothy()), new MeasureText(Units.METRIC), scale);
-        return Html.element(
-                "div",
-                "drawing",
-                svg
-                        + Html.element(
-                                "p",
-                                "small",
-                                Html.text(step.caption())
-                                        + ": the orchard bothy, an invented example that every design starts from."));
+        return LoopPicture.of(
+                Example.orchardBothy(),
+                step.caption() + ": the orchard bothy, an invented example that every design starts from.");
     }
 }

@@ -6,6 +6,7 @@ import loftcoil.runner.exercise.Choice;
 import loftcoil.runner.exercise.Code;
 import loftcoil.runner.exercise.Decision;
 import loftcoil.runner.exercise.Exercise;
+import loftcoil.runner.exercise.Mend;
 import loftcoil.runner.exercise.Quantity;
 import loftcoil.runner.lesson.Step;
 
@@ -40,7 +41,8 @@ final class QuestionPart {
         String starter = exercise instanceof Code code && !code.starter().isBlank()
                 ? Html.element("pre", Html.text(code.starter()))
                 : "";
-        return Prose.blocks(exercise.text()) + starter + options(exercise);
+        String system = exercise instanceof Mend mend ? MendPart.system(mend) : "";
+        return Prose.blocks(exercise.text()) + starter + system + options(exercise);
     }
 
     private static String options(Exercise exercise) {
@@ -67,6 +69,10 @@ final class QuestionPart {
         if (exercise instanceof Quantity quantity) {
             return RULE.repeat(LINES_FOR_WORKING)
                     + answer("Answer: ", quantity.reference().unit());
+        }
+        if (exercise instanceof Mend) {
+            return Html.element("p", "small", "The cause, and how it could be told by hand and thermometer:")
+                    + RULE.repeat(LINES_FOR_WORKING);
         }
         return RULE.repeat(LINES_FOR_JAVA);
     }

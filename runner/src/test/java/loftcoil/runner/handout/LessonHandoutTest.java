@@ -78,6 +78,24 @@ class LessonHandoutTest {
     }
 
     @Test
+    void aFaultySystemIsDrawnWithWhatMayBeChangedAndTheKeyMendsIt() {
+        for (boolean key : new boolean[] {false, true}) {
+            String page = LessonHandout.of(
+                            COURSE,
+                            COURSE.lesson("02-more").orElseThrow(),
+                            SessionSetup.usual(),
+                            new LessonSetting(Paper.A4, SEED, key))
+                    .html();
+            assertTrue(page.contains("The coil knocks and the tank stays cold."), "the symptoms");
+            assertTrue(
+                    page.contains("The system as it is.") && page.contains("The loop circulates."), "system and aim");
+            assertTrue(page.contains("EN1057 22x0.9 | EN1057 28x0.9"), "what a lever allows");
+            assertEquals(key, page.contains("Heat does not push down."));
+            assertEquals(key, page.contains("Mended by:"));
+        }
+    }
+
+    @Test
     void theDrawingAndThePlotAreDrawn() {
         assertEquals(2, SHEET.split("<svg", -1).length - 1);
         assertTrue(SHEET.contains("Flow against height"));

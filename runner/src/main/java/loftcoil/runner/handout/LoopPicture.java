@@ -1,0 +1,24 @@
+package loftcoil.runner.handout;
+
+import loftcoil.engine.design.Design;
+import loftcoil.engine.sheet.Drawing;
+
+/** A loop in elevation within a lesson on paper. */
+final class LoopPicture {
+
+    private static final DrawingScale.Room ROOM = new DrawingScale.Room(110, 120);
+
+    private LoopPicture() {}
+
+    /**
+     * The drawing with words beneath.
+     *
+     * @param caption plain text
+     */
+    static String of(Design design, String caption) {
+        Drawing drawing = Drawing.of(design);
+        DrawingScale scale = DrawingScale.fitting(drawing.bounds(), ROOM, Units.METRIC);
+        String svg = ElevationSvg.of(drawing, ElevationPart.marks(design), new MeasureText(Units.METRIC), scale);
+        return Html.element("div", "drawing", svg + Html.element("p", "small", Html.text(caption)));
+    }
+}
