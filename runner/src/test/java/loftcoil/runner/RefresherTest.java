@@ -59,6 +59,8 @@ class RefresherTest {
     void noQuestionNeedsWhatStandsAroundItInItsLesson() {
         List<String> leaning = COURSE.refresher().questions().stream()
                 .map(quick -> COURSE.exercise(quick.exercise()))
+                // Where the plot only saves the sum, the sum can still be done.
+                .filter(exercise -> !exercise.text().contains("or work it out"))
                 .filter(exercise ->
                         exercise.text().matches("(?is).*\\b(plot|curve above|snippet|slider|table above)\\b.*"))
                 .map(Exercise::path)
