@@ -11,6 +11,8 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Example;
+import loftcoil.runner.exercise.ExerciseReader;
+import loftcoil.runner.exercise.Mend;
 import loftcoil.runner.session.DesignBinding;
 import loftcoil.runner.session.Outcome;
 import loftcoil.runner.session.Session;
@@ -39,6 +41,19 @@ class ReadmeTest {
             assertInstanceOf(Outcome.Done.class, outcome, outcome.toString());
             assertEquals(1, outcome.trace().charts().size());
         }
+    }
+
+    @Test
+    void itsFaultySystemIsOneThatCanBeRead() throws IOException {
+        List<String> shown = Pattern.compile("^```json\\n(.*?)^```$", Pattern.DOTALL | Pattern.MULTILINE)
+                .matcher(readme())
+                .results()
+                .map(found -> found.group(1))
+                .filter(json -> json.contains("\"mend\""))
+                .toList();
+        assertEquals(1, shown.size());
+        Mend mend = assertInstanceOf(Mend.class, ExerciseReader.read("readme", "README.md", shown.get(0)));
+        assertEquals("A low tank", mend.faulty().design().name());
     }
 
     @Test

@@ -7,6 +7,14 @@ import { remember } from './keep.js';
 
 const AFTER_MS = 120;
 
+/** Systems are asked for one after the other, so that a lesson full of them leaves Loftcoil free for other things. */
+let line = Promise.resolve();
+function inLine(deed) {
+  const turn = line.then(deed, deed);
+  line = turn.catch(() => {});
+  return turn;
+}
+
 /** The field of such a question; its text is what was moved, as `change = value; …`. */
 export function mendField(step, key, text, lessonId) {
   const place = el('div', { class: 'mend' }, el('p', { class: 'quiet' }, 'Loading the system…'));
@@ -29,7 +37,7 @@ export function mendField(step, key, text, lessonId) {
     try {
       do {
         state.wanted = moved();
-        show(place, await api.mend(lessonId, step.id, state.wanted));
+        show(place, await inLine(() => api.mend(lessonId, step.id, state.wanted)));
       } while (state.wanted !== moved());
     } catch (trouble) {
       tell(place, [`The system cannot be shown: ${trouble.message}`]);
@@ -40,7 +48,7 @@ export function mendField(step, key, text, lessonId) {
 
   async function load() {
     try {
-      const start = await api.mend(lessonId, step.id, text).catch(() => api.mend(lessonId, step.id, ''));
+      const start = await inLine(() => api.mend(lessonId, step.id, text).catch(() => api.mend(lessonId, step.id, '')));
       levers.push(...start.levers.map((lever) => makeLever(lever, touched)));
       build(place, levers, () => { for (const lever of levers) lever.putBack(); touched(); });
       show(place, start);
@@ -53,8 +61,18 @@ export function mendField(step, key, text, lessonId) {
     box: place,
     text: moved,
     focus: () => { const first = place.querySelector('input, select'); if (first) first.focus(); },
-    placed: load,
+    placed: () => whenNear(place, load),
   };
+}
+
+/** Does the deed once the place comes near the window: some systems take a second to reckon. */
+function whenNear(place, deed) {
+  const watch = new IntersectionObserver((seen) => {
+    if (!seen.some((each) => each.isIntersecting)) return;
+    watch.disconnect();
+    deed();
+  }, { rootMargin: '600px' });
+  watch.observe(place);
 }
 
 function build(place, levers, putBack) {
