@@ -6,7 +6,7 @@ import loftcoil.engine.sheet.Drawing;
 /** A loop in elevation within a lesson on paper. */
 final class LoopPicture {
 
-    private static final DrawingScale.Room ROOM = new DrawingScale.Room(110, 120);
+    private static final DrawingScale.Room ROOM = new DrawingScale.Room(110, 88);
 
     private LoopPicture() {}
 
