@@ -44,4 +44,9 @@ public record Fire(
     public Fire withLitForH(double newLitForH) {
         return new Fire(wood, moisturePct, burnKgPerH, litFromH, newLitForH, months);
     }
+
+    /** The same fire lit in other months, 1 to 12. */
+    public Fire withMonths(List<Integer> newMonths) {
+        return new Fire(wood, moisturePct, burnKgPerH, litFromH, litForH, newMonths);
+    }
 }

@@ -23,5 +23,7 @@ final class FireChanges {
                 .as(design -> WithFire.orStarted(design).litFromH(), Design::withLitFromH);
         table.number("fire.litForH", "Hours the fire burns", DesignRanges.HOUR)
                 .as(design -> WithFire.orStarted(design).litForH(), Design::withLitForH);
+        table.choice("fire.months", "Months in which the fire is lit", FireMonths.names())
+                .as(design -> FireMonths.of(WithFire.orStarted(design)), Design::withFireMonths);
     }
 }

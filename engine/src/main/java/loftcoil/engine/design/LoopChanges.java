@@ -55,6 +55,10 @@ final class LoopChanges {
                 .as(design -> laggingMm(design.hotLegs()), Design::withHotLaggingMm);
         table.number("coldLegs.laggingMm", "Thickness of lagging on the cold legs", DesignRanges.LAGGING)
                 .as(design -> laggingMm(design.coldLegs()), Design::withColdLaggingMm);
+        table.choice("hotLegs.laggingMaterial", "Lagging of the hot legs", TankChanges.laggings())
+                .as(design -> laggingMaterial(design.hotLegs()), Design::withHotLaggingMaterial);
+        table.choice("coldLegs.laggingMaterial", "Lagging of the cold legs", TankChanges.laggings())
+                .as(design -> laggingMaterial(design.coldLegs()), Design::withColdLaggingMaterial);
         table.number("hotLegs.runM", "Level run of the hot legs, seen from above", DesignRanges.RUN)
                 .as(design -> Stretch.runM(design.hotLegs()), Design::withHotRunM);
         table.number("coldLegs.runM", "Level run of the cold legs, seen from above", DesignRanges.RUN)

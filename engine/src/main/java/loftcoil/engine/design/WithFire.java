@@ -66,4 +66,9 @@ public sealed interface WithFire permits Design {
     default Design withLitForH(double litForH) {
         return self().withFire(orStarted(self()).withLitForH(litForH));
     }
+
+    /** The same design with the fire lit in the months of that name, one that the change {@code fire.months} offers. */
+    default Design withFireMonths(String season) {
+        return self().withFire(FireMonths.lit(orStarted(self()), season));
+    }
 }

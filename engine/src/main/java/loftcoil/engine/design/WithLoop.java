@@ -103,13 +103,25 @@ public sealed interface WithLoop permits Design {
 
     /** The same design with this material on every leg, {@code none} to take it off; a bare leg gets 19 mm of it. */
     default Design withLoopLaggingMaterial(String material) {
-        boolean bare = material.equals(TankChanges.BARE);
-        return each(leg -> leg.withLagging(
-                bare
-                        ? Optional.empty()
-                        : Optional.of(new LaggingChoice(
-                                material,
-                                leg.lagging().map(LaggingChoice::thicknessMm).orElse(BARE_LEG_GETS_MM)))));
+        return each(coated(material));
+    }
+
+    /** The same design with this material on the hot legs; a bare leg gets 19 mm of it. */
+    default Design withHotLaggingMaterial(String material) {
+        return self().withLegs(self().coldLegs(), each(self().hotLegs(), coated(material)));
+    }
+
+    /** The same design with this material on the cold legs; a bare leg gets 19 mm of it. */
+    default Design withColdLaggingMaterial(String material) {
+        return self().withLegs(each(self().coldLegs(), coated(material)), self().hotLegs());
+    }
+
+    private static UnaryOperator<Leg> coated(String material) {
+        if (material.equals(TankChanges.BARE)) {
+            return leg -> leg.withLagging(Optional.empty());
+        }
+        return leg -> leg.withLagging(Optional.of(new LaggingChoice(
+                material, leg.lagging().map(LaggingChoice::thicknessMm).orElse(BARE_LEG_GETS_MM))));
     }
 
     /** The same design with this many sharp 90° elbows in every leg. */

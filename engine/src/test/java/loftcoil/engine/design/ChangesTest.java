@@ -51,6 +51,8 @@ class ChangesTest {
             Map.entry("coldLegs.tube", "EN1057 15x0.7"),
             Map.entry("hotLegs.laggingMm", "0"),
             Map.entry("coldLegs.laggingMm", "0"),
+            Map.entry("hotLegs.laggingMaterial", "none"),
+            Map.entry("coldLegs.laggingMaterial", "stone wool"),
             Map.entry("hotLegs.runM", "5"),
             Map.entry("coldLegs.runM", "4"),
             Map.entry("hotLegs.aroundC", "19"),
@@ -63,6 +65,7 @@ class ChangesTest {
             Map.entry("fire.moisturePct", "40"),
             Map.entry("fire.burnKgPerH", "2"),
             Map.entry("fire.litFromH", "6"),
+            Map.entry("fire.months", "November to March"),
             Map.entry("fire.litForH", "8"),
             Map.entry("window.panes", "1"),
             Map.entry("window.areaM2", "1.6"),
@@ -224,5 +227,29 @@ class ChangesTest {
         assertEquals("set to 45 °C", Changes.current(set, "taps.mixer"));
         assertFalse(
                 Changes.apply(set, "taps.mixer", "none").taps().get(0).mixerC().isPresent());
+    }
+
+    @Test
+    void monthsThatHaveNoNameStayAsTheDesignSaysThem() {
+        Design july = BOTHY.withFire(BOTHY.fire().orElseThrow().withMonths(List.of(7)));
+        String now = Changes.current(july, "fire.months");
+
+        assertEquals("other months, as the design says", now);
+        assertEquals(july, Changes.apply(july, "fire.months", now));
+        assertEquals(
+                List.of(1, 2, 3, 11, 12),
+                Changes.apply(july, "fire.months", "November to March")
+                        .fire()
+                        .orElseThrow()
+                        .months());
+    }
+
+    @Test
+    void theHotLegsAloneGetAnotherCoat() {
+        Design wool = BOTHY.withHotLaggingMaterial("stone wool");
+
+        assertTrue(wool.hotLegs().stream()
+                .allMatch(leg -> leg.lagging().orElseThrow().material().equals("stone wool")));
+        assertEquals(BOTHY.coldLegs(), wool.coldLegs());
     }
 }
