@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import loftcoil.engine.design.Leg;
 
-/** Air that gathers where the loop goes up and down again, and water drawn up above the free surface. */
+/** Air that gathers where the loop goes up and down again or the coil falls, and water drawn up above the free surface. */
 final class AirInLoop implements CautionRule {
 
     /** A fall smaller than a bubble needs, m. */
@@ -23,6 +23,14 @@ final class AirInLoop implements CautionRule {
                             + " out of the water and breaks the flow, and water boils sooner.",
                     aboveM);
             return;
+        }
+        double coilFallM = -facts.design().coil().riseM();
+        if (coilFallM > LEAST_M) {
+            findings.caution(
+                    "LC-AIR",
+                    "The coil falls by %.2f m from its inlet to its outlet: its bubbles rise against the flow, and the flow"
+                            + " can start the wrong way round.",
+                    coilFallM);
         }
         falling(facts.design().hotLegs(), -1, "falls by %.2f m on its way up to the tank", findings);
         falling(facts.design().coldLegs(), 1, "rises by %.2f m on its way down to the coil", findings);

@@ -137,6 +137,7 @@ class CautionsTest {
                 Arguments.of("LC-BOIL-TANK", usual.withYear(new YearFacts(96, 12, 74, -11, 2))),
                 Arguments.of("LC-STILL", full(chilledRiser())),
                 Arguments.of("LC-AIR", full(safe.withLegs(cold, List.of(flue.withRiseM(2.0), last.withRiseM(-0.2))))),
+                Arguments.of("LC-AIR", full(safe.withCoilEnds("the upper end"))),
                 Arguments.of(
                         "LC-AIR",
                         full(safe.withLegs(
