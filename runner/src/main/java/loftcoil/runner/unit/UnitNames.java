@@ -79,6 +79,7 @@ final class UnitNames {
     private static void massesAndTimes() {
         put(KILOGRAM, "kg", "kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes");
         put(GRAM, "g", "gram", "grams", "gramme", "grammes");
+        put(MILLI(GRAM), "mg", "milligram", "milligrams", "milligramme", "milligrammes");
         put(KILOGRAM.multiply(1000), "t", "tonne", "tonnes");
         put(USCustomary.POUND, "lb", "lbs", "pound", "pounds");
         put(USCustomary.OUNCE, "oz", "ounce", "ounces");

@@ -100,6 +100,12 @@ class CheckerTest {
         assertInstanceOf(Verdict.Right.class, check(quantity("level", "°C", Temperature.LEVEL), answer));
     }
 
+    @ParameterizedTest
+    @CsvSource({"88.5°", "88.5 deg", "88.5 degrees", "88.5"})
+    void plainDegreesAreAnAngle(String answer) {
+        assertInstanceOf(Verdict.Right.class, check(quantity("pa", "", Temperature.NONE), answer));
+    }
+
     @Test
     void degreesAreNoLength() {
         assertInstanceOf(Verdict.Unreadable.class, check(DRIVE, "88.5 degrees"));

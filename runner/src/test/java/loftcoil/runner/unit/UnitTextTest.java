@@ -44,6 +44,8 @@ class UnitTextTest {
                 "mbar, 100, Pa",
                 "KPA, 1000, Pa",
                 "kWh, 3.6, MJ",
+                "mg, 0.001, g",
+                "mg/L, 1, g/m³",
                 "kN, 1000, N",
                 "lbf, 4.4482216152605, N",
                 "kg/s, 60, kg/min",
