@@ -45,6 +45,7 @@ final class LogMaker {
                 new Column("Level", Optional.of(Kind.SMALL_LENGTH_MM)),
                 temperature("Tank top"),
                 temperature("Coil outlet"),
+                temperature("Coil inlet"),
                 new Column("Vent clear", Optional.empty()),
                 new Column("Flue", Optional.empty())));
         design.window().ifPresent(window -> columns.add(new Column("Panes", Optional.empty())));

@@ -19,6 +19,8 @@ public record Upkeep(List<Task> tasks) {
         /** Before each fire. */
         EACH_FIRE("Before each fire"),
         /** Once a month in use. */
+        /** Once a week in use. */
+        WEEKLY("Every week that it is used"),
         MONTHLY("Every month"),
         /** Once a year. */
         YEARLY("Every year"),

@@ -4,6 +4,7 @@ import static loftcoil.engine.build.Upkeep.When.BEFORE_LEAVING;
 import static loftcoil.engine.build.Upkeep.When.COMING_BACK;
 import static loftcoil.engine.build.Upkeep.When.EACH_FIRE;
 import static loftcoil.engine.build.Upkeep.When.MONTHLY;
+import static loftcoil.engine.build.Upkeep.When.WEEKLY;
 import static loftcoil.engine.build.Upkeep.When.YEARLY;
 
 import java.util.ArrayList;
@@ -26,6 +27,7 @@ final class UpkeepMaker {
     static Upkeep of(Design design) {
         UpkeepMaker maker = new UpkeepMaker(design);
         maker.eachFire();
+        maker.weekly();
         maker.monthly();
         maker.yearly();
         maker.leaving();
@@ -47,6 +49,18 @@ final class UpkeepMaker {
                 "Ice shuts loop or vent; a fire under it can burst the coil. Thaw first, from the open end inward.");
     }
 
+    /** The interval of the caution about legionella: at most seven days. */
+    private void weekly() {
+        add(
+                WEEKLY,
+                Words.of(
+                        "Heat the whole tank to ",
+                        Measure.celsius(60),
+                        " for half an hour, or draw it all and fill anew, then run each tap until it is hot."),
+                "Legionella grow in water between 25 and 45 °C; 60 °C for half an hour kills them (WHO 2007, as restated"
+                        + " in public). That water scalds: let nobody at the taps meanwhile.");
+    }
+
     private void monthly() {
         add(
                 MONTHLY,
@@ -58,14 +72,6 @@ final class UpkeepMaker {
                 Words.of("Look at flue pipe and top for tar; ask a sweep when the layer is as thick as a coin."),
                 "The coil cools the flue gas; tar takes fire and cracks the flue.");
         add(MONTHLY, Words.of("Press the button of the carbon monoxide alarm."), "It cannot be smelt.");
-        add(
-                MONTHLY,
-                Words.of(
-                        "Heat the whole tank to ",
-                        Measure.celsius(60),
-                        " for half an hour, or draw it all and fill anew, then run each tap until it is hot."),
-                "Legionella grow in water between 25 and 45 °C; 60 °C for half an hour kills them (WHO 2007, as restated"
-                        + " in public). That water scalds: let nobody at the taps meanwhile.");
         design.window()
                 .ifPresent(window -> add(
                         MONTHLY,

@@ -60,9 +60,9 @@ final class Scald implements CautionRule {
         if (seconds.isEmpty()) {
             return "It burns in minutes.";
         }
+        String about = waterC > ScaldTime.hottestKnownC(skin) ? "less than" : "about";
         double time = seconds.getAsDouble();
-        String form =
-                time < 10 ? "It burns %s skin through in about %.1f s." : "It burns %s skin through in about %.0f s.";
-        return String.format(Locale.ROOT, form, who, time);
+        String form = time < 10 ? "It burns %s skin through in %s %.1f s." : "It burns %s skin through in %s %.0f s.";
+        return String.format(Locale.ROOT, form, who, about, time);
     }
 }

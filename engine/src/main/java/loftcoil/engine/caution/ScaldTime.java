@@ -46,6 +46,12 @@ public final class ScaldTime {
         return OptionalDouble.of(cooler.getValue() * Math.pow(hotter.getValue() / cooler.getValue(), part));
     }
 
+    /** The hottest published point, °C; hotter water burns faster than {@link #seconds} says. */
+    static double hottestKnownC(Skin skin) {
+        NavigableMap<Double, Double> points = POINTS.getOrDefault(skin, new TreeMap<>());
+        return points.isEmpty() ? Double.POSITIVE_INFINITY : points.lastKey();
+    }
+
     private static Map<Skin, NavigableMap<Double, Double>> read() {
         List<Map<String, String>> rows =
                 ResourceTable.read(ScaldTime.class, "scald-times.csv").rows();

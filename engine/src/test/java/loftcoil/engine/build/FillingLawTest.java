@@ -51,6 +51,15 @@ class FillingLawTest {
         }
     }
 
+    /** The caution about legionella asks for every seven days; the work list must not ask for less. */
+    @Test
+    void theTankIsHeatedThroughEachWeek() {
+        for (Design design : DESIGNS) {
+            assertTrue(UpkeepMaker.of(design).of(Upkeep.When.WEEKLY).stream()
+                    .anyMatch(task -> task.what().metric().startsWith("Heat the whole tank to 60 °C")));
+        }
+    }
+
     @Test
     void upkeepKnowsEveryTime() {
         for (Design design : DESIGNS) {

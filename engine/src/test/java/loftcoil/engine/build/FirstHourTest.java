@@ -26,6 +26,14 @@ class FirstHourTest {
     }
 
     @Test
+    void theLogOfYearsHoldsBothEndsOfTheCoil() {
+        List<String> columns = LogMaker.of(Example.orchardBothy()).get(1).columns().stream()
+                .map(LogForm.Column::heading)
+                .toList();
+        assertTrue(columns.containsAll(List.of("Coil outlet", "Coil inlet")), columns.toString());
+    }
+
+    @Test
     void aStatedHeatHasNoEnds() {
         STATED.rows().forEach(row -> assertEquals(row.low(), row.high()));
     }

@@ -182,6 +182,16 @@ class CautionsTest {
         return SafeBothy.edited(List.of("/coil/outletM", "0.35", "/coil/heatKW", "0.05", "/hotLegs", legs));
     }
 
+    /** CPSC 5098 ends at 150 °F (65.6 °C), 2 s: above it the time is an upper bound and must not read as a measured one. */
+    @Test
+    void waterHotterThanTheTableBurnsInLessThanItsLastTime() {
+        Caution scald = Cautions.of(full(SafeBothy.with("/taps/0/mixerC", "70"))).cautions().stream()
+                .filter(caution -> caution.code().equals("LC-SCALD"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(scald.text().contains("in less than 2.0 s"), scald.text());
+    }
+
     @Test
     void childrenAreScaldedSooner() {
         CautionFacts adults = full(SafeBothy.with("/taps/0/mixerC", "47"));

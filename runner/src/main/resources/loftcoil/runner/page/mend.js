@@ -26,6 +26,7 @@ export function mendField(step, key, text, lessonId) {
   function touched() {
     remember(key, moved());
     for (const lever of levers) lever.mark();
+    place.dispatchEvent(new Event('moved', { bubbles: true }));
     window.clearTimeout(state.timer);
     state.timer = window.setTimeout(refresh, AFTER_MS);
   }

@@ -34,6 +34,7 @@ export function questionStep(step, { lesson, outline, afterReply }) {
     if (!text.trim()) return ask(reply, field, step);
     await send({ lesson, step, text, reply, button, current, key, afterReply });
   });
+  form.addEventListener('moved', () => outdate(reply));
   box.addEventListener('placed', () => field.placed(() => form.requestSubmit(), () => button.focus()), { once: true });
   return box;
 }
@@ -47,6 +48,12 @@ function showCurrent(place, current) {
 async function refreshCurrent(lesson, step, place) {
   const fresh = (await api.lesson(lesson.id)).steps.find((each) => each.id === step.id);
   if (fresh) showCurrent(place, fresh.current);
+}
+
+/** What was said was said of the levers as they stood then. */
+function outdate(reply) {
+  if (!reply.querySelector('.said') || reply.querySelector('.outdated')) return;
+  reply.prepend(el('p', { class: 'quiet outdated' }, 'You have moved something since. Before that, this was said:'));
 }
 
 function ask(reply, field, step) {

@@ -365,6 +365,9 @@ class PageBrowserTest {
         browser.click(browser.in("low-tank", ".form-foot .main"));
         browser.until("the reply", () -> browser.has("low-tank", ".said-right"));
         assertTrue(bench.calls.contains("answer low-tank tank.baseM = 2"), bench.calls.toString());
+        browser.click(browser.in("low-tank", ".mend-levers button"));
+        browser.until("the verdict of before", () -> browser.text("low-tank", ".reply")
+                .contains("You have moved something since."));
         assertEquals(List.of(), browser.troubles());
     }
 
