@@ -15,6 +15,8 @@ final class PlainDegrees {
 
     /** The answer without that word where a temperature or a plain number is wanted; else as it was typed. */
     static String taken(String typed, WrittenUnit wanted) {
-        return wanted.isTemperature() || wanted.shown().isEmpty() ? DEGREES.matcher(typed).replaceFirst("") : typed;
+        return wanted.isTemperature() || wanted.shown().isEmpty()
+                ? DEGREES.matcher(typed).replaceFirst("")
+                : typed;
     }
 }

@@ -25,6 +25,8 @@ final class ElevationSvg {
     private static final double MARK_RADIUS_MM = 2.7;
     /** A leg that runs level for more than this share of its length has its slope written beside it. */
     private static final double SLOPED_SHARE = 0.7;
+    /** Width of a letter of the drawing, on the wide side, mm. */
+    private static final double LETTER_MM = 1.85;
 
     private final Drawing drawing;
     private final MeasureText measures;
@@ -57,7 +59,9 @@ final class ElevationSvg {
         List<Double> placed = LevelLabels.spread(
                 down.stream().map(level -> y(level.heightM())).toList(), LINE_APART_MM);
         double top = Math.min(0, placed.get(0) - LINE_APART_MM);
-        double bottom = Math.max(heightMm, placed.get(placed.size() - 1) + LINE_APART_MM) + BELOW_MM;
+        List<String> listed = slopesWithoutRoom(marks);
+        double foot = Math.max(heightMm, placed.get(placed.size() - 1) + LINE_APART_MM) + BELOW_MM;
+        double bottom = foot + listed.size() * LINE_APART_MM;
         double right = widthMm + LABELS_MM;
         svg.append(format(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"elevation\" viewBox=\"0 %.1f %.1f %.1f\" width=\"%.1fmm\""
@@ -76,7 +80,10 @@ final class ElevationSvg {
         for (int i = 0; i < drawing.pipes().size(); i++) {
             mark(drawing.pipes().get(i), marks.get(i));
         }
-        scaleBar(bottom - BELOW_MM + 3);
+        scaleBar(foot - BELOW_MM + 3);
+        for (int i = 0; i < listed.size(); i++) {
+            words(MARGIN_MM, foot + (i + 0.7) * LINE_APART_MM, "start", listed.get(i));
+        }
         return svg.append("</svg>\n").toString();
     }
 
@@ -146,21 +153,66 @@ final class ElevationSvg {
                 x(port.at().xM()), y(port.at().yM())));
     }
 
-    /** The pipe's short name on its middle, and its slope beside it where it lies rather than stands. */
+    /** The pipe's short name on its middle, and along it its slope where it lies rather than stands and there is room. */
     private void mark(Line line, String mark) {
-        Point from = line.points().get(0);
-        Point to = line.points().get(line.points().size() - 1);
-        double x = (x(from.xM()) + x(to.xM())) / 2;
-        double y = (y(from.yM()) + y(to.yM())) / 2;
+        double x = (x(start(line).xM()) + x(end(line).xM())) / 2;
+        double y = (y(start(line).yM()) + y(end(line).yM())) / 2;
         svg.append(format(
                 "<circle cx=\"%.2f\" cy=\"%.2f\" r=\"%.2f\" class=\"port\" fill=\"#ffffff\" stroke=\"#1d1d1b\" stroke-width=\"0.3\"/>",
                 x, y, MARK_RADIUS_MM));
         words(x, y + 1.15, "middle", mark);
-        double run = Math.abs(to.xM() - from.xM());
-        double rise = to.yM() - from.yM();
-        if (line.role() != Drawing.Role.COIL && run > SLOPED_SHARE * Math.hypot(run, rise)) {
-            words(x, y - MARK_RADIUS_MM - 1, "middle", slope(run, rise));
+        if (lies(line) && hasRoom(line)) {
+            svg.append(format(
+                    "<text x=\"%.2f\" y=\"%.2f\" transform=\"rotate(%.2f %.2f %.2f)\" text-anchor=\"middle\" class=\"ink\""
+                            + " fill=\"#1d1d1b\">%s</text>",
+                    x, y - MARK_RADIUS_MM - 1, alongDeg(line), x, y, Html.text(slope(line))));
         }
+    }
+
+    /** Slopes that would cover their neighbours, each with the mark of its pipe. */
+    private List<String> slopesWithoutRoom(List<String> marks) {
+        List<String> listed = new ArrayList<>();
+        for (int i = 0; i < drawing.pipes().size(); i++) {
+            Line line = drawing.pipes().get(i);
+            if (lies(line) && !hasRoom(line)) {
+                listed.add(marks.get(i) + " " + slope(line));
+            }
+        }
+        return listed;
+    }
+
+    private static boolean lies(Line line) {
+        double run = Math.abs(end(line).xM() - start(line).xM());
+        double rise = end(line).yM() - start(line).yM();
+        return line.role() != Drawing.Role.COIL && run > SLOPED_SHARE * Math.hypot(run, rise);
+    }
+
+    private boolean hasRoom(Line line) {
+        double lengthM = Math.hypot(
+                end(line).xM() - start(line).xM(), end(line).yM() - start(line).yM());
+        return slope(line).length() * LETTER_MM < scale.onPaperMm(lengthM) - 2 * MARK_RADIUS_MM;
+    }
+
+    /** How far the pipe leans on paper, clockwise, so that words along it stand upright. */
+    private double alongDeg(Line line) {
+        double lean = Math.atan2(
+                y(end(line).yM()) - y(start(line).yM()),
+                x(end(line).xM()) - x(start(line).xM()));
+        return Math.toDegrees(Math.atan(Math.tan(lean)));
+    }
+
+    private static Point start(Line line) {
+        return line.points().get(0);
+    }
+
+    private static Point end(Line line) {
+        return line.points().get(line.points().size() - 1);
+    }
+
+    private String slope(Line line) {
+        double rise = end(line).yM() - start(line).yM();
+        double run = Math.abs(end(line).xM() - start(line).xM());
+        return slope(run, rise);
     }
 
     private String slope(double run, double rise) {
