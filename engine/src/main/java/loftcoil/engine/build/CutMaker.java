@@ -92,7 +92,7 @@ final class CutMaker {
                                 + " an estimate: makers differ. Hold one fitting of each kind against the tube, measure from its middle"
                                 + " to the stop inside, and put your own number in place of ours before you cut."),
                 Words.of(
-                        "Lengths are rounded down to the millimetre when you cut; a tube goes ",
+                        "Cut on the short side of the mark rather than the long; a tube goes ",
                         sockets(),
                         " into its socket."),
                 Words.of(

@@ -36,7 +36,7 @@ final class DesignRanges {
     static final Allowed BURN = new Allowed(0.1, 20, "kg/h");
     static final Allowed HOUR = new Allowed(0, 24, "h");
     static final Allowed MONTH = new Allowed(1, 12, "");
-    static final Allowed PANES = new Allowed(1, 4, "panes");
+    static final Allowed PANES = new Allowed(1, 4, "");
     static final Allowed PANE_AREA = new Allowed(0.05, 20, "m²");
     static final Allowed TILT = new Allowed(0, 90, "degrees");
     static final Allowed AZIMUTH = new Allowed(0, 360, "degrees");

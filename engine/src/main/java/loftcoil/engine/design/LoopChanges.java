@@ -39,7 +39,7 @@ final class LoopChanges {
         table.whole("loop.elbowsPerLeg", "Sharp 90° elbows in each leg", DesignRanges.FITTINGS)
                 .as(design -> design.hotLegs().get(0).fittings().getOrDefault("elbow90", 0), Design::withElbowsPerLeg);
         table.number("loop.slopeMmPerM", "Slope of the flattest pipe in the loop", DesignRanges.SLOPE)
-                .as(Slopes::leastMmPerM, Design::withLoopSlopeMmPerM);
+                .as(design -> Math.rint(Slopes.leastMmPerM(design) * 10) / 10, Design::withLoopSlopeMmPerM);
         table.number("loop.laggingMm", "Thickness of lagging on every leg", DesignRanges.LAGGING)
                 .as(design -> laggingMm(design.hotLegs()), Design::withLoopLaggingMm);
         table.choice("loop.laggingMaterial", "Lagging of every leg", TankChanges.laggings())

@@ -2,11 +2,13 @@ package loftcoil.runner.show;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import loftcoil.runner.check.Verdict;
 import loftcoil.runner.check.Worked;
 import loftcoil.runner.exercise.Choice;
 import loftcoil.runner.exercise.Exercise;
 import loftcoil.runner.exercise.Mend;
+import loftcoil.runner.exercise.Quantity;
 import loftcoil.runner.exercise.Reckoning;
 import loftcoil.runner.progress.Progress;
 import loftcoil.runner.progress.Tries;
@@ -92,7 +94,7 @@ final class ReplyWords {
         if (verdict instanceof Verdict.Wrong wrong) {
             return exercise instanceof Choice
                     ? "Not that one."
-                    : "Not yet: " + off(wrong.offBy()) + "." + assumed(wrong.taken());
+                    : "Not yet: " + off(exercise, wrong) + "." + assumed(wrong.taken());
         }
         if (verdict instanceof Verdict.WrongKind kind) {
             return "The answer’s unit does not fit: " + kind.given() + "; wanted is " + kind.wanted() + "."
@@ -106,6 +108,20 @@ final class ReplyWords {
 
     private Optional<String> comesTo(Exercise exercise) {
         return Worked.answer(exercise, reckoning);
+    }
+
+    /** A temperature is off by degrees: a share of 20 °C would say nothing. */
+    private String off(Exercise exercise, Verdict.Wrong wrong) {
+        OptionalDouble given = wrong.taken().value();
+        if (given.isEmpty()
+                || !(exercise instanceof Quantity quantity)
+                || quantity.temperature() != Quantity.Temperature.LEVEL) {
+            return off(wrong.offBy());
+        }
+        double degrees =
+                given.getAsDouble() - reckoning.number(quantity.reference().java());
+        return Digits.of(Math.abs(degrees), 2) + " " + quantity.reference().unit()
+                + (degrees > 0 ? " too high" : " too low");
     }
 
     private static String off(double ratio) {
