@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * Which way each leg's level run is drawn. Both sides start at the coil and are followed up to the tank; the ports they
  * reach must lie within one tank's width, the cold one preferably left of the hot one and both near the middle of the
- * coil. With a few legs all ways can be tried.
+ * coil, and the hot pipe preferably does not pass in front of the tank. With a few legs all ways can be tried.
  *
  * @param cold sideways steps of the cold legs from the coil up, m, right positive
  * @param hot sideways steps of the hot legs from the coil up, m
@@ -19,6 +19,7 @@ record Folding(List<Double> cold, List<Double> hot, double outletX) {
 
     private static final double TOO_WIDE = 1000;
     private static final double CROSSED = 1;
+    private static final double BEFORE_TANK = 0.5;
 
     /** Where the coil ends and how much width the tank offers, m. */
     record Span(double outletX, double tankWidthM) {}
@@ -60,7 +61,18 @@ record Folding(List<Double> cold, List<Double> hot, double outletX) {
         double apart = hotPortX() - coldPortX();
         double tooWide = Math.max(0, Math.abs(apart) - span.tankWidthM());
         double offCentre = Math.abs((hotPortX() + coldPortX()) / 2 - outletX / 2);
-        return TOO_WIDE * tooWide + (apart < 0 ? CROSSED : 0) + offCentre;
+        return TOO_WIDE * tooWide + (apart < 0 ? CROSSED : 0) + offCentre + BEFORE_TANK * beforeTankM();
+    }
+
+    /** How far the turns of the hot pipe lie on the far side of its port, where the tank is, m. */
+    private double beforeTankM() {
+        double x = outletX;
+        double before = 0;
+        for (double step : hot) {
+            before += Math.max(0, hotPortX() - x);
+            x += step;
+        }
+        return before;
     }
 
     private static int ways(List<Double> runs) {
