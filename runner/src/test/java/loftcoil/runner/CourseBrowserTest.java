@@ -3,65 +3,20 @@ package loftcoil.runner;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
+import loftcoil.runner.course.Course;
 import loftcoil.runner.course.CourseReader;
-import loftcoil.runner.page.PageBrowser;
-import loftcoil.runner.page.PageServer;
-import loftcoil.runner.page.PageSetup;
-import loftcoil.runner.progress.ProgressFile;
-import loftcoil.runner.session.SessionSetup;
-import loftcoil.runner.show.Workbench;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
+import loftcoil.runner.page.LiveCourseCase;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
 /** The real course on the real page, with real Java behind it. */
-class CourseBrowserTest {
+class CourseBrowserTest extends LiveCourseCase {
 
-    private static PageBrowser browser;
-
-    @TempDir
-    private Path folder;
-
-    private final List<Throwable> troubles = new ArrayList<>();
-    private Workbench bench;
-    private PageServer server;
-
-    @BeforeAll
-    static void start() {
-        browser = PageBrowser.start();
-    }
-
-    @AfterAll
-    static void quit() {
-        if (browser != null) {
-            browser.close();
-        }
-    }
-
-    @BeforeEach
-    void open() throws Exception {
-        bench = Workbench.open(CourseReader.builtIn(), ProgressFile.open(folder), SessionSetup.usual(), 5);
-        server = PageServer.open(bench, new PageSetup(0, troubles::add));
-        browser.open(server.address());
-    }
-
-    @AfterEach
-    void close() {
-        server.close();
-        bench.close();
-    }
-
-    private void restart() throws Exception {
-        close();
-        open();
+    @Override
+    protected Course course() {
+        return CourseReader.builtIn();
     }
 
     @Test
@@ -84,7 +39,6 @@ class CourseBrowserTest {
         assertEquals("double mine = 41 + 1;", browser.source("sunk-tank"));
         assertTrue(browser.has("rise-that-counts", "[aria-live]"));
         assertEquals(List.of(), browser.troubles());
-        assertEquals(List.of(), troubles);
     }
 
     @Test

@@ -5,67 +5,23 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Example;
-import loftcoil.runner.page.PageBrowser;
-import loftcoil.runner.page.PageServer;
-import loftcoil.runner.page.PageSetup;
-import loftcoil.runner.progress.ProgressFile;
-import loftcoil.runner.session.SessionSetup;
+import loftcoil.runner.course.Course;
+import loftcoil.runner.page.LiveCourseCase;
 import loftcoil.runner.show.TryCourse;
-import loftcoil.runner.show.Workbench;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
 /** Refresher and rebuild on the page: what who comes back after years does there. */
-class RebuildBrowserTest {
+class RebuildBrowserTest extends LiveCourseCase {
 
-    private static PageBrowser browser;
-
-    @TempDir
-    private Path folder;
-
-    private final List<Throwable> troubles = new ArrayList<>();
-    private Workbench bench;
-    private PageServer server;
-
-    @BeforeAll
-    static void start() {
-        browser = PageBrowser.start();
-    }
-
-    @AfterAll
-    static void quit() {
-        if (browser != null) {
-            browser.close();
-        }
-    }
-
-    @BeforeEach
-    void open() throws Exception {
-        bench = Workbench.open(TryCourse.read(), ProgressFile.open(folder), SessionSetup.usual(), 5);
-        server = PageServer.open(bench, new PageSetup(0, troubles::add));
-        browser.size(1366, 768);
-        browser.colours("light");
-        browser.open(server.address());
-        // What an earlier test meant to have refused is not this one's trouble.
-        browser.troubles();
-    }
-
-    @AfterEach
-    void close() {
-        server.close();
-        bench.close();
-        assertEquals(List.of(), troubles);
+    @Override
+    protected Course course() {
+        return TryCourse.read();
     }
 
     private void view(String name, String wanted) {

@@ -46,10 +46,7 @@ final class SafeFile {
             }
             Files.move(aside, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {
-            throw new FolderException(
-                    FolderException.Why.NO_ACCESS,
-                    file,
-                    "cannot be written (" + e.getClass().getSimpleName() + "); the file from before is untouched");
+            throw noAccess("cannot be written", e, "; the file from before is untouched");
         }
         forceFolder();
     }
@@ -59,10 +56,7 @@ final class SafeFile {
         try {
             return LocalDate.ofInstant(Files.getLastModifiedTime(file).toInstant(), ZoneId.systemDefault());
         } catch (IOException e) {
-            throw new FolderException(
-                    FolderException.Why.NO_ACCESS,
-                    file,
-                    "cannot be looked at (" + e.getClass().getSimpleName() + ")");
+            throw noAccess("cannot be looked at", e, "");
         }
     }
 
@@ -79,10 +73,7 @@ final class SafeFile {
             forceFolder();
             return free;
         } catch (IOException e) {
-            throw new FolderException(
-                    FolderException.Why.NO_ACCESS,
-                    file,
-                    "cannot be renamed (" + e.getClass().getSimpleName() + ")");
+            throw noAccess("cannot be renamed", e, "");
         }
     }
 
@@ -100,12 +91,13 @@ final class SafeFile {
                 }
             }
         } catch (IOException e) {
-            throw new FolderException(
-                    FolderException.Why.NO_ACCESS,
-                    file,
-                    "cannot be read and cannot be set aside (" + e.getClass().getSimpleName()
-                            + "); move it away by hand");
+            throw noAccess("cannot be read and cannot be set aside", e, "; move it away by hand");
         }
+    }
+
+    private FolderException noAccess(String what, IOException why, String then) {
+        String words = what + " (" + why.getClass().getSimpleName() + ")" + then;
+        return new FolderException(FolderException.Why.NO_ACCESS, file, words);
     }
 
     /** So that a loss of power does not undo the move. Some systems cannot do this for folders; there it is left out. */

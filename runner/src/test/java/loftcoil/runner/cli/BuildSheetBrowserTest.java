@@ -3,67 +3,35 @@ package loftcoil.runner.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import loftcoil.runner.page.PageBrowser;
-import loftcoil.runner.page.PageServer;
-import loftcoil.runner.page.PageSetup;
-import loftcoil.runner.progress.ProgressFile;
-import loftcoil.runner.session.SessionSetup;
+import loftcoil.runner.course.Course;
+import loftcoil.runner.page.LiveCourseCase;
+import loftcoil.runner.page.Press;
 import loftcoil.runner.show.TryCourse;
 import loftcoil.runner.show.Workbench;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
 
 /** The build sheet on the real page: looked at, turned into other units, kept as a file. */
-class BuildSheetBrowserTest {
+class BuildSheetBrowserTest extends LiveCourseCase {
 
-    private static PageBrowser browser;
-
-    @TempDir
-    private Path folder;
-
-    private final List<Throwable> troubles = new ArrayList<>();
-    private Workbench bench;
-    private PageServer server;
-
-    @BeforeAll
-    static void start() {
-        browser = PageBrowser.start();
+    @Override
+    protected Course course() {
+        return TryCourse.read();
     }
 
-    @AfterAll
-    static void quit() {
-        if (browser != null) {
-            browser.close();
-        }
+    @Override
+    protected Press press(Workbench opened) {
+        return new SheetPress(opened);
     }
 
     @BeforeEach
-    void open() throws Exception {
-        bench = Workbench.open(TryCourse.read(), ProgressFile.open(folder), SessionSetup.usual(), 5);
-        server = PageServer.open(bench, new PageSetup(0, troubles::add, new SheetPress(bench)));
-        browser.size(1366, 768);
-        browser.colours("light");
-        browser.open(server.address());
-        browser.troubles();
+    void openSheet() {
         browser.driver().executeScript("localStorage.clear(); location.hash = '#/build-sheet'");
         untilShown();
-    }
-
-    @AfterEach
-    void close() {
-        server.close();
-        bench.close();
-        assertEquals(List.of(), troubles);
     }
 
     private static void untilShown() {

@@ -6,9 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,24 +16,10 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
 /** A learner's ways through the page in a real browser, with a bench behind it that only pretends. */
-class PageBrowserTest {
-
-    private static PageBrowser browser;
+class PageBrowserTest extends BrowserCase {
 
     private final FakeBench bench = new FakeBench();
     private PageServer server;
-
-    @BeforeAll
-    static void start() {
-        browser = PageBrowser.start();
-    }
-
-    @AfterAll
-    static void quit() {
-        if (browser != null) {
-            browser.close();
-        }
-    }
 
     @BeforeEach
     void open() throws Exception {

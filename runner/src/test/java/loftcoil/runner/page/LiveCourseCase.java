@@ -1,0 +1,60 @@
+package loftcoil.runner.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import loftcoil.runner.course.Course;
+import loftcoil.runner.progress.ProgressFile;
+import loftcoil.runner.session.SessionSetup;
+import loftcoil.runner.show.Workbench;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Tests of a course on the real page, with real Java behind it and a fresh folder for each test. */
+public abstract class LiveCourseCase extends BrowserCase {
+
+    /** Where the learner's work is kept. */
+    @TempDir
+    protected Path folder;
+
+    /** What the page serves. */
+    protected Workbench bench;
+
+    private final List<Throwable> failures = new ArrayList<>();
+    private PageServer server;
+
+    /** The course to open. */
+    protected abstract Course course();
+
+    /** What prints on the page; nothing where a test does not need it. */
+    protected Press press(Workbench opened) {
+        return Press.NONE;
+    }
+
+    @BeforeEach
+    protected final void openCourse() throws Exception {
+        bench = Workbench.open(course(), ProgressFile.open(folder), SessionSetup.usual(), 5);
+        server = PageServer.open(bench, new PageSetup(0, failures::add, press(bench)));
+        browser.size(1366, 768);
+        browser.colours("light");
+        browser.open(server.address());
+        // What an earlier test meant to have refused is not this one's trouble.
+        browser.troubles();
+    }
+
+    @AfterEach
+    protected final void closeCourse() {
+        server.close();
+        bench.close();
+        assertEquals(List.of(), failures, "failures of the server");
+    }
+
+    /** Ends the program and starts it again on the same folder. */
+    protected final void restart() throws Exception {
+        closeCourse();
+        openCourse();
+    }
+}
