@@ -89,10 +89,7 @@ final class ClassCommand implements Callable<Integer> {
         try {
             Files.writeString(file, text, StandardCharsets.UTF_8);
         } catch (IOException failed) {
-            throw new RefusedInputException(
-                    file,
-                    "cannot be written (" + failed.getClass().getSimpleName() + ")",
-                    "a place where files can be");
+            throw RefusedInputException.unwritable(file, failed, "a place where files can be");
         }
         spec.commandLine().getOut().println("Written: " + file);
     }

@@ -43,10 +43,7 @@ final class ExportCommand implements Callable<Integer> {
                 Files.writeString(to.resolve(file.getKey()), file.getValue());
             }
         } catch (IOException refused) {
-            throw new RefusedInputException(
-                    to,
-                    "cannot be written (" + refused.getClass().getSimpleName() + ")",
-                    "a folder that may be written");
+            throw RefusedInputException.unwritable(to, refused, "a folder that may be written");
         }
         PrintWriter out = spec.commandLine().getOut();
         out.println(files.size() + " files are in " + to + ". There, for example:");

@@ -1,5 +1,6 @@
 package loftcoil.runner.cli;
 
+import java.io.IOException;
 import java.nio.file.Path;
 
 /** Thrown where what was given on the command line cannot be used: one line a fault, with what is allowed. */
@@ -13,5 +14,11 @@ final class RefusedInputException extends RuntimeException {
 
     RefusedInputException(String lines) {
         super(lines);
+    }
+
+    /** For a file or folder that could not be written. */
+    static RefusedInputException unwritable(Path file, IOException why, String allowed) {
+        return new RefusedInputException(
+                file, "cannot be written (" + why.getClass().getSimpleName() + ")", allowed);
     }
 }

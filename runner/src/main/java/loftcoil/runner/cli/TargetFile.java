@@ -43,10 +43,7 @@ final class TargetFile {
         try {
             Files.write(file, bytes);
         } catch (IOException refused) {
-            throw new RefusedInputException(
-                    file,
-                    "cannot be written (" + refused.getClass().getSimpleName() + ")",
-                    "a file that may be written");
+            throw RefusedInputException.unwritable(file, refused, "a file that may be written");
         }
     }
 
