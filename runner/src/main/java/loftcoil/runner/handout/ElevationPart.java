@@ -80,7 +80,7 @@ final class ElevationPart {
                 List.of(mark, leg.name(), leg.tube()),
                 leg.lengthM(),
                 leg.riseM(),
-                List.of(slope(leg.levelRunM(), leg.riseM()), lagging(leg)));
+                List.of(slope(leg.levelRunM(), leg.riseM(), measures), lagging(leg)));
     }
 
     private List<String> coil(String mark, Coil coil) {
@@ -96,7 +96,7 @@ final class ElevationPart {
     }
 
     /** Rise for each metre of run where a level can show it; steeper as an angle. */
-    private String slope(double runM, double riseM) {
+    static String slope(double runM, double riseM, MeasureText measures) {
         if (riseM == 0) {
             return "level";
         }

@@ -1,15 +1,14 @@
 package loftcoil.runner.handout;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import loftcoil.engine.build.Kind;
 import loftcoil.engine.build.Measure;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.Drawing.Line;
 import loftcoil.engine.sheet.Drawing.Point;
+import loftcoil.runner.show.DrawingWords;
 import loftcoil.runner.show.LevelLabels;
 
 /**
@@ -54,8 +53,7 @@ final class ElevationSvg {
     }
 
     private String write(List<String> marks) {
-        List<Drawing.Level> down = new ArrayList<>(drawing.levels());
-        down.sort(Comparator.comparingDouble(Drawing.Level::heightM).reversed());
+        List<Drawing.Level> down = DrawingWords.levelsDown(drawing);
         List<Double> placed = LevelLabels.spread(
                 down.stream().map(level -> y(level.heightM())).toList(), LINE_APART_MM);
         double top = Math.min(0, placed.get(0) - LINE_APART_MM);
@@ -91,14 +89,8 @@ final class ElevationSvg {
         String levels = drawing.levels().stream()
                 .map(level -> level.label() + " " + measures.of(Measure.metres(level.heightM())))
                 .collect(Collectors.joining(", "));
-        String pipes = drawing.pipes().stream()
-                .map(line -> switch (line.role()) {
-                    case COLD -> "cold: " + line.name();
-                    case COIL -> "the coil in the fire";
-                    case HOT -> "hot: " + line.name();
-                })
-                .collect(Collectors.joining("; "));
-        return "Scale " + scale.words() + ". Round from the tank: " + pipes + ". Above the floor: " + levels + ".";
+        return "Scale " + scale.words() + ". Round from the tank: " + DrawingWords.roundFromTank(drawing)
+                + ". Above the floor: " + levels + ".";
     }
 
     private void levels(List<Drawing.Level> down, List<Double> placed) {
@@ -182,9 +174,8 @@ final class ElevationSvg {
     }
 
     private static boolean lies(Line line) {
-        double run = Math.abs(end(line).xM() - start(line).xM());
-        double rise = end(line).yM() - start(line).yM();
-        return line.role() != Drawing.Role.COIL && run > SLOPED_SHARE * Math.hypot(run, rise);
+        Drawing.Run run = line.run();
+        return line.role() != Drawing.Role.COIL && run.levelRunM() > SLOPED_SHARE * run.lengthM();
     }
 
     private boolean hasRoom(Line line) {
@@ -209,15 +200,9 @@ final class ElevationSvg {
         return line.points().get(line.points().size() - 1);
     }
 
+    /** Of the pipe itself: a drawing without room for all of a level run draws it short, and so steeper. */
     private String slope(Line line) {
-        double rise = end(line).yM() - start(line).yM();
-        double run = Math.abs(end(line).xM() - start(line).xM());
-        return slope(run, rise);
-    }
-
-    private String slope(double run, double rise) {
-        String size = measures.of(new Measure(Math.abs(rise) / run * 1000, Kind.SLOPE_MM_PER_M));
-        return rise == 0 ? "level" : (rise > 0 ? "rises " : "falls ") + size;
+        return ElevationPart.slope(line.run().levelRunM(), line.run().riseM(), measures);
     }
 
     /** A bar of whole metres or feet, to be measured on the print. */

@@ -1,6 +1,5 @@
 package loftcoil.runner.show;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -31,8 +30,7 @@ final class LoopSvg {
 
     /** The picture of a drawing. */
     static View.Picture picture(String title, Drawing drawing) {
-        List<List<String>> rows = drawing.levels().stream()
-                .sorted(Comparator.comparingDouble(Drawing.Level::heightM).reversed())
+        List<List<String>> rows = DrawingWords.levelsDown(drawing).stream()
                 .map(level -> List.of(level.label(), metres(level.heightM())))
                 .toList();
         return new View.Picture(
@@ -48,21 +46,14 @@ final class LoopSvg {
                 .sorted(Comparator.comparingDouble(Drawing.Level::heightM))
                 .map(level -> level.label() + " " + metres(level.heightM()) + " m")
                 .collect(Collectors.joining(", "));
-        String pipes = drawing.pipes().stream()
-                .map(line -> switch (line.role()) {
-                    case COLD -> "cold: " + line.name();
-                    case COIL -> "the coil in the fire";
-                    case HOT -> "hot: " + line.name();
-                })
-                .collect(Collectors.joining("; "));
-        return "The loop seen from the side, to scale. Round from the tank: " + pipes + ". Heights above the floor: "
+        return "The loop seen from the side, to scale. Round from the tank: "
+                + DrawingWords.roundFromTank(drawing) + ". Heights above the floor: "
                 + levels + ".";
     }
 
     private String write(String title, String says) {
         double width = (drawing.bounds().rightM() - drawing.bounds().leftM()) * PX_PER_M + 2 * MARGIN + LABELS_WIDTH;
-        List<Drawing.Level> down = new ArrayList<>(drawing.levels());
-        down.sort(Comparator.comparingDouble(Drawing.Level::heightM).reversed());
+        List<Drawing.Level> down = DrawingWords.levelsDown(drawing);
         List<Double> wanted = down.stream().map(level -> y(level.heightM())).toList();
         List<Double> placed = LevelLabels.spread(wanted, LINE_APART);
         // Labels of a low loop spread further than the loop itself.

@@ -16,11 +16,15 @@ class ElevationSvgTest {
     private static final String ALONG = "transform=\"rotate(";
 
     private static String drawn(double roomMm) {
-        Drawing drawing = Drawing.of(BOTHY);
+        return drawn(BOTHY, roomMm);
+    }
+
+    private static String drawn(Design design, double roomMm) {
+        Drawing drawing = Drawing.of(design);
         DrawingScale scale =
                 DrawingScale.fitting(drawing.bounds(), new DrawingScale.Room(roomMm, roomMm), Units.METRIC);
         // A number and its unit are held together by a space that does not break.
-        return ElevationSvg.of(drawing, ElevationPart.marks(BOTHY), new MeasureText(Units.METRIC), scale)
+        return ElevationSvg.of(drawing, ElevationPart.marks(design), new MeasureText(Units.METRIC), scale)
                 .replace('\u00a0', ' ')
                 .replace('\u202f', ' ');
     }
@@ -45,5 +49,17 @@ class ElevationSvgTest {
         assertFalse(small.contains(ALONG), small);
         assertTrue(small.contains(">C2 falls 169 mm/m</text>"), small);
         assertTrue(small.contains(">H2 rises 258 mm/m</text>"), small);
+    }
+
+    @Test
+    void aRunThatIsDrawnShortKeepsTheSlopeOfThePipe() {
+        Design far = BOTHY.withHotRunM(12);
+        Drawing.Line back = Drawing.of(far).pipes().get(4);
+        double drawnM =
+                Math.abs(back.points().get(1).xM() - back.points().get(0).xM());
+        long slope = Math.round(back.run().slopeMmPerM().orElseThrow());
+
+        assertTrue(drawnM < back.run().levelRunM() - 0.5, "drawn " + drawnM + " m");
+        assertTrue(drawn(far, 400).contains("rises " + slope + " mm/m</text>"), drawn(far, 400));
     }
 }
