@@ -2,8 +2,14 @@ package loftcoil.runner;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.CourseReader;
 import loftcoil.runner.exercise.Decision;
@@ -27,6 +33,36 @@ class AllLessonsTest {
         for (LessonProof proof : proofs) {
             assertEquals(List.of(), proof.faults(), proof.lessonId());
             assertTrue(proof.charts() >= 2, proof.lessonId() + " draws fewer than two plots");
+        }
+        theValuesAreTheKeptOnes(proofs);
+    }
+
+    /**
+     * Our own earlier numbers: a difference has to be meant. {@code -DargLine=-Dloftcoil.keep=true} writes the file and fails, so
+     * that no run can keep and pass at once; the commit says why it changed.
+     */
+    private static void theValuesAreTheKeptOnes(List<LessonProof> proofs) throws IOException {
+        Map<String, Double> now = new LinkedHashMap<>();
+        proofs.forEach(proof -> now.putAll(proof.values()));
+        Path file = Path.of("src/test/resources/loftcoil/runner/kept-values.txt");
+        if (Boolean.getBoolean("loftcoil.keep")) {
+            Files.write(
+                    file,
+                    now.entrySet().stream()
+                            .map(e -> e.getKey() + " = " + e.getValue())
+                            .toList());
+            fail("kept as they are now");
+        }
+        List<String> kept = Files.readAllLines(file);
+        assertEquals(
+                kept.stream()
+                        .map(line -> line.substring(0, line.lastIndexOf(" = ")))
+                        .toList(),
+                List.copyOf(now.keySet()));
+        for (String line : kept) {
+            int cut = line.lastIndexOf(" = ");
+            double value = Double.parseDouble(line.substring(cut + 3));
+            assertEquals(value, now.get(line.substring(0, cut)), 1e-9 + 1e-6 * Math.abs(value), line);
         }
     }
 

@@ -1,7 +1,9 @@
 package loftcoil.runner.prove;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
@@ -27,6 +29,7 @@ final class ExerciseProof {
     private final Reckoner reckoner;
     private final List<Long> seeds;
     private final List<String> faults = new ArrayList<>();
+    private final Map<String, Double> values = new LinkedHashMap<>();
     private int checked;
     private int compared;
 
@@ -129,7 +132,9 @@ final class ExerciseProof {
     private Optional<Double> number(String where, String java) {
         compared++;
         try {
-            return Optional.of(reckoner.number(java));
+            double value = reckoner.number(java);
+            values.put(where, value);
+            return Optional.of(value);
         } catch (RefusedException refused) {
             faults.add(where + ": " + refused.getMessage().replace('\n', ' '));
             return Optional.empty();
@@ -142,6 +147,10 @@ final class ExerciseProof {
 
     int compared() {
         return compared;
+    }
+
+    Map<String, Double> values() {
+        return values;
     }
 
     List<String> faults() {

@@ -70,6 +70,7 @@ public final class Proof {
                 snippets.charts(),
                 exercises.checked(),
                 exercises.compared(),
+                exercises.values(),
                 Stream.concat(snippets.faults().stream(), exercises.faults().stream())
                         .toList(),
                 (System.nanoTime() - start) / 1_000_000);
