@@ -26,7 +26,7 @@ class AllLessonsTest {
     private final Course course = CourseReader.builtIn();
 
     @Test
-    void everySnippetRunsAndEveryNumberHolds() {
+    void everySnippetRunsAndEveryNumberHolds() throws IOException {
         List<LessonProof> proofs = new Proof(course, SessionSetup.usual(), List.of(1L, 2L)).run(proof -> {});
 
         assertTrue(proofs.size() >= 3);
