@@ -133,7 +133,7 @@ final class TankLoopEquations implements OrdinaryDifferentialEquation {
         double backDensity = TankColumn.density(tempC[back]);
         if (lit) {
             table.lit().read(tempC[cold], column - coldDensity, reading);
-            if (reading.roomK() > 0) {
+            if (reading.boilMarginK() > 0) {
                 double entering = jPerKg[cold] + (reading.heatW() - reading.lostW()) / reading.flowKgPerS();
                 pass(jPerKg, back, cold, entering);
             }

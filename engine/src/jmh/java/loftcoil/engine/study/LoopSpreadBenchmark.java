@@ -34,6 +34,6 @@ public class LoopSpreadBenchmark {
     /** Draws, searches and sums up all loops. */
     @Benchmark
     public Outcome<LoopSpread> tenThousandLoops() {
-        return LoopSpread.of(circuit, LoopDoubts.USUAL, new SpreadPlan(LOOPS, 1, threads), Watch.NONE);
+        return LoopSpread.of(circuit, LoopDoubts.USUAL, new SpreadPlan(LOOPS, 1, threads), ProgressListener.NONE);
     }
 }

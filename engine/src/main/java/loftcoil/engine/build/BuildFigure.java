@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param high upper end; there where low is
  * @param doubt where the doubt comes from and how sure the ends are, or why there is none
  */
-public record BuildFigure(String label, Measure value, Optional<Measure> low, Optional<Measure> high, Words doubt) {
+public record BuildFigure(
+        String label, Measure value, Optional<Measure> low, Optional<Measure> high, MeasuredText doubt) {
 
     /**
      * Checks that the ends belong together.
@@ -25,21 +26,21 @@ public record BuildFigure(String label, Measure value, Optional<Measure> low, Op
         if (low.isPresent()) {
             Measure lower = low.get();
             Measure higher = high.orElseThrow();
-            if (lower.kind() != value.kind() || higher.kind() != value.kind() || !(lower.si() <= higher.si())) {
+            if (lower.kind() != value.kind() || higher.kind() != value.kind() || !(lower.value() <= higher.value())) {
                 throw new IllegalArgumentException(label + ": " + lower + " to " + higher);
             }
         }
     }
 
     /** A figure that follows from the drawing. */
-    static BuildFigure sure(String label, Measure value, Words why) {
+    static BuildFigure sure(String label, Measure value, MeasuredText why) {
         return new BuildFigure(label, value, Optional.empty(), Optional.empty(), why);
     }
 
     /** A figure with ends, given in any order. */
-    static BuildFigure between(String label, Measure value, Measure one, Measure other, Words doubt) {
-        Measure low = one.si() <= other.si() ? one : other;
-        Measure high = one.si() <= other.si() ? other : one;
+    static BuildFigure between(String label, Measure value, Measure one, Measure other, MeasuredText doubt) {
+        Measure low = one.value() <= other.value() ? one : other;
+        Measure high = one.value() <= other.value() ? other : one;
         return new BuildFigure(label, value, Optional.of(low), Optional.of(high), doubt);
     }
 }

@@ -16,7 +16,7 @@ final class BuildMaker {
 
     static BuildSheet of(Design design) {
         Sheet sheet = Sheet.whole(design, Sheet.USUAL_TANK_C);
-        List<Words> reasons = reasons(sheet);
+        List<MeasuredText> reasons = reasons(sheet);
         boolean runs = sheet.loop().circulates();
         CutList cuts = CutMaker.of(design);
         return new BuildSheet(
@@ -36,30 +36,30 @@ final class BuildMaker {
                 LogMaker.of(design));
     }
 
-    private static Words verdict(boolean runs, List<Words> reasons) {
+    private static MeasuredText verdict(boolean runs, List<MeasuredText> reasons) {
         if (!runs) {
-            return Words.of(
+            return MeasuredText.of(
                     "**This design must not be built as drawn: the loop does not carry the fire's heat away.** Change"
                             + " the design first; weights, parts and lengths below are those of the drawing as it is.");
         }
         if (!reasons.isEmpty()) {
-            return Words.of(
+            return MeasuredText.of(
                     "**Do not light a fire under this as drawn:** the loop circulates, but the dangers below are known"
                             + " and not cleared. Clear each of them, or have whoever is named there say that it is no danger here.");
         }
-        return Words.of(
+        return MeasuredText.of(
                 "**As drawn the loop circulates, and no danger is known from what the design says.** What it does not"
                         + " say is asked for below. Local code and the licensed trades have the last word.");
     }
 
-    private static List<Words> reasons(Sheet sheet) {
-        List<Words> reasons = new ArrayList<>();
+    private static List<MeasuredText> reasons(Sheet sheet) {
+        List<MeasuredText> reasons = new ArrayList<>();
         if (!sheet.loop().circulates()) {
-            reasons.add(Words.of(sheet.loop().words()));
+            reasons.add(MeasuredText.of(sheet.loop().words()));
         }
         for (Caution caution : sheet.cautions()) {
             if (caution.severity() == Severity.DANGER) {
-                reasons.add(Words.of(caution.text()));
+                reasons.add(MeasuredText.of(caution.text()));
             }
         }
         return reasons;

@@ -9,7 +9,7 @@ import java.util.List;
  * @param bars the lengths to buy, each with the pieces cut from it
  * @param rules how the cut lengths and the packing were reckoned, and what to check with a fitting in the hand
  */
-public record CutList(List<Piece> pieces, List<Bar> bars, List<Words> rules) {
+public record CutList(List<Piece> pieces, List<Bar> bars, List<MeasuredText> rules) {
 
     /** Keeps copies of the lists. */
     public CutList {

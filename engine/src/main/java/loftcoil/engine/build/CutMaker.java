@@ -82,43 +82,43 @@ final class CutMaker {
         return part == parts - 1 ? stretch.to() : StockCutter.COUPLING;
     }
 
-    private List<Words> rules(Design design) {
-        List<Words> rules = new ArrayList<>(List.of(
-                Words.of(
+    private List<MeasuredText> rules(Design design) {
+        List<MeasuredText> rules = new ArrayList<>(List.of(
+                MeasuredText.of(
                         "A design says how many fittings a leg has, not where they sit. Here they are spread evenly. What you take"
                                 + " from one piece of a leg, give to its neighbour: the sum of a leg's pieces is what must stay."),
-                Words.of(
+                MeasuredText.of(
                         "Cut length = from middle to middle of the two fittings, less what each fitting takes off. The take-off is"
                                 + " an estimate: makers differ. Hold one fitting of each kind against the tube, measure from its middle"
                                 + " to the stop inside, and put your own number in place of ours before you cut."),
-                Words.of(
+                MeasuredText.of(
                         "Cut on the short side of the mark rather than the long; a tube goes ",
                         sockets(),
                         " into its socket."),
-                Words.of(
+                MeasuredText.of(
                         "Packing: the longest piece first, into the first length that still has room for it, else from a new"
                                 + " length. Each cut takes ",
                         Measure.millimetres(StockCutter.SAW_MM),
                         " (a hacksaw; a wheel cutter takes none). It is not always the least tube possible, but seldom a length"
                                 + " more."),
-                Words.of(
+                MeasuredText.of(
                         "Lengths as sold differ between countries and merchants (common practice, no source): ask before you"
                                 + " cut.")));
-        rules.add(Words.of(
+        rules.add(MeasuredText.of(
                 "The coil's joints stand in the fire: braze them, or bend the coil from one soft length; soft solder"
                         + " melts as soon as the water is gone."));
         if (design.taps().size() > 1) {
-            rules.add(Words.of(
+            rules.add(MeasuredText.of(
                     "Each tap's pipe is counted from the draw port on its own. Where taps share a pipe, buy less."));
         }
         if (!tooShort.isEmpty()) {
-            rules.add(Words.of("**Too short to join its two fittings: " + String.join(", ", tooShort)
+            rules.add(MeasuredText.of("**Too short to join its two fittings: " + String.join(", ", tooShort)
                     + ".** Fewer fittings, a longer leg, or a bend in their place."));
         }
         return rules;
     }
 
-    private Words sockets() {
+    private MeasuredText sockets() {
         List<Object> parts = new ArrayList<>();
         for (StockCutter cutter : cutters.values()) {
             if (!parts.isEmpty()) {
@@ -127,6 +127,6 @@ final class CutMaker {
             parts.add(Measure.millimetres(TakeOffs.socketMm(cutter.tube())));
             parts.add(" (" + cutter.tube().name() + ")");
         }
-        return Words.of(parts.toArray());
+        return MeasuredText.of(parts.toArray());
     }
 }

@@ -10,7 +10,7 @@ import java.util.function.ToDoubleFunction;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.SteadyFlow;
-import loftcoil.engine.loop.Trim;
+import loftcoil.engine.loop.UncertaintyFactors;
 import loftcoil.engine.run.YearRun;
 import loftcoil.engine.run.YearSpread;
 import loftcoil.engine.sheet.HeatSpread;
@@ -19,8 +19,8 @@ import loftcoil.engine.study.Doubt;
 import loftcoil.engine.study.LoopDoubts;
 import loftcoil.engine.study.LoopSpread;
 import loftcoil.engine.study.Percentiles;
+import loftcoil.engine.study.ProgressListener;
 import loftcoil.engine.study.SpreadPlan;
-import loftcoil.engine.study.Watch;
 
 /** The figures of a sheet with their doubt. */
 final class FigureMaker {
@@ -60,30 +60,30 @@ final class FigureMaker {
         LoopDoubts usual = LoopDoubts.USUAL;
         LoopDoubts doubts =
                 new LoopDoubts(coil, usual.roughness(), usual.fittings(), usual.heatLoss(), usual.weatherM());
-        LoopSpread spread = LoopSpread.of(design.circuit(sheet.loop().tankC()), doubts, PLAN, Watch.NONE)
+        LoopSpread spread = LoopSpread.of(design.circuit(sheet.loop().tankC()), doubts, PLAN, ProgressListener.NONE)
                 .result();
-        Words from = Words.of(
+        MeasuredText from = MeasuredText.of(
                 "Nine in ten loops built from this drawing lie between: heat of the coil, roughness, fittings, lagging and air"
                         + " pressure drawn by chance ",
                 Measure.count(spread.samples()),
                 " times. The tank is at ",
                 Measure.celsius(sheet.loop().tankC()),
                 ".");
-        figures.add(
-                spread("flow of the lit loop", flow.flowLPerMin(), litres(spread, flow), Kind.FLOW_L_PER_MIN, from));
-        figures.add(spread("water out of the coil", flow.coil().endC(), spread.coilOutC(), Kind.TEMP_C, from));
-        Words boiling = spread.boilsShare() + spread.stillShare() > 0
-                ? Words.of(
+        figures.add(spread(
+                "flow of the lit loop", flow.flowLPerMin(), litres(spread, flow), MeasureKind.FLOW_L_PER_MIN, from));
+        figures.add(spread("water out of the coil", flow.coil().endC(), spread.coilOutC(), MeasureKind.TEMP_C, from));
+        MeasuredText boiling = spread.boilsShare() + spread.stillShare() > 0
+                ? MeasuredText.of(
                         from,
                         " Of all drawn loops ",
-                        new Measure(100 * (spread.boilsShare() + spread.stillShare()), Kind.PERCENT),
+                        new Measure(100 * (spread.boilsShare() + spread.stillShare()), MeasureKind.PERCENT),
                         " do not circulate without boiling.")
                 : from;
         figures.add(spread(
                 "least distance from boiling",
                 flow.boilMargin().marginK(),
                 spread.boilMarginK(),
-                Kind.TEMP_DIFF_K,
+                MeasureKind.TEMP_DIFF_K,
                 boiling));
         heating(flow);
     }
@@ -94,7 +94,8 @@ final class FigureMaker {
         return new Percentiles(kg.p5() * perKg, kg.p25() * perKg, kg.p50() * perKg, kg.p75() * perKg, kg.p95() * perKg);
     }
 
-    private static BuildFigure spread(String label, double value, Percentiles spread, Kind kind, Words from) {
+    private static BuildFigure spread(
+            String label, double value, Percentiles spread, MeasureKind kind, MeasuredText from) {
         // A loop at the edge of boiling may lie outside the nine in ten of those that do not boil.
         double low = Math.min(value, spread.p5());
         double high = Math.max(value, spread.p95());
@@ -110,7 +111,7 @@ final class FigureMaker {
                     Measure.watts(heatW),
                     Measure.watts(1000 * spread.low().heatKW()),
                     Measure.watts(1000 * spread.high().heatKW()),
-                    Words.of(
+                    MeasuredText.of(
                             "Worked out from the fire: two chances in three between. What a coil catches depends on where the"
                                     + " flames go; only a measured warming of the tank tells more.")));
         } else {
@@ -118,7 +119,7 @@ final class FigureMaker {
                     sure(
                             "heat of the coil",
                             Measure.watts(heatW),
-                            Words.of(
+                            MeasuredText.of(
                                     "As stated in the design. If it is a guess and not measured, take four tenths off or add them.")));
         }
     }
@@ -133,13 +134,13 @@ final class FigureMaker {
                 / design.tank().heightM()
                 * J_PER_L_K
                 * riseK;
-        Words why = Words.of(
+        MeasuredText why = MeasuredText.of(
                 "Heat for the water up to the waterline, over the heat that reaches the tank at ",
                 Measure.celsius(sheet.loop().tankC()),
                 "; no sun, no draw and no loss of the tank counted.");
         String label = "hours of fire to warm the whole tank";
-        Measure mid = new Measure(heatJ / flow.heat().tankW() / S_PER_H, Kind.TIME_H);
-        Words to = Words.of("From cold to ", Measure.celsius(WARM_C), ". ", why);
+        Measure mid = new Measure(heatJ / flow.heat().tankW() / S_PER_H, MeasureKind.TIME_H);
+        MeasuredText to = MeasuredText.of("From cold to ", Measure.celsius(WARM_C), ". ", why);
         Optional<SteadyFlow> low = sheet.spread().flatMap(spread -> spread.low().flow());
         Optional<SteadyFlow> high =
                 sheet.spread().flatMap(spread -> spread.high().flow());
@@ -147,8 +148,8 @@ final class FigureMaker {
             figures.add(between(
                     label,
                     mid,
-                    new Measure(heatJ / high.get().heat().tankW() / S_PER_H, Kind.TIME_H),
-                    new Measure(heatJ / low.get().heat().tankW() / S_PER_H, Kind.TIME_H),
+                    new Measure(heatJ / high.get().heat().tankW() / S_PER_H, MeasureKind.TIME_H),
+                    new Measure(heatJ / low.get().heat().tankW() / S_PER_H, MeasureKind.TIME_H),
                     to));
         } else {
             figures.add(sure(label, mid, to));
@@ -161,9 +162,9 @@ final class FigureMaker {
         figures.add(between(
                 "heat lost through the loop by night",
                 Measure.watts(nightW(out)),
-                Measure.watts(nightW(out.trimmed(new Trim(1, 1, lagging.lowTimes())))),
-                Measure.watts(nightW(out.trimmed(new Trim(1, 1, lagging.highTimes())))),
-                Words.of(
+                Measure.watts(nightW(out.trimmed(new UncertaintyFactors(1, 1, lagging.lowTimes())))),
+                Measure.watts(nightW(out.trimmed(new UncertaintyFactors(1, 1, lagging.highTimes())))),
+                MeasuredText.of(
                         "Fire out, whole tank at ",
                         Measure.celsius(sheet.loop().tankC()),
                         ". Lagging as built loses from a tenth less to three tenths more than reckoned (common practice, no"
@@ -178,11 +179,12 @@ final class FigureMaker {
         figures.add(sure(
                 "full tank weighs",
                 Measure.kilograms(sheet.tank().fullMassKg()),
-                Words.of("Full to the brim with water of ", Measure.celsius(10), "; the empty mass is the design's.")));
+                MeasuredText.of(
+                        "Full to the brim with water of ", Measure.celsius(10), "; the empty mass is the design's.")));
         figures.add(sure(
                 "water grows by",
                 Measure.litres(sheet.tank().expansionL()),
-                Words.of("The full tank from ", Measure.celsius(10), " to ", Measure.celsius(90), ".")));
+                MeasuredText.of("The full tank from ", Measure.celsius(10), " to ", Measure.celsius(90), ".")));
     }
 
     private void taps() {
@@ -193,7 +195,7 @@ final class FigureMaker {
                         Measure.litresPerMin(tap.flowLPerMin()),
                         Measure.litresPerMin(tap.flowLPerMin() * (1 - TAP_DOUBT)),
                         Measure.litresPerMin(tap.flowLPerMin() * (1 + TAP_DOUBT)),
-                        Words.of(
+                        MeasuredText.of(
                                 "Alone open, tank full. Fittings and open tap are known to some 15 % of the flow (common practice, no"
                                         + " source)."))));
     }
@@ -202,30 +204,32 @@ final class FigureMaker {
         sheet.window()
                 .ifPresent(window -> figures.add(sure(
                         "sun that passes the panes, square on",
-                        new Measure(100 * window.transmittanceNormal(), Kind.PERCENT),
-                        Words.of("Clean float glass; dust takes a few hundredths."))));
+                        new Measure(100 * window.transmittanceNormal(), MeasureKind.PERCENT),
+                        MeasuredText.of("Clean float glass; dust takes a few hundredths."))));
     }
 
     private void year(YearSpread years) {
-        Words from = years.low().isPresent()
-                ? Words.of(
+        MeasuredText from = years.low().isPresent()
+                ? MeasuredText.of(
                         "The year with the least and the most heat the fire may give. The weather of a single year moves it"
                                 + " too: every month here has its mean.")
-                : Words.of(
+                : MeasuredText.of(
                         "Every month has its mean weather; a single year differs. The heat of the coil is taken as stated.");
-        year(years, "heat from the coil in a year", run -> run.energy().coilKWh(), Kind.ENERGY_KWH, from);
-        year(years, "heat from the sun in a year", run -> run.energy().solarKWh(), Kind.ENERGY_KWH, from);
-        year(years, "heat missing at the taps in a year", YearRun::shortfallKWh, Kind.ENERGY_KWH, from);
-        year(years, "hottest water in the tank", YearRun::hottestC, Kind.TEMP_C, from);
+        year(years, "heat from the coil in a year", run -> run.energy().coilKWh(), MeasureKind.ENERGY_KWH, from);
+        year(years, "heat from the sun in a year", run -> run.energy().solarKWh(), MeasureKind.ENERGY_KWH, from);
+        year(years, "heat missing at the taps in a year", YearRun::shortfallKWh, MeasureKind.ENERGY_KWH, from);
+        year(years, "hottest water in the tank", YearRun::hottestC, MeasureKind.TEMP_C, from);
         if (years.mid().woodKg() > 0) {
             figures.add(sure(
                     "wood in a year",
                     Measure.kilograms(years.mid().woodKg()),
-                    Words.of("Hours lit times the wood burnt in an hour, both as the design says, moist as it is.")));
+                    MeasuredText.of(
+                            "Hours lit times the wood burnt in an hour, both as the design says, moist as it is.")));
         }
     }
 
-    private void year(YearSpread years, String label, ToDoubleFunction<YearRun> of, Kind kind, Words from) {
+    private void year(
+            YearSpread years, String label, ToDoubleFunction<YearRun> of, MeasureKind kind, MeasuredText from) {
         Measure mid = new Measure(of.applyAsDouble(years.mid()), kind);
         if (years.low().isPresent() && years.high().isPresent()) {
             figures.add(between(

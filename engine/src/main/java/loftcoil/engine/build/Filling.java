@@ -49,5 +49,5 @@ public record Filling(List<Step> steps) {
      * @param what what to do
      * @param caution what can hurt here; empty where nothing more than usual
      */
-    public record Step(Stage stage, Words what, Optional<Words> caution) {}
+    public record Step(Stage stage, MeasuredText what, Optional<MeasuredText> caution) {}
 }

@@ -49,17 +49,17 @@ final class FillingMaker {
                         + " burst the coil.");
         step(
                 BEFORE,
-                Words.of(
+                MeasuredText.of(
                         "Blow through the vent and the overflow, and look through both ends: nothing in them, nothing in their"
                                 + " way that can be shut."));
         step(
                 BEFORE,
-                Words.of(
+                MeasuredText.of(
                         "Lay a level on every leg: all of them rise the way the drawing says, without a sag in which air or"
                                 + " sludge can stay."));
         step(
                 BEFORE,
-                Words.of(
+                MeasuredText.of(
                         "Have whoever answers for it look at bearers, straps, flue and clearances before the weight comes."));
     }
 
@@ -67,7 +67,7 @@ final class FillingMaker {
         double loopL = loopLitres();
         step(
                 FILL,
-                Words.of(
+                MeasuredText.of(
                         "Fill slowly with cold water from below, through the drain cock of the loop if you can, so that the water"
                                 + " pushes the air up in front of it. The loop takes ",
                         Measure.litres(loopL),
@@ -80,7 +80,7 @@ final class FillingMaker {
                 "The weight comes with the water. Nobody stands under the tank while it fills for the first time.");
         step(
                 FILL,
-                Words.of(
+                MeasuredText.of(
                         "Fill to the waterline, ",
                         Measure.metres(design.tank().waterlineM()),
                         " above the tank's base, and let the feed close by itself if it has a float valve. The least level for"
@@ -92,12 +92,12 @@ final class FillingMaker {
     private void leakTest() {
         step(
                 LEAK_TEST,
-                Words.of(
+                MeasuredText.of(
                         "Wipe every joint dry, wait half an hour, and pass dry paper round each: the coil's joints, the unions, the"
                                 + " ports, the drain."));
         step(
                 LEAK_TEST,
-                Words.of(
+                MeasuredText.of(
                         "Leave it full and cold overnight. The level must be the same in the morning to the millimetre that you"
                                 + " can read. A joint that weeps is drained, dried and made anew; it does not heal when hot."));
     }
@@ -105,26 +105,26 @@ final class FillingMaker {
     private void bleed() {
         step(
                 BLEED,
-                Words.of(
+                MeasuredText.of(
                         "Knock along the hot legs from the coil up: a pipe full of water sounds dull, one with air in it rings."));
         step(
                 BLEED,
-                Words.of(
+                MeasuredText.of(
                         "Run a bucket out of the drain cock with the tank topped up: the water must come in a steady stream, without"
                                 + " spitting. Then fill to the waterline again."));
         step(
                 BLEED,
-                Words.of(
+                MeasuredText.of(
                         "See that water stands over the return port and the vent is open. Only now take the sign off the door."));
     }
 
     private void firstFire() {
-        Words small = design.fire()
-                .map(fire -> Words.of(
+        MeasuredText small = design.fire()
+                .map(fire -> MeasuredText.of(
                         "Light a small fire of dry kindling: a third of what the design burns, about ",
-                        new Measure(fire.burnKgPerH() / 3, Kind.MASS_KG_PER_H),
+                        new Measure(fire.burnKgPerH() / 3, MeasureKind.MASS_KG_PER_H),
                         ", and stay with it for the whole hour."))
-                .orElse(Words.of("Light a small fire of dry kindling and stay with it for the whole hour."));
+                .orElse(MeasuredText.of("Light a small fire of dry kindling and stay with it for the whole hour."));
         danger(
                 FIRST_FIRE,
                 small,
@@ -133,13 +133,13 @@ final class FillingMaker {
                         + " and do not let cold water into a loop that boils.");
         step(
                 FIRST_FIRE,
-                Words.of(
+                MeasuredText.of(
                         "Read the three pipe thermometers every five minutes and write them into the log. With a third of the fire"
                                 + " everything in the table of the first hour comes later and milder, but in the same order:"
                                 + " coil outlet, top of the hot leg, top of the tank, and last the cold leg."));
         step(
                 FIRST_FIRE,
-                Words.of(
+                MeasuredText.of(
                         "When the top of the tank is at ",
                         Measure.celsius(DRY_FIRE_TANK_C),
                         " let the fire go out, and check that nothing circulates backward: an hour later the foot of the cold leg"
@@ -147,14 +147,14 @@ final class FillingMaker {
     }
 
     private void after() {
-        step(AFTER, Words.of("Look at every joint once more, warm. Then lag them."));
+        step(AFTER, MeasuredText.of("Look at every joint once more, warm. Then lag them."));
         step(
                 AFTER,
-                Words.of(
+                MeasuredText.of(
                         "Draw the whole first filling off through the taps and fill anew: it carries flux, oil and filings."));
         step(
                 AFTER,
-                Words.of(
+                MeasuredText.of(
                         "Next day a full fire, with the table of the first hour in your hand. Keep the sheet with the log: they are"
                                 + " what you compare with in years to come."));
     }
@@ -177,15 +177,15 @@ final class FillingMaker {
                 / design.tank().heightM();
     }
 
-    private void step(Stage stage, Words what) {
+    private void step(Stage stage, MeasuredText what) {
         steps.add(new Step(stage, what, Optional.empty()));
     }
 
     private void danger(Stage stage, String what, String caution) {
-        danger(stage, Words.of(what), caution);
+        danger(stage, MeasuredText.of(what), caution);
     }
 
-    private void danger(Stage stage, Words what, String caution) {
-        steps.add(new Step(stage, what, Optional.of(Words.of(caution))));
+    private void danger(Stage stage, MeasuredText what, String caution) {
+        steps.add(new Step(stage, what, Optional.of(MeasuredText.of(caution))));
     }
 }

@@ -10,7 +10,7 @@ import java.util.List;
  * @param wrongPictures what it means when it is not so
  * @param notes what was reckoned, and what was left out
  */
-public record FirstHour(List<Row> rows, List<Sign> signs, List<WrongPicture> wrongPictures, List<Words> notes) {
+public record FirstHour(List<Row> rows, List<Sign> signs, List<WrongPicture> wrongPictures, List<MeasuredText> notes) {
 
     /** Keeps copies of the lists. */
     public FirstHour {
@@ -56,7 +56,7 @@ public record FirstHour(List<Row> rows, List<Sign> signs, List<WrongPicture> wro
      * @param where place on the pipework
      * @param what what to expect there and when
      */
-    public record Sign(String where, Words what) {}
+    public record Sign(String where, MeasuredText what) {}
 
     /**
      * A picture that is not the expected one.
@@ -65,5 +65,5 @@ public record FirstHour(List<Row> rows, List<Sign> signs, List<WrongPicture> wro
      * @param means what it most likely means
      * @param act what to do
      */
-    public record WrongPicture(Words seen, Words means, Words act) {}
+    public record WrongPicture(MeasuredText seen, MeasuredText means, MeasuredText act) {}
 }

@@ -74,7 +74,7 @@ final class FirstHourMaker {
         Moment late = mid.at(HOUR_MIN);
         signs.add(new Sign(
                 "the loop as a whole",
-                Words.of(
+                MeasuredText.of(
                         "The water goes round at ",
                         between(FirstHourMaker::flow),
                         " once it has settled; you cannot see that, but you can read it: coil outlet less coil inlet is then ",
@@ -83,7 +83,7 @@ final class FirstHourMaker {
         if (late.bottomC() - startC < CLEARLY_K) {
             signs.add(new Sign(
                     "bottom of the tank",
-                    Words.of(
+                    MeasuredText.of(
                             "Still at ",
                             Measure.celsius(late.bottomC()),
                             " after the hour: warm water lies on top and works its way down. That is right.")));
@@ -95,19 +95,20 @@ final class FirstHourMaker {
     }
 
     /** What is read at the end of the hour, with its ends where they differ. */
-    private Words between(Function<Moment, Measure> figure) {
+    private MeasuredText between(Function<Moment, Measure> figure) {
         Measure middle = figure.apply(mid.at(HOUR_MIN));
         if (!spread) {
-            return Words.of(middle);
+            return MeasuredText.of(middle);
         }
-        return Words.of(middle, " (", figure.apply(low.at(HOUR_MIN)), " to ", figure.apply(high.at(HOUR_MIN)), ")");
+        return MeasuredText.of(
+                middle, " (", figure.apply(low.at(HOUR_MIN)), " to ", figure.apply(high.at(HOUR_MIN)), ")");
     }
 
     private void sign(String where, Function<FirstFire, double[]> curve) {
         double[] temps = curve.apply(mid);
         double endC = temps[temps.length - 1];
         List<Object> words = new ArrayList<>();
-        OptionalDouble warm = firstAbove(temps, Touch.WARM_C);
+        OptionalDouble warm = firstAbove(temps, HandWarmth.WARM_C);
         if (max(temps) - startC < CLEARLY_K) {
             words.add("Stays as cold as it was, ");
             words.add(Measure.celsius(endC));
@@ -127,9 +128,9 @@ final class FirstHourMaker {
             words.add(", after the hour ");
             words.add(Measure.celsius(endC));
             words.add(range(curve));
-            words.add(": " + Touch.words(endC) + ".");
+            words.add(": " + HandWarmth.words(endC) + ".");
         }
-        signs.add(new Sign(where, Words.of(words.toArray())));
+        signs.add(new Sign(where, MeasuredText.of(words.toArray())));
     }
 
     /** The water that stood in the coil until the loop moved comes as one hot slug. */
@@ -144,69 +145,72 @@ final class FirstHourMaker {
             words.add(Measure.celsius(temps[peak]));
             words.add(" after about ");
             words.add(minutes(mid.minutes()[peak]));
-            words.add(" (" + Touch.words(temps[peak])
+            words.add(" (" + HandWarmth.words(temps[peak])
                     + "); then it settles. With a fire that grows slowly the slug is milder. ");
         }
     }
 
-    private Words ends(Function<FirstFire, double[]> curve) {
-        OptionalDouble soon = firstAbove(curve.apply(high), Touch.WARM_C);
-        OptionalDouble late = firstAbove(curve.apply(low), Touch.WARM_C);
+    private MeasuredText ends(Function<FirstFire, double[]> curve) {
+        OptionalDouble soon = firstAbove(curve.apply(high), HandWarmth.WARM_C);
+        OptionalDouble late = firstAbove(curve.apply(low), HandWarmth.WARM_C);
         if (!spread || soon.isEmpty()) {
-            return Words.of("");
+            return MeasuredText.of("");
         }
         return late.isPresent()
-                ? Words.of(" (", minutes(soon.getAsDouble()), " to ", minutes(late.getAsDouble()), ")")
-                : Words.of(" (", minutes(soon.getAsDouble()), " with the most heat; with the least not in this hour)");
+                ? MeasuredText.of(" (", minutes(soon.getAsDouble()), " to ", minutes(late.getAsDouble()), ")")
+                : MeasuredText.of(
+                        " (", minutes(soon.getAsDouble()), " with the most heat; with the least not in this hour)");
     }
 
-    private Words range(Function<FirstFire, double[]> curve) {
+    private MeasuredText range(Function<FirstFire, double[]> curve) {
         if (!spread) {
-            return Words.of("");
+            return MeasuredText.of("");
         }
         double[] one = curve.apply(low);
         double[] other = curve.apply(high);
         double first = one[one.length - 1];
         double last = other[other.length - 1];
-        return Words.of(
+        return MeasuredText.of(
                 " (", Measure.celsius(Math.min(first, last)), " to ", Measure.celsius(Math.max(first, last)), ")");
     }
 
-    private List<Words> notes(Design design) {
-        List<Words> notes = new ArrayList<>();
-        notes.add(Words.of(
+    private List<MeasuredText> notes(Design design) {
+        List<MeasuredText> notes = new ArrayList<>();
+        notes.add(MeasuredText.of(
                 "Minute 0 is when the fire burns at its full rate, not when the match is struck: add ten to twenty minutes for"
                         + " kindling (common practice, no source). Tank, loop and copper start at ",
                 Measure.celsius(startC),
                 ", at rest; nobody draws, no sun shines."));
-        notes.add(Words.of("Reckoned: water and copper of the whole loop in pieces of a tenth of a metre, the tank in "
-                + mid.at(0).layersC().size()
-                + " layers, weight against friction and inertia. Left out: the mass of the heater itself, lagging that warms up, panes; all"
-                + " of them make it later. The order of things does not change."));
+        notes.add(MeasuredText.of(
+                "Reckoned: water and copper of the whole loop in pieces of a tenth of a metre, the tank in "
+                        + mid.at(0).layersC().size()
+                        + " layers, weight against friction and inertia. Left out: the mass of the heater itself, lagging that warms up, panes; all"
+                        + " of them make it later. The order of things does not change."));
         if (spread) {
-            notes.add(Words.of("In brackets: with the least and the most heat that the coil may take from this fire."));
+            notes.add(MeasuredText.of(
+                    "In brackets: with the least and the most heat that the coil may take from this fire."));
         } else {
-            notes.add(Words.of(
+            notes.add(MeasuredText.of(
                     "The heat of the coil is taken as stated in the design. If that was a guess, times and rises may be off"
                             + " by four tenths."));
         }
         boiling(notes);
-        notes.add(Words.of(
+        notes.add(MeasuredText.of(
                 "Do not feel your way up: start with the back of the hand near the pipe, then a short touch. Metal that burns"
                         + " within a second does not look hot."));
         if (design.fire().isEmpty()) {
-            notes.add(Words.of("The design does not describe the fire; only its heat counts here."));
+            notes.add(MeasuredText.of("The design does not describe the fire; only its heat counts here."));
         }
         return notes;
     }
 
-    private void boiling(List<Words> notes) {
+    private void boiling(List<MeasuredText> notes) {
         if (mid.energy().steamJ() > 0) {
-            notes.add(Words.of(
+            notes.add(MeasuredText.of(
                     "**In this reckoning some water boils in the first hour, before the flow is there to carry the heat off. Begin with"
                             + " a small fire and let it grow only when the top of the hot leg is warm.**"));
         } else if (high.energy().steamJ() > 0) {
-            notes.add(Words.of(
+            notes.add(MeasuredText.of(
                     "**With the most heat the fire may give, some water boils before the flow is there. Begin with a small"
                             + " fire.**"));
         }

@@ -48,13 +48,13 @@ final class LaggingParts {
         String names = String.join("', '", legs.stream().map(Leg::name).toList());
         return new Part(
                 Group.LAGGING,
-                Words.of(
+                MeasuredText.of(
                         sort.material() + ", ",
                         Measure.millimetres(sort.thicknessMm()),
                         " thick, for tube of ",
                         Measure.millimetres(sort.tubeMm())),
                 Measure.metres(ALLOWANCE * metres),
-                Words.of(
+                MeasuredText.of(
                         "On '" + names + "', ",
                         Measure.metres(metres),
                         " and a tenth. Leave the joints bare until the leak test is done."));

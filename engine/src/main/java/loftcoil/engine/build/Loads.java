@@ -8,7 +8,7 @@ import java.util.List;
  * @param loads weights, one a line
  * @param notes what the figures leave out and who decides
  */
-public record Loads(List<Load> loads, List<Words> notes) {
+public record Loads(List<Load> loads, List<MeasuredText> notes) {
 
     /** Keeps copies of the lists. */
     public Loads {
@@ -23,5 +23,5 @@ public record Loads(List<Load> loads, List<Words> notes) {
      * @param value mass, force or load on an area
      * @param why how it was reckoned
      */
-    public record Load(String what, Measure value, Words why) {}
+    public record Load(String what, Measure value, MeasuredText why) {}
 }

@@ -30,7 +30,7 @@ final class LoadsMaker {
 
     private final Design design;
     private final List<Load> loads = new ArrayList<>();
-    private final List<Words> notes = new ArrayList<>();
+    private final List<MeasuredText> notes = new ArrayList<>();
 
     private LoadsMaker(Design design) {
         this.design = design;
@@ -56,10 +56,10 @@ final class LoadsMaker {
                 "tank, full to the brim",
                 Measure.kilograms(full.massKg()),
                 "the heaviest it can get: a float valve that sticks, water at 10 °C");
-        add("its weight as a force", new Measure(full.forceN(), Kind.FORCE_N), "full to the brim");
+        add("its weight as a force", new Measure(full.forceN(), MeasureKind.FORCE_N), "full to the brim");
         add(
                 "on the floor under it",
-                new Measure(full.pressureKNPerM2(), Kind.LOAD_KN_PER_M2),
+                new Measure(full.pressureKNPerM2(), MeasureKind.LOAD_KN_PER_M2),
                 "spread evenly over the round base; on bearers it is far more where they touch");
         structure(full);
         lean(shape, full);
@@ -69,13 +69,16 @@ final class LoadsMaker {
         Optional<Structure> structure = design.safety().flatMap(Safety::structure);
         structure.filter(carries -> carries.bearers() > 0).ifPresent(carries -> {
             double eachN = full.perBearerN(carries.bearers());
-            add("on each of " + carries.bearers() + " bearers", new Measure(eachN, Kind.FORCE_N), "shared evenly");
-            notes.add(Words.of(
+            add(
+                    "on each of " + carries.bearers() + " bearers",
+                    new Measure(eachN, MeasureKind.FORCE_N),
+                    "shared evenly");
+            notes.add(MeasuredText.of(
                     "Bearers that give unevenly share unevenly: reckon one with half as much again, ",
-                    new Measure(1.5 * eachN, Kind.FORCE_N),
+                    new Measure(1.5 * eachN, MeasureKind.FORCE_N),
                     " (common practice, no source)."));
         });
-        structure.ifPresent(carries -> notes.add(Words.of(
+        structure.ifPresent(carries -> notes.add(MeasuredText.of(
                 "The place may carry ", Measure.kilograms(carries.loadLimitKg()), " by what the design says.")));
         structure.flatMap(Structure::wheels).ifPresent(wheels -> wheels(wheels, full));
     }
@@ -86,24 +89,24 @@ final class LoadsMaker {
         double heightM =
                 wheels.floorAboveRoadM() + design.tank().baseM() + design.tank().heightM() / 2;
         WheelLoad load = WheelLoad.of(dwelling, full, new TankPlace(heightM, wheels.tankAheadM(), wheels.tankAsideM()));
-        add("on the axle, tank full", new Measure(load.axleN(), Kind.FORCE_N), "standing level, water at rest");
-        add("on the hitch, tank full", new Measure(load.hitchN(), Kind.FORCE_N), "negative where it lifts");
+        add("on the axle, tank full", new Measure(load.axleN(), MeasureKind.FORCE_N), "standing level, water at rest");
+        add("on the hitch, tank full", new Measure(load.hitchN(), MeasureKind.FORCE_N), "negative where it lifts");
         add(
                 "side tilt at which it tips",
-                new Measure(load.tipsAtDeg(), Kind.ANGLE_DEG),
+                new Measure(load.tipsAtDeg(), MeasureKind.ANGLE_DEG),
                 "rigid, no gust, water at rest; part full it sloshes and tips sooner");
-        notes.add(Words.of("Drain the tank before the dwelling is moved."));
+        notes.add(MeasuredText.of("Drain the tank before the dwelling is moved."));
     }
 
     private void lean(UprightCylinder shape, FullWeight full) {
         double leanDeg = Math.toDegrees(Math.atan2(shape.diameterM() / 2, shape.heightM() / 2));
         add(
                 "lean at which the tank alone falls over",
-                new Measure(leanDeg, Kind.ANGLE_DEG),
+                new Measure(leanDeg, MeasureKind.ANGLE_DEG),
                 "its middle over the edge of its base; less on bearers narrower than the tank");
-        notes.add(Words.of(
+        notes.add(MeasuredText.of(
                 "Strap or frame the tank against sliding and tipping: a shove of a tenth of its weight is ",
-                new Measure(full.forceN() / 10, Kind.FORCE_N),
+                new Measure(full.forceN() / 10, MeasureKind.FORCE_N),
                 ". In earthquake country the code asks for more."));
     }
 
@@ -125,7 +128,7 @@ final class LoadsMaker {
         loads.add(new Load(
                 what,
                 Measure.kilograms(kg),
-                Words.of(
+                MeasuredText.of(
                         Measure.kilograms(kgPerM),
                         " a metre of " + name + ": ",
                         Measure.kilograms(tube.copperKgPerM()),
@@ -144,12 +147,12 @@ final class LoadsMaker {
     }
 
     private void lastWords() {
-        notes.add(Words.of(
+        notes.add(MeasuredText.of(
                 "Dead load only: no people, snow, wind or safety factor. Whether the roof, loft or floor carries it is for a"
                         + " structural engineer."));
     }
 
     private void add(String what, Measure value, String why) {
-        loads.add(new Load(what, value, Words.of(why)));
+        loads.add(new Load(what, value, MeasuredText.of(why)));
     }
 }

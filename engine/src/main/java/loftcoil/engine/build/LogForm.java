@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param columns columns from left to right
  * @param rows first cells of the rows; empty text where the whole row is blank
  */
-public record LogForm(String title, Words how, List<Column> columns, List<Words> rows) {
+public record LogForm(String title, MeasuredText how, List<Column> columns, List<MeasuredText> rows) {
 
     /** Keeps copies of the lists. */
     public LogForm {
@@ -25,5 +25,5 @@ public record LogForm(String title, Words how, List<Column> columns, List<Words>
      * @param heading its heading
      * @param kind what is written in it, so that its unit can be named; empty for words
      */
-    public record Column(String heading, Optional<Kind> kind) {}
+    public record Column(String heading, Optional<MeasureKind> kind) {}
 }

@@ -20,15 +20,15 @@ final class LogMaker {
     }
 
     private static LogForm firstHour() {
-        List<Words> rows = new ArrayList<>();
-        MINUTES.forEach(minute -> rows.add(Words.of(Measure.minutes(minute))));
+        List<MeasuredText> rows = new ArrayList<>();
+        MINUTES.forEach(minute -> rows.add(MeasuredText.of(Measure.minutes(minute))));
         return new LogForm(
                 "The first hour",
-                Words.of(
+                MeasuredText.of(
                         "Write down what you read and feel; cold, warm, hot or too hot to hold will do where there is no"
                                 + " thermometer. Date, wood and weather belong beside it."),
                 List.of(
-                        new Column("Time", Optional.of(Kind.TIME_MIN)),
+                        new Column("Time", Optional.of(MeasureKind.TIME_MIN)),
                         temperature("Coil outlet"),
                         temperature("Return port"),
                         temperature("Coil inlet"),
@@ -42,7 +42,7 @@ final class LogMaker {
     private static LogForm years(Design design) {
         List<Column> columns = new ArrayList<>(List.of(
                 new Column("Date", Optional.empty()),
-                new Column("Level", Optional.of(Kind.SMALL_LENGTH_MM)),
+                new Column("Level", Optional.of(MeasureKind.SMALL_LENGTH_MM)),
                 temperature("Tank top"),
                 temperature("Coil outlet"),
                 temperature("Coil inlet"),
@@ -52,12 +52,12 @@ final class LogMaker {
         columns.add(new Column("Done and noticed", Optional.empty()));
         return new LogForm(
                 "Months and years",
-                Words.of("A line each month, and one for everything you change."),
+                MeasuredText.of("A line each month, and one for everything you change."),
                 columns,
-                Collections.nCopies(YEARS_OF_ROWS, Words.of("")));
+                Collections.nCopies(YEARS_OF_ROWS, MeasuredText.of("")));
     }
 
     private static Column temperature(String heading) {
-        return new Column(heading, Optional.of(Kind.TEMP_C));
+        return new Column(heading, Optional.of(MeasureKind.TEMP_C));
     }
 }

@@ -5,10 +5,10 @@ import java.util.Locale;
 /**
  * A number with what it measures.
  *
- * @param si the number, in the metric unit that the kind names (so a volume is in L, a time in min)
+ * @param value the number, in the metric unit that the kind names (so a volume is in L, a time in min)
  * @param kind what it measures
  */
-public record Measure(double si, Kind kind) implements Words.Part {
+public record Measure(double value, MeasureKind kind) implements MeasuredText.Part {
 
     private static final double SMALL = 10;
     private static final double SMALLER = 1;
@@ -20,65 +20,65 @@ public record Measure(double si, Kind kind) implements Words.Part {
      * @throws IllegalArgumentException where it is not finite: a figure that is not known is left out, never written as NaN
      */
     public Measure {
-        if (!Double.isFinite(si)) {
-            throw new IllegalArgumentException("no " + kind + ": " + si);
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("no " + kind + ": " + value);
         }
     }
 
     /** A length in m. */
     public static Measure metres(double metres) {
-        return new Measure(metres, Kind.LENGTH_M);
+        return new Measure(metres, MeasureKind.LENGTH_M);
     }
 
     /** A small length in mm. */
     public static Measure millimetres(double millimetres) {
-        return new Measure(millimetres, Kind.SMALL_LENGTH_MM);
+        return new Measure(millimetres, MeasureKind.SMALL_LENGTH_MM);
     }
 
     /** A mass in kg. */
     public static Measure kilograms(double kilograms) {
-        return new Measure(kilograms, Kind.MASS_KG);
+        return new Measure(kilograms, MeasureKind.MASS_KG);
     }
 
     /** A volume in L. */
     public static Measure litres(double litres) {
-        return new Measure(litres, Kind.VOLUME_L);
+        return new Measure(litres, MeasureKind.VOLUME_L);
     }
 
     /** A flow in L/min. */
     public static Measure litresPerMin(double litresPerMin) {
-        return new Measure(litresPerMin, Kind.FLOW_L_PER_MIN);
+        return new Measure(litresPerMin, MeasureKind.FLOW_L_PER_MIN);
     }
 
     /** A temperature in °C. */
     public static Measure celsius(double tempC) {
-        return new Measure(tempC, Kind.TEMP_C);
+        return new Measure(tempC, MeasureKind.TEMP_C);
     }
 
     /** A difference of temperatures in K. */
     public static Measure kelvins(double kelvins) {
-        return new Measure(kelvins, Kind.TEMP_DIFF_K);
+        return new Measure(kelvins, MeasureKind.TEMP_DIFF_K);
     }
 
     /** A heat flow in W. */
     public static Measure watts(double watts) {
-        return new Measure(watts, Kind.POWER_W);
+        return new Measure(watts, MeasureKind.POWER_W);
     }
 
     /** A time in min. */
     public static Measure minutes(double minutes) {
-        return new Measure(minutes, Kind.TIME_MIN);
+        return new Measure(minutes, MeasureKind.TIME_MIN);
     }
 
     /** A number of pieces. */
     public static Measure count(int pieces) {
-        return new Measure(pieces, Kind.COUNT);
+        return new Measure(pieces, MeasureKind.COUNT);
     }
 
     /** The number in metric units with its unit, such as {@code 1.45 m}. */
     @Override
     public String metric() {
-        String number = String.format(Locale.ROOT, "%." + decimals() + "f", si);
+        String number = String.format(Locale.ROOT, "%." + decimals() + "f", value);
         String shown = number.replaceAll("^-(?=0(\\.0*)?$)", "").replace('-', '−');
         return switch (kind) {
             case COUNT, NONE -> shown;
@@ -89,7 +89,7 @@ public record Measure(double si, Kind kind) implements Words.Part {
 
     /** Small flows and weights keep a figure more, or nothing would be left of them; large ones need none. */
     private int decimals() {
-        double size = Math.abs(si);
+        double size = Math.abs(value);
         return switch (kind) {
             case FLOW_L_PER_MIN, PRESSURE_PA, LENGTH_M -> kind.decimals() + (size < SMALLER && size > 0 ? 1 : 0);
             case MASS_KG, VOLUME_L -> size >= LARGE ? 0 : size < SMALL && size > 0 ? 2 : kind.decimals();

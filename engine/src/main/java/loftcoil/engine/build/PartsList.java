@@ -49,7 +49,7 @@ public record PartsList(List<Part> parts) {
      * @param amount how much or how many, allowance included
      * @param why what it is for and how the amount was reckoned
      */
-    public record Part(Group group, Words what, Measure amount, Words why) {}
+    public record Part(Group group, MeasuredText what, Measure amount, MeasuredText why) {}
 
     /** The parts of one group. */
     public List<Part> of(Group group) {

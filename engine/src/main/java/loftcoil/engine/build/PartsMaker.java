@@ -49,17 +49,17 @@ final class PartsMaker {
     private void coil() {
         add(
                 PIPE,
-                Words.of("brazing rod for copper (silver or phosphor-copper), no soft solder in the fire"),
+                MeasuredText.of("brazing rod for copper (silver or phosphor-copper), no soft solder in the fire"),
                 1,
-                Words.of(
+                MeasuredText.of(
                         "Soft solder melts at some ",
                         Measure.celsius(230),
                         "; a coil that runs dry is hotter at once."));
         add(
                 PIPE,
-                Words.of("tee, drain cock and hose tail at the lowest point of the loop"),
+                MeasuredText.of("tee, drain cock and hose tail at the lowest point of the loop"),
                 1,
-                Words.of(
+                MeasuredText.of(
                         "To drain before frost and to flush. It branches off; it is no valve in the loop. The lowest point is the"
                                 + " lower end of the coil or the run to it."));
     }
@@ -71,14 +71,14 @@ final class PartsMaker {
             double areaM2 = Math.max(0, shape().surfaceM2() - paneM2);
             parts.add(new Part(
                     LAGGING,
-                    Words.of(
+                    MeasuredText.of(
                             choice.material() + ", ",
                             Measure.millimetres(choice.thicknessMm()),
                             " thick, for the tank"),
-                    new Measure(ALLOWANCE * areaM2, Kind.AREA_M2),
-                    Words.of(
+                    new Measure(ALLOWANCE * areaM2, MeasureKind.AREA_M2),
+                    MeasuredText.of(
                             "Wall, lid and base of the tank, ",
-                            new Measure(areaM2, Kind.AREA_M2),
+                            new Measure(areaM2, MeasureKind.AREA_M2),
                             paneM2 > 0 ? " without what the panes see," : "",
                             " and a tenth for corners. Lag below it too, with what bears the weight.")));
         });
@@ -93,14 +93,14 @@ final class PartsMaker {
         Tank tank = design.tank();
         parts.add(new Part(
                 TANK,
-                Words.of(
+                MeasuredText.of(
                         "tank, ",
                         Measure.metres(shape().diameterM()),
                         " across and ",
                         Measure.metres(tank.heightM()),
                         " high inside, if it is round"),
                 Measure.litres(tank.volumeL()),
-                Words.of(
+                MeasuredText.of(
                         "Ports at ",
                         Measure.metres(tank.coldPortM()),
                         " (cold), ",
@@ -112,26 +112,26 @@ final class PartsMaker {
                         ".")));
         add(
                 TANK,
-                Words.of("tank connectors for the ports of the loop, full bore"),
+                MeasuredText.of("tank connectors for the ports of the loop, full bore"),
                 2,
-                Words.of("Cold port (" + design.coldLegs().get(0).tube() + ") and return port ("
+                MeasuredText.of("Cold port (" + design.coldLegs().get(0).tube() + ") and return port ("
                         + design.hotLegs().get(design.hotLegs().size() - 1).tube()
                         + "). Brass or bronze; the bore must not be narrowed."));
         if (!design.taps().isEmpty()) {
-            add(TANK, Words.of("tank connector for the draw port"), 1, Words.of("Feeds the taps."));
+            add(TANK, MeasuredText.of("tank connector for the draw port"), 1, MeasuredText.of("Feeds the taps."));
         }
         feed();
         add(
                 TANK,
-                Words.of("overflow pipe, led to where somebody sees it drip, no valve in it"),
+                MeasuredText.of("overflow pipe, led to where somebody sees it drip, no valve in it"),
                 1,
-                Words.of(
+                MeasuredText.of(
                         "Water grows as it warms, and a float valve can stick. Its bore is no less than that of the feed."));
         add(
                 TANK,
-                Words.of("sight tube or dip stick, with the least level marked"),
+                MeasuredText.of("sight tube or dip stick, with the least level marked"),
                 1,
-                Words.of(
+                MeasuredText.of(
                         "The return port must stay covered while a fire burns: mark ",
                         leastLevel(),
                         " above the base."));
@@ -144,14 +144,15 @@ final class PartsMaker {
     private void feed() {
         design.safety().flatMap(Safety::coldFeed).ifPresent(feed -> {
             if (!feed.kind().equals(loftcoil.engine.design.ColdFeed.BY_HAND)) {
-                Words bore = feed.boreMm().isPresent()
-                        ? Words.of(", bore ", Measure.millimetres(feed.boreMm().getAsDouble()))
-                        : Words.of("");
+                MeasuredText bore = feed.boreMm().isPresent()
+                        ? MeasuredText.of(
+                                ", bore ", Measure.millimetres(feed.boreMm().getAsDouble()))
+                        : MeasuredText.of("");
                 add(
                         TANK,
-                        Words.of(feed.kind(), bore),
+                        MeasuredText.of(feed.kind(), bore),
                         1,
-                        Words.of("The cold feed that the design names. Keep its air gap."));
+                        MeasuredText.of("The cold feed that the design names. Keep its air gap."));
             }
         });
     }
@@ -160,37 +161,40 @@ final class PartsMaker {
         design.window().ifPresent(window -> {
             add(
                     WINDOW,
-                    Words.of("pane of ", new Measure(window.areaM2(), Kind.AREA_M2), ", or several that make it up"),
+                    MeasuredText.of(
+                            "pane of ",
+                            new Measure(window.areaM2(), MeasureKind.AREA_M2),
+                            ", or several that make it up"),
                     window.panes(),
-                    Words.of("One behind the other."));
+                    MeasuredText.of("One behind the other."));
             if (window.panes() > 1) {
                 add(
                         WINDOW,
-                        Words.of("spacer frame, ", Measure.millimetres(window.gapMm()), " deep"),
+                        MeasuredText.of("spacer frame, ", Measure.millimetres(window.gapMm()), " deep"),
                         window.panes() - 1,
-                        Words.of("The still air between two panes. Salvaged sealed units bring their own."));
+                        MeasuredText.of("The still air between two panes. Salvaged sealed units bring their own."));
             }
             parts.add(new Part(
                     WINDOW,
-                    Words.of("matt black paint that stands ", Measure.celsius(120)),
-                    new Measure(window.areaM2(), Kind.AREA_M2),
-                    Words.of(
+                    MeasuredText.of("matt black paint that stands ", Measure.celsius(120)),
+                    new Measure(window.areaM2(), MeasureKind.AREA_M2),
+                    MeasuredText.of(
                             "On the face of the tank behind the panes; it is to swallow ",
-                            new Measure(100 * window.absorptance(), Kind.PERCENT),
+                            new Measure(100 * window.absorptance(), MeasureKind.PERCENT),
                             " of the sun.")));
             window.shutter()
                     .ifPresent(board -> parts.add(new Part(
                             WINDOW,
-                            Words.of(
+                            MeasuredText.of(
                                     "insulating board as a shutter, ",
-                                    new Measure(board.resistanceM2KPerW(), Kind.NONE),
+                                    new Measure(board.resistanceM2KPerW(), MeasureKind.NONE),
                                     " m² K/W"),
-                            new Measure(window.areaM2(), Kind.AREA_M2),
-                            Words.of(
+                            new Measure(window.areaM2(), MeasureKind.AREA_M2),
+                            MeasuredText.of(
                                     "Closed at ",
-                                    new Measure(board.shutFromH(), Kind.TIME_H),
+                                    new Measure(board.shutFromH(), MeasureKind.TIME_H),
                                     " for ",
-                                    new Measure(board.shutForH(), Kind.TIME_H),
+                                    new Measure(board.shutForH(), MeasureKind.TIME_H),
                                     "."))));
         });
     }
@@ -199,18 +203,19 @@ final class PartsMaker {
         for (Tap tap : design.taps()) {
             add(
                     TAPS,
-                    Words.of("tap for " + tap.name() + ", full bore"),
+                    MeasuredText.of("tap for " + tap.name() + ", full bore"),
                     1,
-                    Words.of(
+                    MeasuredText.of(
                             "Mouth at ",
                             Measure.metres(tap.levelM()),
                             "; there is little pressure, so no flow restrictor."));
             tap.mixerC()
                     .ifPresent(most -> add(
                             TAPS,
-                            Words.of("thermostatic mixing valve for low pressure, set to ", Measure.celsius(most)),
+                            MeasuredText.of(
+                                    "thermostatic mixing valve for low pressure, set to ", Measure.celsius(most)),
                             1,
-                            Words.of("Keeps water that scalds from the hands at " + tap.name() + ".")));
+                            MeasuredText.of("Keeps water that scalds from the hands at " + tap.name() + ".")));
         }
     }
 
@@ -224,9 +229,9 @@ final class PartsMaker {
                             - design.tank().returnPortM();
                     parts.add(new Part(
                             SAFETY,
-                            Words.of("open vent pipe, " + vent.tube().orElseThrow() + ", rising all the way"),
+                            MeasuredText.of("open vent pipe, " + vent.tube().orElseThrow() + ", rising all the way"),
                             Measure.metres(ALLOWANCE * Math.max(0, riseM)),
-                            Words.of(
+                            MeasuredText.of(
                                     "From the top of the tank to ",
                                     Measure.metres(vent.aboveWaterlineM().orElse(0)),
                                     " above the waterline, at least; what the way to its open end needs comes on top. Nothing in it"
@@ -235,27 +240,27 @@ final class PartsMaker {
         design.fire()
                 .ifPresent(fire -> add(
                         SAFETY,
-                        Words.of("carbon monoxide alarm in the room of the fire"),
+                        MeasuredText.of("carbon monoxide alarm in the room of the fire"),
                         1,
-                        Words.of("Flue gas has no smell to warn you.")));
+                        MeasuredText.of("Flue gas has no smell to warn you.")));
     }
 
     private void measuring() {
         add(
                 SAFETY,
-                Words.of("clip-on pipe thermometers, 0 to ", Measure.celsius(120)),
+                MeasuredText.of("clip-on pipe thermometers, 0 to ", Measure.celsius(120)),
                 3,
-                Words.of(
+                MeasuredText.of(
                         "Under the lagging at the coil's outlet, the return port and the coil's inlet: with these three you see"
                                 + " whether it circulates."));
         add(
                 SAFETY,
-                Words.of("thermometer pockets or clips on the tank"),
+                MeasuredText.of("thermometer pockets or clips on the tank"),
                 3,
-                Words.of("Top, middle and bottom: how much hot water there is."));
+                MeasuredText.of("Top, middle and bottom: how much hot water there is."));
     }
 
-    private void add(Group group, Words what, int count, Words why) {
+    private void add(Group group, MeasuredText what, int count, MeasuredText why) {
         parts.add(new Part(group, what, Measure.count(count), why));
     }
 }

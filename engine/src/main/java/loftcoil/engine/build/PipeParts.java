@@ -28,20 +28,21 @@ final class PipeParts {
                         (what, count) -> parts.add(
                                 new Part(
                                         Group.PIPE,
-                                        Words.of(what),
+                                        MeasuredText.of(what),
                                         Measure.count(count),
-                                        Words.of(
+                                        MeasuredText.of(
                                                 "Counted along the loop and the pipes to the taps. Buy one more of each kind for the one you spoil."))));
         return parts;
     }
 
     private static Part tube(String tube, List<CutList.Bar> bars) {
-        double used = bars.stream().mapToDouble(bar -> bar.usedM().si()).sum();
+        double used = bars.stream().mapToDouble(bar -> bar.usedM().value()).sum();
         return new Part(
                 Group.PIPE,
-                Words.of("copper tube " + tube + ", lengths of ", bars.get(0).stockM()),
+                MeasuredText.of(
+                        "copper tube " + tube + ", lengths of ", bars.get(0).stockM()),
                 Measure.count(bars.size()),
-                Words.of(
+                MeasuredText.of(
                         "The cutting list uses ", Measure.metres(used), " of it. One length more is a cheap comfort."));
     }
 

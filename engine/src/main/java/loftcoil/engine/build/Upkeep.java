@@ -48,7 +48,7 @@ public record Upkeep(List<Task> tasks) {
      * @param what what to do
      * @param why what happens otherwise
      */
-    public record Task(When when, Words what, Words why) {}
+    public record Task(When when, MeasuredText what, MeasuredText why) {}
 
     /** The tasks of one time. */
     public List<Task> of(When when) {

@@ -124,7 +124,7 @@ public final class Circuit {
     }
 
     /** The same loop with other resistance and heat loss than computed; the factors are on those of this loop. */
-    public Circuit trimmed(Trim trim) {
+    public Circuit trimmed(UncertaintyFactors trim) {
         return new Circuit(
                 plan,
                 setting,
@@ -178,7 +178,7 @@ public final class Circuit {
         }
         March march = march();
         march.residualPa(flowKgPerS);
-        return march.roomK() < 0
+        return march.boilMarginK() < 0
                 ? Optional.empty()
                 : Optional.of(new TrialFlow(flowKgPerS, march.drivePa, march.frictionPa));
     }

@@ -70,7 +70,7 @@ final class Limits {
     }
 
     /** How far all water of the last march stays from boiling, from 110 °C and from freezing, K. */
-    double roomK() {
+    double boilMarginK() {
         return Math.min(Math.min(boilRoomK, FORMULA_C - warmestC), coldestC);
     }
 

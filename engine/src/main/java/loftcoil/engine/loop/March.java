@@ -114,8 +114,8 @@ final class March {
     }
 
     /** How far all water stays inside what can be computed at the last flow, K; negative where it boils or freezes. */
-    double roomK() {
-        return limits.roomK();
+    double boilMarginK() {
+        return limits.boilMarginK();
     }
 
     /** Whether at the last flow freezing is nearer than boiling. */

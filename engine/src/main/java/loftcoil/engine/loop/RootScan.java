@@ -97,7 +97,7 @@ final class RootScan {
     }
 
     private boolean liquid() {
-        boolean liquid = march.roomK() >= 0;
+        boolean liquid = march.boilMarginK() >= 0;
         if (liquid) {
             anyLiquid = true;
             bestDrivePa = Math.max(bestDrivePa, sign * march.drivePa);
@@ -134,7 +134,7 @@ final class RootScan {
         // Heated water warms with 1/flow: on that axis the room left is nearly a straight line.
         UnivariateFunction room = slowness -> {
             push(1 / slowness);
-            return march.roomK();
+            return march.boilMarginK();
         };
         double low = Math.min(1 / one, 1 / other);
         double high = Math.max(1 / one, 1 / other);

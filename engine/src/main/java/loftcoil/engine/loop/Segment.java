@@ -47,7 +47,7 @@ final class Segment {
         this.lossPerReynolds = perReynolds;
     }
 
-    private Segment(Segment as, Trim trim) {
+    private Segment(Segment as, UncertaintyFactors trim) {
         this.pipe = as.pipe;
         this.loss = as.loss.times(trim.heatLossTimes());
         this.coil = as.coil;
@@ -65,7 +65,7 @@ final class Segment {
     }
 
     /** The same run with other resistance and heat loss. */
-    Segment trimmed(Trim trim) {
+    Segment trimmed(UncertaintyFactors trim) {
         return new Segment(this, trim);
     }
 

@@ -57,7 +57,7 @@ final class LoopMarch {
         grid.read(coldC, column.densityKgPerM3(tank) - TankColumn.density(coldC), reading);
         double heatJ = reading.heatW() * seconds;
         coilJ += heatJ;
-        if (!grid.any() || !(reading.roomK() > 0) || !(reading.flowKgPerS() > 0) || !tank.loopCovered()) {
+        if (!grid.any() || !(reading.boilMarginK() > 0) || !(reading.flowKgPerS() > 0) || !tank.loopCovered()) {
             steamJ += heatJ;
             boiled = true;
             return;

@@ -5,10 +5,10 @@ package loftcoil.engine.run;
  *
  * @param flowKgPerS mass flow, kg/s; 0 or more, whichever way it goes
  * @param lostW heat that the legs (and an unlit coil) lose, W; negative where they are warmed
- * @param roomK how far all water in the loop stays from boiling and from the end of the water formulas, K
+ * @param boilMarginK how far all water in the loop stays from boiling and from the end of the water formulas, K
  * @param heatW heat from the fire, W
  */
-record LoopPoint(double flowKgPerS, double lostW, double roomK, double heatW) {
+record LoopPoint(double flowKgPerS, double lostW, double boilMarginK, double heatW) {
 
     static final int FIGURES = 4;
 
@@ -16,7 +16,7 @@ record LoopPoint(double flowKgPerS, double lostW, double roomK, double heatW) {
         return switch (which) {
             case 0 -> flowKgPerS;
             case 1 -> lostW;
-            case 2 -> roomK;
+            case 2 -> boilMarginK;
             default -> heatW;
         };
     }

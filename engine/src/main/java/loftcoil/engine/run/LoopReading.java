@@ -10,13 +10,13 @@ final class LoopReading {
 
     private double flowKgPerS;
     private double lostW;
-    private double roomK;
+    private double boilMarginK;
     private double heatW;
 
     void set(double flow, double lost, double room, double heat) {
         flowKgPerS = Math.max(0, flow);
         lostW = lost;
-        roomK = room;
+        boilMarginK = room;
         heatW = heat;
     }
 
@@ -30,8 +30,8 @@ final class LoopReading {
     }
 
     /** K; 0 or less where no steady flow without boiling exists. */
-    double roomK() {
-        return roomK;
+    double boilMarginK() {
+        return boilMarginK;
     }
 
     double heatW() {

@@ -120,8 +120,8 @@ final class LoopTable {
 
     private static LoopPoint point(SteadyFlow flow, double heatW) {
         double hottestC = Math.max(flow.coil().endC(), flow.returnC());
-        double roomK = Math.min(flow.boilMargin().marginK(), FORMULA_C - hottestC);
-        return new LoopPoint(Math.abs(flow.flowKgPerS()), flow.heat().lostW(), roomK, heatW);
+        double boilMarginK = Math.min(flow.boilMargin().marginK(), FORMULA_C - hottestC);
+        return new LoopPoint(Math.abs(flow.flowKgPerS()), flow.heat().lostW(), boilMarginK, heatW);
     }
 
     private static Circuit layered(Circuit circuit, double enteringC, double excessKgPerM3) {

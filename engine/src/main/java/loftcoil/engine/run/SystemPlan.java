@@ -18,10 +18,10 @@ import loftcoil.engine.pipe.Lagging;
 import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.sun.Climate;
 import loftcoil.engine.sun.Facing;
+import loftcoil.engine.sun.Glazing;
 import loftcoil.engine.sun.Place;
 import loftcoil.engine.sun.Shutter;
 import loftcoil.engine.sun.SkyYear;
-import loftcoil.engine.sun.Window;
 import loftcoil.engine.sun.WindowYear;
 import loftcoil.engine.tank.LayerPlan;
 import loftcoil.engine.tank.Ports;
@@ -140,7 +140,8 @@ record SystemPlan(
             Climate climate = new Climate(
                     site.monthly().globalKWhPerM2Day(), site.monthly().meanAirC());
             Facing facing = new Facing(window.tiltDeg(), window.azimuthDeg());
-            Window panes = Window.salvaged(window.panes(), window.gapMm() * PER_THOUSAND, window.absorptance(), facing);
+            Glazing panes =
+                    Glazing.salvaged(window.panes(), window.gapMm() * PER_THOUSAND, window.absorptance(), facing);
             Shutter shutter = window.shutter()
                     .map(board -> new Shutter(board.resistanceM2KPerW(), board.shutFromH(), board.shutForH()))
                     .orElse(Shutter.NONE);

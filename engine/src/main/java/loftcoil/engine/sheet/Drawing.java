@@ -99,6 +99,6 @@ public record Drawing(List<Line> pipes, TankBox tank, List<Port> ports, List<Lev
      * @throws loftcoil.engine.fault.RefusedException where the design has a fault
      */
     public static Drawing of(Design design) {
-        return new Draughtsman(design.checked()).draw();
+        return new ElevationLayout(design.checked()).draw();
     }
 }

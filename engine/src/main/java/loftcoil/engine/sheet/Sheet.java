@@ -80,7 +80,7 @@ public record Sheet(
         Circuit circuit = design.circuit(tankC);
         FlowSearch lit = circuit.search();
         Optional<HeatSpread> spread = HeatSpread.of(design, circuit, lit);
-        CautionFacts facts = Facts.withYear(Facts.of(design, circuit, lit, spread), year);
+        CautionFacts facts = CautionInputs.withYear(CautionInputs.of(design, circuit, lit, spread), year);
         return new Sheet(
                 design,
                 LoopFigures.of(design, lit, tankC),

@@ -58,7 +58,7 @@ public record Comparison(Sheet before, Sheet after, List<Row> rows) {
 
     /** The figures that changed. */
     public List<Row> changed() {
-        return rows.stream().filter(row -> row.turn() != Turn.SAME).toList();
+        return rows.stream().filter(row -> row.turn() != Trend.SAME).toList();
     }
 
     /** Cautions that only the later design raises; one that changed its words for worse or better is in neither list. */

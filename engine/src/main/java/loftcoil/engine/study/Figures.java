@@ -33,18 +33,18 @@ final class Figures {
     }
 
     Figures more(String key, String label, String unit, double value) {
-        return add(key, label, unit, Wish.MORE, value);
+        return add(key, label, unit, Better.MORE, value);
     }
 
     Figures less(String key, String label, String unit, double value) {
-        return add(key, label, unit, Wish.LESS, value);
+        return add(key, label, unit, Better.LESS, value);
     }
 
     Figures plain(String key, String label, String unit, double value) {
-        return add(key, label, unit, Wish.NONE, value);
+        return add(key, label, unit, Better.NONE, value);
     }
 
-    private Figures add(String key, String label, String unit, Wish wish, double value) {
+    private Figures add(String key, String label, String unit, Better wish, double value) {
         all.add(new SheetFigure(path + key, new SheetFigure.Kind(group, of + label, unit, wish), value));
         return this;
     }

@@ -10,7 +10,7 @@ import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.Circulates;
 import loftcoil.engine.loop.Circulation;
 import loftcoil.engine.loop.SteadyFlow;
-import loftcoil.engine.loop.Trim;
+import loftcoil.engine.loop.UncertaintyFactors;
 import org.hipparchus.stat.correlation.SpearmansCorrelation;
 
 /** The loops of a spread. Each sample writes only its own places, so threads do not meet. */
@@ -45,7 +45,7 @@ final class LoopSamples {
     }
 
     void search(int sample) {
-        Trim trim = new Trim(
+        UncertaintyFactors trim = new UncertaintyFactors(
                 doubts.roughness().at(draws.share(sample, 1)),
                 doubts.fittings().at(draws.share(sample, 2)),
                 doubts.heatLoss().at(draws.share(sample, 3)));

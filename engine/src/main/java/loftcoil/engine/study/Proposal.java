@@ -24,7 +24,7 @@ public record Proposal(Optional<Candidate> best, List<Candidate> nearest) {
      * @param wanted what is wanted
      * @param watch is told of each loop looked at, and may stop: the proposal is then the best of those looked at
      */
-    public static Outcome<Proposal> of(Wanted wanted, Watch watch) {
+    public static Outcome<Proposal> of(Wanted wanted, ProgressListener watch) {
         List<String> tubes = wanted.choices().tubes();
         List<Candidate> nearest = new ArrayList<>();
         int all = tubes.size() * TubeSearch.MOST_LOOKS;

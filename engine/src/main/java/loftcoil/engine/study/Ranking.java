@@ -41,12 +41,12 @@ public record Ranking(Figure figure, OptionalDouble now, List<Effect> effects, L
      * @param figure what is to get better
      * @param watch is told of each step, and may stop
      */
-    public static Outcome<Ranking> of(Design design, Figure figure, Watch watch) {
+    public static Outcome<Ranking> of(Design design, Figure figure, ProgressListener watch) {
         return of(design, figure, PracticalStep.all(), watch);
     }
 
     /** Ranks some steps; see {@link #of(Design, Figure, Watch)}. */
-    public static Outcome<Ranking> of(Design design, Figure figure, List<PracticalStep> steps, Watch watch) {
+    public static Outcome<Ranking> of(Design design, Figure figure, List<PracticalStep> steps, ProgressListener watch) {
         OptionalDouble now = figure.of(design);
         List<Effect> effects = new ArrayList<>();
         List<String> untried = new ArrayList<>();

@@ -18,7 +18,7 @@ public record Row(
         FigureGroup group,
         String label,
         String unit,
-        Wish wish,
+        Better wish,
         OptionalDouble before,
         OptionalDouble after) {
 
@@ -38,18 +38,18 @@ public record Row(
     }
 
     /** What became of the figure. */
-    public Turn turn() {
+    public Trend turn() {
         if (difference().isEmpty()) {
-            return after.isPresent() ? Turn.NEW : Turn.GONE;
+            return after.isPresent() ? Trend.NEW : Trend.GONE;
         }
         if (alike(SAME_SHARE)) {
-            return Turn.SAME;
+            return Trend.SAME;
         }
         double more = difference().getAsDouble();
         return switch (wish) {
-            case NONE -> Turn.DIFFERENT;
-            case MORE -> more > 0 ? Turn.BETTER : Turn.WORSE;
-            case LESS -> more < 0 ? Turn.BETTER : Turn.WORSE;
+            case NONE -> Trend.DIFFERENT;
+            case MORE -> more > 0 ? Trend.BETTER : Trend.WORSE;
+            case LESS -> more < 0 ? Trend.BETTER : Trend.WORSE;
         };
     }
 

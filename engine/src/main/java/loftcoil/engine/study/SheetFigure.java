@@ -18,5 +18,5 @@ record SheetFigure(String key, Kind kind, double value) {
      * @param unit its unit; empty for a plain number
      * @param wish which way is better
      */
-    record Kind(FigureGroup group, String label, String unit, Wish wish) {}
+    record Kind(FigureGroup group, String label, String unit, Better wish) {}
 }

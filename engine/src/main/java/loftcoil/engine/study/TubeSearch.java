@@ -32,13 +32,13 @@ final class TubeSearch {
 
     private final Wanted wanted;
     private final String tube;
-    private final Watch watch;
+    private final ProgressListener watch;
     private final int looksBefore;
     private final int looksInAll;
     private int looks;
     private Optional<Candidate> best = Optional.empty();
 
-    TubeSearch(Wanted wanted, String tube, Watch watch, int looksBefore, int looksInAll) {
+    TubeSearch(Wanted wanted, String tube, ProgressListener watch, int looksBefore, int looksInAll) {
         this.wanted = wanted;
         this.tube = tube;
         this.watch = watch;

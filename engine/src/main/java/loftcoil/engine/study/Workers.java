@@ -18,12 +18,12 @@ final class Workers {
 
     private final int count;
     private final IntConsumer piece;
-    private final Watch watch;
+    private final ProgressListener watch;
     private final AtomicInteger next = new AtomicInteger();
     private final Object telling = new Object();
     private int done;
 
-    private Workers(int count, IntConsumer piece, Watch watch) {
+    private Workers(int count, IntConsumer piece, ProgressListener watch) {
         this.count = count;
         this.piece = piece;
         this.watch = watch;
@@ -34,7 +34,7 @@ final class Workers {
      *
      * @return how many were done; fewer than all where the watch cancelled
      */
-    static int each(int count, int threads, IntConsumer piece, Watch watch) {
+    static int each(int count, int threads, IntConsumer piece, ProgressListener watch) {
         Workers workers = new Workers(count, piece, watch);
         if (threads == 1) {
             workers.work();

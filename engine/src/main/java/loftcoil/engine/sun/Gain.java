@@ -9,7 +9,7 @@ final class Gain {
     private final double skyShare;
     private final double groundShare;
 
-    Gain(Window window, double[] inwardShares) {
+    Gain(Glazing window, double[] inwardShares) {
         light = new WindowLight(window.panes(), window.face().absorptance());
         facing = window.facing();
         inward = inwardShares.clone();

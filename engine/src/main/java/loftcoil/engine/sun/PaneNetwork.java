@@ -12,7 +12,7 @@ final class PaneNetwork {
     private static final double SETTLED_K = 1e-9;
     private static final double BOARD_EMISSIVITY = 0.9;
 
-    private final Window window;
+    private final Glazing window;
     private final AirGap tankGap;
     private final AirGap paneGap;
     private final double boardM2KPerW;
@@ -21,7 +21,7 @@ final class PaneNetwork {
     private final double outerEmissivity;
     private final int last;
 
-    PaneNetwork(Window window, double pressurePa, double boardM2KPerW) {
+    PaneNetwork(Glazing window, double pressurePa, double boardM2KPerW) {
         double tilt = window.facing().tiltDeg();
         double glass = window.panes().glass().emissivity();
         this.window = window;

@@ -22,7 +22,7 @@ public final class WindowLoss {
     private static final double USUAL_SURFACE_C = 50;
     private static final double USUAL_AIR_C = 10;
 
-    private final Window window;
+    private final Glazing window;
     private final PaneNetwork open;
     private final PaneNetwork shut;
 
@@ -33,7 +33,7 @@ public final class WindowLoss {
      * @param pressurePa pressure of the air between the panes in Pa
      * @throws RefusedException where the pressure is outside its range or not a number
      */
-    public WindowLoss(Window window, double pressurePa) {
+    public WindowLoss(Glazing window, double pressurePa) {
         this.window = window;
         this.open = new PaneNetwork(window, pressurePa, 0);
         double board = window.shutter().resistanceM2KPerW();

@@ -23,7 +23,7 @@ public final class WindowYear {
     private final LossTable openLoss;
     private final LossTable shutLoss;
 
-    private WindowYear(SkyYear sky, Window window) {
+    private WindowYear(SkyYear sky, Glazing window) {
         this.sky = sky;
         SunYear sun = sky.sun();
         absorbedWPerM2 = new double[sun.steps()];
@@ -48,7 +48,7 @@ public final class WindowYear {
      * @param sky the place's sun, sky and air
      * @param window the window
      */
-    public static WindowYear of(SkyYear sky, Window window) {
+    public static WindowYear of(SkyYear sky, Glazing window) {
         return new WindowYear(sky, window);
     }
 
@@ -141,7 +141,7 @@ public final class WindowYear {
         return meanDay(absorbedWPerM2, month);
     }
 
-    private void fill(Window window, Gain gain) {
+    private void fill(Glazing window, Gain gain) {
         SunYear sun = sky.sun();
         double albedo = window.surroundings().albedo();
         for (int step = 0; step < absorbedWPerM2.length; step++) {

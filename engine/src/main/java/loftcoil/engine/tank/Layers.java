@@ -14,7 +14,7 @@ import loftcoil.engine.water.Water;
  * closes to rounding (tests hold it to 1e-9 of what moved).
  *
  * <p>Flow is a plug ({@link PlugFlow}); a stream that enters rises or sinks to where its temperature fits and takes no other
- * water along, which is the best a good port can do; inversions turn over at once ({@link Settling}). Left out: heat led by
+ * water along, which is the best a good port can do; inversions turn over at once ({@link InversionMixing}). Left out: heat led by
  * the metal of the wall, mixing by jets, and lighter water below 4 °C.
  *
  * <p>No method but the constructor allocates. Not safe for use by several threads; make one for each run.
@@ -41,7 +41,7 @@ public final class Layers {
     private final Allowed sameCount;
     private final Ledger ledger;
     private final PlugFlow plug;
-    private final Settling settling;
+    private final InversionMixing settling;
     private final Resting resting;
     private int wet;
     private double drawnJ;
@@ -66,7 +66,7 @@ public final class Layers {
         wet = count;
         ledger = new Ledger(energyJ());
         plug = new PlugFlow(jPerKg, kg);
-        settling = new Settling(jPerKg, kg);
+        settling = new InversionMixing(jPerKg, kg);
         resting = new Resting(this, plan);
     }
 

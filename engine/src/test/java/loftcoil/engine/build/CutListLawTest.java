@@ -28,15 +28,16 @@ class CutListLawTest {
             @ForAll @DoubleRange(min = 0, max = 8) double addedM, @ForAll @IntRange(min = 0, max = 5) int elbows) {
         CutList cuts = CutMaker.of(BOTHY.withAddedRunM(addedM).withElbowsPerLeg(elbows));
         Map<String, Double> cutMm = new HashMap<>();
-        cuts.pieces().forEach(piece -> cutMm.put(piece.mark(), piece.cutMm().si()));
+        cuts.pieces().forEach(piece -> cutMm.put(piece.mark(), piece.cutMm().value()));
         assertEquals(cuts.pieces().size(), cutMm.size(), "marks are told apart");
         List<String> placed = new ArrayList<>();
         for (Bar bar : cuts.bars()) {
             double used = bar.marks().stream().mapToDouble(cutMm::get).sum() / 1000;
             double saws = (bar.marks().size() - 1) * StockCutter.SAW_MM / 1000;
-            assertEquals(used, bar.usedM().si(), 1e-9);
-            assertEquals(bar.stockM().si(), bar.usedM().si() + bar.wasteM().si(), 1e-9);
-            assertTrue(bar.wasteM().si() >= saws - 1e-9, "saw cuts fit into the waste");
+            assertEquals(used, bar.usedM().value(), 1e-9);
+            assertEquals(
+                    bar.stockM().value(), bar.usedM().value() + bar.wasteM().value(), 1e-9);
+            assertTrue(bar.wasteM().value() >= saws - 1e-9, "saw cuts fit into the waste");
             placed.addAll(bar.marks());
         }
         assertEquals(
@@ -48,7 +49,7 @@ class CutListLawTest {
     void noPieceIsLongerThanALengthAsSold(
             @ForAll @DoubleRange(min = 0, max = 20) double addedM, @ForAll @IntRange(min = 0, max = 3) int elbows) {
         CutList cuts = CutMaker.of(BOTHY.withAddedRunM(addedM).withElbowsPerLeg(elbows));
-        cuts.pieces().forEach(piece -> assertTrue(piece.cutMm().si() <= 3000, piece.mark()));
+        cuts.pieces().forEach(piece -> assertTrue(piece.cutMm().value() <= 3000, piece.mark()));
     }
 
     @Property(tries = 60, seed = "9")
@@ -62,9 +63,10 @@ class CutListLawTest {
             List<Piece> pieces = cuts.pieces().stream()
                     .filter(piece -> piece.leg().equals(leg.name()))
                     .toList();
-            double centre = pieces.stream().mapToDouble(p -> p.centreMm().si()).sum();
+            double centre =
+                    pieces.stream().mapToDouble(p -> p.centreMm().value()).sum();
             double cutAndOff = pieces.stream()
-                    .mapToDouble(p -> p.cutMm().si() + p.takeOffMm().si())
+                    .mapToDouble(p -> p.cutMm().value() + p.takeOffMm().value())
                     .sum();
             assertEquals(1000 * leg.lengthM(), centre, 1e-6, leg.name());
             assertEquals(centre, cutAndOff, 1e-6, leg.name());
@@ -86,7 +88,7 @@ class CutListLawTest {
         assertEquals(3, joints.size(), joints.toString());
         int couplings = PartsMaker.of(design, cuts).parts().stream()
                 .filter(part -> part.what().metric().equals("coupling, for EN1057 22x0.9"))
-                .mapToInt(part -> (int) part.amount().si())
+                .mapToInt(part -> (int) part.amount().value())
                 .sum();
         assertTrue(couplings >= 2, "couplings: " + couplings);
     }
@@ -96,7 +98,7 @@ class CutListLawTest {
         PartsList parts = PartsMaker.of(BOTHY, CutMaker.of(BOTHY));
         int elbows = parts.parts().stream()
                 .filter(part -> part.what().metric().startsWith("sharp 90 degree elbow"))
-                .mapToInt(part -> (int) part.amount().si())
+                .mapToInt(part -> (int) part.amount().value())
                 .sum();
         int legs = 2 + 1 + 1 + 2;
         int coil = 4;

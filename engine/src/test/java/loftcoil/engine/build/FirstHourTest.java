@@ -22,7 +22,7 @@ class FirstHourTest {
                 List.of("0 min", "1 min", "2 min", "5 min", "10 min", "15 min", "20 min", "30 min", "45 min", "60 min"),
                 minutes);
         LogForm form = LogMaker.of(Example.orchardBothy()).get(0);
-        assertEquals(minutes, form.rows().stream().map(Words::metric).toList());
+        assertEquals(minutes, form.rows().stream().map(MeasuredText::metric).toList());
     }
 
     @Test
@@ -41,8 +41,8 @@ class FirstHourTest {
     @Test
     void aHeatFromTheFireHasEnds() {
         FirstHour.Row last = FROM_FIRE.rows().get(FROM_FIRE.rows().size() - 1);
-        assertTrue(last.low().coilOutC().si() < last.mid().coilOutC().si());
-        assertTrue(last.mid().coilOutC().si() < last.high().coilOutC().si());
+        assertTrue(last.low().coilOutC().value() < last.mid().coilOutC().value());
+        assertTrue(last.mid().coilOutC().value() < last.high().coilOutC().value());
         assertTrue(FROM_FIRE.notes().stream().anyMatch(note -> note.metric().contains("In brackets")));
     }
 
@@ -76,10 +76,10 @@ class FirstHourTest {
 
     @Test
     void handsAreToldFromCoolToBurning() {
-        assertEquals("cold", Touch.words(10));
-        assertEquals("cold", Touch.words(-60));
-        assertEquals("neither warm nor cold", Touch.words(31));
-        assertEquals("warm", Touch.words(Touch.WARM_C));
-        assertEquals("do not touch: it burns at once", Touch.words(90));
+        assertEquals("cold", HandWarmth.words(10));
+        assertEquals("cold", HandWarmth.words(-60));
+        assertEquals("neither warm nor cold", HandWarmth.words(31));
+        assertEquals("warm", HandWarmth.words(HandWarmth.WARM_C));
+        assertEquals("do not touch: it burns at once", HandWarmth.words(90));
     }
 }

@@ -21,7 +21,7 @@ class LoadsReferenceTest {
                 .findFirst()
                 .orElseThrow()
                 .value()
-                .si();
+                .value();
     }
 
     @Test

@@ -18,9 +18,9 @@ class MeasureTest {
         assertEquals("0.92 L/min", Measure.litresPerMin(0.923).metric());
         assertEquals("−5 °C", Measure.celsius(-5.2).metric());
         assertEquals("0 °C", Measure.celsius(-0.2).metric());
-        assertEquals("34°", new Measure(33.7, Kind.ANGLE_DEG).metric());
+        assertEquals("34°", new Measure(33.7, MeasureKind.ANGLE_DEG).metric());
         assertEquals("7", Measure.count(7).metric());
-        assertEquals("1456 kWh", new Measure(1456.04, Kind.ENERGY_KWH).metric());
+        assertEquals("1456 kWh", new Measure(1456.04, MeasureKind.ENERGY_KWH).metric());
     }
 
     @Test
@@ -31,19 +31,19 @@ class MeasureTest {
 
     @Test
     void wordsKeepTheirMeasures() {
-        Words inner = Words.of("at ", Measure.celsius(60));
-        Words words = Words.of("**Heat** it ", inner, ".");
+        MeasuredText inner = MeasuredText.of("at ", Measure.celsius(60));
+        MeasuredText words = MeasuredText.of("**Heat** it ", inner, ".");
         assertEquals("**Heat** it at 60 °C.", words.metric());
         assertEquals("Heat it at 60 °C.", words.toString());
         assertEquals(1, words.parts().stream().filter(Measure.class::isInstance).count());
-        assertThrows(IllegalArgumentException.class, () -> Words.of("x", 5));
+        assertThrows(IllegalArgumentException.class, () -> MeasuredText.of("x", 5));
     }
 
     @Test
     void aFigureHasBothEndsOrNone() {
         Measure one = Measure.watts(1);
         Measure two = Measure.watts(2);
-        Words why = Words.of("why");
+        MeasuredText why = MeasuredText.of("why");
         assertThrows(
                 IllegalArgumentException.class,
                 () -> new BuildFigure("f", one, Optional.of(one), Optional.empty(), why));

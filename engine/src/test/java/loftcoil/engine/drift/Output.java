@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.build.Measure;
-import loftcoil.engine.build.Words;
+import loftcoil.engine.build.MeasuredText;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.sheet.Sheet;
@@ -99,13 +99,13 @@ final class Output {
             for (int i = 0; i < list.size(); i++) {
                 any(path + "[" + i + "]", list.get(i));
             }
-        } else if (value instanceof Words words) {
+        } else if (value instanceof MeasuredText words) {
             words.parts().stream()
                     .filter(Measure.class::isInstance)
                     .map(Measure.class::cast)
-                    .forEach(measure -> line(path, measure.si() + " " + measure.kind()));
+                    .forEach(measure -> line(path, measure.value() + " " + measure.kind()));
         } else if (value instanceof Measure measure) {
-            line(path, measure.si() + " " + measure.kind());
+            line(path, measure.value() + " " + measure.kind());
         } else if (value instanceof Record parts) {
             record(path, parts);
         } else {

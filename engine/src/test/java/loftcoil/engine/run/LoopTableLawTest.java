@@ -45,11 +45,11 @@ class LoopTableLawTest {
             String place = coldC + " °C, column " + column;
             if (real.isEmpty()) {
                 still++;
-                assertTrue(reading.roomK() < 0.25, "boils in the search, not in the table: " + place);
+                assertTrue(reading.boilMarginK() < 0.25, "boils in the search, not in the table: " + place);
                 continue;
             }
             flowing++;
-            assertEquals(real.get().roomK(), reading.roomK(), 0.25, "room at " + place);
+            assertEquals(real.get().boilMarginK(), reading.boilMarginK(), 0.25, "room at " + place);
             assertEquals(1, reading.flowKgPerS() / real.get().flowKgPerS(), 0.01, "flow at " + place);
             assertEquals(real.get().lostW(), reading.lostW(), 0.005 * HEAT_W, "loss at " + place);
             assertEquals(HEAT_W, reading.heatW(), 1e-6, "heat at " + place);

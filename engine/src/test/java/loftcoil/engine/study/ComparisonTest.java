@@ -67,18 +67,18 @@ class ComparisonTest {
         Row flow = row(compared, "loop.flowLPerMin");
         assertEquals(Sheet.of(BOTHY).loop().flowLPerMin(), flow.before().orElseThrow());
         assertEquals(Sheet.of(REBUILT).loop().flowLPerMin(), flow.after().orElseThrow());
-        assertEquals(Turn.BETTER, flow.turn());
+        assertEquals(Trend.BETTER, flow.turn());
         assertEquals("L/min", flow.unit());
-        assertEquals(Turn.DIFFERENT, row(compared, "loop.drivePa").turn());
-        assertEquals(Turn.SAME, row(compared, "tank.fullMassKg").turn());
+        assertEquals(Trend.DIFFERENT, row(compared, "loop.drivePa").turn());
+        assertEquals(Trend.SAME, row(compared, "tank.fullMassKg").turn());
         assertFalse(compared.changed().contains(row(compared, "tank.fullMassKg")));
     }
 
     @Test
     void whereLessIsBetterAFallIsBetter() {
-        Row row =
-                new Row("x", FigureGroup.YEAR, "wood", "kg", Wish.LESS, OptionalDouble.of(900), OptionalDouble.of(800));
-        assertEquals(Turn.BETTER, row.turn());
+        Row row = new Row(
+                "x", FigureGroup.YEAR, "wood", "kg", Better.LESS, OptionalDouble.of(900), OptionalDouble.of(800));
+        assertEquals(Trend.BETTER, row.turn());
         assertEquals(-100, row.difference().orElseThrow());
     }
 
@@ -86,10 +86,10 @@ class ComparisonTest {
     void aFigureOfOneDesignAloneIsNewOrGone() {
         Design withoutPanes = withoutWindow(BOTHY);
         assertEquals(
-                Turn.GONE,
+                Trend.GONE,
                 row(Comparison.of(BOTHY, withoutPanes), "window.uValueWPerM2K").turn());
         Row gained = row(Comparison.of(withoutPanes, BOTHY), "window.uValueWPerM2K");
-        assertEquals(Turn.NEW, gained.turn());
+        assertEquals(Trend.NEW, gained.turn());
         assertTrue(gained.difference().isEmpty());
         assertTrue(gained.before().isEmpty());
     }

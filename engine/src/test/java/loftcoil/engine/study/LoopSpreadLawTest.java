@@ -29,8 +29,10 @@ class LoopSpreadLawTest {
 
     @Test
     void anotherSeedGivesAnotherDraw() {
-        Outcome<LoopSpread> one = LoopSpread.of(LIT, LoopDoubts.USUAL, new SpreadPlan(200, 1, 1), Watch.NONE);
-        Outcome<LoopSpread> two = LoopSpread.of(LIT, LoopDoubts.USUAL, new SpreadPlan(200, 2, 1), Watch.NONE);
+        Outcome<LoopSpread> one =
+                LoopSpread.of(LIT, LoopDoubts.USUAL, new SpreadPlan(200, 1, 1), ProgressListener.NONE);
+        Outcome<LoopSpread> two =
+                LoopSpread.of(LIT, LoopDoubts.USUAL, new SpreadPlan(200, 2, 1), ProgressListener.NONE);
         assertNotEquals(one.result().flowKgPerS(), two.result().flowKgPerS());
     }
 
@@ -87,7 +89,7 @@ class LoopSpreadLawTest {
     @Test
     void aStoppedSpreadTellsWhatItHas() {
         List<Integer> told = Collections.synchronizedList(new ArrayList<>());
-        Watch stops = new Watch() {
+        ProgressListener stops = new ProgressListener() {
             @Override
             public void done(int done, int of) {
                 told.add(done);
@@ -109,7 +111,7 @@ class LoopSpreadLawTest {
     @Test
     void progressEndsAtAll() {
         List<Integer> told = Collections.synchronizedList(new ArrayList<>());
-        Watch listens = new Watch() {
+        ProgressListener listens = new ProgressListener() {
             @Override
             public void done(int done, int of) {
                 told.add(done);
@@ -123,7 +125,8 @@ class LoopSpreadLawTest {
     }
 
     private static LoopSpread spread(Circuit circuit, LoopDoubts doubts, int samples, int threads) {
-        Outcome<LoopSpread> outcome = LoopSpread.of(circuit, doubts, new SpreadPlan(samples, 7, threads), Watch.NONE);
+        Outcome<LoopSpread> outcome =
+                LoopSpread.of(circuit, doubts, new SpreadPlan(samples, 7, threads), ProgressListener.NONE);
         assertInstanceOf(Outcome.Finished.class, outcome);
         return outcome.result();
     }

@@ -21,7 +21,8 @@ class ProposalLawTest {
     void noLoopOfAFineGridIsCheaper() {
         Choices choices = new Choices(List.of("EN1057 22x0.9", "EN1057 28x0.9"), 1.4, 3.2, 60);
         Wanted wanted = new Wanted(BOTHY, AIMS, choices, Prices.INVENTED);
-        Candidate best = Proposal.of(wanted, Watch.NONE).result().best().orElseThrow();
+        Candidate best =
+                Proposal.of(wanted, ProgressListener.NONE).result().best().orElseThrow();
         Candidate grid = grid(wanted).orElseThrow();
         // Half a per cent for the last millimetre and centimetre, to which the proposal is rounded up.
         assertTrue(
@@ -32,7 +33,8 @@ class ProposalLawTest {
 
     @Test
     void whatIsProposedMeetsTheAimsWhenReckonedAfresh() {
-        Candidate best = Proposal.of(wanted(AIMS), Watch.NONE).result().best().orElseThrow();
+        Candidate best =
+                Proposal.of(wanted(AIMS), ProgressListener.NONE).result().best().orElseThrow();
         var lit = best.design().circuit(50).search().forward().orElseThrow();
         assertTrue(lit.flowKgPerS() >= 0.018);
         assertTrue(lit.boilMargin().marginK() >= 20);
@@ -51,14 +53,14 @@ class ProposalLawTest {
     @Test
     void theSameQuestionGetsTheSameAnswer() {
         assertEquals(
-                Proposal.of(wanted(AIMS), Watch.NONE).result(),
-                Proposal.of(wanted(AIMS), Watch.NONE).result());
+                Proposal.of(wanted(AIMS), ProgressListener.NONE).result(),
+                Proposal.of(wanted(AIMS), ProgressListener.NONE).result());
     }
 
     @Test
     void whereNothingDoesTheNearestIsToldWithWhatItLacks() {
-        Proposal proposal =
-                Proposal.of(wanted(new Aims(50, 0.9, 20, 12)), Watch.NONE).result();
+        Proposal proposal = Proposal.of(wanted(new Aims(50, 0.9, 20, 12)), ProgressListener.NONE)
+                .result();
         assertTrue(proposal.best().isEmpty());
         assertTrue(proposal.nearest().get(0).lacks() > 0);
         assertTrue(proposal.nearest().get(0).flowKgPerS() < 0.9);
@@ -66,7 +68,7 @@ class ProposalLawTest {
 
     @Test
     void aStoppedSearchKeepsTheBestOfItsLooks() {
-        Watch stops = new StopsAfter(40);
+        ProgressListener stops = new StopsAfter(40);
         Outcome<Proposal> outcome = Proposal.of(wanted(AIMS), stops);
         Outcome.Cancelled<?> cancelled = assertInstanceOf(Outcome.Cancelled.class, outcome);
         assertEquals(40, cancelled.done());
@@ -97,7 +99,7 @@ class ProposalLawTest {
     }
 
     private static double cost(Aims aims) {
-        return Proposal.of(wanted(aims), Watch.NONE)
+        return Proposal.of(wanted(aims), ProgressListener.NONE)
                 .result()
                 .best()
                 .orElseThrow()

@@ -48,8 +48,8 @@ class RankingTest {
         List<PracticalStep> two = PracticalStep.all().stream()
                 .filter(step -> step.words().contains("pane") || step.words().contains("on the tank"))
                 .toList();
-        Ranking ranking =
-                Ranking.of(BOTHY, Figure.yearShortfall(), two, Watch.NONE).result();
+        Ranking ranking = Ranking.of(BOTHY, Figure.yearShortfall(), two, ProgressListener.NONE)
+                .result();
 
         double now = ranking.now().orElseThrow();
         double lagged = YearRun.of(two.get(0).done().apply(BOTHY).orElseThrow()).shortfallKWh();
@@ -64,14 +64,17 @@ class RankingTest {
     void aDesignWithoutPanesGetsNone() {
         Design dark = DesignJson.read(DesignJson.write(BOTHY).replaceAll("(?s)\"window\"\\s*:\\s*\\{[^}]*\\},", ""));
         assertTrue(dark.window().isEmpty());
-        assertTrue(
-                Ranking.of(dark, Figure.flow(40), Watch.NONE).result().untried().contains("one more pane"));
+        assertTrue(Ranking.of(dark, Figure.flow(40), ProgressListener.NONE)
+                .result()
+                .untried()
+                .contains("one more pane"));
     }
 
     @Test
     void aStepThatCannotBeDoneIsNamed() {
         Design high = BOTHY.withLoopTube(largest());
-        Ranking ranking = Ranking.of(high, Figure.flow(40), Watch.NONE).result();
+        Ranking ranking =
+                Ranking.of(high, Figure.flow(40), ProgressListener.NONE).result();
         assertTrue(
                 ranking.untried().contains("every pipe one size larger"),
                 ranking.untried().toString());
@@ -79,7 +82,7 @@ class RankingTest {
 
     @Test
     void aStoppedRankingKeepsWhatWasTried() {
-        Watch stops = new StopsAfter(2);
+        ProgressListener stops = new StopsAfter(2);
         Outcome<Ranking> outcome = Ranking.of(BOTHY, Figure.flow(40), stops);
         Outcome.Cancelled<?> cancelled = assertInstanceOf(Outcome.Cancelled.class, outcome);
         assertEquals(2, cancelled.done());
@@ -95,7 +98,8 @@ class RankingTest {
         List<PracticalStep> larger = PracticalStep.all().stream()
                 .filter(step -> step.words().equals("every pipe one size larger"))
                 .toList();
-        Ranking ranking = Ranking.of(weak, Figure.flow(40), larger, Watch.NONE).result();
+        Ranking ranking =
+                Ranking.of(weak, Figure.flow(40), larger, ProgressListener.NONE).result();
         assertFalse(ranking.now().isPresent());
         ranking.effects().forEach(effect -> assertEquals(effect.value(), effect.better()));
     }
@@ -115,7 +119,7 @@ class RankingTest {
     }
 
     private static Ranking finished(Figure figure) {
-        Outcome<Ranking> outcome = Ranking.of(BOTHY, figure, Watch.NONE);
+        Outcome<Ranking> outcome = Ranking.of(BOTHY, figure, ProgressListener.NONE);
         assertInstanceOf(Outcome.Finished.class, outcome);
         return outcome.result();
     }

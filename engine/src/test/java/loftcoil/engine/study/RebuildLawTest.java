@@ -28,7 +28,7 @@ class RebuildLawTest {
         assertTrue(same.rows().size() > 150, "only " + same.rows().size());
         for (Row row : same.rows()) {
             assertEquals(0, row.difference().orElseThrow(), row.key());
-            assertEquals(Turn.SAME, row.turn(), row.key());
+            assertEquals(Trend.SAME, row.turn(), row.key());
         }
         assertEquals(List.of(), same.changed());
         assertEquals(List.of(), same.cautionsRaised());

@@ -1,7 +1,7 @@
 package loftcoil.engine.study;
 
 /** Asks to stop once so much has been told as done. */
-final class StopsAfter implements Watch {
+final class StopsAfter implements ProgressListener {
 
     private final int most;
     private int told;

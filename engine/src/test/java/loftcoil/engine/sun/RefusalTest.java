@@ -24,7 +24,7 @@ class RefusalTest {
     private static final List<Double> GLOBAL = List.of(1.4, 2.3, 3.5, 4.6, 5.3, 6.0, 6.2, 5.3, 4.0, 2.6, 1.6, 1.2);
     private static final List<Double> AIR = Collections.nCopies(12, 8.0);
     private static final WindowYear YEAR = WindowYear.of(
-            SkyYear.of(ORCHARD, new Climate(GLOBAL, AIR), 60), Window.salvaged(2, 0.012, 0.92, new Facing(35, 180)));
+            SkyYear.of(ORCHARD, new Climate(GLOBAL, AIR), 60), Glazing.salvaged(2, 0.012, 0.92, new Facing(35, 180)));
 
     static Stream<Arguments> fields() {
         PaneStack two = new PaneStack(2, Glass.SALVAGED_FLOAT);
@@ -58,7 +58,7 @@ class RefusalTest {
                 field("resistanceM2KPerW", -1, v -> new Shutter(v, 20, 10)),
                 field("shutFromH", 25, v -> new Shutter(1, v, 10)),
                 field("shutForH", -1, v -> new Shutter(1, 20, v)),
-                field("paneGapM", 12, v -> Window.salvaged(3, 0.012, 0.92, new Facing(35, 180))
+                field("paneGapM", 12, v -> Glazing.salvaged(3, 0.012, 0.92, new Facing(35, 180))
                         .withPaneGapM(v)),
                 field("gapM", 12, v -> GlazingU.declaredWPerM2K(two, v)),
                 field("tiltDeg", 120, v -> GlazingU.wPerM2K(two, 0.012, GlazingGas.AIR, v)),

@@ -24,7 +24,7 @@ class WindowLossLawTest {
             @ForAll @Scale(4) @DoubleRange(min = 0.003, max = 0.2) double gap,
             @ForAll @DoubleRange(min = 0, max = 110) double surface,
             @ForAll @DoubleRange(min = -60, max = 60) double air) {
-        Window window = Window.salvaged(panes, gap, 0.92, new Facing(tilt, 180));
+        Glazing window = Glazing.salvaged(panes, gap, 0.92, new Facing(tilt, 180));
         HeatLoss loss = new WindowLoss(window, PRESSURE_PA).open(surface, air);
         AirGap between = new AirGap(gap, tilt, PRESSURE_PA);
         double glass = Glass.SALVAGED_FLOAT.emissivity();
@@ -49,7 +49,7 @@ class WindowLossLawTest {
             @ForAll @IntRange(min = 1, max = 4) int panes,
             @ForAll @DoubleRange(min = 0, max = 105) double surface,
             @ForAll @DoubleRange(min = -60, max = 60) double air) {
-        WindowLoss loss = new WindowLoss(Window.salvaged(panes, 0.012, 0.92, new Facing(35, 180)), PRESSURE_PA);
+        WindowLoss loss = new WindowLoss(Glazing.salvaged(panes, 0.012, 0.92, new Facing(35, 180)), PRESSURE_PA);
         assertTrue(
                 loss.open(surface + 5, air).wPerM2() > loss.open(surface, air).wPerM2());
     }
@@ -59,9 +59,10 @@ class WindowLossLawTest {
             @ForAll @IntRange(min = 1, max = 5) int panes,
             @ForAll @DoubleRange(min = 40, max = 110) double surface,
             @ForAll @DoubleRange(min = -30, max = 30) double air) {
-        Window window = Window.salvaged(panes, 0.012, 0.92, new Facing(35, 180)).with(BOARD);
+        Glazing window =
+                Glazing.salvaged(panes, 0.012, 0.92, new Facing(35, 180)).with(BOARD);
         WindowLoss loss = new WindowLoss(window, PRESSURE_PA);
-        WindowLoss more = new WindowLoss(Window.salvaged(panes + 1, 0.012, 0.92, new Facing(35, 180)), PRESSURE_PA);
+        WindowLoss more = new WindowLoss(Glazing.salvaged(panes + 1, 0.012, 0.92, new Facing(35, 180)), PRESSURE_PA);
         double open = loss.open(surface, air).wPerM2();
         assertTrue(more.open(surface, air).wPerM2() < open);
         assertTrue(loss.shut(surface, air).wPerM2() < open);
@@ -71,13 +72,13 @@ class WindowLossLawTest {
 
     @Test
     void noDifferenceNoLoss() {
-        Window window = Window.salvaged(2, 0.02, 0.92, new Facing(40, 180)).with(new Surroundings(10, 0, 0.2));
+        Glazing window = Glazing.salvaged(2, 0.02, 0.92, new Facing(40, 180)).with(new Surroundings(10, 0, 0.2));
         assertEquals(0, new WindowLoss(window, PRESSURE_PA).open(20, 20).wPerM2(), 1e-9);
     }
 
     @Test
     void aColdSkyCoolsAndAWarmOutsideWarms() {
-        Window window = Window.salvaged(2, 0.02, 0.92, new Facing(40, 180));
+        Glazing window = Glazing.salvaged(2, 0.02, 0.92, new Facing(40, 180));
         assertTrue(new WindowLoss(window, PRESSURE_PA).open(20, 20).wPerM2() > 0);
         assertTrue(new WindowLoss(window, PRESSURE_PA).open(5, 40).wPerM2() < 0);
     }

@@ -36,7 +36,7 @@ class WindowLossReferenceTest {
 
     private static WindowLoss window(int panes, double tiltDeg, double wind, double emittance) {
         return new WindowLoss(
-                new Window(
+                new Glazing(
                         new PaneStack(panes, GLASS),
                         0.025,
                         new TankFace(0.95, emittance, 0.025),

@@ -20,7 +20,7 @@ class WindowYearLawTest {
             List.of(1.4, 2.3, 3.5, 4.6, 5.3, 6.0, 6.2, 5.3, 4.0, 2.6, 1.6, 1.2),
             List.of(-0.5, 1.2, 5.4, 9.3, 13.8, 17.2, 19.3, 18.6, 14.7, 9.8, 4.2, 0.6));
     private static final SkyYear SKY = SkyYear.of(ORCHARD, CLIMATE, 10);
-    private static final Window WINDOW = Window.salvaged(3, 0.012, 0.92, new Facing(35, 180));
+    private static final Glazing WINDOW = Glazing.salvaged(3, 0.012, 0.92, new Facing(35, 180));
     private static final WindowYear YEAR = WindowYear.of(SKY, WINDOW);
 
     @Test
@@ -45,7 +45,7 @@ class WindowYearLawTest {
     @ParameterizedTest
     @CsvSource({"1, 0.02, 35", "3, 0.012, 35", "2, 0.05, 0", "3, 0.1, 60", "2, 0.006, 90"})
     void theTableFollowsTheSettledPanes(int panes, double gapM, double tiltDeg) {
-        Window window = Window.salvaged(panes, gapM, 0.92, new Facing(tiltDeg, 180));
+        Glazing window = Glazing.salvaged(panes, gapM, 0.92, new Facing(tiltDeg, 180));
         WindowLoss exact = new WindowLoss(window, Atmosphere.pressurePa(620));
         LossTable table =
                 new LossTable((surface, air) -> exact.open(surface, air).wPerM2());

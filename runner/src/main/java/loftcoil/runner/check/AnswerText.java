@@ -34,7 +34,7 @@ public sealed interface AnswerText {
         if (typed.length() > LONGEST) {
             return new NotRead("That is too long for one number. Give a number and its unit.");
         }
-        String text = Tidy.answer(typed);
+        String text = AnswerCleanup.answer(typed);
         if (text.isEmpty()) {
             return new NotRead("Type a number, with a unit behind it.");
         }

@@ -3,7 +3,7 @@ package loftcoil.runner.check;
 import java.util.OptionalInt;
 import loftcoil.runner.exercise.Decision;
 import loftcoil.runner.exercise.Quantity.Temperature;
-import loftcoil.runner.unit.Kind;
+import loftcoil.runner.unit.QuantityKind;
 import loftcoil.runner.unit.WrittenUnit;
 
 /** Reads a decision. Whether the design can take it is for the design to say. */
@@ -29,7 +29,7 @@ final class DecisionCheck {
         AnswerText answer = AnswerText.read(PlainDegrees.taken(typed, wanted));
         if (answer instanceof AnswerText.NotRead notRead) {
             String unit = wanted.shown().isEmpty() ? "." : " such as " + Shown.withUnit("2.5", wanted.shown()) + ".";
-            return new Verdict.Unreadable(notRead.words() + " Wanted is " + Kind.of(wanted) + unit);
+            return new Verdict.Unreadable(notRead.words() + " Wanted is " + QuantityKind.of(wanted) + unit);
         }
         Measured measured = Measured.of((AnswerText.Amount) answer, wanted);
         if (!measured.unit().fits(wanted)) {

@@ -9,7 +9,7 @@ import loftcoil.runner.exercise.Reckoning;
 import loftcoil.runner.exercise.ReckoningException;
 import loftcoil.runner.exercise.Reference;
 import loftcoil.runner.exercise.Tolerance;
-import loftcoil.runner.unit.Kind;
+import loftcoil.runner.unit.QuantityKind;
 import loftcoil.runner.unit.WrittenUnit;
 
 /** Checks a number with a unit. */
@@ -82,7 +82,7 @@ final class QuantityCheck {
             return new Verdict.Wrong(
                     offBy, taken, known.get().hint(), known.get().because());
         }
-        return new Slips(quantity, wanted, reference)
+        return new UnitSlips(quantity, wanted, reference)
                 .in(value)
                 .map(slip -> new Verdict.Wrong(offBy, taken, slip.hint(), slip.name()))
                 .orElseGet(() -> new Verdict.Wrong(offBy, taken, "", ""));
@@ -111,7 +111,7 @@ final class QuantityCheck {
     }
 
     private String example() {
-        String what = Kind.of(wanted);
+        String what = QuantityKind.of(wanted);
         return wanted.shown().isEmpty()
                 ? " A plain number is wanted, such as 6.2."
                 : " " + Character.toUpperCase(what.charAt(0)) + what.substring(1) + " is wanted, such as "

@@ -1,6 +1,6 @@
 package loftcoil.runner.check;
 
-import loftcoil.runner.unit.Kind;
+import loftcoil.runner.unit.QuantityKind;
 import loftcoil.runner.unit.WrittenUnit;
 
 /** Words for an answer whose unit measures something else. */
@@ -9,8 +9,9 @@ final class WrongKinds {
     private WrongKinds() {}
 
     static Verdict.WrongKind say(WrittenUnit given, WrittenUnit wanted) {
-        String what = (given.shown().isEmpty() ? "a number without a unit" : given.shown()) + " is " + Kind.of(given);
-        String want = Kind.of(wanted) + (wanted.shown().isEmpty() ? "" : " such as " + wanted.shown());
+        String what =
+                (given.shown().isEmpty() ? "a number without a unit" : given.shown()) + " is " + QuantityKind.of(given);
+        String want = QuantityKind.of(wanted) + (wanted.shown().isEmpty() ? "" : " such as " + wanted.shown());
         return new Verdict.WrongKind(what, want, help(given, wanted));
     }
 
@@ -33,6 +34,7 @@ final class WrongKinds {
     }
 
     private static boolean both(WrittenUnit given, WrittenUnit wanted, String one, String other) {
-        return (Kind.is(given, one) && Kind.is(wanted, other)) || (Kind.is(given, other) && Kind.is(wanted, one));
+        return (QuantityKind.is(given, one) && QuantityKind.is(wanted, other))
+                || (QuantityKind.is(given, other) && QuantityKind.is(wanted, one));
     }
 }

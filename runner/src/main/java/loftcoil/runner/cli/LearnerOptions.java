@@ -3,7 +3,7 @@ package loftcoil.runner.cli;
 import java.security.SecureRandom;
 import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.SessionSetup;
-import loftcoil.runner.show.Workbench;
+import loftcoil.runner.show.CourseApp;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -24,10 +24,10 @@ final class LearnerOptions {
     @Mixin
     private CourseOptions course = new CourseOptions();
 
-    Workbench open() {
+    CourseApp open() {
         long newSeed = seed == null ? new SecureRandom().nextLong() : seed;
         var read = course.read();
         SessionSetup setup = SessionSetup.usual();
-        return Workbench.open(read, ProgressFile.open(folder.path()), setup, newSeed);
+        return CourseApp.open(read, ProgressFile.open(folder.path()), setup, newSeed);
     }
 }

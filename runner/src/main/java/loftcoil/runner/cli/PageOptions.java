@@ -6,7 +6,7 @@ import java.net.BindException;
 import java.util.concurrent.CountDownLatch;
 import loftcoil.runner.page.PageServer;
 import loftcoil.runner.page.PageSetup;
-import loftcoil.runner.show.Bench;
+import loftcoil.runner.show.LearnerApp;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -34,7 +34,7 @@ final class PageOptions {
             throw new RefusedInputException("--port: " + port + "; allowed: 1024 to 65535, or 0 for any free one");
         }
         CountDownLatch ended = new CountDownLatch(1);
-        try (Bench bench = learner.open();
+        try (LearnerApp bench = learner.open();
                 PageServer server = open(bench, setup(bench, err))) {
             // Ctrl+C ends the process from outside this thread: the folder and the running Java are let go there too.
             Runtime.getRuntime().addShutdownHook(new Thread(ended::countDown, "page end"));
@@ -49,11 +49,11 @@ final class PageOptions {
         return Refusals.FINE;
     }
 
-    private PageSetup setup(Bench bench, PrintWriter err) {
-        return new PageSetup(port, trouble -> err.println("Loftcoil: " + trouble), new SheetPress(bench));
+    private PageSetup setup(LearnerApp bench, PrintWriter err) {
+        return new PageSetup(port, trouble -> err.println("Loftcoil: " + trouble), new HandoutPrinter(bench));
     }
 
-    private PageServer open(Bench bench, PageSetup setup) throws IOException {
+    private PageServer open(LearnerApp bench, PageSetup setup) throws IOException {
         try {
             return PageServer.open(bench, setup);
         } catch (BindException taken) {

@@ -2,7 +2,7 @@ package loftcoil.runner.cli;
 
 import java.io.IOException;
 import java.util.concurrent.Callable;
-import loftcoil.runner.show.Bench;
+import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.terminal.TerminalFace;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -19,7 +19,7 @@ final class TerminalCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        try (Bench bench = learner.open()) {
+        try (LearnerApp bench = learner.open()) {
             TerminalFace.run(bench);
         }
         return Refusals.FINE;

@@ -73,8 +73,8 @@ public final class CourseReader {
      */
     public static Course read(Path lessons, Path exercises) {
         List<CourseFault> faults = new ArrayList<>();
-        Shelf lessonShelf = new Shelf("lessons", lessons, faults);
-        Shelf exerciseShelf = new Shelf("exercises", exercises, faults);
+        CourseFiles lessonShelf = new CourseFiles("lessons", lessons, faults);
+        CourseFiles exerciseShelf = new CourseFiles("exercises", exercises, faults);
         List<ParsedLesson> parsed = lessons(lessonShelf, faults);
         Map<String, Exercise> read = exercises(exerciseShelf, faults);
         List<Term> terms = lessonShelf.has(GLOSSARY)
@@ -92,7 +92,7 @@ public final class CourseReader {
         return new Course(lessonList, read, terms, refresher);
     }
 
-    private static List<ParsedLesson> lessons(Shelf shelf, List<CourseFault> faults) {
+    private static List<ParsedLesson> lessons(CourseFiles shelf, List<CourseFault> faults) {
         List<ParsedLesson> parsed = new ArrayList<>();
         for (String path : shelf.paths()) {
             var name = LESSON_FILE.matcher(path);
@@ -109,7 +109,7 @@ public final class CourseReader {
         return parsed;
     }
 
-    private static Map<String, Exercise> exercises(Shelf shelf, List<CourseFault> faults) {
+    private static Map<String, Exercise> exercises(CourseFiles shelf, List<CourseFault> faults) {
         Map<String, Exercise> read = new TreeMap<>();
         for (String path : shelf.paths()) {
             var name = EXERCISE_FILE.matcher(path);

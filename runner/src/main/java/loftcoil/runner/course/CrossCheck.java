@@ -15,11 +15,11 @@ import loftcoil.runner.lesson.Step;
 /** Checks lessons and exercises against each other: what no single file can settle. */
 final class CrossCheck {
 
-    private final Shelf lessonShelf;
-    private final Shelf exerciseShelf;
+    private final CourseFiles lessonShelf;
+    private final CourseFiles exerciseShelf;
     private final List<CourseFault> faults;
 
-    CrossCheck(Shelf lessonShelf, Shelf exerciseShelf, List<CourseFault> faults) {
+    CrossCheck(CourseFiles lessonShelf, CourseFiles exerciseShelf, List<CourseFault> faults) {
         this.lessonShelf = lessonShelf;
         this.exerciseShelf = exerciseShelf;
         this.faults = faults;

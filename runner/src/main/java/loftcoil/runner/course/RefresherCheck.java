@@ -19,12 +19,12 @@ final class RefresherCheck {
     private static final int FEWEST = 2;
     private static final int MOST = 3;
 
-    private final Shelf shelf;
+    private final CourseFiles shelf;
     private final List<Lesson> lessons;
     private final Map<String, Exercise> exercises;
     private final Set<String> asked = new HashSet<>();
 
-    RefresherCheck(Shelf shelf, List<Lesson> lessons, Map<String, Exercise> exercises) {
+    RefresherCheck(CourseFiles shelf, List<Lesson> lessons, Map<String, Exercise> exercises) {
         this.shelf = shelf;
         this.lessons = lessons;
         this.exercises = exercises;

@@ -23,9 +23,9 @@ final class RefresherReader {
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .build();
 
-    private final Shelf shelf;
+    private final CourseFiles shelf;
 
-    RefresherReader(Shelf shelf) {
+    RefresherReader(CourseFiles shelf) {
         this.shelf = shelf;
     }
 

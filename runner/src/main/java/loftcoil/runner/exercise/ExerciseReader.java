@@ -41,7 +41,7 @@ public final class ExerciseReader {
         refuse(faults);
         Exercise exercise = exercise(path, fields, faults);
         fields.done();
-        Places.check(fields, exercise);
+        PlaceholderCheck.check(fields, exercise);
         refuse(faults);
         return exercise;
     }

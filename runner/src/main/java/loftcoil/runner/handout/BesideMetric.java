@@ -3,8 +3,8 @@ package loftcoil.runner.handout;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import loftcoil.engine.build.Kind;
 import loftcoil.engine.build.Measure;
+import loftcoil.engine.build.MeasureKind;
 
 /**
  * Text that the engine writes with metric numbers in it. For readers of US units each number has theirs in brackets behind it, so
@@ -12,18 +12,18 @@ import loftcoil.engine.build.Measure;
  */
 final class BesideMetric {
 
-    private static final Map<String, Kind> KINDS = Map.ofEntries(
-            Map.entry("°C", Kind.TEMP_C),
-            Map.entry("kg", Kind.MASS_KG),
-            Map.entry("L", Kind.VOLUME_L),
-            Map.entry("litres", Kind.VOLUME_L),
-            Map.entry("L/min", Kind.FLOW_L_PER_MIN),
-            Map.entry("mm", Kind.SMALL_LENGTH_MM),
-            Map.entry("m", Kind.LENGTH_M),
-            Map.entry("metres", Kind.LENGTH_M),
-            Map.entry("W", Kind.POWER_W),
-            Map.entry("kPa", Kind.PRESSURE_PA),
-            Map.entry("kW", Kind.POWER_W));
+    private static final Map<String, MeasureKind> KINDS = Map.ofEntries(
+            Map.entry("°C", MeasureKind.TEMP_C),
+            Map.entry("kg", MeasureKind.MASS_KG),
+            Map.entry("L", MeasureKind.VOLUME_L),
+            Map.entry("litres", MeasureKind.VOLUME_L),
+            Map.entry("L/min", MeasureKind.FLOW_L_PER_MIN),
+            Map.entry("mm", MeasureKind.SMALL_LENGTH_MM),
+            Map.entry("m", MeasureKind.LENGTH_M),
+            Map.entry("metres", MeasureKind.LENGTH_M),
+            Map.entry("W", MeasureKind.POWER_W),
+            Map.entry("kPa", MeasureKind.PRESSURE_PA),
+            Map.entry("kW", MeasureKind.POWER_W));
     private static final Map<String, Integer> THOUSANDS = Map.of("kW", 1000, "kPa", 1000);
     private static final Pattern NUMBER = Pattern.compile(
             "(?<![\\d.])(?:(−?\\d+(?:\\.\\d+)?)( and | to | or |–))?(−?\\d+(?:\\.\\d+)?)[ \u00a0](°C|kg|L/min|L|litres|mm|metres|m|kW|kPa|W)(?![\\p{L}\\d/²³])");
@@ -53,8 +53,9 @@ final class BesideMetric {
 
     private static Measure measure(String number, String unit, String after) {
         double value = Double.parseDouble(number.replace('−', '-'));
-        Kind kind = KINDS.getOrDefault(unit, Kind.NONE);
-        boolean difference = kind == Kind.TEMP_C && DIFFERENCE.matcher(after).matches();
-        return new Measure(value * THOUSANDS.getOrDefault(unit, 1), difference ? Kind.TEMP_DIFF_K : kind);
+        MeasureKind kind = KINDS.getOrDefault(unit, MeasureKind.NONE);
+        boolean difference =
+                kind == MeasureKind.TEMP_C && DIFFERENCE.matcher(after).matches();
+        return new Measure(value * THOUSANDS.getOrDefault(unit, 1), difference ? MeasureKind.TEMP_DIFF_K : kind);
     }
 }

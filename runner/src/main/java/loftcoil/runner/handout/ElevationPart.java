@@ -3,8 +3,8 @@ package loftcoil.runner.handout;
 import java.util.ArrayList;
 import java.util.List;
 import loftcoil.engine.build.BuildSheet;
-import loftcoil.engine.build.Kind;
 import loftcoil.engine.build.Measure;
+import loftcoil.engine.build.MeasureKind;
 import loftcoil.engine.design.Coil;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.LaggingChoice;
@@ -106,9 +106,9 @@ final class ElevationPart {
         }
         if (Math.abs(riseM) > runM) {
             double angle = Math.toDegrees(Math.atan2(Math.abs(riseM), runM));
-            return way + measures.of(new Measure(angle, Kind.ANGLE_DEG));
+            return way + measures.of(new Measure(angle, MeasureKind.ANGLE_DEG));
         }
-        return way + measures.of(new Measure(1000 * Math.abs(riseM) / runM, Kind.SLOPE_MM_PER_M));
+        return way + measures.of(new Measure(1000 * Math.abs(riseM) / runM, MeasureKind.SLOPE_MM_PER_M));
     }
 
     private List<String> row(List<String> before, double lengthM, double riseM, List<String> after) {

@@ -6,9 +6,9 @@ import java.util.function.Function;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.build.FirstHour;
 import loftcoil.engine.build.FirstHour.State;
-import loftcoil.engine.build.Kind;
 import loftcoil.engine.build.Measure;
-import loftcoil.engine.build.Words;
+import loftcoil.engine.build.MeasureKind;
+import loftcoil.engine.build.MeasuredText;
 
 /** What thermometer and hand should tell in the first hour, and what it means when they do not. */
 final class FirstHourPart {
@@ -65,14 +65,14 @@ final class FirstHourPart {
     }
 
     private List<String> headings() {
-        List<String> headings = new ArrayList<>(List.of(heading("after", Kind.TIME_MIN)));
+        List<String> headings = new ArrayList<>(List.of(heading("after", MeasureKind.TIME_MIN)));
         for (String name : NAMES) {
-            headings.add(heading(name, name.equals("flow") ? Kind.FLOW_L_PER_MIN : Kind.TEMP_C));
+            headings.add(heading(name, name.equals("flow") ? MeasureKind.FLOW_L_PER_MIN : MeasureKind.TEMP_C));
         }
         return headings;
     }
 
-    private String heading(String name, Kind kind) {
+    private String heading(String name, MeasureKind kind) {
         return Html.text(name) + " "
                 + Html.element("span", "unit", Html.text(measures.unit(kind))).strip();
     }
@@ -92,7 +92,7 @@ final class FirstHourPart {
         return one.equals(other) ? best : best + " <span class=\"ends\">(" + Html.text(one + "–" + other) + ")</span>";
     }
 
-    private String inline(Words words) {
+    private String inline(MeasuredText words) {
         return Prose.inline(measures.words(words));
     }
 }

@@ -1,9 +1,9 @@
 package loftcoil.runner.handout;
 
 import java.util.stream.Collectors;
-import loftcoil.engine.build.Kind;
 import loftcoil.engine.build.Measure;
-import loftcoil.engine.build.Words;
+import loftcoil.engine.build.MeasureKind;
+import loftcoil.engine.build.MeasuredText;
 
 /** Writes measures, and words with measures in them, in the units of the reader. */
 final class MeasureText {
@@ -26,7 +26,7 @@ final class MeasureText {
         String unit = unit(measure.kind());
         String number = number(measure);
         // A degree of angle stands close, as in 45°.
-        boolean close = unit.isEmpty() || measure.kind() == Kind.ANGLE_DEG;
+        boolean close = unit.isEmpty() || measure.kind() == MeasureKind.ANGLE_DEG;
         return (number + (close ? "" : " ") + unit).replace(' ', TIED);
     }
 
@@ -36,12 +36,12 @@ final class MeasureText {
     }
 
     /** What stands behind the number; empty where nothing does. */
-    String unit(Kind kind) {
+    String unit(MeasureKind kind) {
         return units == Units.US ? UsMeasure.unit(kind) : MetricMeasure.unit(kind);
     }
 
     /** Unit to name over a column that is filled in by hand; empty where there is none. */
-    String unitToWrite(Kind kind) {
+    String unitToWrite(MeasureKind kind) {
         return units == Units.US ? UsMeasure.toWrite(kind) : MetricMeasure.unit(kind);
     }
 
@@ -56,7 +56,7 @@ final class MeasureText {
     }
 
     /** The words as CommonMark, measures written out. */
-    String words(Words words) {
+    String words(MeasuredText words) {
         return words.parts().stream()
                 .map(part -> part instanceof Measure measure ? of(measure) : BesideMetric.in(units, part.metric()))
                 .collect(Collectors.joining());

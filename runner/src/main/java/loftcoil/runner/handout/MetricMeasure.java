@@ -1,8 +1,8 @@
 package loftcoil.runner.handout;
 
 import java.util.Locale;
-import loftcoil.engine.build.Kind;
 import loftcoil.engine.build.Measure;
+import loftcoil.engine.build.MeasureKind;
 
 /** A measure in metric units, with digits that a builder can use. */
 final class MetricMeasure {
@@ -14,17 +14,17 @@ final class MetricMeasure {
 
     /** The number alone. */
     static String number(Measure measure) {
-        double size = Math.abs(measure.si());
+        double size = Math.abs(measure.value());
         return switch (measure.kind()) {
-            case LENGTH_M -> size >= HANDBREADTH_M ? decimals(measure.si(), 2) : asTheEngineDoes(measure);
+            case LENGTH_M -> size >= HANDBREADTH_M ? decimals(measure.value(), 2) : asTheEngineDoes(measure);
             case MASS_KG, VOLUME_L, ENERGY_KWH ->
-                size >= HUNDRED ? decimals(measure.si(), 0) : asTheEngineDoes(measure);
+                size >= HUNDRED ? decimals(measure.value(), 0) : asTheEngineDoes(measure);
             default -> asTheEngineDoes(measure);
         };
     }
 
     /** Unit that the number is in; empty where there is none. */
-    static String unit(Kind kind) {
+    static String unit(MeasureKind kind) {
         return kind.unit();
     }
 

@@ -3,7 +3,7 @@ package loftcoil.runner.handout;
 import java.util.List;
 import java.util.stream.Collectors;
 import loftcoil.engine.build.BuildSheet;
-import loftcoil.engine.build.Words;
+import loftcoil.engine.build.MeasuredText;
 
 /** The first thing a builder reads: may it be built, what can hurt, what is not said yet. */
 final class SheetTop {
@@ -100,7 +100,7 @@ final class SheetTop {
                                 .collect(Collectors.joining())));
     }
 
-    private String inline(Words words) {
+    private String inline(MeasuredText words) {
         return Prose.inline(measures.words(words));
     }
 }

@@ -3,8 +3,8 @@ package loftcoil.runner.handout;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;
-import loftcoil.engine.build.Kind;
 import loftcoil.engine.build.Measure;
+import loftcoil.engine.build.MeasureKind;
 import loftcoil.runner.unit.UnitText;
 import loftcoil.runner.unit.WrittenUnit;
 import systems.uom.common.Imperial;
@@ -27,7 +27,7 @@ final class UsMeasure {
 
     /** The number with its unit where that is part of it, as with feet and inches. */
     static String number(Measure measure) {
-        double value = measure.si();
+        double value = measure.value();
         return switch (measure.kind()) {
             case LENGTH_M -> FeetAndInches.longLength(value);
             case SMALL_LENGTH_MM -> FeetAndInches.smallLength(value);
@@ -56,7 +56,7 @@ final class UsMeasure {
     }
 
     /** Unit that the number is in; empty where it is part of the number or there is none. */
-    static String unit(Kind kind) {
+    static String unit(MeasureKind kind) {
         return switch (kind) {
             case LENGTH_M, SMALL_LENGTH_MM -> "";
             case SLOPE_MM_PER_M -> "in/ft";
@@ -76,7 +76,7 @@ final class UsMeasure {
     }
 
     /** What a person writes into a column of that kind. */
-    static String toWrite(Kind kind) {
+    static String toWrite(MeasureKind kind) {
         return switch (kind) {
             case LENGTH_M -> "ft, in";
             case SMALL_LENGTH_MM -> "in";

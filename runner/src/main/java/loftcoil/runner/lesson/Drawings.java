@@ -29,7 +29,7 @@ final class Drawings {
     static void check(SourceText source, Image image) {
         Node parent = image.getParent();
         if (!image.getDestination().equals(YOUR_LOOP)) {
-            source.fault(image, "image " + Words.quoted(image.getDestination()), ALLOWED);
+            source.fault(image, "image " + LessonNames.quoted(image.getDestination()), ALLOWED);
         } else if (parent == null || read(parent).isEmpty()) {
             source.fault(image, "an image inside other text", ALLOWED);
         } else if (Nodes.words(image).isEmpty()) {

@@ -23,7 +23,7 @@ final class FenceWords {
             stray(source, line, words.substring(at, pair.start()));
             String value = pair.group(2) != null ? pair.group(2) : pair.group(3);
             if (pairs.putIfAbsent(pair.group(1), value) != null) {
-                source.fault(line, 1, Words.quoted(pair.group(1)) + " stands there twice", "each key once");
+                source.fault(line, 1, LessonNames.quoted(pair.group(1)) + " stands there twice", "each key once");
             }
             at = pair.end();
         }
@@ -33,7 +33,7 @@ final class FenceWords {
 
     private static void stray(SourceText source, int line, String between) {
         if (!between.isBlank()) {
-            source.fault(line, 1, "cannot read " + Words.quoted(between), ALLOWED);
+            source.fault(line, 1, "cannot read " + LessonNames.quoted(between), ALLOWED);
         }
     }
 }

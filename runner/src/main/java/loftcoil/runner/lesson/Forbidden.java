@@ -51,7 +51,7 @@ final class Forbidden {
         } else if (OUTSIDE.matcher(target).matches()) {
             source.fault(
                     link,
-                    "link to the outside, " + Words.quoted(target),
+                    "link to the outside, " + LessonNames.quoted(target),
                     "links within the lessons folder; an address may be written as `code`");
         } else {
             links.add(new LessonLink(SourceText.firstLine(link), SourceText.column(link), target));

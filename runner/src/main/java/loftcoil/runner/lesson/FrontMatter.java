@@ -53,19 +53,19 @@ record FrontMatter(String title, int step, int minutes, List<String> needs) {
         Matcher key = KEY.matcher(line);
         if (!key.matches()) {
             if (!line.isBlank() && !ITEM.matcher(line).matches()) {
-                source.fault(number, 1, "not a key and its value: " + Words.quoted(line), KEYS);
+                source.fault(number, 1, "not a key and its value: " + LessonNames.quoted(line), KEYS);
             }
         } else if (!List.of("title", "step", "minutes", "needs").contains(key.group(1))) {
-            source.fault(number, 1, "unknown key " + Words.quoted(key.group(1)), KEYS);
+            source.fault(number, 1, "unknown key " + LessonNames.quoted(key.group(1)), KEYS);
         } else if (lineOf.putIfAbsent(key.group(1), number) != null) {
-            source.fault(number, 1, "key " + Words.quoted(key.group(1)) + " stands there twice", KEYS);
+            source.fault(number, 1, "key " + LessonNames.quoted(key.group(1)) + " stands there twice", KEYS);
         }
     }
 
     private static void missing(SourceText source, Map<String, Integer> lineOf, int closing) {
         for (String key : List.of("title", "step", "minutes", "needs")) {
             if (!lineOf.containsKey(key)) {
-                source.fault(closing, 1, "key " + Words.quoted(key) + " is missing", KEYS);
+                source.fault(closing, 1, "key " + LessonNames.quoted(key) + " is missing", KEYS);
             }
         }
     }
@@ -105,7 +105,7 @@ record FrontMatter(String title, int step, int minutes, List<String> needs) {
         }
         Integer line = lineOf.get(key);
         if (line != null && !text.isEmpty()) {
-            source.fault(line, 1, key + " is " + Words.quoted(text), allowed);
+            source.fault(line, 1, key + " is " + LessonNames.quoted(text), allowed);
         }
         return 1;
     }
@@ -121,7 +121,7 @@ record FrontMatter(String title, int step, int minutes, List<String> needs) {
                     source.fault(
                             lineOf.getOrDefault("needs", 1),
                             1,
-                            "needs " + Words.quoted(name),
+                            "needs " + LessonNames.quoted(name),
                             "names of earlier lessons such as 01-warm-water, with commas between, or nothing");
                 }
             }

@@ -36,9 +36,9 @@ final class Questions {
         Matcher label = LABEL.matcher(words);
         Matcher target = TARGET.matcher(link.get().getDestination());
         if (!label.matches()) {
-            source.fault(link.get(), "link to an exercise called " + Words.quoted(words), ALLOWED);
+            source.fault(link.get(), "link to an exercise called " + LessonNames.quoted(words), ALLOWED);
         } else if (!target.matches()) {
-            source.fault(link.get(), "link to " + Words.quoted(link.get().getDestination()), ALLOWED);
+            source.fault(link.get(), "link to " + LessonNames.quoted(link.get().getDestination()), ALLOWED);
         } else {
             Step.Asked asked = Step.Asked.valueOf(label.group(1).toUpperCase(Locale.ROOT));
             int line = SourceText.firstLine(block);

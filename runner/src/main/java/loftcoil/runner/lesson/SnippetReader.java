@@ -28,7 +28,8 @@ final class SnippetReader {
         Map<String, String> words = FenceWords.read(source, line, info.length > 1 ? info[1] : "");
         words.keySet().stream()
                 .filter(key -> !KEYS.contains(key))
-                .forEach(key -> source.fault(line, 1, "unknown key " + Words.quoted(key), String.join(", ", KEYS)));
+                .forEach(key ->
+                        source.fault(line, 1, "unknown key " + LessonNames.quoted(key), String.join(", ", KEYS)));
         String code = fence.getLiteral().stripTrailing();
         if (code.isBlank()) {
             source.fault(line, 1, "the snippet is empty", "at least one line of Java");

@@ -52,7 +52,7 @@ final class StepsReader {
         }
         if (proseFrom == 0) {
             proseFrom = SourceText.firstLine(block);
-            proseName = section ? "text_" + Words.slug(Nodes.words(block)) : "after_" + lastName();
+            proseName = section ? "text_" + LessonNames.slug(Nodes.words(block)) : "after_" + lastName();
         }
         proseTo = SourceText.lastLine(block);
     }
@@ -70,11 +70,11 @@ final class StepsReader {
         }
         Optional<Step.Caution> caution = Cautions.read(source, block);
         if (caution.isPresent()) {
-            return caution.map(c ->
-                    new Step.Caution(fresh("caution_" + Words.slug(c.markdown())), c.line(), c.danger(), c.markdown()));
+            return caution.map(c -> new Step.Caution(
+                    fresh("caution_" + LessonNames.slug(c.markdown())), c.line(), c.danger(), c.markdown()));
         }
         return Drawings.read(block)
-                .map(d -> new Step.Drawing(fresh("drawing_" + Words.slug(d.caption())), d.line(), d.caption()));
+                .map(d -> new Step.Drawing(fresh("drawing_" + LessonNames.slug(d.caption())), d.line(), d.caption()));
     }
 
     private void endProse() {
@@ -93,7 +93,7 @@ final class StepsReader {
             source.fault(
                     line,
                     1,
-                    "a second step named " + Words.quoted(name),
+                    "a second step named " + LessonNames.quoted(name),
                     "a name of its own for each snippet and each question of a lesson; this is a " + what);
         }
     }

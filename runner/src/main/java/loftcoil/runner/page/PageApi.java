@@ -6,7 +6,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import loftcoil.runner.show.Bench;
+import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.show.View;
 
 /**
@@ -34,12 +34,12 @@ final class PageApi {
 
     private static final String LESSON = "lesson/";
 
-    private final Bench bench;
+    private final LearnerApp bench;
     private final ViewJson json = new ViewJson();
     private final LastRuns lastRuns = new LastRuns();
     private final Map<String, Ask> asks;
 
-    PageApi(Bench bench) {
+    PageApi(LearnerApp bench) {
         this.bench = bench;
         Map<String, Ask> all = new HashMap<>(Map.of(
                 "course", Ask.read(body -> json.of(bench.course())),

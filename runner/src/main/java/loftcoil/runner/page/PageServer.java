@@ -8,7 +8,7 @@ import java.net.URI;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
-import loftcoil.runner.show.Bench;
+import loftcoil.runner.show.LearnerApp;
 
 /**
  * Serves the page on 127.0.0.1. The opening address carries a secret; who has it gets a cookie and is sent on to a clean
@@ -38,7 +38,7 @@ public final class PageServer implements AutoCloseable {
      * @param setup port and where failures are told
      * @throws IOException where the port cannot be had
      */
-    public static PageServer open(Bench bench, PageSetup setup) throws IOException {
+    public static PageServer open(LearnerApp bench, PageSetup setup) throws IOException {
         tune();
         InetSocketAddress place =
                 new InetSocketAddress(InetAddress.getByAddress(new byte[] {127, 0, 0, 1}), setup.port());

@@ -9,7 +9,7 @@ import java.util.function.Consumer;
  * @param trouble told of each failure inside Loftcoil itself; the learner sees only a short sentence
  * @param press makes what can be printed
  */
-public record PageSetup(int port, Consumer<Throwable> trouble, Press press) {
+public record PageSetup(int port, Consumer<Throwable> trouble, BuildSheetPrinter press) {
 
     /**
      * Checks the port.
@@ -24,7 +24,7 @@ public record PageSetup(int port, Consumer<Throwable> trouble, Press press) {
 
     /** With nothing to print. */
     public PageSetup(int port, Consumer<Throwable> trouble) {
-        this(port, trouble, Press.NONE);
+        this(port, trouble, BuildSheetPrinter.NONE);
     }
 
     /** Any free port; failures are not told to anybody. */

@@ -2,7 +2,7 @@ package loftcoil.runner.page;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Map;
-import loftcoil.runner.show.Bench;
+import loftcoil.runner.show.LearnerApp;
 
 /**
  * What the page may ask of a rebuild. An old design goes in as its text, never as a path.
@@ -20,10 +20,10 @@ final class RebuildApi {
     private static final String OLD = "old";
     private static final String CHANGES = "changes";
 
-    private final Bench bench;
+    private final LearnerApp bench;
     private final ViewJson json;
 
-    RebuildApi(Bench bench, ViewJson json) {
+    RebuildApi(LearnerApp bench, ViewJson json) {
         this.bench = bench;
         this.json = json;
     }

@@ -2,7 +2,7 @@ package loftcoil.runner.page;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Map;
-import loftcoil.runner.show.Bench;
+import loftcoil.runner.show.LearnerApp;
 
 /**
  * What the page may ask of the refresher.
@@ -16,10 +16,10 @@ import loftcoil.runner.show.Bench;
  */
 final class RefreshApi {
 
-    private final Bench bench;
+    private final LearnerApp bench;
     private final ViewJson json;
 
-    RefreshApi(Bench bench, ViewJson json) {
+    RefreshApi(LearnerApp bench, ViewJson json) {
         this.bench = bench;
         this.json = json;
     }

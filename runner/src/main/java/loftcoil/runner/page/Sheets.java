@@ -21,9 +21,9 @@ final class Sheets {
             "X-Frame-Options",
             "SAMEORIGIN");
 
-    private final Press press;
+    private final BuildSheetPrinter press;
 
-    Sheets(Press press) {
+    Sheets(BuildSheetPrinter press) {
         this.press = press;
     }
 
@@ -33,13 +33,14 @@ final class Sheets {
         if (!address.matches()) {
             return Optional.empty();
         }
-        Press.Asked asked = new Press.Asked(address.group(1).equals("pdf"), address.group(2), address.group(3));
+        BuildSheetPrinter.Asked asked =
+                new BuildSheetPrinter.Asked(address.group(1).equals("pdf"), address.group(2), address.group(3));
         boolean kept = !address.group(1).equals("show");
         return Optional.of(() -> reply(asked, kept));
     }
 
-    private Reply reply(Press.Asked asked, boolean kept) {
-        Press.Printed printed = press.print(asked);
+    private Reply reply(BuildSheetPrinter.Asked asked, boolean kept) {
+        BuildSheetPrinter.Printed printed = press.print(asked);
         Map<String, String> headers = new HashMap<>(OWN_RULES);
         if (kept) {
             headers.put("Content-Disposition", "attachment; filename=\"" + printed.name() + "\"");

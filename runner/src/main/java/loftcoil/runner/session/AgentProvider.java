@@ -15,11 +15,11 @@ import org.jspecify.annotations.Nullable;
 final class AgentProvider implements ExecutionControlProvider {
 
     private final SessionSetup setup;
-    private final Received received;
+    private final SnippetOutput received;
     private @Nullable AgentProcess agent;
     private @Nullable HostControl control;
 
-    AgentProvider(SessionSetup setup, Received received) {
+    AgentProvider(SessionSetup setup, SnippetOutput received) {
         this.setup = setup;
         this.received = received;
     }

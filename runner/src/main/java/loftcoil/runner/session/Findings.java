@@ -21,9 +21,9 @@ import loftcoil.runner.session.words.Unfinished;
 final class Findings {
 
     private final Shell shell;
-    private final Places places;
+    private final LineIndex places;
 
-    Findings(Shell shell, Places places) {
+    Findings(Shell shell, LineIndex places) {
         this.shell = shell;
         this.places = places;
     }

@@ -106,7 +106,8 @@ final class QuickRerun {
             return false;
         }
         shell.control().takeInvocations();
-        SnippetEvent event = Shell.main(shell.eval(name + " = " + Dial.class.getName() + ".number(\"" + name + "\");"));
+        SnippetEvent event =
+                Shell.main(shell.eval(name + " = " + DraggedValues.class.getName() + ".number(\"" + name + "\");"));
         List<HostControl.Invocation> made = shell.control().takeInvocations();
         if (event.exception() != null || made.isEmpty()) {
             return false;
@@ -133,7 +134,7 @@ final class QuickRerun {
 
         Outcome outcome() {
             for (DonePiece piece : learned.pieces()) {
-                Received.Place before = shell.received().place();
+                SnippetOutput.Place before = shell.received().place();
                 try {
                     enter(piece);
                 } catch (StoppedException e) {

@@ -223,7 +223,7 @@ public final class Session implements AutoCloseable {
         Shell now = shell;
         if (now == null || now.ended()) {
             drop();
-            now = new Rebuild(spare, replay, setup.limits()).shell();
+            now = new MachineRestore(spare, replay, setup.limits()).shell();
             shell = now;
             if (closed) {
                 now.close();

@@ -24,11 +24,11 @@ final class Shell implements AutoCloseable {
 
     private final JShell jshell;
     private final AgentProvider provider;
-    private final Received received;
+    private final SnippetOutput received;
     private final EngineNames engine;
     private final AtomicBoolean ended = new AtomicBoolean();
 
-    private Shell(JShell jshell, AgentProvider provider, Received received, EngineNames engine) {
+    private Shell(JShell jshell, AgentProvider provider, SnippetOutput received, EngineNames engine) {
         this.engine = engine;
         this.jshell = jshell;
         this.provider = provider;
@@ -42,7 +42,7 @@ final class Shell implements AutoCloseable {
      * @throws SessionException where the machine does not start or the prelude does not compile
      */
     static Shell open(SessionSetup setup) {
-        Received received = new Received(setup.limits());
+        SnippetOutput received = new SnippetOutput(setup.limits());
         AgentProvider provider = new AgentProvider(setup, received);
         PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
         String path = setup.classPath().stream().map(Path::toString).collect(Collectors.joining(File.pathSeparator));
@@ -107,7 +107,7 @@ final class Shell implements AutoCloseable {
         return jshell.sourceCodeAnalysis();
     }
 
-    Received received() {
+    SnippetOutput received() {
         return received;
     }
 

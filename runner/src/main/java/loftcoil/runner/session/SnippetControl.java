@@ -8,7 +8,7 @@ final class SnippetControl extends LocalExecutionControl {
     /** Asks how many threads of snippets are alive. */
     static final String THREADS = "threads";
 
-    /** Sets a number that a piece reads with {@link Dial#number}; the argument is {@code name=value}. */
+    /** Sets a number that a piece reads with {@link DraggedValues#number}; the argument is {@code name=value}. */
     static final String DIAL = "dial";
 
     private final SnippetStreams streams;
@@ -38,7 +38,7 @@ final class SnippetControl extends LocalExecutionControl {
             return Math.max(0, Thread.activeCount() - threadsAtStart);
         }
         if (command.equals(DIAL)) {
-            Dial.set(String.valueOf(arg));
+            DraggedValues.set(String.valueOf(arg));
             return "";
         }
         return super.extensionCommand(command, arg);

@@ -20,7 +20,7 @@ final class SnippetRun {
     private final String source;
     private final int from;
     private final RunningNow running;
-    private final Places places;
+    private final LineIndex places;
     private final Findings findings;
     private final long began = System.nanoTime();
     private final Map<String, Piece> byId = new HashMap<>();
@@ -39,7 +39,7 @@ final class SnippetRun {
         this.source = source;
         this.from = from;
         this.running = running;
-        this.places = new Places(source);
+        this.places = new LineIndex(source);
         this.findings = new Findings(shell, places);
     }
 

@@ -9,7 +9,7 @@ final class ThrownAt {
     private ThrownAt() {}
 
     /** The innermost line within the given pieces, from 1; 0 where none of them is in the stack. */
-    static int line(JShellException thrown, Map<String, Piece> byId, Places places) {
+    static int line(JShellException thrown, Map<String, Piece> byId, LineIndex places) {
         for (StackTraceElement element : thrown.getStackTrace()) {
             String file = element.getFileName();
             // JShell writes the number of the evaluated piece where a file name would stand: "#12".

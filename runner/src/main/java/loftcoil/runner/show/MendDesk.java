@@ -65,7 +65,7 @@ final class MendDesk {
         mend.readings()
                 .forEach(reading ->
                         figures.add(new View.Figure(reading.label(), reading(check, reading, sheet.design()))));
-        figures.addAll(DesignDesk.figures(sheet));
+        figures.addAll(LoopPanel.figures(sheet));
         return figures;
     }
 

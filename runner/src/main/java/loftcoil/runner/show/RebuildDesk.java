@@ -10,7 +10,7 @@ import loftcoil.engine.study.NamedValue;
 import loftcoil.engine.study.Rebuild;
 
 /** The rebuild over a learner's folder. */
-final class RebuildDesk implements RebuildBench {
+final class RebuildDesk implements RebuildApp {
 
     private final LearnerStore store;
 

@@ -83,7 +83,7 @@ public final class RebuildView {
      * @param before the old value; empty where there is none
      * @param after the new value; empty where there is none
      * @param difference with its sign; empty where there is none
-     * @param turn what became of it: a {@link loftcoil.engine.study.Turn} in lower case
+     * @param turn what became of it: a {@link loftcoil.engine.study.Trend} in lower case
      */
     public record Line(String label, String unit, String before, String after, String difference, String turn) {}
 

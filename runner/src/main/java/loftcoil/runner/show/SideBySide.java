@@ -16,7 +16,7 @@ import loftcoil.engine.study.Comparison;
 import loftcoil.engine.study.FigureGroup;
 import loftcoil.engine.study.Rebuild;
 import loftcoil.engine.study.Row;
-import loftcoil.engine.study.Turn;
+import loftcoil.engine.study.Trend;
 
 /** Two designs side by side, in words. */
 public final class SideBySide {
@@ -101,7 +101,7 @@ public final class SideBySide {
     private static RebuildView.Line line(Row row) {
         String before = shown(row.before());
         String after = shown(row.after());
-        boolean same = row.turn() == Turn.SAME || before.equals(after);
+        boolean same = row.turn() == Trend.SAME || before.equals(after);
         return new RebuildView.Line(
                 row.label(),
                 row.unit(),

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import loftcoil.runner.show.Bench;
+import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.show.MendView;
 import loftcoil.runner.show.View;
 
@@ -18,13 +18,13 @@ final class MendStep {
 
     private static final Set<String> COMMANDS = Set.of("q", "b", "w", "d", "r", "n", "t", "?");
 
-    private final Bench bench;
+    private final LearnerApp bench;
     private final Console console;
     private final String lessonId;
     private final View.Question question;
     private final Map<String, String> moved = new LinkedHashMap<>();
 
-    MendStep(Bench bench, Console console, String lessonId, View.Question question) {
+    MendStep(LearnerApp bench, Console console, String lessonId, View.Question question) {
         this.bench = bench;
         this.console = console;
         this.lessonId = lessonId;

@@ -3,7 +3,7 @@ package loftcoil.runner.terminal;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import loftcoil.runner.show.Bench;
+import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.show.View;
 
 /** A question, a guess or a decision in the terminal. */
@@ -11,13 +11,13 @@ final class QuestionStep {
 
     private static final Set<String> COMMANDS = Set.of("q", "b", "w", "d", "r", "n", "t", "?");
 
-    private final Bench bench;
+    private final LearnerApp bench;
     private final Console console;
     private final String lessonId;
     private final View.Question question;
     private String draft;
 
-    QuestionStep(Bench bench, Console console, String lessonId, View.Question question) {
+    QuestionStep(LearnerApp bench, Console console, String lessonId, View.Question question) {
         this.bench = bench;
         this.console = console;
         this.lessonId = lessonId;

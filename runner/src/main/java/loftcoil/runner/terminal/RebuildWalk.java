@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.show.ComparisonText;
-import loftcoil.runner.show.RebuildBench;
+import loftcoil.runner.show.RebuildApp;
 import loftcoil.runner.show.RebuildView;
 
 /** The rebuild in the terminal: values are set by name, and old and new are shown side by side. */
@@ -25,12 +25,12 @@ final class RebuildWalk {
             ?                  this list
             q                  leave; what was not taken over is dropped""";
 
-    private final RebuildBench rebuild;
+    private final RebuildApp rebuild;
     private final Console console;
     private final Map<String, String> changes = new LinkedHashMap<>();
     private RebuildView.Start start;
 
-    RebuildWalk(RebuildBench rebuild, Console console) {
+    RebuildWalk(RebuildApp rebuild, Console console) {
         this.rebuild = rebuild;
         this.console = console;
         this.start = rebuild.own();

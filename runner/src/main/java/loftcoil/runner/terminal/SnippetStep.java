@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import loftcoil.runner.lesson.Drag;
-import loftcoil.runner.show.Bench;
+import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.show.View;
 import org.jline.reader.Candidate;
 import org.jline.reader.Completer;
@@ -15,14 +15,14 @@ import org.jline.reader.Completer;
 /** A piece of Java in the terminal: shown, run, edited, put back. */
 final class SnippetStep {
 
-    private final Bench bench;
+    private final LearnerApp bench;
     private final Console console;
     private final String lessonId;
     private final View.Snippet snippet;
     private final Map<String, Double> dragged = new HashMap<>();
     private String source;
 
-    SnippetStep(Bench bench, Console console, String lessonId, View.Snippet snippet) {
+    SnippetStep(LearnerApp bench, Console console, String lessonId, View.Snippet snippet) {
         this.bench = bench;
         this.console = console;
         this.lessonId = lessonId;

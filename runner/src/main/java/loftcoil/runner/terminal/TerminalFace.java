@@ -3,7 +3,7 @@ package loftcoil.runner.terminal;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import loftcoil.runner.show.Bench;
+import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.show.View;
 
 /**
@@ -31,10 +31,10 @@ public final class TerminalFace {
             ?      this list
             q      leave; all is kept""";
 
-    private final Bench bench;
+    private final LearnerApp bench;
     private final Console console;
 
-    TerminalFace(Bench bench, Console console) {
+    TerminalFace(LearnerApp bench, Console console) {
         this.bench = bench;
         this.console = console;
     }
@@ -45,7 +45,7 @@ public final class TerminalFace {
      * @param bench the course with the learner's work
      * @throws IOException where the terminal cannot be opened
      */
-    public static void run(Bench bench) throws IOException {
+    public static void run(LearnerApp bench) throws IOException {
         try (JLineConsole console = JLineConsole.open()) {
             new TerminalFace(bench, console).walk();
         }
@@ -197,7 +197,7 @@ public final class TerminalFace {
      * @param bench the course with the learner's work
      * @throws IOException where the terminal cannot be opened
      */
-    public static void refresh(Bench bench) throws IOException {
+    public static void refresh(LearnerApp bench) throws IOException {
         try (JLineConsole console = JLineConsole.open()) {
             TerminalFace face = new TerminalFace(bench, console);
             face.walkFrom(new RefreshWalk(bench.refresh(), console).walk().orElse(""));

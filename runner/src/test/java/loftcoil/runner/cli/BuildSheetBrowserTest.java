@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import loftcoil.runner.course.Course;
+import loftcoil.runner.page.BuildSheetPrinter;
 import loftcoil.runner.page.LiveCourseCase;
-import loftcoil.runner.page.Press;
+import loftcoil.runner.show.CourseApp;
 import loftcoil.runner.show.TryCourse;
-import loftcoil.runner.show.Workbench;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
@@ -24,8 +24,8 @@ class BuildSheetBrowserTest extends LiveCourseCase {
     }
 
     @Override
-    protected Press press(Workbench opened) {
-        return new SheetPress(opened);
+    protected BuildSheetPrinter press(CourseApp opened) {
+        return new HandoutPrinter(opened);
     }
 
     @BeforeEach

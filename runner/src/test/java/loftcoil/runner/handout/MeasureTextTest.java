@@ -3,9 +3,9 @@ package loftcoil.runner.handout;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
-import loftcoil.engine.build.Kind;
 import loftcoil.engine.build.Measure;
-import loftcoil.engine.build.Words;
+import loftcoil.engine.build.MeasureKind;
+import loftcoil.engine.build.MeasuredText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -56,7 +56,7 @@ class MeasureTextTest {
         "ANGLE_DEG, 34, 34°",
         "PERCENT, 58, 58 %",
     })
-    void usUnits(Kind kind, double si, String shown) {
+    void usUnits(MeasureKind kind, double si, String shown) {
         assertEquals(shown, US.of(new Measure(si, kind)).replace('\u00a0', ' '));
     }
 
@@ -74,13 +74,13 @@ class MeasureTextTest {
         "ANGLE_DEG, 34, 34°",
         "COUNT, 6, 6",
     })
-    void metricUnits(Kind kind, double si, String shown) {
+    void metricUnits(MeasureKind kind, double si, String shown) {
         assertEquals(shown, METRIC.of(new Measure(si, kind)).replace('\u00a0', ' '));
     }
 
     @ParameterizedTest
-    @EnumSource(Kind.class)
-    void everyKindCanBeShownInBothUnits(Kind kind) {
+    @EnumSource(MeasureKind.class)
+    void everyKindCanBeShownInBothUnits(MeasureKind kind) {
         for (MeasureText measures : new MeasureText[] {METRIC, US}) {
             String shown = measures.of(new Measure(12.5, kind));
             assertFalse(shown.isBlank() || shown.contains("null") || shown.contains(" "), shown);
@@ -89,7 +89,8 @@ class MeasureTextTest {
 
     @Test
     void unitsSwitchInsideASentence() {
-        Words words = Words.of("At **", Measure.celsius(60), "** the tank holds ", Measure.litres(120), ".");
+        MeasuredText words =
+                MeasuredText.of("At **", Measure.celsius(60), "** the tank holds ", Measure.litres(120), ".");
         assertEquals("At **60 °C** the tank holds 120 L.", METRIC.words(words).replace('\u00a0', ' '));
         assertEquals(
                 "At **140 °F** the tank holds 31.7 US gal.", US.words(words).replace('\u00a0', ' '));

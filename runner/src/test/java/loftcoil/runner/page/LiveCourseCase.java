@@ -8,7 +8,7 @@ import java.util.List;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.SessionSetup;
-import loftcoil.runner.show.Workbench;
+import loftcoil.runner.show.CourseApp;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,7 +21,7 @@ public abstract class LiveCourseCase extends BrowserCase {
     protected Path folder;
 
     /** What the page serves. */
-    protected Workbench bench;
+    protected CourseApp bench;
 
     private final List<Throwable> failures = new ArrayList<>();
     private PageServer server;
@@ -30,13 +30,13 @@ public abstract class LiveCourseCase extends BrowserCase {
     protected abstract Course course();
 
     /** What prints on the page; nothing where a test does not need it. */
-    protected Press press(Workbench opened) {
-        return Press.NONE;
+    protected BuildSheetPrinter press(CourseApp opened) {
+        return BuildSheetPrinter.NONE;
     }
 
     @BeforeEach
     protected final void openCourse() throws Exception {
-        bench = Workbench.open(course(), ProgressFile.open(folder), SessionSetup.usual(), 5);
+        bench = CourseApp.open(course(), ProgressFile.open(folder), SessionSetup.usual(), 5);
         server = PageServer.open(bench, new PageSetup(0, failures::add, press(bench)));
         browser.size(1366, 768);
         browser.colours("light");

@@ -18,7 +18,7 @@ import org.openqa.selenium.WebElement;
 /** A learner's ways through the page in a real browser, with a bench behind it that only pretends. */
 class PageBrowserTest extends BrowserCase {
 
-    private final FakeBench bench = new FakeBench();
+    private final FakeApp bench = new FakeApp();
     private PageServer server;
 
     @BeforeEach

@@ -22,7 +22,7 @@ abstract class PageServing {
             """
             {"lesson":"01-warm-water","step":"density-curve","source":"1+1","dragged":{}}""";
 
-    final FakeBench bench = new FakeBench();
+    final FakeApp bench = new FakeApp();
     final List<Throwable> troubles = new ArrayList<>();
     final HttpClient client = HttpClient.newHttpClient();
     PageServer server;

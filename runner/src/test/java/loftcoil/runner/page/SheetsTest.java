@@ -26,17 +26,18 @@ class SheetsTest {
     private String origin;
     private String cookie;
 
-    private static Press.Printed print(Press.Asked asked) {
+    private static BuildSheetPrinter.Printed print(BuildSheetPrinter.Asked asked) {
         if (!asked.paper().equals("a4")) {
             throw new IllegalArgumentException("paper: " + asked.paper() + "; allowed: a4");
         }
         String text = (asked.pdf() ? "%PDF " : "<p>") + asked.units();
-        return new Press.Printed("sheet." + (asked.pdf() ? "pdf" : "html"), text.getBytes(StandardCharsets.UTF_8));
+        return new BuildSheetPrinter.Printed(
+                "sheet." + (asked.pdf() ? "pdf" : "html"), text.getBytes(StandardCharsets.UTF_8));
     }
 
     @BeforeEach
     void open() throws Exception {
-        server = PageServer.open(new FakeBench(), new PageSetup(0, trouble -> {}, SheetsTest::print));
+        server = PageServer.open(new FakeApp(), new PageSetup(0, trouble -> {}, SheetsTest::print));
         origin = "http://127.0.0.1:" + server.address().getPort();
         HttpResponse<String> entered =
                 client.send(HttpRequest.newBuilder(server.address()).GET().build(), BodyHandlers.ofString());
@@ -99,7 +100,7 @@ class SheetsTest {
 
     @Test
     void aServerWithoutAPressSaysSo() throws Exception {
-        try (PageServer bare = PageServer.open(new FakeBench(), PageSetup.anyPort())) {
+        try (PageServer bare = PageServer.open(new FakeApp(), PageSetup.anyPort())) {
             String own = PageServing.cookieOf(
                     client.send(HttpRequest.newBuilder(bare.address()).GET().build(), BodyHandlers.ofString()));
             URI path = URI.create("http://127.0.0.1:" + bare.address().getPort() + "/sheet/show/a4/us");

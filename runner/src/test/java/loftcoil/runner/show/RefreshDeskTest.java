@@ -24,11 +24,11 @@ class RefreshDeskTest {
     @TempDir
     private Path folder;
 
-    private Workbench bench;
+    private CourseApp bench;
 
     @BeforeEach
     void open() {
-        bench = Workbench.open(TryCourse.read(), ProgressFile.open(folder), SessionSetup.usual(), 7);
+        bench = CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SessionSetup.usual(), 7);
     }
 
     @AfterEach

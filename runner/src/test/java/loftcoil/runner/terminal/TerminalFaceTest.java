@@ -8,9 +8,9 @@ import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.SessionSetup;
+import loftcoil.runner.show.CourseApp;
 import loftcoil.runner.show.TryCourse;
 import loftcoil.runner.show.View;
-import loftcoil.runner.show.Workbench;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -21,11 +21,11 @@ class TerminalFaceTest {
     @TempDir
     private Path folder;
 
-    private Workbench bench;
+    private CourseApp bench;
 
     @BeforeEach
     void open() {
-        bench = Workbench.open(TryCourse.read(), ProgressFile.open(folder), SessionSetup.usual(), 7);
+        bench = CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SessionSetup.usual(), 7);
     }
 
     @AfterEach

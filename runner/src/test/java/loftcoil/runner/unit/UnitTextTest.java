@@ -117,7 +117,7 @@ class UnitTextTest {
         "m^5, another kind of quantity",
     })
     void kindsHaveWords(String text, String kind) {
-        assertEquals(kind, Kind.of(unit(text)));
+        assertEquals(kind, QuantityKind.of(unit(text)));
     }
 
     @Test

@@ -1,0 +1,65 @@
+package loftcoil.engine.build;
+
+/** What a measure is, and the metric unit its number is in. */
+public enum MeasureKind {
+    /** A length or level in m. */
+    LENGTH_M("m", 2),
+    /** A small length in mm: cuts, bores, lagging. */
+    SMALL_LENGTH_MM("mm", 0),
+    /** A slope in mm of rise for each m of level run. */
+    SLOPE_MM_PER_M("mm/m", 0),
+    /** An area in m². */
+    AREA_M2("m²", 2),
+    /** A volume in L. */
+    VOLUME_L("L", 1),
+    /** A mass in kg. */
+    MASS_KG("kg", 1),
+    /** A mass in each hour, kg/h. */
+    MASS_KG_PER_H("kg/h", 1),
+    /** A flow in L/min. */
+    FLOW_L_PER_MIN("L/min", 1),
+    /** A temperature in °C. */
+    TEMP_C("°C", 0),
+    /** A difference of temperatures in K. */
+    TEMP_DIFF_K("K", 0),
+    /** A heat flow in W. */
+    POWER_W("W", 0),
+    /** Heat in kWh. */
+    ENERGY_KWH("kWh", 1),
+    /** A pressure in Pa. */
+    PRESSURE_PA("Pa", 0),
+    /** A weight as a force in N. */
+    FORCE_N("N", 0),
+    /** A load on an area in kN/m². */
+    LOAD_KN_PER_M2("kN/m²", 2),
+    /** A time in min. */
+    TIME_MIN("min", 0),
+    /** A time in h, or the hour of the day. */
+    TIME_H("h", 1),
+    /** An angle in degrees. */
+    ANGLE_DEG("°", 0),
+    /** A share in percent. */
+    PERCENT("%", 0),
+    /** A number of pieces. */
+    COUNT("", 0),
+    /** A plain number. */
+    NONE("", 2);
+
+    private final String unit;
+    private final int decimals;
+
+    MeasureKind(String unit, int decimals) {
+        this.unit = unit;
+        this.decimals = decimals;
+    }
+
+    /** Metric unit; empty for plain numbers. */
+    public String unit() {
+        return unit;
+    }
+
+    /** Decimal places that a builder can use. */
+    public int decimals() {
+        return decimals;
+    }
+}

@@ -1,0 +1,44 @@
+package loftcoil.engine.sheet;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import loftcoil.engine.caution.CautionFacts;
+import loftcoil.engine.caution.HarderCase;
+import loftcoil.engine.caution.YearFacts;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.loop.Circuit;
+import loftcoil.engine.loop.FlowSearch;
+import loftcoil.engine.run.Extremes;
+import loftcoil.engine.run.YearSpread;
+
+/** What the figures tell the rules of danger; where a figure has a spread, the dangerous end of it. */
+final class CautionInputs {
+
+    private CautionInputs() {}
+
+    static CautionFacts of(Design design, Circuit circuit, FlowSearch lit, Optional<HeatSpread> spread) {
+        CautionFacts steady = CautionFacts.steady(design, circuit, lit);
+        double coilW = circuit.setting().firing().heatW();
+        CautionFacts facts = FlueFacts.of(design, coilW).map(steady::withFire).orElse(steady);
+        return spread.map(HeatSpread::high)
+                .map(high -> facts.withHarder(List.of(new HarderCase(
+                        String.format(Locale.ROOT, "with the coil taking %.1f kW", high.heatKW()), high.search()))))
+                .orElse(facts);
+    }
+
+    static CautionFacts withYear(CautionFacts facts, Optional<YearSpread> years) {
+        return years.map(spread -> facts.withYear(year(spread))).orElse(facts);
+    }
+
+    private static YearFacts year(YearSpread years) {
+        Extremes hot = years.high().orElse(years.mid()).extremes();
+        Extremes cool = years.low().orElse(years.mid()).extremes();
+        return new YearFacts(
+                hot.hottestTankC(),
+                cool.coldestTankC(),
+                hot.hottestDrawC(),
+                cool.leastAirC(),
+                Math.max(cool.longestWarmDays(), hot.longestWarmDays()));
+    }
+}

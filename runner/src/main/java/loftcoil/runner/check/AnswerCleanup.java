@@ -1,0 +1,24 @@
+package loftcoil.runner.check;
+
+import java.util.regex.Pattern;
+
+/** Takes from an answer what carries no meaning: odd blanks, “about”, a full stop at the end. */
+final class AnswerCleanup {
+
+    private static final Pattern BLANKS = Pattern.compile("[\\s\\u00A0\\u2000-\\u200B\\u202F\\u205F\\u3000\\uFEFF]+");
+    private static final Pattern MINUS = Pattern.compile("[\\u2212\\u2012\\u2013\\uFE63\\uFF0D]");
+    private static final Pattern AHEAD = Pattern.compile(
+            "(?i)^(?:(?:about|approximately|approx\\.?|roughly|around|nearly|circa|ca\\.|c\\.|it is|it's)\\s*|[~≈=]\\s*"
+                    + "|\\p{L}{1,12}\\s*[=≈]\\s*)+");
+    private static final Pattern BEHIND = Pattern.compile("\\s*[.!;,]+$");
+
+    private AnswerCleanup() {}
+
+    static String answer(String typed) {
+        String text = BLANKS.matcher(typed).replaceAll(" ").strip();
+        text = MINUS.matcher(text).replaceAll("-");
+        text = AHEAD.matcher(text).replaceFirst("");
+        // A unit may end in a point of its own ("in."); the unit reader does without it.
+        return BEHIND.matcher(text).replaceFirst("").strip();
+    }
+}

@@ -1,0 +1,47 @@
+package loftcoil.runner.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Locale;
+import loftcoil.engine.build.BuildSheet;
+import loftcoil.runner.handout.HandoutHtml;
+import loftcoil.runner.handout.Paper;
+import loftcoil.runner.handout.SheetSetting;
+import loftcoil.runner.handout.Units;
+import loftcoil.runner.page.BuildSheetPrinter;
+import loftcoil.runner.show.LearnerApp;
+
+/** Prints the build sheet of the learner's own design for the page, with today's date. */
+final class HandoutPrinter implements BuildSheetPrinter {
+
+    private static final int LONGEST_NAME = 40;
+
+    private final LearnerApp bench;
+
+    HandoutPrinter(LearnerApp bench) {
+        this.bench = bench;
+    }
+
+    @Override
+    public Printed print(Asked asked) {
+        Paper paper = Paper.named(asked.paper())
+                .orElseThrow(() -> new IllegalArgumentException("paper: " + asked.paper() + "; allowed: a4, letter"));
+        Units units = Units.named(asked.units())
+                .orElseThrow(() -> new IllegalArgumentException("units: " + asked.units() + "; allowed: metric, us"));
+        SheetSetting setting = new SheetSetting(paper, units, LocalDate.now(ZoneId.systemDefault()));
+        BuildSheet sheet = bench.build();
+        return asked.pdf()
+                ? new Printed(name(sheet) + ".pdf", HandoutHtml.buildSheetPdf(sheet, setting))
+                : new Printed(
+                        name(sheet) + ".html",
+                        HandoutHtml.buildSheet(sheet, setting).getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static String name(BuildSheet sheet) {
+        String plain = ("build-sheet-" + sheet.design().name())
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[^a-z0-9]+", "-");
+        return plain.substring(0, Math.min(LONGEST_NAME, plain.length())).replaceAll("-$", "");
+    }
+}

@@ -1,0 +1,56 @@
+package loftcoil.runner.page;
+
+import java.util.NoSuchElementException;
+
+/** Makes files to print of the learner's own design. */
+@FunctionalInterface
+public interface BuildSheetPrinter {
+
+    /** Prints nothing. */
+    BuildSheetPrinter NONE = asked -> {
+        throw new NoSuchElementException("Nothing can be printed here.");
+    };
+
+    /**
+     * Prints.
+     *
+     * @param asked what is wanted
+     * @throws IllegalArgumentException where that paper or those units are not known; the message says which are
+     */
+    Printed print(Asked asked);
+
+    /**
+     * What is wanted.
+     *
+     * @param pdf true for PDF, false for HTML
+     * @param paper name of the paper
+     * @param units name of the units
+     */
+    record Asked(boolean pdf, String paper, String units) {}
+
+    /** A file. */
+    final class Printed {
+
+        private final String name;
+        private final byte[] bytes;
+
+        /**
+         * A file.
+         *
+         * @param name what to call it: plain letters, digits and hyphens, with its ending
+         * @param bytes its content; not copied, never changed
+         */
+        public Printed(String name, byte[] bytes) {
+            this.name = name;
+            this.bytes = bytes;
+        }
+
+        String name() {
+            return name;
+        }
+
+        byte[] bytes() {
+            return bytes;
+        }
+    }
+}

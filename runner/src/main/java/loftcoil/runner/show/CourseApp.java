@@ -1,0 +1,235 @@
+package loftcoil.runner.show;
+
+import java.util.List;
+import java.util.Map;
+import java.util.NoSuchElementException;
+import loftcoil.engine.build.BuildSheet;
+import loftcoil.runner.course.Course;
+import loftcoil.runner.course.Term;
+import loftcoil.runner.lesson.Lesson;
+import loftcoil.runner.lesson.Step;
+import loftcoil.runner.progress.Progress;
+import loftcoil.runner.progress.ProgressFile;
+import loftcoil.runner.session.Outcome;
+import loftcoil.runner.session.Session;
+import loftcoil.runner.session.SessionSetup;
+
+/** The real {@link LearnerApp}: a course, a learner's folder and running Java. */
+public final class CourseApp implements LearnerApp {
+
+    private final Course course;
+    private final LearnerStore store;
+    private final SnippetRunner snippets;
+    private final ReferenceValues reckoning;
+    private final QuestionDesk questions;
+    private final RefreshDesk refresh;
+    private final RebuildDesk rebuild;
+    private final MendDesk mends;
+    private final BuildSheetCache build;
+    private final Warming warming = new Warming();
+
+    private CourseApp(Course course, LearnerStore store, SessionSetup setup) {
+        this.course = course;
+        this.store = store;
+        this.snippets = new SnippetRunner(Session.open(setup), store);
+        this.reckoning = new ReferenceValues(setup, store);
+        this.questions = new QuestionDesk(course, store, reckoning);
+        this.refresh = new RefreshDesk(course, store, reckoning);
+        this.rebuild = new RebuildDesk(store);
+        this.mends = new MendDesk(course, reckoning);
+        this.build = new BuildSheetCache(store);
+    }
+
+    /**
+     * Opens a learner's work.
+     *
+     * @param course what there is to learn
+     * @param files the learner's folder; closed with this
+     * @param setup how snippets run
+     * @param newSeed the seed of a learner who starts now
+     * @throws loftcoil.runner.progress.FolderException where the folder cannot be used
+     * @throws loftcoil.runner.session.SessionException where this Java cannot run snippets
+     */
+    public static CourseApp open(Course course, ProgressFile files, SessionSetup setup, long newSeed) {
+        CourseApp bench = new CourseApp(course, new LearnerStore(files, newSeed), setup);
+        bench.warming.chart();
+        return bench;
+    }
+
+    @Override
+    public View.Course course() {
+        String last = store.progress().lesson();
+        String open =
+                course.lesson(last).isPresent() ? last : course.lessons().get(0).id();
+        List<View.LessonLine> lines = course.lessons().stream().map(this::line).toList();
+        return new View.Course(lines, open, store.folder(), store.notices());
+    }
+
+    private View.LessonLine line(Lesson lesson) {
+        Progress.LessonWork work = store.work(lesson.id());
+        List<Step.Question> counted = lesson.steps().stream()
+                .filter(Step.Question.class::isInstance)
+                .map(Step.Question.class::cast)
+                .filter(question -> question.asked() != Step.Asked.PREDICT)
+                .toList();
+        long done = counted.stream()
+                .filter(question -> work.answersTo(question.id()).stream()
+                        .anyMatch(given ->
+                                given.state().equals("right") || given.state().equals("decided")))
+                .count();
+        return new View.LessonLine(
+                lesson.id(), lesson.title(), lesson.minutes(), (int) done, counted.size(), refresh.found(lesson.id()));
+    }
+
+    @Override
+    public View.Lesson lesson(String lessonId) {
+        Lesson lesson = find(lessonId);
+        store.update(progress -> progress.withLesson(lessonId));
+        warming.later(() -> snippets.open(lesson));
+        int at = course.lessons().indexOf(lesson);
+        return new View.Lesson(
+                lesson.id(),
+                lesson.title(),
+                lesson.minutes(),
+                lesson.steps().stream().map(step -> view(lesson, step)).toList(),
+                at > 0 ? course.lessons().get(at - 1).id() : "",
+                at + 1 < course.lessons().size() ? course.lessons().get(at + 1).id() : "",
+                store.work(lessonId).step());
+    }
+
+    private View.Step view(Lesson lesson, Step step) {
+        if (step instanceof Step.Prose prose) {
+            return new View.Prose(prose.id(), prose.markdown());
+        }
+        if (step instanceof Step.Caution caution) {
+            return new View.Caution(caution.id(), caution.danger(), caution.markdown());
+        }
+        if (step instanceof Step.Drawing drawing) {
+            return new View.Drawing(drawing.id(), drawing.caption(), LoopPanel.drawn(store.design()));
+        }
+        if (step instanceof Step.Snippet snippet) {
+            return snippetView(lesson, snippet);
+        }
+        return questions.view(lesson, (Step.Question) step);
+    }
+
+    private View.Snippet snippetView(Lesson lesson, Step.Snippet snippet) {
+        Progress.LessonWork work = store.work(lesson.id());
+        return new View.Snippet(
+                snippet.id(),
+                work.snippets().getOrDefault(snippet.id(), snippet.source()),
+                snippet.source(),
+                work.ran().contains(snippet.id()),
+                snippet.drag().map(drag -> Drags.own(drag, store.design())));
+    }
+
+    @Override
+    public View.Run run(String lessonId, String stepId, String source, Map<String, Double> dragged) {
+        Lesson lesson = find(lessonId);
+        Step.Snippet snippet = find(lesson, stepId, Step.Snippet.class);
+        keep(lessonId, stepId, source);
+        SnippetRunner.Ran ran = snippets.run(lesson, snippet, source, dragged);
+        boolean done = ran.outcome() instanceof Outcome.Done;
+        if (done) {
+            store.updateWork(lessonId, work -> work.withRan(stepId));
+        }
+        // A drag reruns many times a second: what was guessed is said by the first run, and after a new guess.
+        boolean again = ran.first() || dragged.isEmpty();
+        List<String> predictions = done ? questions.predictions(lesson, snippet, again) : List.of();
+        return RunWords.of(ran.outcome(), ran.before(), predictions);
+    }
+
+    @Override
+    public void keep(String lessonId, String stepId, String source) {
+        Step.Snippet snippet = find(find(lessonId), stepId, Step.Snippet.class);
+        store.updateWork(lessonId, work -> {
+            Progress.LessonWork kept =
+                    source.equals(snippet.source()) ? work.withoutSnippet(stepId) : work.withSnippet(stepId, source);
+            return kept.withStep(stepId);
+        });
+    }
+
+    @Override
+    public View.Snippet putBack(String lessonId, String stepId) {
+        Lesson lesson = find(lessonId);
+        Step.Snippet snippet = find(lesson, stepId, Step.Snippet.class);
+        store.updateWork(lessonId, work -> work.withoutSnippet(stepId));
+        return snippetView(lesson, snippet);
+    }
+
+    @Override
+    public View.Reply answer(String lessonId, String stepId, String text) {
+        Lesson lesson = find(lessonId);
+        return questions.answer(lesson, find(lesson, stepId, Step.Question.class), text);
+    }
+
+    @Override
+    public MendView mend(String lessonId, String stepId, String moved) {
+        return mends.view(find(find(lessonId), stepId, Step.Question.class), moved);
+    }
+
+    @Override
+    public List<View.Suggestion> complete(String lessonId, String stepId, String source, int cursor) {
+        return snippets.complete(source, cursor).stream()
+                .map(suggestion -> new View.Suggestion(suggestion.text(), suggestion.from()))
+                .toList();
+    }
+
+    @Override
+    public View.Words words() {
+        return new View.Words(course.terms().stream().map(this::term).toList());
+    }
+
+    private View.Term term(Term term) {
+        String title = course.lesson(term.lessonId()).map(Lesson::title).orElse("");
+        return new View.Term(term.name(), term.markdown(), term.lessonId(), title);
+    }
+
+    @Override
+    public void stop() {
+        snippets.stop();
+    }
+
+    @Override
+    public View.Design design() {
+        return LoopPanel.view(store.design());
+    }
+
+    @Override
+    public BuildSheet build() {
+        return build.sheet();
+    }
+
+    @Override
+    public RebuildApp rebuild() {
+        return rebuild;
+    }
+
+    @Override
+    public Refresh refresh() {
+        return refresh;
+    }
+
+    @Override
+    public void close() {
+        warming.close();
+        snippets.close();
+        reckoning.close();
+        store.close();
+    }
+
+    private Lesson find(String lessonId) {
+        return course.lesson(lessonId)
+                .orElseThrow(() -> new NoSuchElementException("There is no lesson '" + lessonId + "'."));
+    }
+
+    private static <S extends Step> S find(Lesson lesson, String stepId, Class<S> kind) {
+        return lesson.steps().stream()
+                .filter(step -> step.id().equals(stepId))
+                .filter(kind::isInstance)
+                .map(kind::cast)
+                .findFirst()
+                .orElseThrow(() ->
+                        new NoSuchElementException("There is no such step '" + stepId + "' in " + lesson.id() + "."));
+    }
+}

@@ -1,0 +1,65 @@
+package loftcoil.runner.show;
+
+import java.util.List;
+import java.util.Map;
+import loftcoil.engine.build.BuildSheet;
+
+/**
+ * Where a learner works: the course, the learner's folder and the running Java together, as views. Every face talks to
+ * this and to nothing beneath it. Calls may come from several threads.
+ */
+public interface LearnerApp extends AutoCloseable {
+
+    /** The lessons, and where the learner is. */
+    View.Course course();
+
+    /** Opens a lesson; remembered as the one last open. */
+    View.Lesson lesson(String lessonId);
+
+    /** Runs the snippet, after any before it in the lesson that have not run yet. Saved before and after. */
+    View.Run run(String lessonId, String stepId, String source, Map<String, Double> dragged);
+
+    /** Keeps the text of a snippet without running it. */
+    void keep(String lessonId, String stepId, String source);
+
+    /** Puts back the lesson's own text of a snippet. */
+    View.Snippet putBack(String lessonId, String stepId);
+
+    /** Takes an answer or a decision. */
+    View.Reply answer(String lessonId, String stepId, String text);
+
+    /**
+     * A faulty system with its levers moved, without judging it.
+     *
+     * @param moved {@code change = value}, separated by semicolons or line ends; empty for the system as found
+     */
+    MendView mend(String lessonId, String stepId, String moved);
+
+    /** Ways to go on typing at the cursor, an offset from 0. */
+    List<View.Suggestion> complete(String lessonId, String stepId, String source, int cursor);
+
+    /** The glossary. */
+    View.Words words();
+
+    /** Ends the snippet that is running now, if any. */
+    void stop();
+
+    /** The learner's own design, drawn and computed. */
+    View.Design design();
+
+    /**
+     * The build sheet of the learner's own design; the first time for a design it takes some seconds.
+     *
+     * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed
+     */
+    BuildSheet build();
+
+    /** An old design and its rebuild side by side. */
+    RebuildApp rebuild();
+
+    /** The quick path that finds what has faded. */
+    Refresh refresh();
+
+    @Override
+    void close();
+}

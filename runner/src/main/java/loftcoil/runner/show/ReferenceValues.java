@@ -1,0 +1,54 @@
+package loftcoil.runner.show;
+
+import java.util.stream.Collectors;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.runner.exercise.Reckoning;
+import loftcoil.runner.exercise.ReckoningException;
+import loftcoil.runner.session.Reckoner;
+import loftcoil.runner.session.Session;
+import loftcoil.runner.session.SessionSetup;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Computes reference values, in a session of its own so that nothing a learner writes can bend them. It is opened when
+ * first needed: a learner who only reads needs no second Java.
+ */
+final class ReferenceValues implements Reckoning {
+
+    private final SessionSetup setup;
+    private final LearnerStore store;
+    private @Nullable Session session;
+    private final BoundDesign design = new BoundDesign();
+
+    ReferenceValues(SessionSetup setup, LearnerStore store) {
+        this.setup = setup;
+        this.store = store;
+    }
+
+    @Override
+    public synchronized double number(String java) {
+        try {
+            return new Reckoner(ready()).number(java);
+        } catch (RefusedException refused) {
+            throw new ReckoningException(
+                    refused.faults().stream().map(Fault::why).collect(Collectors.joining(" ")));
+        }
+    }
+
+    private Session ready() {
+        Session open = session;
+        if (open == null) {
+            open = Session.open(setup);
+            session = open;
+        }
+        design.bring(open, store.design());
+        return open;
+    }
+
+    synchronized void close() {
+        if (session != null) {
+            session.close();
+        }
+    }
+}

@@ -1,0 +1,101 @@
+package loftcoil.runner.show;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import loftcoil.runner.lesson.Drag;
+import loftcoil.runner.lesson.Lesson;
+import loftcoil.runner.lesson.Step;
+import loftcoil.runner.session.Outcome;
+import loftcoil.runner.session.Session;
+import loftcoil.runner.session.Suggestion;
+
+/**
+ * Runs the snippets of the lesson that is open. A lesson's snippets share their names; opening another lesson begins with
+ * none.
+ */
+final class SnippetRunner {
+
+    private final Session session;
+    private final LearnerStore store;
+    private final Set<String> here = new HashSet<>();
+    private String lessonId = "";
+    private final BoundDesign design = new BoundDesign();
+
+    SnippetRunner(Session session, LearnerStore store) {
+        this.session = session;
+        this.store = store;
+    }
+
+    /**
+     * What came of it, with a word on what had to run first.
+     *
+     * @param outcome what came of the snippet
+     * @param before what is said first; empty where nothing
+     * @param first true where the snippet had not run since the lesson was opened
+     */
+    record Ran(Outcome outcome, String before, boolean first) {}
+
+    /**
+     * Runs a snippet, after those above it that have not run since the lesson was opened.
+     *
+     * @param lesson the lesson
+     * @param snippet the snippet
+     * @param source its text as it is now
+     * @param dragged values by variable; the drag's start is taken where none is given
+     */
+    synchronized Ran run(Lesson lesson, Step.Snippet snippet, String source, Map<String, Double> dragged) {
+        open(lesson);
+        String before = runAbove(lesson, snippet);
+        snippet.drag().ifPresent(drag -> bind(drag, dragged));
+        Outcome outcome = session.run(snippet.id(), source);
+        return new Ran(outcome, before, here.add(snippet.id()));
+    }
+
+    /** Makes ready for a lesson, so that its first run does not have to wait for a Java machine. */
+    synchronized void open(Lesson lesson) {
+        if (!lesson.id().equals(lessonId)) {
+            session.forget();
+            here.clear();
+            design.forget();
+            lessonId = lesson.id();
+        }
+        design.bring(session, store.design());
+    }
+
+    private String runAbove(Lesson lesson, Step.Snippet upTo) {
+        StringBuilder failed = new StringBuilder();
+        for (Step step : lesson.before(upTo.id())) {
+            if (step instanceof Step.Snippet above && here.add(above.id())) {
+                above.drag().ifPresent(drag -> bind(drag, Map.of()));
+                String source = store.work(lesson.id()).snippets().getOrDefault(above.id(), above.source());
+                if (!(session.run(above.id(), source) instanceof Outcome.Done)) {
+                    failed.append(failed.isEmpty() ? "" : ", ").append(above.id());
+                }
+            }
+        }
+        return failed.isEmpty() ? "" : "Java above did not run to its end: " + failed + ". ";
+    }
+
+    private void bind(Drag written, Map<String, Double> dragged) {
+        Drag drag = Drags.own(written, store.design());
+        double value = dragged.getOrDefault(drag.variable(), drag.start());
+        double within = Math.max(drag.from(), Math.min(drag.to(), value));
+        session.bind("double", drag.variable(), Double.toString(within));
+    }
+
+    /** Ways to go on typing; empty while something runs. */
+    List<Suggestion> complete(String source, int cursor) {
+        return session.complete(source, cursor);
+    }
+
+    /** Ends what runs now. */
+    void stop() {
+        session.stop();
+    }
+
+    void close() {
+        session.close();
+    }
+}

@@ -1,0 +1,259 @@
+package loftcoil.runner.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CountDownLatch;
+import loftcoil.engine.build.BuildSheet;
+import loftcoil.engine.design.Example;
+import loftcoil.runner.show.LearnerApp;
+import loftcoil.runner.show.MendView;
+import loftcoil.runner.show.RebuildApp;
+import loftcoil.runner.show.Refresh;
+import loftcoil.runner.show.View;
+
+/** A bench with nothing behind it, for tests of the page alone. It remembers what it was asked. */
+final class FakeApp implements LearnerApp {
+
+    final List<String> calls = java.util.Collections.synchronizedList(new ArrayList<>());
+    private final Map<String, String> sources = new ConcurrentHashMap<>();
+    private final Map<String, View.Reply> replies = new ConcurrentHashMap<>();
+    private volatile CountDownLatch running = new CountDownLatch(0);
+    private volatile String tankBaseM = "2.20";
+
+    @Override
+    public View.Course course() {
+        int right = (int) replies.values().stream()
+                .filter(reply -> reply.state().equals("right"))
+                .count();
+        return new View.Course(
+                List.of(
+                        new View.LessonLine(FakeCourse.FIRST, "Warm water is lighter", 25, right, 3, ""),
+                        new View.LessonLine(FakeCourse.SECOND, "Why the tank must sit above the coil", 25, 0, 1, ""),
+                        new View.LessonLine(FakeCourse.THIRD, "Finding faults", 30, 0, 1, "")),
+                FakeCourse.FIRST,
+                "/home/orchard/loftcoil",
+                List.of());
+    }
+
+    @Override
+    public View.Lesson lesson(String id) {
+        if (id.equals(FakeCourse.FIRST)) {
+            List<View.Step> steps =
+                    FakeCourse.first().stream().map(this::withWork).toList();
+            return new View.Lesson(id, "Warm water is lighter", 25, steps, "", FakeCourse.SECOND, "");
+        }
+        if (id.equals(FakeCourse.SECOND)) {
+            String source = sources.getOrDefault("flow-against-height", FakeCourse.HEIGHT);
+            return new View.Lesson(
+                    id,
+                    "Why the tank must sit above the coil",
+                    25,
+                    FakeCourse.second(source, tankBaseM),
+                    FakeCourse.FIRST,
+                    "",
+                    "");
+        }
+        if (id.equals(FakeCourse.THIRD)) {
+            List<View.Step> steps =
+                    FakeCourse.third().stream().map(this::withWork).toList();
+            return new View.Lesson(id, "Finding faults", 30, steps, FakeCourse.SECOND, "", "");
+        }
+        throw new NoSuchElementException("There is no lesson named " + id + ".");
+    }
+
+    private View.Step withWork(View.Step step) {
+        if (step instanceof View.Snippet each) {
+            return new View.Snippet(
+                    each.id(), sources.getOrDefault(each.id(), each.source()), each.original(), false, each.drag());
+        }
+        if (step instanceof View.Question each) {
+            return new View.Question(
+                    each.id(),
+                    each.asked(),
+                    each.form(),
+                    each.label(),
+                    each.markdown(),
+                    each.unit(),
+                    each.options(),
+                    each.starter(),
+                    each.current(),
+                    Optional.ofNullable(replies.get(each.id())));
+        }
+        return step;
+    }
+
+    @Override
+    public View.Run run(String lesson, String step, String source, Map<String, Double> dragged) {
+        calls.add("run " + step + " " + dragged);
+        sources.put(step, source);
+        if (source.contains("while (true)")) {
+            waitForStop();
+            return run("stopped", "You stopped it.", "", List.of(), List.of());
+        }
+        if (source.contains("oops")) {
+            return run(
+                    "problems",
+                    "",
+                    "",
+                    List.of(new View.Problem(2, 5, "There is no oops here.", "cannot find symbol")),
+                    List.of());
+        }
+        double base = dragged.getOrDefault("tankBaseM", 2.0);
+        String title = step.equals("density-curve") ? "What a litre of water weighs" : "Flow against tank height";
+        return run("done", "", "a litre at 10 °C weighs 999.7 g\n", List.of(), List.of(FakeDrawn.chart(title, base)));
+    }
+
+    private static View.Run run(
+            String state, String words, String printed, List<View.Problem> problems, List<View.Picture> charts) {
+        boolean done = state.equals("done");
+        return new View.Run(
+                state,
+                words,
+                printed,
+                done ? "999.7" : "",
+                done ? "double" : "",
+                problems,
+                charts,
+                done ? List.of("How much lighter: you guessed 10 g, it is 16.5 g") : List.of(),
+                12);
+    }
+
+    private void waitForStop() {
+        running = new CountDownLatch(1);
+        try {
+            running.await();
+        } catch (InterruptedException ended) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    @Override
+    public void keep(String lesson, String step, String source) {
+        calls.add("keep " + step);
+        sources.put(step, source);
+    }
+
+    @Override
+    public View.Snippet putBack(String lesson, String step) {
+        sources.remove(step);
+        return (View.Snippet) lesson(lesson).steps().stream()
+                .filter(each -> each.id().equals(step))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Override
+    public View.Reply answer(String lesson, String step, String text) {
+        calls.add("answer " + step + " " + text);
+        View.Reply before = replies.get(step);
+        View.Reply reply =
+                switch (step) {
+                    case "litre" -> new View.Reply(text, "noted", "Noted. Now run it.", "", 0, "", "");
+                    case "tank-height" -> decided(text);
+                    default -> judged(text, before == null ? 0 : before.tries());
+                };
+        replies.put(step, reply);
+        return reply;
+    }
+
+    private View.Reply decided(String text) {
+        tankBaseM = text.replaceAll("[^0-9.]", "");
+        return new View.Reply(tankBaseM + " m", "decided", "It is in your design.", "", 0, "", "");
+    }
+
+    private static View.Reply judged(String text, int tries) {
+        if (text.startsWith("tank.baseM = 2")) {
+            return new View.Reply(
+                    text,
+                    "right",
+                    "It works.",
+                    "- **Yes:** The loop circulates.",
+                    tries,
+                    "Raise it.",
+                    "common practice");
+        }
+        if (text.startsWith("176") || text.equals("Up on the right") || text.contains("Water.")) {
+            return new View.Reply(text, "right", "Right, 0.2 % off.", "", tries, "", "IAPWS SR6-08(2011), equation 1");
+        }
+        String worked = tries >= 2 ? "992.2 − 983.2 = 9.0 kg/m³; times 9.81 m/s² and 2.0 m is **176.6 Pa**." : "";
+        return new View.Reply(
+                text,
+                "wrong",
+                "Not yet.",
+                "Look at the *difference* of the two densities.",
+                tries + 1,
+                worked,
+                "IAPWS SR6-08(2011), equation 1");
+    }
+
+    @Override
+    public MendView mend(String lesson, String step, String moved) {
+        calls.add("mend " + step + " " + moved);
+        return FakeMend.view(moved);
+    }
+
+    @Override
+    public List<View.Suggestion> complete(String lesson, String step, String source, int cursor) {
+        int from = cursor;
+        while (from > 0 && Character.isJavaIdentifierPart(source.charAt(from - 1))) {
+            from--;
+        }
+        String begun = source.substring(from, cursor);
+        int start = from;
+        return List.of("densityKgPerM3(", "expansionPerK(", "prandtl(").stream()
+                .filter(name -> name.startsWith(begun))
+                .map(name -> new View.Suggestion(name, start))
+                .toList();
+    }
+
+    @Override
+    public View.Words words() {
+        return new View.Words(List.of(
+                new View.Term("bore", "the inside diameter of a pipe.", FakeCourse.THIRD, "Choosing the pipe"),
+                new View.Term("cold leg", "the pipe *down* to the coil.", FakeCourse.SECOND, "Why the tank sits high"),
+                new View.Term("drive", "what pushes the water.", FakeCourse.FIRST, "Warm water is lighter")));
+    }
+
+    @Override
+    public void stop() {
+        calls.add("stop");
+        running.countDown();
+    }
+
+    @Override
+    public View.Design design() {
+        return new View.Design(
+                "Orchard bothy",
+                FakeDrawn.loop(tankBaseM),
+                List.of(
+                        new View.Figure("Flow", "1.31 L/min"), new View.Figure("Coil inlet", "40.0 °C"),
+                        new View.Figure("Coil outlet", "72.6 °C"), new View.Figure("Tank base", tankBaseM + " m")),
+                "It circulates, the right way round.",
+                false,
+                List.of("Within 12 K of boiling in the coil."));
+    }
+
+    @Override
+    public BuildSheet build() {
+        return BuildSheet.of(Example.orchardBothy());
+    }
+
+    @Override
+    public RebuildApp rebuild() {
+        throw new NoSuchElementException("Nothing is rebuilt here.");
+    }
+
+    @Override
+    public Refresh refresh() {
+        throw new NoSuchElementException("There is no refresher here.");
+    }
+
+    @Override
+    public void close() {
+        stop();
+    }
+}

@@ -1,0 +1,341 @@
+package loftcoil.runner.show;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.NoSuchElementException;
+import loftcoil.runner.progress.ProgressFile;
+import loftcoil.runner.session.SessionSetup;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CourseAppTest {
+
+    private static final String LESSON = "01-try";
+    private static final String WEIGH =
+            """
+            double cold = Water.densityKgPerM3(10);
+            double warm = Water.densityKgPerM3(60);
+            cold - warm
+            """;
+
+    @TempDir
+    private Path folder;
+
+    private CourseApp bench;
+
+    @BeforeEach
+    void open() {
+        bench = CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SessionSetup.usual(), 7);
+    }
+
+    @AfterEach
+    void close() {
+        bench.close();
+    }
+
+    private void reopen() {
+        bench.close();
+        open();
+    }
+
+    private <S extends View.Step> S step(String stepId, Class<S> kind) {
+        return bench.lesson(LESSON).steps().stream()
+                .filter(step -> step.id().equals(stepId))
+                .map(kind::cast)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private String source(String stepId) {
+        return step(stepId, View.Snippet.class).source();
+    }
+
+    @Test
+    void aSnippetGivesTheValueOfItsLastLine() {
+        View.Run run = bench.run(LESSON, "weigh", WEIGH, Map.of());
+
+        assertEquals("done", run.state(), run.words());
+        // IAPWS SR6-08(2011): 999.7019 - 983.1953 kg/m3.
+        assertEquals(16.507, Double.parseDouble(run.value()), 0.001);
+        assertTrue(step("weigh", View.Snippet.class).ran());
+    }
+
+    @Test
+    void aSnippetRunsThoseAboveItFirst() {
+        View.Run run = bench.run(LESSON, "lift", source("lift"), Map.of("tankBaseM", 2.5));
+
+        assertEquals("done", run.state(), run.words());
+        assertTrue(run.printed().startsWith("tank at 2.5, lighter by 16.5"), run.printed());
+        assertEquals(1, run.charts().size());
+        assertTrue(run.charts().get(0).svg().contains("<svg"));
+        assertEquals(
+                List.of("Tank base above the floor [m]", "forward [L/min]").size(),
+                run.charts().get(0).columns().size());
+    }
+
+    @Test
+    void aDraggedValueOutsideItsRangeIsHeldToTheRange() {
+        View.Run run = bench.run(LESSON, "lift", source("lift"), Map.of("tankBaseM", 99.0));
+
+        assertTrue(run.printed().startsWith("tank at 3.0,"), run.printed());
+    }
+
+    @Test
+    void javaAboveThatFailsIsNamed() {
+        bench.run(LESSON, "weigh", "double cold = nothing;", Map.of());
+        reopen();
+
+        View.Run run = bench.run(LESSON, "lift", source("lift"), Map.of());
+
+        assertTrue(run.words().contains("weigh"), run.words());
+    }
+
+    @Test
+    void anEditedSnippetIsThereAgainAfterReopening() {
+        bench.run(LESSON, "weigh", "int mine = 3;", Map.of());
+        reopen();
+
+        assertEquals("int mine = 3;", source("weigh"));
+        assertEquals("weigh", bench.lesson(LESSON).at());
+        assertEquals(
+                step("weigh", View.Snippet.class).original(),
+                bench.putBack(LESSON, "weigh").source());
+    }
+
+    @Test
+    void problemsAreSaidWithTheirLine() {
+        View.Run run = bench.run(LESSON, "weigh", "int a = 1;\nint b = ;\n", Map.of());
+
+        assertEquals("problems", run.state());
+        assertEquals(2, run.problems().get(0).line());
+    }
+
+    @Test
+    void anEngineRefusalIsSaidWithoutClassNames() {
+        View.Run run = bench.run(LESSON, "weigh", "Water.densityKgPerM3(200)", Map.of());
+
+        assertEquals("threw", run.state());
+        assertTrue(run.words().contains("0 to 110"), run.words());
+        assertFalse(run.words().contains("Exception"), run.words());
+    }
+
+    @Test
+    void aPredictionIsNotedAndComparedAfterTheRun() {
+        View.Reply noted = bench.answer(LESSON, "guess", "5 g/L");
+        View.Run run = bench.run(LESSON, "weigh", WEIGH, Map.of());
+
+        assertEquals("noted", noted.state(), noted.words());
+        assertEquals(1, run.predictions().size());
+        assertTrue(run.predictions().get(0).contains("5 g/L"), run.predictions().get(0));
+        assertTrue(run.predictions().get(0).contains("16.5"), run.predictions().get(0));
+    }
+
+    @Test
+    void aRightAnswerInAnotherUnitIsRight() {
+        double pascals = headPa();
+
+        View.Reply reply = bench.answer(LESSON, "head", pascals / 1000 + " kPa");
+
+        assertEquals("right", reply.state(), reply.words());
+        assertTrue(reply.source().contains("SR6-08"), reply.source());
+        assertEquals(1, bench.course().lessons().get(0).done());
+    }
+
+    /** Handbook densities at 40 and 60 °C, 992.22 and 983.20 kg/m3, and the height the question gives. */
+    private double headPa() {
+        String text = step("head", View.Question.class).markdown();
+        double heightM = Double.parseDouble(text.replaceAll("(?s).*columns of ([0-9.]+) m.*", "$1"));
+        return 9.80665 * heightM * (992.22 - 983.20);
+    }
+
+    @Test
+    void threeWrongAnswersBringTheWorkedSolution() {
+        View.Reply first = bench.answer(LESSON, "head", "1 Pa");
+        View.Reply unread = bench.answer(LESSON, "head", "no idea");
+        bench.answer(LESSON, "head", "2 Pa");
+        View.Reply third = bench.answer(LESSON, "head", "3 Pa");
+
+        assertEquals("", first.workedMarkdown());
+        assertEquals("unread", unread.state());
+        assertEquals(3, third.tries());
+        assertTrue(third.workedMarkdown().contains("Pa"), third.workedMarkdown());
+    }
+
+    @Test
+    void aTypicalMistakeGetsItsOwnHint() {
+        View.Reply reply = bench.answer(LESSON, "head", headPa() / 9.80665 + " Pa");
+
+        assertEquals("wrong", reply.state());
+        assertTrue(reply.hintMarkdown().contains("gravity"), reply.hintMarkdown());
+    }
+
+    @Test
+    void aWrongDimensionIsToldAsSuch() {
+        View.Reply reply = bench.answer(LESSON, "head", "2 L/min");
+
+        assertEquals("unread", reply.state());
+        assertTrue(reply.words().contains("volume flow"), reply.words());
+        assertTrue(reply.words().contains("pressure"), reply.words());
+    }
+
+    @Test
+    void aDecisionGoesIntoTheDesignInAnyUnitAndStays() {
+        View.Reply reply = bench.answer(LESSON, "tank", "9 ft");
+        reopen();
+
+        assertEquals("decided", reply.state(), reply.words());
+        assertEquals("2.7432 m", step("tank", View.Question.class).current());
+        assertTrue(
+                bench.design().picture().says().contains("tank base 2.74 m"),
+                bench.design().picture().says());
+        View.Run run = bench.run(LESSON, "weigh", "design.tank().baseM()", Map.of());
+        assertEquals("2.7432", run.value());
+    }
+
+    @Test
+    void aSliderStartsAtTheStopNearestToWhatWasDecided() {
+        bench.answer(LESSON, "tank", "2.6 m");
+
+        assertEquals(2.5, step("lift", View.Snippet.class).drag().orElseThrow().start());
+        View.Run run = bench.run(LESSON, "lift", source("lift"), Map.of());
+        assertTrue(run.printed().startsWith("tank at 2.5,"), run.printed());
+    }
+
+    @Test
+    void aDecisionThatStopsTheLoopIsToldAtOnce() {
+        View.Reply sunk = bench.answer(LESSON, "tank", "-1 m");
+        assertEquals("decided", sunk.state(), sunk.words());
+        assertTrue(sunk.hintMarkdown().startsWith("**Danger"), sunk.hintMarkdown());
+        assertTrue(sunk.hintMarkdown().contains("does not circulate"), sunk.hintMarkdown());
+
+        View.Reply high = bench.answer(LESSON, "tank", "2.2 m");
+        assertFalse(high.hintMarkdown().contains("Danger"), high.hintMarkdown());
+    }
+
+    @Test
+    void aDecisionTheDesignCannotTakeIsRefusedWithTheRange() {
+        View.Reply reply = bench.answer(LESSON, "tank", "900 m");
+
+        assertEquals("unread", reply.state());
+        assertTrue(reply.hintMarkdown().contains("allowed"), reply.hintMarkdown());
+        assertEquals("2.2 m", step("tank", View.Question.class).current());
+    }
+
+    @Test
+    void aDamagedDesignIsSetAsideAndTold() throws IOException {
+        bench.close();
+        Files.writeString(folder.resolve("design.json"), "{\"name\": 3");
+        open();
+
+        assertTrue(bench.course().notices().stream().anyMatch(notice -> notice.contains("design.json")));
+        assertEquals("{\"name\": 3", Files.readString(folder.resolve("design.damaged-1.json")));
+    }
+
+    @Test
+    void javaIsAskedForAndItsLastValueCounts() {
+        assertEquals(
+                "wrong", bench.answer("02-more", "twice", "int x = 20; 2 * x").state());
+        assertEquals(
+                "right", bench.answer("02-more", "twice", "int x = 21; 2 * x").state());
+    }
+
+    @Test
+    void javaThatGivesNoNumberIsToldWhyInPlainWords() {
+        String endless = bench.answer("02-more", "twice", "while (true) { }").words();
+        assertTrue(endless.contains("a loop that never ends"), endless);
+        String text = bench.answer("02-more", "twice", "\"42\"").words();
+        assertTrue(text.contains("of type String, not a number"), text);
+        String nothing =
+                bench.answer("02-more", "twice", "System.out.println(42);").words();
+        assertTrue(nothing.contains("has no value"), nothing);
+        View.Reply broken = bench.answer("02-more", "twice", "int x = 21;\n2 * ;");
+        assertTrue(broken.words().contains("Line 2: "), broken.words());
+        assertFalse(broken.words().contains("allowed"), broken.words());
+        assertEquals(0, broken.tries());
+    }
+
+    @Test
+    void commonSlipsInJavaAreToldInPlainWords() {
+        View.Run pattern = bench.run(LESSON, "weigh", "System.out.printf(\"%d\", 3.5);", Map.of());
+        assertTrue(pattern.words().contains("the pattern does not fit"), pattern.words());
+        View.Run none = bench.run(LESSON, "weigh", "List.of().stream().findFirst().get()", Map.of());
+        assertTrue(none.words().contains("nothing here to take"), none.words());
+        View.Run other = bench.run(LESSON, "weigh", "throw new IllegalStateException(\"mine\");", Map.of());
+        assertTrue(
+                other.words().contains("IllegalStateException") && other.words().contains("mine"), other.words());
+    }
+
+    @Test
+    void whatALearnerWritesCannotBendTheReference() {
+        bench.run(LESSON, "weigh", "class Water { static double densityKgPerM3(double t) { return 1; } }", Map.of());
+
+        assertEquals("right", bench.answer(LESSON, "head", headPa() + " Pa").state());
+    }
+
+    @Test
+    void lessonsDoNotShareNames() {
+        bench.run(LESSON, "weigh", "int onlyHere = 1;", Map.of());
+
+        assertEquals(
+                "problems",
+                bench.run("02-more", "other", "onlyHere + 1", Map.of()).state());
+    }
+
+    @Test
+    void aFaultySystemIsShownAsFoundAndAsMoved() {
+        MendView found = bench.mend("02-more", "low-tank", "");
+        assertTrue(found.circulates().contains("does not circulate"), found.circulates());
+        assertEquals("-0.6", found.levers().get(0).value());
+        assertEquals(List.of("none", "a valve"), found.levers().get(2).options());
+        assertEquals("0.00 L/min", found.figures().get(0).value());
+        MendView raised = bench.mend("02-more", "low-tank", "tank.baseM = 2.2");
+        assertTrue(raised.circulates().startsWith("The loop circulates"), raised.circulates());
+        assertEquals("2.2", raised.levers().get(0).value());
+        assertEquals("-0.6", raised.levers().get(0).found());
+        assertFalse(raised.picture().orElseThrow().svg().isEmpty());
+        MendView refused = bench.mend("02-more", "low-tank", "tank.baseM = 12");
+        assertTrue(refused.picture().isEmpty() && refused.refused().get(0).contains("-1 to 3 m"));
+        assertThrows(IllegalArgumentException.class, () -> bench.mend("02-more", "twice", ""));
+    }
+
+    @Test
+    void aFaultySystemIsJudgedByWhatItDoes() {
+        View.Reply lagged = bench.answer("02-more", "low-tank", "loop.laggingMm = 60");
+        assertEquals("wrong", lagged.state());
+        assertTrue(lagged.hintMarkdown().contains("**Not yet:** The loop circulates."), lagged.hintMarkdown());
+        assertTrue(lagged.hintMarkdown().contains("Heat does not push down."), lagged.hintMarkdown());
+        assertEquals("unread", bench.answer("02-more", "low-tank", "raise it").state());
+        View.Reply raised = bench.answer("02-more", "low-tank", "tank.baseM = 2");
+        assertEquals("right", raised.state());
+        assertEquals("It works.", raised.words());
+        assertEquals("Raise it.", raised.workedMarkdown());
+        reopen();
+        View.Question again = (View.Question) bench.lesson("02-more").steps().stream()
+                .filter(each -> each.id().equals("low-tank"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals("mend", again.form());
+        assertEquals("tank.baseM = 2", again.reply().orElseThrow().answer());
+        assertEquals("Right.", again.reply().orElseThrow().words());
+    }
+
+    @Test
+    void anUnknownLessonOrStepIsRefusedByName() {
+        assertTrue(assertThrows(NoSuchElementException.class, () -> bench.lesson("99-none"))
+                .getMessage()
+                .contains("99-none"));
+        assertTrue(assertThrows(NoSuchElementException.class, () -> bench.run(LESSON, "none", "1", Map.of()))
+                .getMessage()
+                .contains("none"));
+    }
+}
