@@ -1,6 +1,8 @@
 package loftcoil.engine.build;
 
 import java.util.Optional;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasuredText;
 
 /**
  * A figure of the sheet with its doubt.

@@ -8,6 +8,7 @@ import loftcoil.engine.caution.Severity;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.Sheet;
+import loftcoil.engine.words.MeasuredText;
 
 /** Puts a build sheet together and judges whether the design may be built as drawn. */
 final class BuildMaker {

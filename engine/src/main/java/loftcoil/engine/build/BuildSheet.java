@@ -7,6 +7,7 @@ import loftcoil.engine.caution.Caution;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.Sheet;
+import loftcoil.engine.words.MeasuredText;
 
 /**
  * The build sheet of a design.

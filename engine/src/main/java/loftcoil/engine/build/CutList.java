@@ -1,6 +1,8 @@
 package loftcoil.engine.build;
 
 import java.util.List;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasuredText;
 
 /**
  * Every piece of tube to cut, and how the pieces come out of stock lengths.

@@ -9,6 +9,8 @@ import loftcoil.engine.build.PipeChain.Joint;
 import loftcoil.engine.build.PipeChain.Stretch;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.pipe.Tube;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasuredText;
 
 /** Makes the cutting list: take-off of fittings, couplings where a piece is longer than what is sold, packing. */
 final class CutMaker {

@@ -21,6 +21,9 @@ import loftcoil.engine.study.LoopSpread;
 import loftcoil.engine.study.Percentiles;
 import loftcoil.engine.study.ProgressListener;
 import loftcoil.engine.study.SpreadPlan;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
+import loftcoil.engine.words.MeasuredText;
 
 /** The figures of a sheet with their doubt. */
 final class FigureMaker {

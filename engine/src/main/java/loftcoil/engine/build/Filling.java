@@ -2,6 +2,7 @@ package loftcoil.engine.build;
 
 import java.util.List;
 import java.util.Optional;
+import loftcoil.engine.words.MeasuredText;
 
 /**
  * Filling, leak test and first small fire, in the order in which they are done: water before fire, always.

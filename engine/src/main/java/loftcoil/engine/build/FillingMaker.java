@@ -15,6 +15,9 @@ import loftcoil.engine.build.Filling.Step;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Leg;
 import loftcoil.engine.pipe.TubeTable;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
+import loftcoil.engine.words.MeasuredText;
 
 /** The order of filling: water before fire, always. Common practice, no source, except where a figure is named. */
 final class FillingMaker {

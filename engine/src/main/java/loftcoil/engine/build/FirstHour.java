@@ -1,6 +1,8 @@
 package loftcoil.engine.build;
 
 import java.util.List;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasuredText;
 
 /**
  * What to expect when the cold system is fired for the first time, the fire burning as the design says from minute 0.

@@ -11,6 +11,8 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.fire.LowMidHigh;
 import loftcoil.engine.run.FirstFire;
 import loftcoil.engine.run.FirstFire.Moment;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasuredText;
 
 /** Marches the first hour with the least, the likeliest and the most heat, and puts it into words. */
 final class FirstHourMaker {

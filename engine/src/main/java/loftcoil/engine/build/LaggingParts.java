@@ -11,6 +11,8 @@ import loftcoil.engine.design.LaggingChoice;
 import loftcoil.engine.design.Leg;
 import loftcoil.engine.pipe.Tube;
 import loftcoil.engine.pipe.TubeTable;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasuredText;
 
 /** Lagging of the legs by material, thickness and the tube it goes on. */
 final class LaggingParts {

@@ -1,6 +1,8 @@
 package loftcoil.engine.build;
 
 import java.util.List;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasuredText;
 
 /**
  * What it weighs.

@@ -19,6 +19,9 @@ import loftcoil.engine.tank.TankPlace;
 import loftcoil.engine.tank.UprightCylinder;
 import loftcoil.engine.tank.WheelLoad;
 import loftcoil.engine.water.Water;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
+import loftcoil.engine.words.MeasuredText;
 
 /** Weighs the parts of a design. */
 final class LoadsMaker {

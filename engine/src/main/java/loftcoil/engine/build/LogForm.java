@@ -2,6 +2,8 @@ package loftcoil.engine.build;
 
 import java.util.List;
 import java.util.Optional;
+import loftcoil.engine.words.MeasureKind;
+import loftcoil.engine.words.MeasuredText;
 
 /**
  * A form to fill in by hand.

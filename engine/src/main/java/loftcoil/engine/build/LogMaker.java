@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import loftcoil.engine.build.LogForm.Column;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
+import loftcoil.engine.words.MeasuredText;
 
 /** The forms to fill in: the first hour, and the years after. */
 final class LogMaker {

@@ -1,6 +1,8 @@
 package loftcoil.engine.build;
 
 import java.util.List;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasuredText;
 
 /**
  * What to buy or find; only what the design implies.

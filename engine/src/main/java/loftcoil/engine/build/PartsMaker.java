@@ -16,6 +16,9 @@ import loftcoil.engine.design.Safety;
 import loftcoil.engine.design.Tank;
 import loftcoil.engine.design.Tap;
 import loftcoil.engine.tank.UprightCylinder;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
+import loftcoil.engine.words.MeasuredText;
 
 /** Lists what a design needs, each part with its reason. */
 final class PartsMaker {

@@ -12,6 +12,8 @@ import loftcoil.engine.build.PipeChain.Joint;
 import loftcoil.engine.build.PipeChain.Stretch;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.pipe.FittingTable;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasuredText;
 
 /** Tube and fittings of loop and taps, counted from the same chain that is cut. */
 final class PipeParts {

@@ -6,6 +6,7 @@ import java.util.List;
 import loftcoil.engine.build.CutList.Bar;
 import loftcoil.engine.build.PipeChain.Joint;
 import loftcoil.engine.pipe.Tube;
+import loftcoil.engine.words.Measure;
 
 /**
  * Cuts pieces of one tube from lengths as sold: the longest first, into the first length with room (first-fit decreasing, which

@@ -1,6 +1,7 @@
 package loftcoil.engine.build;
 
 import java.util.List;
+import loftcoil.engine.words.MeasuredText;
 
 /**
  * What to look after.

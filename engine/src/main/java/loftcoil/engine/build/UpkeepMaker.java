@@ -13,6 +13,8 @@ import loftcoil.engine.build.Upkeep.Task;
 import loftcoil.engine.build.Upkeep.When;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.LaggingChoice;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasuredText;
 
 /** What to look after; common practice, no source, except where a figure is named. */
 final class UpkeepMaker {

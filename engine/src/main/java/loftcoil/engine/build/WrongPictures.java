@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import loftcoil.engine.build.FirstHour.WrongPicture;
 import loftcoil.engine.run.FirstFire.Moment;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasuredText;
 
 /** What it means when the first hour does not look as expected; common practice, no source, the limits from the march. */
 final class WrongPictures {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.design.SafeBothy;
+import loftcoil.engine.words.MeasuredText;
 import org.junit.jupiter.api.Test;
 
 /** What the first hour says, with a heat that is stated and with one worked out from the fire. */

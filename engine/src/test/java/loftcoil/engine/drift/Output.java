@@ -10,8 +10,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import loftcoil.engine.build.BuildSheet;
-import loftcoil.engine.build.Measure;
-import loftcoil.engine.build.MeasuredText;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.sheet.Sheet;
@@ -19,10 +17,12 @@ import loftcoil.engine.sheet.SheetJson;
 import loftcoil.engine.sheet.SheetText;
 import loftcoil.engine.study.Comparison;
 import loftcoil.engine.study.Row;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasuredText;
 
 /**
- * All that the engine says of a design, one thing a line: figures with their path, sentences by what is measured in them, cautions
- * by their code. How a sentence is put may change without a line changing; what it says may not.
+ * All that the engine says of a design, one thing a line: figures with their path, sentences by their code and
+ * by what is measured in them. How a sentence is put may change without a line changing; what it says may not.
  */
 final class Output {
 
@@ -100,6 +100,9 @@ final class Output {
                 any(path + "[" + i + "]", list.get(i));
             }
         } else if (value instanceof MeasuredText words) {
+            if (!words.code().isEmpty()) {
+                line(path, words.code());
+            }
             words.parts().stream()
                     .filter(Measure.class::isInstance)
                     .map(Measure.class::cast)

@@ -3,8 +3,8 @@ package loftcoil.runner.handout;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import loftcoil.engine.build.Measure;
-import loftcoil.engine.build.MeasureKind;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
 
 /**
  * Text that the engine writes with metric numbers in it. For readers of US units each number has theirs in brackets behind it, so

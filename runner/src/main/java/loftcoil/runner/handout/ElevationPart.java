@@ -3,13 +3,13 @@ package loftcoil.runner.handout;
 import java.util.ArrayList;
 import java.util.List;
 import loftcoil.engine.build.BuildSheet;
-import loftcoil.engine.build.Measure;
-import loftcoil.engine.build.MeasureKind;
 import loftcoil.engine.design.Coil;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.LaggingChoice;
 import loftcoil.engine.design.Leg;
 import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
 
 /** The loop in elevation, and what its marks stand for. */
 final class ElevationPart {

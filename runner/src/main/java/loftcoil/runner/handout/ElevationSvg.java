@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import loftcoil.engine.build.Measure;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.Drawing.Line;
 import loftcoil.engine.sheet.Drawing.Point;
+import loftcoil.engine.words.Measure;
 import loftcoil.runner.show.DrawingWords;
 import loftcoil.runner.show.LevelLabels;
 

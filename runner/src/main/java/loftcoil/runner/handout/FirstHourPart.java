@@ -6,9 +6,9 @@ import java.util.function.Function;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.build.FirstHour;
 import loftcoil.engine.build.FirstHour.State;
-import loftcoil.engine.build.Measure;
-import loftcoil.engine.build.MeasureKind;
-import loftcoil.engine.build.MeasuredText;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
+import loftcoil.engine.words.MeasuredText;
 
 /** What thermometer and hand should tell in the first hour, and what it means when they do not. */
 final class FirstHourPart {

@@ -1,9 +1,9 @@
 package loftcoil.runner.handout;
 
 import java.util.stream.Collectors;
-import loftcoil.engine.build.Measure;
-import loftcoil.engine.build.MeasureKind;
-import loftcoil.engine.build.MeasuredText;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
+import loftcoil.engine.words.MeasuredText;
 
 /** Writes measures, and words with measures in them, in the units of the reader. */
 final class MeasureText {

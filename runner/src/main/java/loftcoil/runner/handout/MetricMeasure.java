@@ -1,8 +1,8 @@
 package loftcoil.runner.handout;
 
 import java.util.Locale;
-import loftcoil.engine.build.Measure;
-import loftcoil.engine.build.MeasureKind;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
 
 /** A measure in metric units, with digits that a builder can use. */
 final class MetricMeasure {

@@ -3,7 +3,7 @@ package loftcoil.runner.handout;
 import java.util.List;
 import java.util.stream.Collectors;
 import loftcoil.engine.build.BuildSheet;
-import loftcoil.engine.build.MeasuredText;
+import loftcoil.engine.words.MeasuredText;
 
 /** The first thing a builder reads: may it be built, what can hurt, what is not said yet. */
 final class SheetTop {

@@ -3,9 +3,9 @@ package loftcoil.runner.handout;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
-import loftcoil.engine.build.Measure;
-import loftcoil.engine.build.MeasureKind;
-import loftcoil.engine.build.MeasuredText;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
+import loftcoil.engine.words.MeasuredText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -1,4 +1,4 @@
-package loftcoil.engine.build;
+package loftcoil.engine.words;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,9 +8,10 @@ import java.util.stream.Collectors;
  * A sentence or two with measures in it: CommonMark without headings or lists. Whoever shows it writes the measures in the units
  * of the reader.
  *
+ * @param code code of the sentence, several parted by spaces, by which tests and other programs know it; empty for text that has none
  * @param parts text and measures in reading order
  */
-public record MeasuredText(List<Part> parts) {
+public record MeasuredText(String code, List<Part> parts) {
 
     /** Text or a measure. */
     public sealed interface Part permits Text, Measure {
@@ -45,18 +46,22 @@ public record MeasuredText(List<Part> parts) {
      */
     public static MeasuredText of(Object... parts) {
         List<Part> all = new ArrayList<>();
+        List<String> codes = new ArrayList<>();
         for (Object part : parts) {
             if (part instanceof Part ready) {
                 all.add(ready);
             } else if (part instanceof MeasuredText words) {
                 all.addAll(words.parts());
+                if (!words.code().isEmpty()) {
+                    codes.add(words.code());
+                }
             } else if (part instanceof String text) {
                 all.add(new Text(text));
             } else {
                 throw new IllegalArgumentException("neither text nor a measure: " + part);
             }
         }
-        return new MeasuredText(all);
+        return new MeasuredText(String.join(" ", codes), all);
     }
 
     /** The words in metric units. */

@@ -1,4 +1,4 @@
-package loftcoil.engine.build;
+package loftcoil.engine.words;
 
 /** What a measure is, and the metric unit its number is in. */
 public enum MeasureKind {

@@ -1,4 +1,4 @@
-package loftcoil.engine.build;
+package loftcoil.engine.words;
 
 import java.util.Locale;
 
@@ -7,8 +7,9 @@ import java.util.Locale;
  *
  * @param value the number, in the metric unit that the kind names (so a volume is in L, a time in min)
  * @param kind what it measures
+ * @param finer how many decimal places are written beyond what its kind has; usually 0
  */
-public record Measure(double value, MeasureKind kind) implements MeasuredText.Part {
+public record Measure(double value, MeasureKind kind, int finer) implements MeasuredText.Part {
 
     private static final double SMALL = 10;
     private static final double SMALLER = 1;
@@ -23,6 +24,16 @@ public record Measure(double value, MeasureKind kind) implements MeasuredText.Pa
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException("no " + kind + ": " + value);
         }
+    }
+
+    /** A number written with the decimal places of its kind. */
+    public Measure(double value, MeasureKind kind) {
+        this(value, kind, 0);
+    }
+
+    /** The same, written with this many decimal places more. */
+    public Measure finer(int places) {
+        return new Measure(value, kind, places);
     }
 
     /** A length in m. */
@@ -78,7 +89,7 @@ public record Measure(double value, MeasureKind kind) implements MeasuredText.Pa
     /** The number in metric units with its unit, such as {@code 1.45 m}. */
     @Override
     public String metric() {
-        String number = String.format(Locale.ROOT, "%." + decimals() + "f", value);
+        String number = String.format(Locale.ROOT, "%." + (decimals() + finer) + "f", value);
         String shown = number.replaceAll("^-(?=0(\\.0*)?$)", "").replace('-', '−');
         return switch (kind) {
             case COUNT, NONE -> shown;
