@@ -83,10 +83,11 @@ class SessionLimitsTest {
         Duration clock = Duration.ofSeconds(10);
         Session computing = session;
         session = SharedSession.open(new Limits(clock, clock, 64, 10_000, 3));
-        try (Session waiting = session) {
+        try {
             earlierWork();
             endsAndLeavesTheEarlierWork(cause, source);
         } finally {
+            session.close();
             session = computing;
         }
     }

@@ -34,8 +34,9 @@ class PlainWordsTest {
 
     @Test
     void typesOfJavaAreKnownByTheirLastName() {
-        assertTrue(words("unreported.exception.need.to.catch.or.throw", "unreported exception java.io.IOException; must")
-                .startsWith("This can fail with IOException, and"));
+        assertTrue(
+                words("unreported.exception.need.to.catch.or.throw", "unreported exception java.io.IOException; must")
+                        .startsWith("This can fail with IOException, and"));
         assertEquals(
                 "area takes (double,List<String>), but is given (nothing).",
                 words(
