@@ -62,6 +62,7 @@ class ScreenTest {
 
     @Test
     void aScreenThatAnswersStays() throws Exception {
+        String last = "";
         for (int number = 3000; number < 3100; number++) {
             try (ServerSocket screen = new ServerSocket(6000 + number, 1, InetAddress.getLoopbackAddress())) {
                 assertTrue(screen.isBound());
@@ -69,9 +70,9 @@ class ScreenTest {
                 return;
             } catch (java.net.BindException taken) {
                 // Another program has this port: the next one will do.
-                continue;
+                last = taken.getMessage();
             }
         }
-        fail("no free port from 9000 to 9099");
+        fail("no free port from 9000 to 9099: " + last);
     }
 }
