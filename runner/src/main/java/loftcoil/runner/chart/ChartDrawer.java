@@ -1,6 +1,7 @@
 package loftcoil.runner.chart;
 
 import java.io.StringWriter;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicLong;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -27,11 +28,32 @@ public final class ChartDrawer {
     private ChartDrawer() {}
 
     /**
-     * The drawn chart.
+     * The drawn chart; where its numbers cannot be drawn, the title and a note why.
      *
      * @param order at least one curve; gaps and empty curves are drawn as nothing
      */
     public static ChartPicture draw(ChartOrder order) {
+        return DrawableRange.fault(order).map(why -> note(order, why)).orElseGet(() -> drawn(order));
+    }
+
+    /** A picture of words alone. */
+    private static ChartPicture note(ChartOrder order, String why) {
+        ChartTitle title = new ChartTitle(order.title());
+        ChartTitle words = new ChartTitle(why);
+        Document document = blank();
+        String id = "lc-chart-" + NEXT.incrementAndGet();
+        Element svg = root(document, title.height() + words.height() + AXIS_NAME, id);
+        document.appendChild(svg);
+        named(svg, "title", id + "-title", order.title());
+        named(svg, "desc", id + "-desc", why);
+        title.draw(svg);
+        Element below = SvgElement.of(document, "g", Map.of("transform", "translate(0 " + title.height() + ")"));
+        svg.appendChild(below);
+        words.draw(below);
+        return new ChartPicture(write(document), why, List.of(), List.of());
+    }
+
+    private static ChartPicture drawn(ChartOrder order) {
         String says = ChartWords.of(order);
         ChartTable table = ChartTable.of(order);
         return new ChartPicture(svg(order, says), says, table.columns(), table.rows());
@@ -45,7 +67,7 @@ public final class ChartDrawer {
         ChartFrame frame = ChartFrame.of(order, top, legend.rows());
         Document document = blank();
         String id = "lc-chart-" + NEXT.incrementAndGet();
-        Element svg = root(document, frame, id);
+        Element svg = root(document, frame.height(), id);
         document.appendChild(svg);
         named(svg, "title", id + "-title", order.title());
         named(svg, "desc", id + "-desc", says);
@@ -57,12 +79,12 @@ public final class ChartDrawer {
         return write(document);
     }
 
-    private static Element root(Document document, ChartFrame frame, String id) {
+    private static Element root(Document document, int height, String id) {
         Element svg = SvgElement.of(
                 document,
                 "svg",
                 Map.of(
-                        "viewBox", "0 0 " + ChartFrame.WIDTH + " " + frame.height(),
+                        "viewBox", "0 0 " + ChartFrame.WIDTH + " " + height,
                         "class", "lc-chart",
                         "role", "img",
                         "font-family", "system-ui, sans-serif",

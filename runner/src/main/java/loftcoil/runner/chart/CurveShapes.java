@@ -31,6 +31,10 @@ final class CurveShapes {
 
     private static final int TAG_BASE = 250;
 
+    static {
+        Screen.leaveIfGone();
+    }
+
     private CurveShapes() {}
 
     /**

@@ -1,18 +1,23 @@
 package loftcoil.runner.chart;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 
 /**
- * Numbers of one column as text, all with the same decimals: about three digits of the span they cover.
+ * Numbers of one column as text, all with the same decimals: about three digits of the span they cover. Very large and
+ * very small ones are written as powers of ten.
  *
- * @param decimals digits after the point, 0 or more
+ * @param decimals digits after the point, 0 or more; {@value #POWERS} for powers of ten
  */
 record Digits(int decimals) {
 
     private static final int KEPT = 3;
     private static final int MOST_DECIMALS = 9;
+    private static final int POWERS = -1;
+    private static final double LARGE = 1e12;
+    private static final double SMALL = 1e-7;
 
     /** Digits that tell values apart. */
     static Digits forAll(List<Double> values) {
@@ -38,6 +43,9 @@ record Digits(int decimals) {
         if (!Double.isFinite(size) || size == 0) {
             return new Digits(0);
         }
+        if (Math.max(Math.abs(low), Math.abs(high)) >= LARGE || size < SMALL) {
+            return new Digits(POWERS);
+        }
         int needed = kept - 1 - (int) Math.floor(Math.log10(size));
         int most = Math.max(0, Math.min(needed, MOST_DECIMALS));
         return new Digits(fewest(values, most));
@@ -60,10 +68,20 @@ record Digits(int decimals) {
         if (!Double.isFinite(value)) {
             return "–";
         }
+        if (decimals == POWERS) {
+            return value == 0 ? "0" : powerOfTen(BigDecimal.valueOf(value).round(new MathContext(KEPT + 1)));
+        }
         String text = BigDecimal.valueOf(value)
                 .setScale(decimals, RoundingMode.HALF_UP)
                 .toPlainString();
         return minus(text);
+    }
+
+    /** A number other than 0 as a power of ten, such as 1.5e20. */
+    static String powerOfTen(BigDecimal value) {
+        int power = value.precision() - value.scale() - 1;
+        String mantissa = value.scaleByPowerOfTen(-power).stripTrailingZeros().toPlainString();
+        return minus(mantissa) + "e" + minus("" + power);
     }
 
     /** With a true minus sign, and none before zero. */

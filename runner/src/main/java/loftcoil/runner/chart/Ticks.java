@@ -17,6 +17,9 @@ record Ticks(BigDecimal step, long first, long last) {
     /** A range narrower than this part of its size is a flat line with rounding noise. */
     private static final double FLAT = 1e-9;
 
+    /** More characters than this leave no room for the plot. */
+    private static final int LONGEST = 12;
+
     /** Ticks that enclose a range, about as many as wished. */
     static Ticks around(double low, double high, int wished) {
         double size = Math.max(Math.abs(low), Math.abs(high));
@@ -72,9 +75,12 @@ record Ticks(BigDecimal step, long first, long last) {
         return step.doubleValue() * last;
     }
 
-    /** A tick as text, with as many decimals as the step has. */
+    /** A tick as text, with as many decimals as the step has; as a power of ten where that would be long. */
     String text(BigDecimal value) {
         int decimals = Math.max(0, step.stripTrailingZeros().scale());
-        return Digits.minus(value.setScale(decimals, RoundingMode.HALF_UP).toPlainString());
+        String plain = value.setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+        return plain.length() > LONGEST && value.signum() != 0
+                ? Digits.powerOfTen(value)
+                : Digits.minus(plain.length() > LONGEST ? "0" : plain);
     }
 }

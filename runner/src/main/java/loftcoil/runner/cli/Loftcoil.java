@@ -2,6 +2,7 @@ package loftcoil.runner.cli;
 
 import java.io.IOException;
 import java.util.concurrent.Callable;
+import loftcoil.runner.chart.Screen;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -44,6 +45,7 @@ public final class Loftcoil implements Callable<Integer> {
      * @param args the command line
      */
     public static void main(String[] args) {
+        Screen.leaveIfGone();
         System.exit(commandLine().execute(args));
     }
 

@@ -12,8 +12,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
+import java.time.Duration;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -23,6 +26,8 @@ final class AgentProcess implements AutoCloseable {
 
     /** A slow laptop under load needs seconds to start a JVM; this only bounds a hang. */
     private static final int START_MS = 30_000;
+
+    private static final Set<String> SCREENS = Set.of("DISPLAY", "WAYLAND_DISPLAY");
 
     private static final int ACCEPT_MS = 200;
     private static final int SECRET_BYTES = 32;
@@ -47,10 +52,12 @@ final class AgentProcess implements AutoCloseable {
         new SecureRandom().nextBytes(random);
         String secret = HexFormat.of().formatHex(random);
         try (ServerSocket door = new ServerSocket(0, 4, InetAddress.getLoopbackAddress())) {
-            Process process = new ProcessBuilder(command(classPath, memoryMb))
+            ProcessBuilder builder = new ProcessBuilder(command(classPath, memoryMb))
                     .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                    .redirectError(ProcessBuilder.Redirect.DISCARD)
-                    .start();
+                    .redirectError(ProcessBuilder.Redirect.DISCARD);
+            // Snippets draw without a screen; one that is named but gone could only get in their way.
+            builder.environment().keySet().removeAll(SCREENS);
+            Process process = builder.start();
             try (OutputStream in = process.getOutputStream()) {
                 // By standard input, not as an argument: arguments can be read by every user of the machine.
                 in.write((door.getLocalPort() + " " + secret + "\n").getBytes(StandardCharsets.US_ASCII));
@@ -74,6 +81,8 @@ final class AgentProcess implements AutoCloseable {
                 "-XX:TieredStopAtLevel=1",
                 "-Xshare:auto",
                 "-Djava.awt.headless=true",
+                // One that forbids everything would forbid the machine to answer.
+                "-Djava.security.manager=disallow",
                 "-Dfile.encoding=UTF-8",
                 "-cp",
                 path,
@@ -140,6 +149,11 @@ final class AgentProcess implements AutoCloseable {
     /** The process number, for those who watch over it. */
     long pid() {
         return process.pid();
+    }
+
+    /** Processor time it has taken since it started; empty where this system does not tell. */
+    Optional<Duration> computed() {
+        return process.info().totalCpuDuration();
     }
 
     /** Asks the running piece to stop. */

@@ -6,10 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import jdk.jshell.SourceCodeAnalysis.Documentation;
 import loftcoil.runner.chart.Plot;
+import loftcoil.runner.session.words.Unfinished;
 
 /** Ways to go on typing, from JShell's own analysis of the piece at the cursor. */
 final class Completion {
@@ -24,7 +26,31 @@ final class Completion {
         this.shell = shell;
     }
 
+    /** Suggestions, best first; none where the Java is nested too deeply to be read. */
     List<Suggestion> suggest(String source, int cursor) {
+        return readable(source, () -> suggestions(source, cursor), List.of());
+    }
+
+    /** Signatures, one a line; empty where there is none. */
+    String describe(String source, int cursor) {
+        return readable(source, () -> signatures(source, cursor), "");
+    }
+
+    private static <T> T readable(String source, Supplier<T> read, T otherwise) {
+        if (Unfinished.tooDeep(source, 0).isPresent()) {
+            return otherwise;
+        }
+        try {
+            return read.get();
+        } catch (StackOverflowError | InternalError e) {
+            if (!TooDeep.is(e)) {
+                throw e;
+            }
+            return otherwise;
+        }
+    }
+
+    private List<Suggestion> suggestions(String source, int cursor) {
         AtCursor here = AtCursor.in(shell.analysis(), source, within(source, cursor));
         int[] anchor = new int[1];
         Map<String, Suggestion> found = new LinkedHashMap<>();
@@ -45,7 +71,7 @@ final class Completion {
         return sorted.size() > MOST ? List.copyOf(sorted.subList(0, MOST)) : List.copyOf(sorted);
     }
 
-    String describe(String source, int cursor) {
+    private String signatures(String source, int cursor) {
         AtCursor here = AtCursor.in(shell.analysis(), source, within(source, cursor));
         return shell.analysis().documentation(here.text(), here.text().length(), false).stream()
                 .map(Documentation::signature)

@@ -72,6 +72,11 @@ final class Findings {
                 new Outcome.Problem(places.line(end), places.column(end), words, "reached end of file while parsing"));
     }
 
+    /** The one problem of Java that is nested deeper than the compiler can follow. */
+    List<Outcome.Problem> tooDeep(int at) {
+        return List.of(problem(at, TooDeep.CODE, "nested too deeply"));
+    }
+
     private Outcome.Problem problem(int at, String code, String message) {
         Finding finding = new Finding(code, message, places.source(), at, knownNames());
         return new Outcome.Problem(places.line(at), places.column(at), PlainWords.of(finding), message);

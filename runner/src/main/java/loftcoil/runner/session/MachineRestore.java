@@ -34,10 +34,12 @@ final class MachineRestore {
     private boolean filled(Shell fresh) {
         for (DonePiece done : replay.pieces()) {
             boolean went;
-            try (RunningNow watched = new RunningNow(fresh, limits.time())) {
+            try (RunningNow watched = new RunningNow(fresh, limits)) {
                 SnippetEvent event = Shell.main(fresh.eval(done.piece().source()));
                 went = event.status() != Snippet.Status.REJECTED
                         && event.exception() == null
+                        && !fresh.withoutCode(event)
+                        && !Shell.lost(event)
                         && watched.cause().isEmpty()
                         && !fresh.ended();
             } catch (IllegalStateException e) {

@@ -15,14 +15,20 @@ final class OutcomeWords {
         }
         if (outcome instanceof Outcome.Threw threw) {
             String where = threw.line() > 0 ? "Line " + threw.line() + ": " : "";
+            if (threw.wantsTyping()) {
+                return where + threw.message();
+            }
             return where + threw.exception() + ", " + threw.message().replace('\n', ' ') + ".";
         }
-        return outcome instanceof Outcome.Stopped stopped ? stopped(stopped.cause()) : "It has no value.";
+        return outcome instanceof Outcome.Stopped stopped ? stopped(stopped) : "It has no value.";
     }
 
-    private static String stopped(Outcome.Cause cause) {
-        return switch (cause) {
+    private static String stopped(Outcome.Stopped stopped) {
+        return switch (stopped.cause()) {
             case TIME -> "It ran longer than it may and was ended. Is there a loop that never ends?";
+            case WAIT ->
+                "It was not done after " + stopped.trace().millis() / 1000
+                        + " s and was ended. Does it sleep, or wait for something that never comes?";
             case MEMORY -> "It asked for more memory than it may have and was ended.";
             case EXIT -> "It ended its own Java, which it should not do.";
             case OUTPUT -> "It printed far more than anyone can read and was ended.";

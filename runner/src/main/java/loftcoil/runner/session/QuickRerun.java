@@ -138,7 +138,11 @@ final class QuickRerun {
                 try {
                     enter(piece);
                 } catch (StoppedException e) {
-                    return stopped(Outcome.Cause.ASKED);
+                    if (running.cause().isEmpty()) {
+                        // It ended its own thread.
+                        shell.spoil();
+                    }
+                    return stopped(Outcome.Cause.EXIT);
                 } catch (EngineTerminationException e) {
                     shell.kill();
                     return stopped(Outcome.Cause.EXIT);
@@ -173,7 +177,7 @@ final class QuickRerun {
         }
 
         private Outcome stopped(Outcome.Cause unlessKnown) {
-            return new Outcome.Stopped(trace(), running.cause().orElse(unlessKnown));
+            return new Outcome.Stopped(trace(), running.cause().orElse(unlessKnown), running.computedMillis());
         }
 
         private Outcome.Trace trace() {

@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 final class RunningNow implements AutoCloseable {
 
     private static final long MOMENT_MS = 500;
+    private static final long LOOK_MS = 200;
 
     private static final ScheduledExecutorService CLOCK = Executors.newSingleThreadScheduledExecutor(task -> {
         Thread thread = new Thread(task, "snippet limits");
@@ -25,13 +26,25 @@ final class RunningNow implements AutoCloseable {
 
     private final Shell shell;
     private final AtomicReference<Outcome.@Nullable Cause> cause = new AtomicReference<>();
-    private final ScheduledFuture<?> deadline;
+    private final TimeWatch time;
+    private final ScheduledFuture<?> looking;
     private @Nullable ScheduledFuture<?> killing;
     private boolean over;
 
+    RunningNow(Shell shell, Limits limits) {
+        this(shell, limits.time(), limits.clock());
+    }
+
+    /** A run that only the clock ends. */
     RunningNow(Shell shell, Duration limit) {
+        this(shell, limit, limit);
+    }
+
+    private RunningNow(Shell shell, Duration mayCompute, Duration mayWait) {
         this.shell = shell;
-        this.deadline = CLOCK.schedule(() -> end(Outcome.Cause.TIME), limit.toMillis(), TimeUnit.MILLISECONDS);
+        this.time = new TimeWatch(mayCompute, mayWait, shell::computed, System::nanoTime);
+        this.looking = CLOCK.scheduleWithFixedDelay(
+                () -> time.look().ifPresent(this::end), LOOK_MS, LOOK_MS, TimeUnit.MILLISECONDS);
     }
 
     /** Ends the run; a second cause changes nothing. Returns at once. */
@@ -59,11 +72,16 @@ final class RunningNow implements AutoCloseable {
         return Optional.ofNullable(cause.get());
     }
 
+    /** Processor time it has taken, as far as it was looked at. */
+    long computedMillis() {
+        return time.computed().toMillis();
+    }
+
     /** It has come back; nothing may touch the machine on its account any more. */
     @Override
     public synchronized void close() {
         over = true;
-        deadline.cancel(false);
+        looking.cancel(false);
         if (killing != null) {
             killing.cancel(false);
         }

@@ -1,5 +1,6 @@
 package loftcoil.runner.session;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
@@ -10,12 +11,15 @@ import org.jspecify.annotations.Nullable;
  * A learner's running Java: snippets share their names, and one that is ended from outside takes nothing of the others
  * with it. Calls may come from several threads; snippets run one at a time.
  *
- * <p>Threads that a snippet starts may live on after it; what they print between runs is dropped. Where more than
- * {@value #THREADS_LEFT} live on, the Java machine is replaced.
+ * <p>Threads that a snippet starts may live on after it; what they print and draw from then on is dropped, so that it never
+ * stands under another snippet. Where more than {@value #THREADS_LEFT} live on, the Java machine is replaced.
  */
 public final class Session implements AutoCloseable {
 
     private static final int THREADS_LEFT = 16;
+
+    /** Ample for one answer over the loopback; this only bounds a hang. */
+    private static final Duration ANSWERS = Duration.ofSeconds(30);
 
     private final SessionSetup setup;
     private final Spare spare;
@@ -35,17 +39,24 @@ public final class Session implements AutoCloseable {
     /**
      * Opens a session; its Java machine starts in the background.
      *
-     * @throws SessionException where this Java has no compiler
+     * @throws SessionException where this Java has no compiler or no {@code jdk.jshell}
      */
     public static Session open(SessionSetup setup) {
-        if (ToolProvider.getSystemJavaCompiler() == null) {
-            throw new SessionException("Snippets need a JDK, 17 or newer; this Java at "
-                    + System.getProperty("java.home") + " has no compiler.");
-        }
+        requireJdk();
         Session session = new Session(setup);
         Runtime.getRuntime().addShutdownHook(session.atExit);
         session.spare.prepare();
         return session;
+    }
+
+    private static void requireJdk() {
+        boolean compiler = ToolProvider.getSystemJavaCompiler() != null;
+        boolean shell = ModuleLayer.boot().findModule("jdk.jshell").isPresent();
+        if (!compiler || !shell) {
+            throw new SessionException("Snippets need a whole JDK, 17 or newer; this Java at "
+                    + System.getProperty("java.home") + " has no "
+                    + (compiler ? "jdk.jshell, which runs them." : "compiler."));
+        }
     }
 
     /**
@@ -186,7 +197,7 @@ public final class Session implements AutoCloseable {
     }
 
     private RunningNow start(Shell now) {
-        RunningNow started = new RunningNow(now, setup.limits().time());
+        RunningNow started = new RunningNow(now, setup.limits());
         running = started;
         now.received().open(() -> started.end(Outcome.Cause.OUTPUT));
         return started;
@@ -200,13 +211,22 @@ public final class Session implements AutoCloseable {
     /** Replaces the machine where the run has lost or spoilt it. */
     private void settle(Shell now, Outcome outcome) {
         boolean outOfMemory = outcome instanceof Outcome.Stopped stopped && stopped.cause() == Outcome.Cause.MEMORY;
-        if (now.ended() || outOfMemory || now.threadsLeft() > THREADS_LEFT) {
+        boolean crowded = threadsLeft(now, outcome instanceof Outcome.Stopped) > THREADS_LEFT;
+        if (now.ended() || now.spoilt() || outOfMemory || crowded) {
             drop();
             if (!closed) {
                 shell();
             }
         }
         spare.prepare();
+    }
+
+    /** A run that was stopped in the middle of sending may have left a connection on which no answer comes. */
+    private static int threadsLeft(Shell now, boolean stopped) {
+        try (RunningNow watched = new RunningNow(now, ANSWERS)) {
+            int left = now.endRun(stopped);
+            return watched.cause().isEmpty() ? left : Integer.MAX_VALUE;
+        }
     }
 
     private void drop() {

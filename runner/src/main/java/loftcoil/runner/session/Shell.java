@@ -5,16 +5,21 @@ import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Collectors;
 import jdk.jshell.Diag;
+import jdk.jshell.ExpressionSnippet;
 import jdk.jshell.JShell;
 import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
 import jdk.jshell.SourceCodeAnalysis;
+import jdk.jshell.StatementSnippet;
+import jdk.jshell.VarSnippet;
 import jdk.jshell.spi.ExecutionControl.EngineTerminationException;
 import jdk.jshell.spi.ExecutionControl.InternalException;
 import jdk.jshell.spi.ExecutionControl.RunException;
@@ -27,6 +32,7 @@ final class Shell implements AutoCloseable {
     private final SnippetOutput received;
     private final EngineNames engine;
     private final AtomicBoolean ended = new AtomicBoolean();
+    private boolean spoilt;
 
     private Shell(JShell jshell, AgentProvider provider, SnippetOutput received, EngineNames engine) {
         this.engine = engine;
@@ -120,14 +126,49 @@ final class Shell implements AutoCloseable {
         return engine.types();
     }
 
-    /** How many threads of snippets live on; 0 where the machine is gone. */
-    int threadsLeft() {
+    /**
+     * Ends a run: what its threads print from now on is dropped.
+     *
+     * @param stopped true where it was ended from outside, so that part of what it printed may still be on its way
+     * @return how many threads of snippets live on; 0 where the machine is gone
+     */
+    int endRun(boolean stopped) {
         try {
-            return ended() ? 0 : (Integer) control().extensionCommand(SnippetControl.THREADS, "");
+            return ended() ? 0 : (Integer) control().extensionCommand(SnippetControl.END_RUN, stopped);
         } catch (RunException | EngineTerminationException | InternalException e) {
             kill();
             return 0;
         }
+    }
+
+    /** True where the compiler let a piece pass and then could make no code of it; all later pieces would fail too. */
+    boolean withoutCode(SnippetEvent event) {
+        return event.status() != Snippet.Status.VALID
+                && event.status() != Snippet.Status.REJECTED
+                && !problems(event.snippet()).isEmpty();
+    }
+
+    /** True where a piece should have come to something, if only to its end, and did not. */
+    static boolean lost(SnippetEvent event) {
+        boolean runs = event.snippet() instanceof VarSnippet
+                || event.snippet() instanceof ExpressionSnippet
+                || event.snippet() instanceof StatementSnippet;
+        return runs && event.status() == Snippet.Status.VALID && event.exception() == null && event.value() == null;
+    }
+
+    /** Says that nothing more may run here. */
+    void spoil() {
+        spoilt = true;
+    }
+
+    /** True where it must be replaced before anything else runs. */
+    boolean spoilt() {
+        return spoilt;
+    }
+
+    /** Processor time of the machine since it started; empty where this system does not tell. */
+    Optional<Duration> computed() {
+        return provider.agent().computed();
     }
 
     long pid() {

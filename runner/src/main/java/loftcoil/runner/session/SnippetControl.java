@@ -5,8 +5,8 @@ import jdk.jshell.execution.LocalExecutionControl;
 /** Runs compiled pieces inside the agent, and sets the streams right before and after each. */
 final class SnippetControl extends LocalExecutionControl {
 
-    /** Asks how many threads of snippets are alive. */
-    static final String THREADS = "threads";
+    /** Ends a run; the argument tells whether it was stopped. Answers how many threads of snippets are alive. */
+    static final String END_RUN = "end run";
 
     /** Sets a number that a piece reads with {@link DraggedValues#number}; the argument is {@code name=value}. */
     static final String DIAL = "dial";
@@ -20,8 +20,14 @@ final class SnippetControl extends LocalExecutionControl {
     }
 
     @Override
+    public String invoke(String className, String methodName)
+            throws RunException, InternalException, EngineTerminationException {
+        return ValueText.fitted(super.invoke(className, methodName));
+    }
+
+    @Override
     protected void clientCodeEnter() {
-        streams.takeOver();
+        streams.enter();
         super.clientCodeEnter();
     }
 
@@ -34,7 +40,8 @@ final class SnippetControl extends LocalExecutionControl {
     @Override
     public Object extensionCommand(String command, Object arg)
             throws RunException, EngineTerminationException, InternalException {
-        if (command.equals(THREADS)) {
+        if (command.equals(END_RUN)) {
+            streams.endRun(Boolean.TRUE.equals(arg));
             return Math.max(0, Thread.activeCount() - threadsAtStart);
         }
         if (command.equals(DIAL)) {

@@ -20,11 +20,18 @@ final class SnippetOutput {
 
     private static final int LONGEST_CHART = 8_000_000;
 
+    /** Bytes of a character in UTF-8 after its first begin with the bits 10. */
+    private static final int CONTINUES_MASK = 0xC0;
+
+    private static final int CONTINUES = 0x80;
+
     private final Limits limits;
     private final ByteArrayOutputStream printed = new ByteArrayOutputStream();
     private final ByteArrayOutputStream chartLine = new ByteArrayOutputStream();
     private final List<ChartOrder> charts = new ArrayList<>();
     private long printedBytes;
+    private long printedChars;
+    private int chartsShown;
     private boolean open;
     private Runnable onFlood = () -> {};
 
@@ -36,7 +43,11 @@ final class SnippetOutput {
     synchronized void open(Runnable whenFlooded) {
         printed.reset();
         charts.clear();
+        // The start of a line that a stopped run did not end.
+        chartLine.reset();
         printedBytes = 0;
+        printedChars = 0;
+        chartsShown = 0;
         onFlood = whenFlooded;
         open = true;
     }
@@ -47,7 +58,7 @@ final class SnippetOutput {
 
     /** A place to come back to with {@link #backTo}. */
     synchronized Place place() {
-        return new Place(printed.size(), printedBytes, charts.size());
+        return new Place(printed.size(), printedBytes, printedChars, charts.size(), chartsShown);
     }
 
     /** Drops what came after a place. */
@@ -56,16 +67,18 @@ final class SnippetOutput {
         printed.reset();
         printed.write(kept, 0, place.printedKept());
         printedBytes = place.printedBytes();
+        printedChars = place.printedChars();
         charts.subList(place.charts(), charts.size()).clear();
+        chartsShown = place.chartsShown();
     }
 
     synchronized Outcome.Trace trace(long millis) {
         String text = printed.toString(StandardCharsets.UTF_8);
-        boolean cut = printedBytes > printed.size() || text.length() > limits.printedChars();
         if (text.length() > limits.printedChars()) {
             text = text.substring(0, limits.printedChars());
         }
-        return new Outcome.Trace(text, cut, List.copyOf(charts), millis);
+        long missing = Math.max(0, printedChars - text.codePointCount(0, text.length()));
+        return new Outcome.Trace(text, missing, List.copyOf(charts), chartsShown - charts.size(), millis);
     }
 
     private synchronized void print(byte[] bytes, int from, int length) {
@@ -77,6 +90,9 @@ final class SnippetOutput {
         long flood = (long) limits.printedChars() * Limits.FLOOD;
         boolean before = printedBytes > flood;
         printedBytes += length;
+        for (int i = from; i < from + length; i++) {
+            printedChars += (bytes[i] & CONTINUES_MASK) == CONTINUES ? 0 : 1;
+        }
         if (!before && printedBytes > flood) {
             onFlood.run();
         }
@@ -90,10 +106,23 @@ final class SnippetOutput {
                 }
                 continue;
             }
-            if (open && charts.size() < limits.charts() && chartLine.size() < LONGEST_CHART) {
-                charts.add(ChartJson.read(chartLine.toString(StandardCharsets.UTF_8)));
+            if (open) {
+                chartsShown++;
+                keepChart();
             }
             chartLine.reset();
+        }
+    }
+
+    private void keepChart() {
+        if (charts.size() >= limits.charts() || chartLine.size() >= LONGEST_CHART) {
+            return;
+        }
+        try {
+            charts.add(ChartJson.read(chartLine.toString(StandardCharsets.UTF_8)));
+        } catch (IllegalArgumentException notOurs) {
+            // Counted as missing: whatever a snippet sends must not end the connection.
+            return;
         }
     }
 
@@ -110,9 +139,11 @@ final class SnippetOutput {
      *
      * @param printedKept bytes kept
      * @param printedBytes bytes printed
+     * @param printedChars characters printed
      * @param charts charts kept
+     * @param chartsShown charts shown
      */
-    record Place(int printedKept, long printedBytes, int charts) {}
+    record Place(int printedKept, long printedBytes, long printedChars, int charts, int chartsShown) {}
 
     private interface Taker {
         void take(byte[] bytes, int from, int length);

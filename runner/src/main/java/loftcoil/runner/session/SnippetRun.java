@@ -12,6 +12,7 @@ import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
 import jdk.jshell.UnresolvedReferenceException;
 import jdk.jshell.VarSnippet;
+import loftcoil.runner.session.words.Unfinished;
 
 /** One snippet, piece by piece, until it ends, fails or is ended. */
 final class SnippetRun {
@@ -45,19 +46,37 @@ final class SnippetRun {
 
     /** Runs it. What it printed and drew is read from the shell's own account. */
     Outcome outcome() {
+        Optional<Unfinished.Open> deep = Unfinished.tooDeep(source, from);
+        if (deep.isPresent()) {
+            return notJava(findings.tooDeep(deep.get().offset()));
+        }
         PieceSplitter pieces = new PieceSplitter(shell.analysis(), source, from);
         while (pieces.hasNext()) {
             if (running.cause().isPresent()) {
                 return stopped(running.cause().get());
             }
-            Piece piece = pieces.next();
-            Optional<Outcome> end = piece.whole() ? evaluate(piece) : Optional.of(notJava(findings.unfinished(piece)));
+            Optional<Outcome> end = next(pieces);
             if (end.isPresent()) {
                 return end.get();
             }
         }
         List<Outcome.Problem> unknown = unsettledProblems();
         return unknown.isEmpty() ? new Outcome.Done(trace(), value, type) : notJava(unknown);
+    }
+
+    /** Runs the next piece; the compiler itself calls its methods as deep as the Java is nested. */
+    private Optional<Outcome> next(PieceSplitter pieces) {
+        int at = pieces.position();
+        try {
+            Piece piece = pieces.next();
+            return piece.whole() ? evaluate(piece) : Optional.of(notJava(findings.unfinished(piece)));
+        } catch (StackOverflowError | InternalError e) {
+            if (!TooDeep.is(e)) {
+                throw e;
+            }
+            shell.spoil();
+            return Optional.of(notJava(findings.tooDeep(at)));
+        }
     }
 
     /** The pieces that ran to their end. */
@@ -88,6 +107,14 @@ final class SnippetRun {
         if (thrown != null) {
             return Optional.of(threw(thrown, snippet, piece));
         }
+        if (shell.withoutCode(event)) {
+            shell.spoil();
+            return Optional.of(notJava(findings.of(snippet, piece)));
+        }
+        if (Shell.lost(event)) {
+            shell.spoil();
+            return Optional.of(stopped(Outcome.Cause.EXIT));
+        }
         if (event.status() != Snippet.Status.VALID) {
             unsettled.add(snippet);
         }
@@ -105,7 +132,9 @@ final class SnippetRun {
 
     private static String typeOf(Snippet snippet) {
         if (snippet instanceof VarSnippet variable) {
-            return variable.typeName();
+            // A name that is given nothing has no value yet, whatever Java puts there.
+            boolean given = variable.subKind() != Snippet.SubKind.VAR_DECLARATION_SUBKIND;
+            return given ? variable.typeName() : "";
         }
         return snippet instanceof ExpressionSnippet expression ? expression.typeName() : "";
     }
@@ -121,6 +150,9 @@ final class SnippetRun {
             return stopped(Outcome.Cause.MEMORY);
         }
         String message = thrown.getMessage() == null ? "" : thrown.getMessage();
+        if (ThrownAt.reading(thrown)) {
+            message = Outcome.Threw.NO_TYPING;
+        }
         String simple = name.substring(Math.max(name.lastIndexOf('.'), name.lastIndexOf('$')) + 1);
         return new Outcome.Threw(trace(), simple, message, ThrownAt.line(thrown, byId, places));
     }
@@ -145,7 +177,7 @@ final class SnippetRun {
     }
 
     private Outcome stopped(Outcome.Cause cause) {
-        return new Outcome.Stopped(trace(), cause);
+        return new Outcome.Stopped(trace(), cause, running.computedMillis());
     }
 
     private Outcome.Trace trace() {

@@ -1,12 +1,19 @@
 package loftcoil.runner.session;
 
 import java.util.Map;
+import java.util.Scanner;
 import jdk.jshell.JShellException;
 
 /** Finds the line of the learner's snippet that an exception came from. */
 final class ThrownAt {
 
     private ThrownAt() {}
+
+    /** True where it was a scanner that had nothing to read. */
+    static boolean reading(JShellException thrown) {
+        StackTraceElement[] stack = thrown.getStackTrace();
+        return stack.length > 0 && stack[0].getClassName().equals(Scanner.class.getName());
+    }
 
     /** The innermost line within the given pieces, from 1; 0 where none of them is in the stack. */
     static int line(JShellException thrown, Map<String, Piece> byId, LineIndex places) {

@@ -22,7 +22,7 @@ final class RunWords {
         Outcome.Trace trace = outcome.trace();
         List<View.Picture> charts =
                 trace.charts().stream().map(RunWords::picture).toList();
-        String printed = trace.printedCut() ? trace.printed() + "\n… the rest is not shown" : trace.printed();
+        String printed = printed(trace);
         if (outcome instanceof Outcome.Done done) {
             String value = Digits.of(done.value(), done.type());
             return new View.Run(
@@ -38,7 +38,7 @@ final class RunWords {
             return failed("threw", before + ThrownWords.of(threw), printed, List.of(), charts, trace);
         }
         Outcome.Stopped stopped = (Outcome.Stopped) outcome;
-        return failed("stopped", before + stopped(stopped.cause()), printed, List.of(), charts, trace);
+        return failed("stopped", before + stopped(stopped), printed, List.of(), charts, trace);
     }
 
     private static View.Run failed(
@@ -51,10 +51,36 @@ final class RunWords {
         return new View.Run(state, words, printed, "", "", problems, charts, List.of(), trace.millis());
     }
 
-    private static String stopped(Outcome.Cause cause) {
+    /** What it printed, and how much of it and of its plots is not shown. */
+    private static String printed(Outcome.Trace trace) {
+        StringBuilder printed = new StringBuilder(trace.printed());
+        if (trace.printedMissing() > 0) {
+            printed.append("\n… the rest is not shown: ")
+                    .append(trace.printedMissing())
+                    .append(" more characters");
+        }
+        if (trace.chartsMissing() > 0) {
+            printed.append(printed.isEmpty() || printed.charAt(printed.length() - 1) == '\n' ? "" : "\n")
+                    .append("… of ")
+                    .append(trace.charts().size() + trace.chartsMissing())
+                    .append(" plots only the first ")
+                    .append(trace.charts().size())
+                    .append(" are shown");
+        }
+        return printed.toString();
+    }
+
+    private static String stopped(Outcome.Stopped stopped) {
+        long waited = Math.round(stopped.trace().millis() / 1000.0);
+        long computed = Math.round(stopped.computedMillis() / 1000.0);
         String why =
-                switch (cause) {
-                    case TIME -> "It ran longer than a snippet may and was ended. Is there a loop that never ends?";
+                switch (stopped.cause()) {
+                    case TIME ->
+                        "It ran longer than a snippet may and was ended, after " + computed + " s of computing and "
+                                + waited + " s by the clock. Is there a loop that never ends?";
+                    case WAIT ->
+                        "It was ended after " + waited + " s by the clock, in which it computed for " + computed
+                                + " s. Does it sleep, or wait for something that never comes?";
                     case MEMORY -> "It asked for more memory than a snippet may have and was ended.";
                     case EXIT -> "It ended its own Java, which a snippet should not do.";
                     case OUTPUT -> "It printed far more than anyone can read and was ended.";

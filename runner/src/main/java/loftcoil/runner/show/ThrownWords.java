@@ -13,6 +13,9 @@ final class ThrownWords {
         if (threw.exception().equals("RefusedException")) {
             return where + "the engine refuses this." + behind(threw.message());
         }
+        if (threw.wantsTyping()) {
+            return where + threw.message();
+        }
         String plain = plain(threw.exception());
         return plain.isEmpty()
                 ? where + "it broke off with " + threw.exception() + "." + behind(threw.message())

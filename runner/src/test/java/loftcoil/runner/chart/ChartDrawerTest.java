@@ -7,11 +7,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.StringReader;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.w3c.dom.Element;
 import org.xml.sax.InputSource;
 
@@ -48,6 +52,72 @@ class ChartDrawerTest {
 
     private static List<String> texts(Element svg) {
         return all(svg, "text").stream().map(Element::getTextContent).toList();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "-1.7e308, 1.7e308, too far apart",
+        "1e308, 1.1e308, too far apart",
+        "0, 1.1e100, too far apart",
+        "4.9e-324, 0, too close together",
+        "-9e-101, 9e-101, too close together"
+    })
+    void numbersThatCannotBeDrawnAreANote(double low, double high, String why) throws Exception {
+        double[] ends = {low, high};
+        double[] plain = {1, 2};
+        for (Plot plot : List.of(
+                Plot.plot("T").across("X", "m", plain).curve("c", ends),
+                Plot.plot("T").across("X", "m", ends).curve("c", plain),
+                Plot.plot("T").across("X", "m", plain).points("p", ends, plain))) {
+            ChartPicture picture = ChartDrawer.draw(plot.order());
+            assertTrue(picture.says().contains(why), picture.says());
+            assertEquals(List.of(), picture.rows());
+            assertTrue(String.join(" ", texts(svg(plot.order()))).contains(why));
+        }
+    }
+
+    @Test
+    void allOtherNumbersAreDrawnWithinTheFrame() throws Exception {
+        List<Double> sizes = new ArrayList<>(List.of(0.0, Double.MIN_VALUE, Double.MIN_NORMAL));
+        for (int power = -100; power <= 100; power++) {
+            sizes.add(Math.pow(10, power));
+        }
+        Random random = new Random(8);
+        for (int i = 0; i < 400; i++) {
+            double[] xs = new double[4];
+            double[] ys = new double[4];
+            for (int k = 0; k < 4; k++) {
+                xs[k] = (random.nextDouble() - 0.5) * sizes.get(random.nextInt(sizes.size()));
+                ys[k] = (random.nextDouble() - 0.5) * sizes.get(random.nextInt(sizes.size()));
+            }
+            ChartOrder order = Plot.plot("T")
+                    .across("X", "m", xs)
+                    .curve("c", ys)
+                    .points("p", xs, ys)
+                    .mark(xs[0], "here")
+                    .order();
+            if (DrawableRange.fault(order).isEmpty()) {
+                String label = texts(svg(order)).stream()
+                        .max(Comparator.comparingInt(String::length))
+                        .orElse("");
+                assertTrue(label.length() < 16, label);
+                assertFalse(
+                        ChartDrawer.draw(order).says().matches(".*\\d{20}.*"),
+                        ChartDrawer.draw(order).says());
+            }
+        }
+    }
+
+    @Test
+    void veryLargeNumbersAreWrittenAsPowersOfTen() throws Exception {
+        ChartOrder order = Plot.plot("T")
+                .across("X", "m", new double[] {0, 4e-20})
+                .curve("c", new double[] {0, 3e60})
+                .order();
+        assertTrue(
+                texts(svg(order)).containsAll(List.of("2e60", "3e60", "1e−20")),
+                texts(svg(order)).toString());
+        assertEquals("3e60", ChartDrawer.draw(order).rows().get(1).get(1));
     }
 
     @Test

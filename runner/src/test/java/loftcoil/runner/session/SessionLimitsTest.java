@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterAll;
@@ -22,14 +23,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
-@Timeout(180)
+@Timeout(400)
 class SessionLimitsTest {
 
     private Session session;
 
     @BeforeAll
     void open() {
-        session = SharedSession.open();
+        // Short of computing, but patient: on a busy computer it takes long to have computed so much.
+        session = SharedSession.open(new Limits(Duration.ofSeconds(3), Duration.ofMinutes(2), 64, 10_000, 3));
     }
 
     @AfterAll
@@ -50,8 +52,6 @@ class SessionLimitsTest {
             delimiter = '|',
             value = {
                 "TIME   | while (true) { }",
-                "TIME   | Thread.sleep(1_000_000);",
-                "TIME   | while (true) { try { Thread.sleep(5); } catch (Throwable t) { } }",
                 "EXIT   | System.exit(3);",
                 "EXIT   | Runtime.getRuntime().halt(0);",
                 "MEMORY | var all = new ArrayList<double[]>(); while (true) { all.add(new double[1_000_000]); }",
@@ -59,6 +59,10 @@ class SessionLimitsTest {
                 "OUTPUT | while (true) { try { System.err.print(\"over and over\"); } catch (Throwable t) { } }"
             })
     void whatIsEndedFromOutsideLeavesTheEarlierWork(Outcome.Cause cause, String source) {
+        endsAndLeavesTheEarlierWork(cause, source);
+    }
+
+    private void endsAndLeavesTheEarlierWork(Outcome.Cause cause, String source) {
         Outcome outcome = session.run("bad", "System.out.println(\"begun\");\n" + source);
         Outcome.Stopped stopped = assertInstanceOf(Outcome.Stopped.class, outcome);
         assertEquals(cause, stopped.cause());
@@ -66,6 +70,26 @@ class SessionLimitsTest {
                 stopped.trace().printed().startsWith("begun\n"), stopped.trace().printed());
         assertEquals("[3.0, 6.0, 9, 1.5]", value(session, "three", "List.of(x, y, kept[1], dragged)"));
         assertEquals("", session.run("four", "double z = twice(y);").trace().printed());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "WAIT   | Thread.sleep(1_000_000);",
+                "WAIT   | while (true) { try { Thread.sleep(50); } catch (Throwable t) { } }"
+            })
+    void whatSleepsIsEndedByTheClock(Outcome.Cause cause, String source) {
+        Duration clock = Duration.ofSeconds(10);
+        Session computing = session;
+        session = SharedSession.open(new Limits(clock, clock, 64, 10_000, 3));
+        try {
+            earlierWork();
+            endsAndLeavesTheEarlierWork(cause, source);
+        } finally {
+            session.close();
+            session = computing;
+        }
     }
 
     @Test

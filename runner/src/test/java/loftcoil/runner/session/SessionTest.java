@@ -56,6 +56,13 @@ class SessionTest {
     }
 
     @Test
+    void aNameGivenNothingHasNoValue() {
+        Outcome.Done done = assertInstanceOf(Outcome.Done.class, session.run("a", "double x;"));
+        assertEquals("", done.value() + done.type());
+        assertEquals("0.0", value(session, "b", "x"));
+    }
+
+    @Test
     void nothingAndCommentsAloneRun() {
         assertEquals("", value(session, "a", ""));
         assertEquals("", value(session, "a", "  // only words\n/* more */ ;;\n"));

@@ -1,5 +1,6 @@
 package loftcoil.runner.session.words;
 
+import java.util.Arrays;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -25,6 +26,10 @@ public record Finding(String code, String message, String source, int at, Set<St
         return code.equals("compiler.err." + key) || code.startsWith("compiler.err." + key + ".");
     }
 
+    boolean isAny(String... keys) {
+        return Arrays.stream(keys).anyMatch(this::is);
+    }
+
     /** The line it is found on. */
     String line() {
         int from = source.lastIndexOf('\n', at - 1) + 1;
@@ -32,13 +37,8 @@ public record Finding(String code, String message, String source, int at, Set<St
         return source.substring(from, to < 0 ? source.length() : to);
     }
 
-    /** Source from the place on. */
-    String rest() {
-        return source.substring(at);
-    }
-
     /** Types of Java's own packages are known by their last name. */
-    private static String shortNames(String text) {
+    static String shortNames(String text) {
         return text.replaceAll("\\bjava\\.(?:\\w+\\.)+(?=[A-Z])", "");
     }
 

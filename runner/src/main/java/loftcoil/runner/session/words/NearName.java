@@ -1,9 +1,11 @@
 package loftcoil.runner.session.words;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** Finds the known name that was most likely meant: at most one change in three letters. */
 final class NearName {
@@ -14,6 +16,8 @@ final class NearName {
             "max", "min", "round", "println", "printf", "plot", "steps", "each", "length");
 
     private static final int LETTERS_A_CHANGE = 3;
+
+    private static final LevenshteinDistance LETTERS = LevenshteinDistance.getDefaultInstance();
 
     private NearName() {}
 
@@ -31,21 +35,10 @@ final class NearName {
         return text.toLowerCase(Locale.ROOT);
     }
 
-    /** How many letters must be put in, left out, changed or swapped with a neighbour to make one from the other. */
+    /** How many letters must be put in, left out or changed to make one from the other; one where they only changed places. */
     private static int distance(String a, String b) {
-        int[][] d = new int[a.length() + 1][b.length() + 1];
-        for (int i = 0; i <= a.length(); i++) {
-            for (int j = 0; j <= b.length(); j++) {
-                d[i][j] = i == 0 || j == 0 ? i + j : cheapest(d, a, b, i, j);
-            }
-        }
-        return d[a.length()][b.length()];
-    }
-
-    private static int cheapest(int[][] d, String a, String b, int i, int j) {
-        int change = d[i - 1][j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-        int best = Math.min(change, Math.min(d[i - 1][j], d[i][j - 1]) + 1);
-        boolean swapped = i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
-        return swapped ? Math.min(best, d[i - 2][j - 2] + 1) : best;
+        return Arrays.equals(a.chars().sorted().toArray(), b.chars().sorted().toArray())
+                ? Math.min(1, LETTERS.apply(a, b))
+                : LETTERS.apply(a, b);
     }
 }

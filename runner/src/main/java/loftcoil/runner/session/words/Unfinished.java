@@ -2,9 +2,13 @@ package loftcoil.runner.session.words;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Optional;
 
 /** Finds what a snippet that ends too early has left open. */
 public final class Unfinished {
+
+    /** Far more than anybody nests by hand; the compiler's stack ends at some 2,000. */
+    private static final int MOST_DEPTH = 300;
 
     private Unfinished() {}
 
@@ -32,9 +36,19 @@ public final class Unfinished {
 
     /** What is open at the end of a source, read from an offset on. */
     public static Open in(String source, int from) {
+        return in(source, from, new ArrayDeque<>(), Integer.MAX_VALUE);
+    }
+
+    /** The first bracket or brace that stands within more others than Java can be expected to follow. */
+    public static Optional<Open> tooDeep(String source, int from) {
         Deque<Open> open = new ArrayDeque<>();
+        Open end = in(source, from, open, MOST_DEPTH);
+        return open.size() > MOST_DEPTH ? Optional.of(end) : Optional.empty();
+    }
+
+    private static Open in(String source, int from, Deque<Open> open, int most) {
         int at = from;
-        while (at < source.length()) {
+        while (at < source.length() && open.size() <= most) {
             char c = source.charAt(at);
             if (source.startsWith("//", at)) {
                 int end = source.indexOf('\n', at);

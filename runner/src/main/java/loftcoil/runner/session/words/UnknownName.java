@@ -3,10 +3,11 @@ package loftcoil.runner.session.words;
 import java.util.Optional;
 
 /** A name that nothing declares, with the nearest one that something does. */
-final class UnknownName implements PlainRule {
+final class UnknownName {
 
-    @Override
-    public Optional<String> say(Finding finding) {
+    private UnknownName() {}
+
+    static Optional<String> say(Finding finding) {
         if (finding.is("doesnt.exist")) {
             String what = finding.inMessage("package (\\S+) does not exist");
             return Optional.of("Nothing is called " + what + "." + nearest(what, "variable", finding));

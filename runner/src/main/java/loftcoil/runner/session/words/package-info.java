@@ -1,6 +1,6 @@
 /**
- * What the compiler says, in plain words. A rule a file; {@link loftcoil.runner.session.words.PlainWords} holds the table
- * and is the one to read first. Knows text only, no compiler.
+ * What the compiler says, in plain words. {@link loftcoil.runner.session.words.PlainWords} holds the table of
+ * rules and is the one to read first. Knows text only, no compiler.
  */
 @NullMarked
 package loftcoil.runner.session.words;
