@@ -19,9 +19,9 @@ public record Upkeep(List<Task> tasks) {
     public enum When {
         /** Before each fire. */
         EACH_FIRE("Before each fire"),
-        /** Once a month in use. */
         /** Once a week in use. */
         WEEKLY("Every week that it is used"),
+        /** Once a month in use. */
         MONTHLY("Every month"),
         /** Once a year. */
         YEARLY("Every year"),

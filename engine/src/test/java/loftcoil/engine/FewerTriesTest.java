@@ -1,0 +1,25 @@
+package loftcoil.engine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.lifecycle.AfterContainer;
+
+/** The tries of a property are a tenth by default and all of them where all are asked for. */
+class FewerTriesTest {
+
+    private static final int ASKED = 200;
+    private static int tried;
+
+    @Property(seed = "20261128", tries = ASKED)
+    void isTried(@ForAll double any) {
+        tried++;
+        assertEquals(any, any);
+    }
+
+    @AfterContainer
+    static void asOftenAsItShould() {
+        assertEquals(Boolean.getBoolean("loftcoil.thorough") ? 200 : 20, tried);
+    }
+}
