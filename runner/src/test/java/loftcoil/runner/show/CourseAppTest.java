@@ -10,7 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.SessionSetup;
 import org.junit.jupiter.api.AfterEach;
@@ -305,7 +304,7 @@ class CourseAppTest {
         assertFalse(raised.picture().orElseThrow().svg().isEmpty());
         MendView refused = bench.mend("02-more", "low-tank", "tank.baseM = 12");
         assertTrue(refused.picture().isEmpty() && refused.refused().get(0).contains("-1 to 3 m"));
-        assertThrows(IllegalArgumentException.class, () -> bench.mend("02-more", "twice", ""));
+        assertThrows(UnknownNameException.class, () -> bench.mend("02-more", "twice", ""));
     }
 
     @Test
@@ -331,10 +330,10 @@ class CourseAppTest {
 
     @Test
     void anUnknownLessonOrStepIsRefusedByName() {
-        assertTrue(assertThrows(NoSuchElementException.class, () -> bench.lesson("99-none"))
+        assertTrue(assertThrows(UnknownNameException.class, () -> bench.lesson("99-none"))
                 .getMessage()
                 .contains("99-none"));
-        assertTrue(assertThrows(NoSuchElementException.class, () -> bench.run(LESSON, "none", "1", Map.of()))
+        assertTrue(assertThrows(UnknownNameException.class, () -> bench.run(LESSON, "none", "1", Map.of()))
                 .getMessage()
                 .contains("none"));
     }
