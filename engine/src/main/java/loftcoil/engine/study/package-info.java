@@ -1,8 +1,7 @@
 /**
- * What if: which change helps most, how far what is not known moves the answer, and which is the cheapest loop that does what is
- * wanted. Uses every room below. Long searches tell how far they are and can be stopped; what they know by then is a result.
- * Read {@link loftcoil.engine.study.Ranking} first, then {@link loftcoil.engine.study.LoopSpread} and
- * {@link loftcoil.engine.study.Proposal}.
+ * What if: how far what is not known moves the answer, and what single changes and all of them together do to a design, side by
+ * side. Uses every room below. Long searches tell how far they are and can be stopped; what they know by then is a result. Read
+ * {@link loftcoil.engine.study.Rebuild} first, then {@link loftcoil.engine.study.LoopSpread}.
  */
 @NullMarked
 package loftcoil.engine.study;

@@ -3,8 +3,6 @@ package loftcoil.engine.fire;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
-import loftcoil.engine.gas.FlueGas;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -72,27 +70,5 @@ class FireReferenceTest {
         FireBalance bare = TestFires.with(burn, 0).balance(TestFires.WATER);
         double usefulOfGross = bare.efficiency() * HARDWOOD.netJPerKg(20) / HARDWOOD.grossJPerKg(20);
         assertEquals(0.63, usefulOfGross, 0.03);
-    }
-
-    /** The calendar: 212 days of October to April less leap years, four hours a day of 1.4 kg. */
-    @Test
-    void woodOfASeason() {
-        BurnSeason season = new BurnSeason(4, List.of(1, 2, 3, 4, 10, 11, 12));
-        assertEquals(212, season.days());
-        assertEquals(848, season.hours());
-        assertEquals(1187.2, season.woodKg(1.4), 1e-9);
-    }
-
-    /** JANAF heats of formation, −110.53 and −393.52 kJ/mol: burning carbon monoxide gives 283.0, 10.1 MJ/kg. */
-    @Test
-    void allCarbonAsMonoxideIsTheLossOfThatShare() {
-        // Ten per cent of the dry gas at 13 % oxygen would be more carbon than the wood has: 7.7 % is all of it.
-        FlueGas gas = HARDWOOD.flueGas(0, 1);
-        double allPct = gas.dryCarbonDioxidePct() * (20.95 - 13) / 20.95;
-        double carbonMol = 0.49 / 0.012011;
-        assertEquals(
-                carbonMol * (393.52 - 110.53) * 1000 / HARDWOOD.netJPerKg(0),
-                CarbonMonoxide.lostShare(HARDWOOD, 0, allPct),
-                1e-3);
     }
 }

@@ -52,8 +52,6 @@ class FireTest {
         fault("lossWPerM2K", () -> new Chimney(4, 0.15, bad, 0));
         fault("flueOuterM", () -> new BesideFlue(bad, 0.05, false));
         fault("gapM", () -> new BesideFlue(0.15, bad, false));
-        fault("litForH", () -> new BurnSeason(bad, List.of(1)));
-        fault("carbonMonoxidePct", () -> CarbonMonoxide.lostShare(HARDWOOD, 18, bad));
         fault("coilW", () -> TestFires.with(TestFires.burn(), 1).accountOf(bad));
         fault("inletC", () -> CoilTable.of(TestFires.with(TestFires.burn(), 0)).heatW(0.01, bad));
         fault("carbon", () -> new Wood("x", bad, 0.06, 0.4, 18e6));
@@ -86,14 +84,6 @@ class FireTest {
         assertEquals(table.rows().size(), WoodTable.known().names().size());
         assertTrue(table.rows().size() >= 5);
         table.rows().forEach(row -> assertTrue(row.getOrDefault("source", "").length() > 20, row.toString()));
-    }
-
-    @Test
-    void monthsOnce() {
-        fault("months[1]", () -> new BurnSeason(4, List.of(1, 13)));
-        fault("months[2]", () -> new BurnSeason(4, List.of(1, 2, 1)));
-        assertEquals(0, new BurnSeason(4, List.of()).woodKg(1));
-        fault("burnKgPerH", () -> new BurnSeason(4, List.of(1)).woodKg(Double.NaN));
     }
 
     /** A flue that loses nothing keeps its gas; one that loses everything ends at the air outside. */

@@ -195,16 +195,4 @@ class WoodReferenceTest {
         double ours = wood.flueKgPerKg(moisturePct, excessAir) * (gas.enthalpyJPerKg(flueC) - gas.enthalpyJPerKg(20));
         assertEquals(expected, ours, 0.015 * expected);
     }
-
-    /** EN 13240 annex A (from memory): heat lost as carbon monoxide, 12 644 kJ for each normal m³ of it; 5 %. */
-    @ParameterizedTest
-    @CsvSource({"0.1", "0.3", "1.0"})
-    void heatLostAsCarbonMonoxideFromMemory(double carbonMonoxidePct) {
-        Wood wood = textbook(18.5);
-        double carbonDioxidePct = 20.4 * (1 - 13 / 20.95) - carbonMonoxidePct;
-        double carbonPct = 50 * 0.85;
-        double lostKJ = 12_644 * carbonMonoxidePct * carbonPct / (0.536 * (carbonDioxidePct + carbonMonoxidePct) * 100);
-        double expected = lostKJ * 1000 / wood.netJPerKg(15);
-        assertEquals(expected, CarbonMonoxide.lostShare(wood, 15, carbonMonoxidePct), 0.05 * expected);
-    }
 }

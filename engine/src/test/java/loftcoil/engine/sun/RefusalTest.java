@@ -145,9 +145,6 @@ class RefusalTest {
                 "panes",
                 faults(() -> new PaneStack(7, Glass.SALVAGED_FLOAT)).get(0).path());
         assertEquals("dayNumber", faults(() -> Declination.cooperDeg(0)).get(0).path());
-        assertEquals(
-                "dayNumber",
-                faults(() -> SolarTime.equationOfTimeMin(367)).get(0).path());
         assertEquals("month", faults(() -> YEAR.tiltedKWhPerM2Day(13)).get(0).path());
         assertEquals(
                 "year",

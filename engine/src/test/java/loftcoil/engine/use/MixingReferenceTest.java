@@ -45,19 +45,4 @@ class MixingReferenceTest {
         assertThrows(RefusedException.class, () -> Mixing.hotShare(Double.NaN, 10, 40));
         assertThrows(RefusedException.class, () -> Mixing.hotShareOnPaper(60, -1, 40));
     }
-
-    @Test
-    void deliveryMixesOrTellsWhatIsMissing() {
-        DrawOff wash = new DrawOff(20, 60, 40, "tub");
-        Delivery mixed = Delivery.of(wash, 60, 10);
-        assertEquals(60 * 0.6 * 992.2 / 983.2, mixed.hotLitres(), 0.1);
-        assertEquals(40, mixed.givenC());
-        assertEquals(0, mixed.shortJ());
-        Delivery cool = Delivery.of(wash, 30, 10);
-        assertEquals(Delivery.TooCool.class, cool.getClass());
-        assertEquals(30, cool.givenC());
-        // 60 L of 992.2 kg/m³ short of 10 K at 4.18 kJ/(kg K)
-        assertEquals(60 * 0.9922 * 4180 * 10, cool.shortJ(), 3000);
-        assertEquals(0, Delivery.of(new DrawOff(1, 5, 8, "sink"), 60, 10).hotLitres());
-    }
 }

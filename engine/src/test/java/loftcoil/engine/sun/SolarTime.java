@@ -1,12 +1,10 @@
 package loftcoil.engine.sun;
 
-import loftcoil.engine.fault.RefusedException;
-
 /**
- * Solar time against clock time: Duffie and Beckman equations 1.5.2 and 1.5.3, the equation of time by Spencer (1971),
- * within half a minute.
+ * Solar time against clock time, by which {@link SunAngles} is checked: Duffie and Beckman equations 1.5.2 and 1.5.3, the equation
+ * of time by Spencer (1971), within half a minute.
  */
-public final class SolarTime {
+final class SolarTime {
 
     private static final double MINUTES_PER_DEG = 4;
 
@@ -17,10 +15,8 @@ public final class SolarTime {
      *
      * @param dayNumber day of the year, 1 to 366
      * @return minutes, -14.3 to 16.4 over the year
-     * @throws RefusedException where the day is outside its range
      */
-    public static double equationOfTimeMin(int dayNumber) {
-        DayOfYear.RANGE.require("dayNumber", dayNumber);
+    static double equationOfTimeMin(int dayNumber) {
         double turn = DayOfYear.turn(dayNumber - 1.0);
         return 229.2
                 * (0.000075
@@ -36,9 +32,8 @@ public final class SolarTime {
      * @param place gives the longitude and the clock's offset
      * @param dayNumber day of the year, 1 to 366
      * @return minutes
-     * @throws RefusedException where the day is outside its range
      */
-    public static double solarMinusClockMin(Place place, int dayNumber) {
+    static double solarMinusClockMin(Place place, int dayNumber) {
         double standardMeridianDeg = 15 * place.utcOffsetH();
         return MINUTES_PER_DEG * (place.longitudeDeg() - standardMeridianDeg) + equationOfTimeMin(dayNumber);
     }
