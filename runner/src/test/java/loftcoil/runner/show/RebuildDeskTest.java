@@ -87,7 +87,7 @@ class RebuildDeskTest {
     @Test
     void aTankBelowTheCoilIsADangerAtOnce() {
         RebuildView.SideBySide low = desk.compare(desk.own().json(), Map.of("tank.baseM", "-0.9"), false);
-        assertEquals("danger", low.safety().level(), low.safety().toString());
+        assertEquals("danger", low.safety().level());
     }
 
     @Test
