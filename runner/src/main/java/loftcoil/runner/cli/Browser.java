@@ -26,7 +26,8 @@ final class Browser {
                 Desktop.getDesktop().browse(address);
             }
         } catch (IOException | RuntimeException | Error noBrowser) {
-            // An Error too: a DISPLAY from an earlier session makes the window system throw one. Nothing is lost: the printed
+            // An Error too: a DISPLAY from an earlier session makes the window system throw one. Nothing is lost: the
+            // printed
             // address works in any browser.
             return;
         }
