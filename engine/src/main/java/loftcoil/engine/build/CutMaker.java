@@ -11,9 +11,13 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.pipe.Tube;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasuredText;
+import loftcoil.engine.words.Sentences;
 
 /** Makes the cutting list: take-off of fittings, couplings where a piece is longer than what is sold, packing. */
 final class CutMaker {
+
+    /** What stands at the ends of a piece, and the rules of the list. */
+    static final Sentences SENTENCES = Sentences.read(CutMaker.class, "cuts.properties");
 
     private static final double MM_PER_M = 1000;
 
@@ -64,7 +68,7 @@ final class CutMaker {
                 Measure.millimetres(centreMm),
                 Measure.millimetres(takeOffMm),
                 Measure.millimetres(cutMm),
-                from.words() + " to " + to.words()));
+                SENTENCES.say("cuts.between", "from", from.words(), "to", to.words())));
         cutters.computeIfAbsent(stretch.tube().name(), name -> new StockCutter(stretch.tube()))
                 .add(mark, cutMm);
     }
@@ -86,36 +90,17 @@ final class CutMaker {
 
     private List<MeasuredText> rules(Design design) {
         List<MeasuredText> rules = new ArrayList<>(List.of(
-                MeasuredText.of(
-                        "A design says how many fittings a leg has, not where they sit. Here they are spread evenly. What you take"
-                                + " from one piece of a leg, give to its neighbour: the sum of a leg's pieces is what must stay."),
-                MeasuredText.of(
-                        "Cut length = from middle to middle of the two fittings, less what each fitting takes off. The take-off is"
-                                + " an estimate: makers differ. Hold one fitting of each kind against the tube, measure from its middle"
-                                + " to the stop inside, and put your own number in place of ours before you cut."),
-                MeasuredText.of(
-                        "Cut on the short side of the mark rather than the long; a tube goes ",
-                        sockets(),
-                        " into its socket."),
-                MeasuredText.of(
-                        "Packing: the longest piece first, into the first length that still has room for it, else from a new"
-                                + " length. Each cut takes ",
-                        Measure.millimetres(StockCutter.SAW_MM),
-                        " (a hacksaw; a wheel cutter takes none). It is not always the least tube possible, but seldom a length"
-                                + " more."),
-                MeasuredText.of(
-                        "Lengths as sold differ between countries and merchants (common practice, no source): ask before you"
-                                + " cut.")));
-        rules.add(MeasuredText.of(
-                "The coil's joints stand in the fire: braze them, or bend the coil from one soft length; soft solder"
-                        + " melts as soon as the water is gone."));
+                SENTENCES.say("cuts.spread"),
+                SENTENCES.say("cuts.take-off"),
+                SENTENCES.say("cuts.short-side", "sockets", sockets()),
+                SENTENCES.say("cuts.packing", "saw", Measure.millimetres(StockCutter.SAW_MM)),
+                SENTENCES.say("cuts.as-sold"),
+                SENTENCES.say("cuts.in-the-fire")));
         if (design.taps().size() > 1) {
-            rules.add(MeasuredText.of(
-                    "Each tap's pipe is counted from the draw port on its own. Where taps share a pipe, buy less."));
+            rules.add(SENTENCES.say("cuts.taps-alone"));
         }
         if (!tooShort.isEmpty()) {
-            rules.add(MeasuredText.of("**Too short to join its two fittings: " + String.join(", ", tooShort)
-                    + ".** Fewer fittings, a longer leg, or a bend in their place."));
+            rules.add(SENTENCES.say("cuts.too-short", "marks", String.join(", ", tooShort)));
         }
         return rules;
     }
@@ -126,8 +111,12 @@ final class CutMaker {
             if (!parts.isEmpty()) {
                 parts.add(", ");
             }
-            parts.add(Measure.millimetres(TakeOffs.socketMm(cutter.tube())));
-            parts.add(" (" + cutter.tube().name() + ")");
+            parts.add(SENTENCES.say(
+                    "cuts.socket",
+                    "depth",
+                    Measure.millimetres(TakeOffs.socketMm(cutter.tube())),
+                    "tube",
+                    cutter.tube().name()));
         }
         return MeasuredText.of(parts.toArray());
     }

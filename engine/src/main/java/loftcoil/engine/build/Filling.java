@@ -1,6 +1,7 @@
 package loftcoil.engine.build;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import loftcoil.engine.words.MeasuredText;
 
@@ -31,15 +32,20 @@ public record Filling(List<Step> steps) {
         /** After it. */
         AFTER("After the first fire");
 
-        private final String words;
+        private final String label;
 
-        Stage(String words) {
-            this.words = words;
+        Stage(String label) {
+            this.label = label;
+        }
+
+        /** Its code, such as {@code first-fire}. */
+        public String code() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
         }
 
         /** Its heading. */
-        public String words() {
-            return words;
+        public String label() {
+            return label;
         }
     }
 

@@ -58,7 +58,7 @@ public record FirstHour(List<Row> rows, List<Sign> signs, List<WrongPicture> wro
      * @param where place on the pipework
      * @param what what to expect there and when
      */
-    public record Sign(String where, MeasuredText what) {}
+    public record Sign(MeasuredText where, MeasuredText what) {}
 
     /**
      * A picture that is not the expected one.

@@ -2,6 +2,7 @@ package loftcoil.engine.build;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import loftcoil.engine.build.FirstHour.Row;
@@ -13,11 +14,14 @@ import loftcoil.engine.run.FirstFire;
 import loftcoil.engine.run.FirstFire.Moment;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasuredText;
+import loftcoil.engine.words.Sentences;
 
 /** Marches the first hour with the least, the likeliest and the most heat, and puts it into words. */
 final class FirstHourMaker {
 
-    private static final List<Integer> MINUTES = List.of(0, 1, 2, 5, 10, 15, 20, 30, 45, 60);
+    private static final Sentences SENTENCES = Sentences.read(FirstHourMaker.class, "first-hour.properties");
+    /** When the system is looked at, min: in the table and in the form to fill in. */
+    static final List<Integer> MINUTES = List.of(0, 1, 2, 5, 10, 15, 20, 30, 45, 60);
     private static final double USUAL_FLOW = 0.02;
     private static final double EARLY_MIN = 10;
     private static final double CLEARLY_K = 5;
@@ -68,154 +72,146 @@ final class FirstHourMaker {
     }
 
     private void signs() {
-        sign("coil outlet, on the bare tube just outside the heater", FirstFire::coilOutC);
-        sign("top of the hot leg, at the return port", FirstFire::returnC);
-        sign("top of the tank", FirstFire::topC);
-        sign("middle of the tank", FirstFire::middleC);
-        sign("foot of the cold leg, before the coil", FirstFire::coilInC);
-        Moment late = mid.at(HOUR_MIN);
-        signs.add(new Sign(
-                "the loop as a whole",
-                MeasuredText.of(
-                        "The water goes round at ",
-                        between(FirstHourMaker::flow),
-                        " once it has settled; you cannot see that, but you can read it: coil outlet less coil inlet is then ",
-                        between(moment -> Measure.kelvins(moment.coilOutC() - moment.coilInC())),
-                        ". It makes no sound beyond a faint tick of warming metal.")));
-        if (late.bottomC() - startC < CLEARLY_K) {
+        sign("sign.coil-outlet", FirstFire::coilOutC);
+        sign("sign.hot-leg-top", FirstFire::returnC);
+        sign("sign.tank-top", FirstFire::topC);
+        sign("sign.tank-middle", FirstFire::middleC);
+        sign("sign.cold-leg-foot", FirstFire::coilInC);
+        signs.add(new Sign(SENTENCES.say("sign.loop"), goesRound()));
+        Measure bottom = Measure.celsius(mid.at(HOUR_MIN).bottomC());
+        if (bottom.value() - startC < CLEARLY_K) {
             signs.add(new Sign(
-                    "bottom of the tank",
-                    MeasuredText.of(
-                            "Still at ",
-                            Measure.celsius(late.bottomC()),
-                            " after the hour: warm water lies on top and works its way down. That is right.")));
+                    SENTENCES.say("sign.tank-bottom"), SENTENCES.say("sign.cold-bottom", "end", bottom)));
         }
+    }
+
+    private MeasuredText goesRound() {
+        Moment end = mid.at(HOUR_MIN);
+        Moment least = low.at(HOUR_MIN);
+        Moment most = high.at(HOUR_MIN);
+        if (!spread) {
+            return SENTENCES.say("sign.goes-round", "flow", flow(end), "rise", rise(end));
+        }
+        return SENTENCES.say(
+                "sign.goes-round-between",
+                "flow",
+                flow(end),
+                "lowFlow",
+                flow(least),
+                "highFlow",
+                flow(most),
+                "rise",
+                rise(end),
+                "lowRise",
+                rise(least),
+                "highRise",
+                rise(most));
     }
 
     private static Measure flow(Moment moment) {
         return Measure.litresPerMin(moment.flowLPerMin());
     }
 
-    /** What is read at the end of the hour, with its ends where they differ. */
-    private MeasuredText between(Function<Moment, Measure> figure) {
-        Measure middle = figure.apply(mid.at(HOUR_MIN));
-        if (!spread) {
-            return MeasuredText.of(middle);
-        }
-        return MeasuredText.of(
-                middle, " (", figure.apply(low.at(HOUR_MIN)), " to ", figure.apply(high.at(HOUR_MIN)), ")");
+    private static Measure rise(Moment moment) {
+        return Measure.kelvins(moment.coilOutC() - moment.coilInC());
     }
 
     private void sign(String where, Function<FirstFire, double[]> curve) {
         double[] temps = curve.apply(mid);
-        double endC = temps[temps.length - 1];
-        List<Object> words = new ArrayList<>();
-        OptionalDouble warm = firstAbove(temps, HandWarmth.WARM_C);
+        List<MeasuredText> said = new ArrayList<>();
         if (max(temps) - startC < CLEARLY_K) {
-            words.add("Stays as cold as it was, ");
-            words.add(Measure.celsius(endC));
-            words.add(" at the end of the hour.");
+            said.add(SENTENCES.say("sign.stays-cold", "end", Measure.celsius(end(temps))));
         } else {
-            if (warm.isPresent()) {
-                words.add("First warm to the hand after about ");
-                words.add(minutes(warm.getAsDouble()));
-                words.add(ends(curve));
-                words.add(". ");
-            } else {
-                words.add("Does not get warm to the hand in this hour: go by the thermometer. ");
-            }
-            slug(words, temps);
-            words.add("After ten minutes ");
-            words.add(Measure.celsius(temps[index(EARLY_MIN)]));
-            words.add(", after the hour ");
-            words.add(Measure.celsius(endC));
-            words.add(range(curve));
-            words.add(": " + HandWarmth.words(endC) + ".");
+            said.add(firstWarm(curve));
+            slug(temps).ifPresent(said::add);
+            said.add(settles(curve));
         }
-        signs.add(new Sign(where, MeasuredText.of(words.toArray())));
+        List<Object> spaced = new ArrayList<>();
+        said.forEach(sentence -> spaced.addAll(spaced.isEmpty() ? List.of(sentence) : List.of(" ", sentence)));
+        signs.add(new Sign(SENTENCES.say(where), MeasuredText.of(spaced.toArray())));
+    }
+
+    private MeasuredText firstWarm(Function<FirstFire, double[]> curve) {
+        OptionalDouble after = firstAbove(curve.apply(mid), HandWarmth.WARM_C);
+        OptionalDouble soon = firstAbove(curve.apply(high), HandWarmth.WARM_C);
+        OptionalDouble late = firstAbove(curve.apply(low), HandWarmth.WARM_C);
+        if (after.isEmpty()) {
+            return SENTENCES.say("sign.never-warm");
+        }
+        Measure likely = minutes(after.getAsDouble());
+        if (!spread || soon.isEmpty()) {
+            return SENTENCES.say("sign.first-warm", "after", likely);
+        }
+        Measure first = minutes(soon.getAsDouble());
+        return late.isPresent()
+                ? SENTENCES.say(
+                        "sign.first-warm-between", "after", likely, "soon", first, "late", minutes(late.getAsDouble()))
+                : SENTENCES.say("sign.first-warm-perhaps", "after", likely, "soon", first);
     }
 
     /** The water that stood in the coil until the loop moved comes as one hot slug. */
-    private void slug(List<Object> words, double[] temps) {
+    private Optional<MeasuredText> slug(double[] temps) {
         int peak = 0;
         for (int i = 0; i <= index(EARLY_MIN); i++) {
             peak = temps[i] > temps[peak] ? i : peak;
         }
-        if (temps[peak] - temps[index(EARLY_MIN)] > CLEARLY_K) {
-            words.add(
-                    "A first slug, the water that stood in the coil until the loop began to move, comes by at up to ");
-            words.add(Measure.celsius(temps[peak]));
-            words.add(" after about ");
-            words.add(minutes(mid.minutes()[peak]));
-            words.add(" (" + HandWarmth.words(temps[peak])
-                    + "); then it settles. With a fire that grows slowly the slug is milder. ");
+        if (!(temps[peak] - temps[index(EARLY_MIN)] > CLEARLY_K)) {
+            return Optional.empty();
         }
+        return Optional.of(SENTENCES.say(
+                "sign.slug",
+                "peak",
+                Measure.celsius(temps[peak]),
+                "after",
+                minutes(mid.minutes()[peak]),
+                "feels",
+                HandWarmth.words(temps[peak])));
     }
 
-    private MeasuredText ends(Function<FirstFire, double[]> curve) {
-        OptionalDouble soon = firstAbove(curve.apply(high), HandWarmth.WARM_C);
-        OptionalDouble late = firstAbove(curve.apply(low), HandWarmth.WARM_C);
-        if (!spread || soon.isEmpty()) {
-            return MeasuredText.of("");
-        }
-        return late.isPresent()
-                ? MeasuredText.of(" (", minutes(soon.getAsDouble()), " to ", minutes(late.getAsDouble()), ")")
-                : MeasuredText.of(
-                        " (", minutes(soon.getAsDouble()), " with the most heat; with the least not in this hour)");
-    }
-
-    private MeasuredText range(Function<FirstFire, double[]> curve) {
+    private MeasuredText settles(Function<FirstFire, double[]> curve) {
+        double[] temps = curve.apply(mid);
+        Measure early = Measure.celsius(temps[index(EARLY_MIN)]);
+        Measure end = Measure.celsius(end(temps));
+        String feels = HandWarmth.words(end.value());
         if (!spread) {
-            return MeasuredText.of("");
+            return SENTENCES.say("sign.settles", "early", early, "end", end, "feels", feels);
         }
-        double[] one = curve.apply(low);
-        double[] other = curve.apply(high);
-        double first = one[one.length - 1];
-        double last = other[other.length - 1];
-        return MeasuredText.of(
-                " (", Measure.celsius(Math.min(first, last)), " to ", Measure.celsius(Math.max(first, last)), ")");
+        double one = end(curve.apply(low));
+        double other = end(curve.apply(high));
+        return SENTENCES.say(
+                "sign.settles-between",
+                "early",
+                early,
+                "end",
+                end,
+                "low",
+                Measure.celsius(Math.min(one, other)),
+                "high",
+                Measure.celsius(Math.max(one, other)),
+                "feels",
+                feels);
+    }
+
+    private static double end(double[] temps) {
+        return temps[temps.length - 1];
     }
 
     private List<MeasuredText> notes(Design design) {
         List<MeasuredText> notes = new ArrayList<>();
-        notes.add(MeasuredText.of(
-                "Minute 0 is when the fire burns at its full rate, not when the match is struck: add ten to twenty minutes for"
-                        + " kindling (common practice, no source). Tank, loop and copper start at ",
-                Measure.celsius(startC),
-                ", at rest; nobody draws, no sun shines."));
-        notes.add(MeasuredText.of(
-                "Reckoned: water and copper of the whole loop in pieces of a tenth of a metre, the tank in "
-                        + mid.at(0).layersC().size()
-                        + " layers, weight against friction and inertia. Left out: the mass of the heater itself, lagging that warms up, panes; all"
-                        + " of them make it later. The order of things does not change."));
-        if (spread) {
-            notes.add(MeasuredText.of(
-                    "In brackets: with the least and the most heat that the coil may take from this fire."));
-        } else {
-            notes.add(MeasuredText.of(
-                    "The heat of the coil is taken as stated in the design. If that was a guess, times and rises may be off"
-                            + " by four tenths."));
+        notes.add(SENTENCES.say("note.start", "start", Measure.celsius(startC)));
+        notes.add(SENTENCES.say(
+                "note.reckoned", "layers", Measure.count(mid.at(0).layersC().size())));
+        notes.add(SENTENCES.say(spread ? "note.brackets" : "note.stated"));
+        if (mid.energy().steamJ() > 0) {
+            notes.add(SENTENCES.say("note.boils"));
+        } else if (high.energy().steamJ() > 0) {
+            notes.add(SENTENCES.say("note.may-boil"));
         }
-        boiling(notes);
-        notes.add(MeasuredText.of(
-                "Do not feel your way up: start with the back of the hand near the pipe, then a short touch. Metal that burns"
-                        + " within a second does not look hot."));
+        notes.add(SENTENCES.say("note.hand"));
         if (design.fire().isEmpty()) {
-            notes.add(MeasuredText.of("The design does not describe the fire; only its heat counts here."));
+            notes.add(SENTENCES.say("note.no-fire-described"));
         }
         return notes;
-    }
-
-    private void boiling(List<MeasuredText> notes) {
-        if (mid.energy().steamJ() > 0) {
-            notes.add(MeasuredText.of(
-                    "**In this reckoning some water boils in the first hour, before the flow is there to carry the heat off. Begin with"
-                            + " a small fire and let it grow only when the top of the hot leg is warm.**"));
-        } else if (high.energy().steamJ() > 0) {
-            notes.add(MeasuredText.of(
-                    "**With the most heat the fire may give, some water boils before the flow is there. Begin with a small"
-                            + " fire.**"));
-        }
     }
 
     private OptionalDouble firstAbove(double[] temps, double limitC) {

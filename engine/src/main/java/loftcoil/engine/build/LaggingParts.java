@@ -12,7 +12,6 @@ import loftcoil.engine.design.Leg;
 import loftcoil.engine.pipe.Tube;
 import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.words.Measure;
-import loftcoil.engine.words.MeasuredText;
 
 /** Lagging of the legs by material, thickness and the tube it goes on. */
 final class LaggingParts {
@@ -48,17 +47,19 @@ final class LaggingParts {
     private static Part part(Sort sort, List<Leg> legs) {
         double metres = legs.stream().mapToDouble(Leg::lengthM).sum();
         String names = String.join("', '", legs.stream().map(Leg::name).toList());
-        return new Part(
+        return PartsMaker.part(
                 Group.LAGGING,
-                MeasuredText.of(
-                        sort.material() + ", ",
-                        Measure.millimetres(sort.thicknessMm()),
-                        " thick, for tube of ",
-                        Measure.millimetres(sort.tubeMm())),
                 Measure.metres(ALLOWANCE * metres),
-                MeasuredText.of(
-                        "On '" + names + "', ",
-                        Measure.metres(metres),
-                        " and a tenth. Leave the joints bare until the leak test is done."));
+                "parts.pipe-lagging",
+                "material",
+                sort.material(),
+                "thick",
+                Measure.millimetres(sort.thicknessMm()),
+                "tube",
+                Measure.millimetres(sort.tubeMm()),
+                "legs",
+                names,
+                "length",
+                Measure.metres(metres));
     }
 }

@@ -25,5 +25,5 @@ public record Loads(List<Load> loads, List<MeasuredText> notes) {
      * @param value mass, force or load on an area
      * @param why how it was reckoned
      */
-    public record Load(String what, Measure value, MeasuredText why) {}
+    public record Load(MeasuredText what, Measure value, MeasuredText why) {}
 }

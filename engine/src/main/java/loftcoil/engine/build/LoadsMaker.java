@@ -22,10 +22,13 @@ import loftcoil.engine.water.Water;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.MeasuredText;
+import loftcoil.engine.words.Sentences;
 
 /** Weighs the parts of a design. */
 final class LoadsMaker {
 
+    private static final Sentences SENTENCES = Sentences.read(LoadsMaker.class, "loads.properties");
+    private static final double MM_PER_M = 1000;
     private static final double M3_PER_L = 0.001;
 
     /** Density of soda-lime glass, EN 572-1. */
@@ -44,7 +47,7 @@ final class LoadsMaker {
         maker.tank();
         maker.pipes();
         maker.panes();
-        maker.lastWords();
+        maker.note("loads.dead-load-only");
         return new Loads(maker.loads, maker.notes);
     }
 
@@ -53,17 +56,11 @@ final class LoadsMaker {
         UprightCylinder shape = new UprightCylinder(tank.volumeL() * M3_PER_L, tank.heightM());
         FullWeight full = FullWeight.of(shape, tank.emptyMassKg());
         double toWaterlineKg = tank.emptyMassKg() + full.waterKg() * tank.waterlineM() / tank.heightM();
-        add("tank, empty", Measure.kilograms(tank.emptyMassKg()), "as the design says, lagging and ironwork included");
-        add("tank, full to the waterline", Measure.kilograms(toWaterlineKg), "as it stands in use");
-        add(
-                "tank, full to the brim",
-                Measure.kilograms(full.massKg()),
-                "the heaviest it can get: a float valve that sticks, water at 10 °C");
-        add("its weight as a force", new Measure(full.forceN(), MeasureKind.FORCE_N), "full to the brim");
-        add(
-                "on the floor under it",
-                new Measure(full.pressureKNPerM2(), MeasureKind.LOAD_KN_PER_M2),
-                "spread evenly over the round base; on bearers it is far more where they touch");
+        add("loads.empty", Measure.kilograms(tank.emptyMassKg()));
+        add("loads.to-the-waterline", Measure.kilograms(toWaterlineKg));
+        add("loads.to-the-brim", Measure.kilograms(full.massKg()), "cold", Measure.celsius(FullWeight.COLD_C));
+        add("loads.force", newtons(full.forceN()));
+        add("loads.floor", new Measure(full.pressureKNPerM2(), MeasureKind.LOAD_KN_PER_M2));
         structure(full);
         lean(shape, full);
     }
@@ -72,17 +69,10 @@ final class LoadsMaker {
         Optional<Structure> structure = design.safety().flatMap(Safety::structure);
         structure.filter(carries -> carries.bearers() > 0).ifPresent(carries -> {
             double eachN = full.perBearerN(carries.bearers());
-            add(
-                    "on each of " + carries.bearers() + " bearers",
-                    new Measure(eachN, MeasureKind.FORCE_N),
-                    "shared evenly");
-            notes.add(MeasuredText.of(
-                    "Bearers that give unevenly share unevenly: reckon one with half as much again, ",
-                    new Measure(1.5 * eachN, MeasureKind.FORCE_N),
-                    " (common practice, no source)."));
+            add("loads.bearer", newtons(eachN), "bearers", Measure.count(carries.bearers()));
+            note("loads.bearers-give", "uneven", newtons(1.5 * eachN));
         });
-        structure.ifPresent(carries -> notes.add(MeasuredText.of(
-                "The place may carry ", Measure.kilograms(carries.loadLimitKg()), " by what the design says.")));
+        structure.ifPresent(carries -> note("loads.may-carry", "limit", Measure.kilograms(carries.loadLimitKg())));
         structure.flatMap(Structure::wheels).ifPresent(wheels -> wheels(wheels, full));
     }
 
@@ -92,25 +82,16 @@ final class LoadsMaker {
         double heightM =
                 wheels.floorAboveRoadM() + design.tank().baseM() + design.tank().heightM() / 2;
         WheelLoad load = WheelLoad.of(dwelling, full, new TankPlace(heightM, wheels.tankAheadM(), wheels.tankAsideM()));
-        add("on the axle, tank full", new Measure(load.axleN(), MeasureKind.FORCE_N), "standing level, water at rest");
-        add("on the hitch, tank full", new Measure(load.hitchN(), MeasureKind.FORCE_N), "negative where it lifts");
-        add(
-                "side tilt at which it tips",
-                new Measure(load.tipsAtDeg(), MeasureKind.ANGLE_DEG),
-                "rigid, no gust, water at rest; part full it sloshes and tips sooner");
-        notes.add(MeasuredText.of("Drain the tank before the dwelling is moved."));
+        add("loads.axle", newtons(load.axleN()));
+        add("loads.hitch", newtons(load.hitchN()));
+        add("loads.tips", new Measure(load.tipsAtDeg(), MeasureKind.ANGLE_DEG));
+        note("loads.drain-to-move");
     }
 
     private void lean(UprightCylinder shape, FullWeight full) {
         double leanDeg = Math.toDegrees(Math.atan2(shape.diameterM() / 2, shape.heightM() / 2));
-        add(
-                "lean at which the tank alone falls over",
-                new Measure(leanDeg, MeasureKind.ANGLE_DEG),
-                "its middle over the edge of its base; less on bearers narrower than the tank");
-        notes.add(MeasuredText.of(
-                "Strap or frame the tank against sliding and tipping: a shove of a tenth of its weight is ",
-                new Measure(full.forceN() / 10, MeasureKind.FORCE_N),
-                ". In earthquake country the code asks for more."));
+        add("loads.lean", new Measure(leanDeg, MeasureKind.ANGLE_DEG));
+        note("loads.strap", "shove", newtons(full.forceN() / 10));
     }
 
     private void pipes() {
@@ -118,44 +99,53 @@ final class LoadsMaker {
         legs.addAll(design.hotLegs());
         double all = 0;
         for (Leg leg : legs) {
-            all += pipe("'" + leg.name() + "', with water", leg.tube(), leg.lengthM());
+            all += pipe(SENTENCES.say("loads.leg.what", "leg", leg.name()), leg.tube(), leg.lengthM());
         }
-        all += pipe("coil, with water", design.coil().tube(), design.coil().lengthM());
-        add("whole loop, with water", Measure.kilograms(all), "copper and water; lagging and fittings not counted");
+        all += pipe(
+                SENTENCES.say("loads.coil.what"),
+                design.coil().tube(),
+                design.coil().lengthM());
+        add("loads.loop", Measure.kilograms(all));
     }
 
-    private double pipe(String what, String name, double lengthM) {
+    private double pipe(MeasuredText what, String name, double lengthM) {
         Tube tube = TubeTable.require("tube", name);
         double kgPerM = tube.copperKgPerM() + tube.volumeM3PerM() * Water.densityKgPerM3(FullWeight.COLD_C);
-        double kg = kgPerM * lengthM;
-        loads.add(new Load(
-                what,
-                Measure.kilograms(kg),
-                MeasuredText.of(
-                        Measure.kilograms(kgPerM),
-                        " a metre of " + name + ": ",
-                        Measure.kilograms(tube.copperKgPerM()),
-                        " copper, the rest water")));
-        return kg;
+        MeasuredText why = SENTENCES.say(
+                "loads.tube.why",
+                "whole",
+                new Measure(kgPerM, MeasureKind.MASS_KG_PER_M),
+                "tube",
+                name,
+                "copper",
+                new Measure(tube.copperKgPerM(), MeasureKind.MASS_KG_PER_M));
+        loads.add(new Load(what, Measure.kilograms(kgPerM * lengthM), why));
+        return kgPerM * lengthM;
     }
 
     private void panes() {
         design.window().ifPresent(window -> {
             double thickM = Glass.SALVAGED_FLOAT.thicknessM();
             add(
-                    "panes",
+                    "loads.panes",
                     Measure.kilograms(window.panes() * window.areaM2() * thickM * GLASS_KG_PER_M3),
-                    "taken as 4 mm float glass, 2500 kg/m³; measure yours: frames come on top");
+                    "thick",
+                    Measure.millimetres(MM_PER_M * thickM),
+                    "density",
+                    new Measure(GLASS_KG_PER_M3, MeasureKind.DENSITY_KG_PER_M3));
         });
     }
 
-    private void lastWords() {
-        notes.add(MeasuredText.of(
-                "Dead load only: no people, snow, wind or safety factor. Whether the roof, loft or floor carries it is for a"
-                        + " structural engineer."));
+    private static Measure newtons(double forceN) {
+        return new Measure(forceN, MeasureKind.FORCE_N);
     }
 
-    private void add(String what, Measure value, String why) {
-        loads.add(new Load(what, value, MeasuredText.of(why)));
+    private void add(String code, Measure value, Object... filling) {
+        List<MeasuredText> said = SENTENCES.sayEach(code, List.of("what", "why"), filling);
+        loads.add(new Load(said.get(0), value, said.get(1)));
+    }
+
+    private void note(String code, Object... filling) {
+        notes.add(SENTENCES.say(code, filling));
     }
 }

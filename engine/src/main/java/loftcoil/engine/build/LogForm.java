@@ -13,7 +13,7 @@ import loftcoil.engine.words.MeasuredText;
  * @param columns columns from left to right
  * @param rows first cells of the rows; empty text where the whole row is blank
  */
-public record LogForm(String title, MeasuredText how, List<Column> columns, List<MeasuredText> rows) {
+public record LogForm(MeasuredText title, MeasuredText how, List<Column> columns, List<MeasuredText> rows) {
 
     /** Keeps copies of the lists. */
     public LogForm {
@@ -27,5 +27,5 @@ public record LogForm(String title, MeasuredText how, List<Column> columns, List
      * @param heading its heading
      * @param kind what is written in it, so that its unit can be named; empty for words
      */
-    public record Column(String heading, Optional<MeasureKind> kind) {}
+    public record Column(MeasuredText heading, Optional<MeasureKind> kind) {}
 }

@@ -9,11 +9,12 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.MeasuredText;
+import loftcoil.engine.words.Sentences;
 
 /** The forms to fill in: the first hour, and the years after. */
 final class LogMaker {
 
-    private static final List<Integer> MINUTES = List.of(0, 1, 2, 5, 10, 15, 20, 30, 45, 60);
+    private static final Sentences SENTENCES = Sentences.read(LogMaker.class, "logs.properties");
     private static final int YEARS_OF_ROWS = 16;
 
     private LogMaker() {}
@@ -23,44 +24,46 @@ final class LogMaker {
     }
 
     private static LogForm firstHour() {
-        List<MeasuredText> rows = new ArrayList<>();
-        MINUTES.forEach(minute -> rows.add(MeasuredText.of(Measure.minutes(minute))));
-        return new LogForm(
-                "The first hour",
-                MeasuredText.of(
-                        "Write down what you read and feel; cold, warm, hot or too hot to hold will do where there is no"
-                                + " thermometer. Date, wood and weather belong beside it."),
+        return form(
+                "log.first-hour",
                 List.of(
-                        new Column("Time", Optional.of(MeasureKind.TIME_MIN)),
-                        temperature("Coil outlet"),
-                        temperature("Return port"),
-                        temperature("Coil inlet"),
-                        temperature("Tank top"),
-                        temperature("Tank middle"),
-                        temperature("Tank bottom"),
-                        new Column("Heard and felt", Optional.empty())),
-                rows);
+                        column("log.time", MeasureKind.TIME_MIN),
+                        column("log.coil-outlet", MeasureKind.TEMP_C),
+                        column("log.return-port", MeasureKind.TEMP_C),
+                        column("log.coil-inlet", MeasureKind.TEMP_C),
+                        column("log.tank-top", MeasureKind.TEMP_C),
+                        column("log.tank-middle", MeasureKind.TEMP_C),
+                        column("log.tank-bottom", MeasureKind.TEMP_C),
+                        column("log.heard-and-felt")),
+                FirstHourMaker.MINUTES.stream()
+                        .map(minute -> MeasuredText.of(Measure.minutes(minute)))
+                        .toList());
     }
 
     private static LogForm years(Design design) {
         List<Column> columns = new ArrayList<>(List.of(
-                new Column("Date", Optional.empty()),
-                new Column("Level", Optional.of(MeasureKind.SMALL_LENGTH_MM)),
-                temperature("Tank top"),
-                temperature("Coil outlet"),
-                temperature("Coil inlet"),
-                new Column("Vent clear", Optional.empty()),
-                new Column("Flue", Optional.empty())));
-        design.window().ifPresent(window -> columns.add(new Column("Panes", Optional.empty())));
-        columns.add(new Column("Done and noticed", Optional.empty()));
-        return new LogForm(
-                "Months and years",
-                MeasuredText.of("A line each month, and one for everything you change."),
-                columns,
-                Collections.nCopies(YEARS_OF_ROWS, MeasuredText.of("")));
+                column("log.date"),
+                column("log.level", MeasureKind.SMALL_LENGTH_MM),
+                column("log.tank-top", MeasureKind.TEMP_C),
+                column("log.coil-outlet", MeasureKind.TEMP_C),
+                column("log.coil-inlet", MeasureKind.TEMP_C),
+                column("log.vent-clear"),
+                column("log.flue")));
+        design.window().ifPresent(window -> columns.add(column("log.panes")));
+        columns.add(column("log.done-and-noticed"));
+        return form("log.years", columns, Collections.nCopies(YEARS_OF_ROWS, MeasuredText.of("")));
     }
 
-    private static Column temperature(String heading) {
-        return new Column(heading, Optional.of(MeasureKind.TEMP_C));
+    private static LogForm form(String code, List<Column> columns, List<MeasuredText> rows) {
+        List<MeasuredText> said = SENTENCES.sayEach(code, List.of("title", "how"));
+        return new LogForm(said.get(0), said.get(1), columns, rows);
+    }
+
+    private static Column column(String code) {
+        return new Column(SENTENCES.say(code), Optional.empty());
+    }
+
+    private static Column column(String code, MeasureKind kind) {
+        return new Column(SENTENCES.say(code), Optional.of(kind));
     }
 }

@@ -1,6 +1,7 @@
 package loftcoil.engine.build;
 
 import java.util.List;
+import java.util.Locale;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasuredText;
 
@@ -31,15 +32,20 @@ public record PartsList(List<Part> parts) {
         /** What makes it safe, and tools to measure with. */
         SAFETY("Safety and measuring");
 
-        private final String words;
+        private final String label;
 
-        Group(String words) {
-            this.words = words;
+        Group(String label) {
+            this.label = label;
+        }
+
+        /** Its code, such as {@code pipe}. */
+        public String code() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
         }
 
         /** Its heading. */
-        public String words() {
-            return words;
+        public String label() {
+            return label;
         }
     }
 

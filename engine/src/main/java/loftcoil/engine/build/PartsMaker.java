@@ -11,18 +11,22 @@ import java.util.ArrayList;
 import java.util.List;
 import loftcoil.engine.build.PartsList.Group;
 import loftcoil.engine.build.PartsList.Part;
+import loftcoil.engine.design.ColdFeed;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Safety;
+import loftcoil.engine.design.ShutterChoice;
 import loftcoil.engine.design.Tank;
 import loftcoil.engine.design.Tap;
 import loftcoil.engine.tank.UprightCylinder;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.MeasuredText;
+import loftcoil.engine.words.Sentences;
 
 /** Lists what a design needs, each part with its reason. */
 final class PartsMaker {
 
+    private static final Sentences SENTENCES = Sentences.read(PartsMaker.class, "parts.properties");
     private static final double M3_PER_L = 0.001;
 
     /** Allowance on sheet and lagging for cuts and corners; common practice, no source. */
@@ -50,21 +54,8 @@ final class PartsMaker {
     }
 
     private void coil() {
-        add(
-                PIPE,
-                MeasuredText.of("brazing rod for copper (silver or phosphor-copper), no soft solder in the fire"),
-                1,
-                MeasuredText.of(
-                        "Soft solder melts at some ",
-                        Measure.celsius(230),
-                        "; a coil that runs dry is hotter at once."));
-        add(
-                PIPE,
-                MeasuredText.of("tee, drain cock and hose tail at the lowest point of the loop"),
-                1,
-                MeasuredText.of(
-                        "To drain before frost and to flush. It branches off; it is no valve in the loop. The lowest point is the"
-                                + " lower end of the coil or the run to it."));
+        add(PIPE, 1, "parts.brazing-rod");
+        add(PIPE, 1, "parts.drain");
     }
 
     private void tankLagging() {
@@ -74,16 +65,17 @@ final class PartsMaker {
             double areaM2 = Math.max(0, shape().surfaceM2() - paneM2);
             parts.add(new Part(
                     LAGGING,
-                    MeasuredText.of(
-                            choice.material() + ", ",
-                            Measure.millimetres(choice.thicknessMm()),
-                            " thick, for the tank"),
-                    new Measure(ALLOWANCE * areaM2, MeasureKind.AREA_M2),
-                    MeasuredText.of(
-                            "Wall, lid and base of the tank, ",
-                            new Measure(areaM2, MeasureKind.AREA_M2),
-                            paneM2 > 0 ? " without what the panes see," : "",
-                            " and a tenth for corners. Lag below it too, with what bears the weight.")));
+                    SENTENCES.say(
+                            "parts.tank-lagging.what",
+                            "material",
+                            choice.material(),
+                            "thick",
+                            Measure.millimetres(choice.thicknessMm())),
+                    area(ALLOWANCE * areaM2),
+                    SENTENCES.say(
+                            paneM2 > 0 ? "parts.tank-lagging-panes.why" : "parts.tank-lagging.why",
+                            "area",
+                            area(areaM2))));
         });
     }
 
@@ -92,133 +84,91 @@ final class PartsMaker {
                 design.tank().volumeL() * M3_PER_L, design.tank().heightM());
     }
 
+    private static Measure area(double areaM2) {
+        return new Measure(areaM2, MeasureKind.AREA_M2);
+    }
+
     private void tank() {
         Tank tank = design.tank();
-        parts.add(new Part(
+        add(
                 TANK,
-                MeasuredText.of(
-                        "tank, ",
-                        Measure.metres(shape().diameterM()),
-                        " across and ",
-                        Measure.metres(tank.heightM()),
-                        " high inside, if it is round"),
                 Measure.litres(tank.volumeL()),
-                MeasuredText.of(
-                        "Ports at ",
-                        Measure.metres(tank.coldPortM()),
-                        " (cold), ",
-                        Measure.metres(tank.returnPortM()),
-                        " (return) and ",
-                        Measure.metres(tank.drawPortM()),
-                        " (draw) above its base; waterline at ",
-                        Measure.metres(tank.waterlineM()),
-                        ".")));
+                "parts.tank",
+                "across",
+                Measure.metres(shape().diameterM()),
+                "high",
+                Measure.metres(tank.heightM()),
+                "cold",
+                Measure.metres(tank.coldPortM()),
+                "return",
+                Measure.metres(tank.returnPortM()),
+                "draw",
+                Measure.metres(tank.drawPortM()),
+                "waterline",
+                Measure.metres(tank.waterlineM()));
         add(
                 TANK,
-                MeasuredText.of("tank connectors for the ports of the loop, full bore"),
                 2,
-                MeasuredText.of("Cold port (" + design.coldLegs().get(0).tube() + ") and return port ("
-                        + design.hotLegs().get(design.hotLegs().size() - 1).tube()
-                        + "). Brass or bronze; the bore must not be narrowed."));
+                "parts.loop-connectors",
+                "cold",
+                design.coldLegs().get(0).tube(),
+                "return",
+                design.hotLegs().get(design.hotLegs().size() - 1).tube());
         if (!design.taps().isEmpty()) {
-            add(TANK, MeasuredText.of("tank connector for the draw port"), 1, MeasuredText.of("Feeds the taps."));
+            add(TANK, 1, "parts.draw-connector");
         }
-        feed();
-        add(
-                TANK,
-                MeasuredText.of("overflow pipe, led to where somebody sees it drip, no valve in it"),
-                1,
-                MeasuredText.of(
-                        "Water grows as it warms, and a float valve can stick. Its bore is no less than that of the feed."));
-        add(
-                TANK,
-                MeasuredText.of("sight tube or dip stick, with the least level marked"),
-                1,
-                MeasuredText.of(
-                        "The return port must stay covered while a fire burns: mark ",
-                        leastLevel(),
-                        " above the base."));
+        design.safety()
+                .flatMap(Safety::coldFeed)
+                .filter(feed -> !feed.kind().equals(ColdFeed.BY_HAND))
+                .ifPresent(this::feed);
+        add(TANK, 1, "parts.overflow");
+        add(TANK, 1, "parts.sight-tube", "least", Measure.metres(SafeWater.leastM(design)));
     }
 
-    private Measure leastLevel() {
-        return Measure.metres(SafeWater.leastM(design));
-    }
-
-    private void feed() {
-        design.safety().flatMap(Safety::coldFeed).ifPresent(feed -> {
-            if (!feed.kind().equals(loftcoil.engine.design.ColdFeed.BY_HAND)) {
-                MeasuredText bore = feed.boreMm().isPresent()
-                        ? MeasuredText.of(
-                                ", bore ", Measure.millimetres(feed.boreMm().getAsDouble()))
-                        : MeasuredText.of("");
-                add(
-                        TANK,
-                        MeasuredText.of(feed.kind(), bore),
-                        1,
-                        MeasuredText.of("The cold feed that the design names. Keep its air gap."));
-            }
-        });
+    private void feed(ColdFeed feed) {
+        MeasuredText what = feed.boreMm().isPresent()
+                ? SENTENCES.say(
+                        "parts.feed-bore.what",
+                        "feed",
+                        feed.kind(),
+                        "bore",
+                        Measure.millimetres(feed.boreMm().getAsDouble()))
+                : SENTENCES.say("parts.feed.what", "feed", feed.kind());
+        parts.add(new Part(TANK, what, Measure.count(1), SENTENCES.say("parts.feed.why")));
     }
 
     private void window() {
         design.window().ifPresent(window -> {
-            add(
-                    WINDOW,
-                    MeasuredText.of(
-                            "pane of ",
-                            new Measure(window.areaM2(), MeasureKind.AREA_M2),
-                            ", or several that make it up"),
-                    window.panes(),
-                    MeasuredText.of("One behind the other."));
+            Measure area = area(window.areaM2());
+            add(WINDOW, window.panes(), "parts.panes", "area", area);
             if (window.panes() > 1) {
-                add(
-                        WINDOW,
-                        MeasuredText.of("spacer frame, ", Measure.millimetres(window.gapMm()), " deep"),
-                        window.panes() - 1,
-                        MeasuredText.of("The still air between two panes. Salvaged sealed units bring their own."));
+                add(WINDOW, window.panes() - 1, "parts.spacer", "gap", Measure.millimetres(window.gapMm()));
             }
-            parts.add(new Part(
-                    WINDOW,
-                    MeasuredText.of("matt black paint that stands ", Measure.celsius(120)),
-                    new Measure(window.areaM2(), MeasureKind.AREA_M2),
-                    MeasuredText.of(
-                            "On the face of the tank behind the panes; it is to swallow ",
-                            new Measure(100 * window.absorptance(), MeasureKind.PERCENT),
-                            " of the sun.")));
-            window.shutter()
-                    .ifPresent(board -> parts.add(new Part(
-                            WINDOW,
-                            MeasuredText.of(
-                                    "insulating board as a shutter, ",
-                                    new Measure(board.resistanceM2KPerW(), MeasureKind.NONE),
-                                    " m² K/W"),
-                            new Measure(window.areaM2(), MeasureKind.AREA_M2),
-                            MeasuredText.of(
-                                    "Closed at ",
-                                    new Measure(board.shutFromH(), MeasureKind.TIME_H),
-                                    " for ",
-                                    new Measure(board.shutForH(), MeasureKind.TIME_H),
-                                    "."))));
+            Measure share = new Measure(100 * window.absorptance(), MeasureKind.PERCENT);
+            add(WINDOW, area, "parts.paint", "share", share);
+            window.shutter().ifPresent(board -> shutter(area, board));
         });
+    }
+
+    private void shutter(Measure area, ShutterChoice board) {
+        add(
+                WINDOW,
+                area,
+                "parts.shutter",
+                "resistance",
+                new Measure(board.resistanceM2KPerW(), MeasureKind.RESISTANCE_M2K_PER_W),
+                "from",
+                new Measure(board.shutFromH(), MeasureKind.TIME_H),
+                "hours",
+                new Measure(board.shutForH(), MeasureKind.TIME_H));
     }
 
     private void taps() {
         for (Tap tap : design.taps()) {
-            add(
-                    TAPS,
-                    MeasuredText.of("tap for " + tap.name() + ", full bore"),
-                    1,
-                    MeasuredText.of(
-                            "Mouth at ",
-                            Measure.metres(tap.levelM()),
-                            "; there is little pressure, so no flow restrictor."));
+            add(TAPS, 1, "parts.tap", "tap", tap.name(), "mouth", Measure.metres(tap.levelM()));
             tap.mixerC()
-                    .ifPresent(most -> add(
-                            TAPS,
-                            MeasuredText.of(
-                                    "thermostatic mixing valve for low pressure, set to ", Measure.celsius(most)),
-                            1,
-                            MeasuredText.of("Keeps water that scalds from the hands at " + tap.name() + ".")));
+                    .ifPresent(most ->
+                            add(TAPS, 1, "parts.mixer", "most", Measure.celsius(most), "tap", tap.name()));
         }
     }
 
@@ -226,44 +176,39 @@ final class PartsMaker {
         design.safety()
                 .flatMap(Safety::vent)
                 .filter(vent -> vent.tube().isPresent())
-                .ifPresent(vent -> {
-                    double riseM = vent.aboveWaterlineM().orElse(0)
-                            + design.tank().waterlineM()
-                            - design.tank().returnPortM();
-                    parts.add(new Part(
-                            SAFETY,
-                            MeasuredText.of("open vent pipe, " + vent.tube().orElseThrow() + ", rising all the way"),
-                            Measure.metres(ALLOWANCE * Math.max(0, riseM)),
-                            MeasuredText.of(
-                                    "From the top of the tank to ",
-                                    Measure.metres(vent.aboveWaterlineM().orElse(0)),
-                                    " above the waterline, at least; what the way to its open end needs comes on top. Nothing in it"
-                                            + " that can be shut.")));
-                });
-        design.fire()
-                .ifPresent(fire -> add(
-                        SAFETY,
-                        MeasuredText.of("carbon monoxide alarm in the room of the fire"),
-                        1,
-                        MeasuredText.of("Flue gas has no smell to warn you.")));
+                .ifPresent(vent -> vent(
+                        vent.tube().orElseThrow(), vent.aboveWaterlineM().orElse(0)));
+        design.fire().ifPresent(fire -> add(SAFETY, 1, "parts.alarm"));
+    }
+
+    private void vent(String tube, double aboveM) {
+        double riseM = aboveM + design.tank().waterlineM() - design.tank().returnPortM();
+        add(
+                SAFETY,
+                Measure.metres(ALLOWANCE * Math.max(0, riseM)),
+                "parts.vent",
+                "tube",
+                tube,
+                "above",
+                Measure.metres(aboveM));
     }
 
     private void measuring() {
-        add(
-                SAFETY,
-                MeasuredText.of("clip-on pipe thermometers, 0 to ", Measure.celsius(120)),
-                3,
-                MeasuredText.of(
-                        "Under the lagging at the coil's outlet, the return port and the coil's inlet: with these three you see"
-                                + " whether it circulates."));
-        add(
-                SAFETY,
-                MeasuredText.of("thermometer pockets or clips on the tank"),
-                3,
-                MeasuredText.of("Top, middle and bottom: how much hot water there is."));
+        add(SAFETY, 3, "parts.pipe-thermometers");
+        add(SAFETY, 3, "parts.tank-thermometers");
     }
 
-    private void add(Group group, MeasuredText what, int count, MeasuredText why) {
-        parts.add(new Part(group, what, Measure.count(count), why));
+    private void add(Group group, int count, String code, Object... filling) {
+        add(group, Measure.count(count), code, filling);
+    }
+
+    private void add(Group group, Measure amount, String code, Object... filling) {
+        parts.add(part(group, amount, code, filling));
+    }
+
+    /** A line whose sentences stand under {@code code.what} and {@code code.why}. */
+    static Part part(Group group, Measure amount, String code, Object... filling) {
+        List<MeasuredText> said = SENTENCES.sayEach(code, List.of("what", "why"), filling);
+        return new Part(group, said.get(0), amount, said.get(1));
     }
 }

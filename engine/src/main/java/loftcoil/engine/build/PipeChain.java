@@ -9,6 +9,7 @@ import loftcoil.engine.design.Leg;
 import loftcoil.engine.design.Tap;
 import loftcoil.engine.pipe.Tube;
 import loftcoil.engine.pipe.TubeTable;
+import loftcoil.engine.words.MeasuredText;
 
 /**
  * A run of tube from port to port as runs joined by fittings, so that it can be cut. A design says how many fittings a leg has, not
@@ -18,7 +19,7 @@ import loftcoil.engine.pipe.TubeTable;
 final class PipeChain {
 
     /** A place along a run where something joins two tubes. */
-    record Joint(String key, String words) {}
+    record Joint(String key, MeasuredText words) {}
 
     /** Tube from joint to joint, measured from middle to middle. */
     record Stretch(String mark, String leg, Tube tube, double centreM, Joint from, Joint to) {}
@@ -41,16 +42,16 @@ final class PipeChain {
         legs("C", "coldLegs", design.coldLegs(), Where.LAST_AT_THE_END, runs);
         Coil coil = design.coil();
         Tube tube = TubeTable.require("coil.tube", coil.tube());
-        runs.add(new Run("F", "coil", tube, coil.lengthM(), fittings(coil.fittings()), Where.INSIDE));
+        runs.add(new Run("F", CutMaker.SENTENCES.say("cuts.coil").metric(), tube, coil.lengthM(), fittings(coil.fittings()), Where.INSIDE));
         legs("H", "hotLegs", design.hotLegs(), Where.FIRST_AT_THE_START, runs);
-        return stretches(runs, new Joint(PORT, "cold port"), new Joint(PORT, "return port"));
+        return stretches(runs, said(PORT, "cuts.cold-port"), said(PORT, "cuts.return-port"));
     }
 
     /** The pipe to one tap, as if it had none of it in common with another. */
     static List<Stretch> tap(Tap tap, int number) {
         Tube tube = TubeTable.require("taps.tube", tap.tube());
         Run run = new Run("T" + number, tap.name(), tube, tap.lengthM(), fittings(tap.fittings()), Where.INSIDE);
-        return stretches(List.of(run), new Joint(PORT, "draw port"), new Joint("exit", "tap"));
+        return stretches(List.of(run), said(PORT, "cuts.draw-port"), said("exit", "cuts.tap"));
     }
 
     private static void legs(String letter, String path, List<Leg> legs, Where where, List<Run> runs) {
@@ -92,8 +93,8 @@ final class PipeChain {
             return joint(next.fittings().get(0));
         }
         return run.tube().outerM() == next.tube().outerM()
-                ? new Joint("coupling", "coupling, or bend the tube and leave it out")
-                : new Joint("reducer", "reducer");
+                ? said("coupling", "cuts.bend-or-coupling")
+                : joint("reducer");
     }
 
     /** Cuts one run into stretches. @return the joint at its end */
@@ -119,7 +120,12 @@ final class PipeChain {
         return last;
     }
 
-    private static Joint joint(String key) {
-        return new Joint(key, TakeOffs.words(key));
+    /** A fitting, called what the table of take-offs calls it. */
+    static Joint joint(String key) {
+        return new Joint(key, MeasuredText.of(new MeasuredText.Name(TakeOffs.words(key))));
+    }
+
+    private static Joint said(String key, String code) {
+        return new Joint(key, CutMaker.SENTENCES.say(code));
     }
 }

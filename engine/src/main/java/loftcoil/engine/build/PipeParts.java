@@ -1,6 +1,7 @@
 package loftcoil.engine.build;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -8,15 +9,15 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loftcoil.engine.build.PartsList.Group;
 import loftcoil.engine.build.PartsList.Part;
-import loftcoil.engine.build.PipeChain.Joint;
 import loftcoil.engine.build.PipeChain.Stretch;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.pipe.FittingTable;
 import loftcoil.engine.words.Measure;
-import loftcoil.engine.words.MeasuredText;
 
 /** Tube and fittings of loop and taps, counted from the same chain that is cut. */
 final class PipeParts {
+
+    private record Sort(String fitting, String tube) {}
 
     private PipeParts() {}
 
@@ -26,49 +27,50 @@ final class PipeParts {
                 .collect(Collectors.groupingBy(CutList.Bar::tube, TreeMap::new, Collectors.toList()));
         byTube.forEach((tube, bars) -> parts.add(tube(tube, bars)));
         fittings(design, cuts)
-                .forEach(
-                        (what, count) -> parts.add(
-                                new Part(
-                                        Group.PIPE,
-                                        MeasuredText.of(what),
-                                        Measure.count(count),
-                                        MeasuredText.of(
-                                                "Counted along the loop and the pipes to the taps. Buy one more of each kind for the one you spoil."))));
+                .forEach((sort, count) -> parts.add(PartsMaker.part(
+                        Group.PIPE,
+                        Measure.count(count),
+                        "parts.fitting",
+                        "fitting",
+                        sort.fitting(),
+                        "tube",
+                        sort.tube())));
         return parts;
     }
 
     private static Part tube(String tube, List<CutList.Bar> bars) {
         double used = bars.stream().mapToDouble(bar -> bar.usedM().value()).sum();
-        return new Part(
+        return PartsMaker.part(
                 Group.PIPE,
-                MeasuredText.of(
-                        "copper tube " + tube + ", lengths of ", bars.get(0).stockM()),
                 Measure.count(bars.size()),
-                MeasuredText.of(
-                        "The cutting list uses ", Measure.metres(used), " of it. One length more is a cheap comfort."));
+                "parts.tube",
+                "tube",
+                tube,
+                "stock",
+                bars.get(0).stockM(),
+                "used",
+                Measure.metres(used));
     }
 
     /** Fittings by words and size; a joint between two stretches is counted once. */
-    private static Map<String, Integer> fittings(Design design, CutList cuts) {
-        List<Joint> joints = new ArrayList<>();
-        List<String> tubes = new ArrayList<>();
+    private static Map<Sort, Integer> fittings(Design design, CutList cuts) {
         List<List<Stretch>> chains = new ArrayList<>(List.of(PipeChain.loop(design)));
         for (int i = 0; i < design.taps().size(); i++) {
             chains.add(PipeChain.tap(design.taps().get(i), i + 1));
         }
+        Map<Sort, Integer> counts =
+                new TreeMap<>(Comparator.comparing(Sort::fitting).thenComparing(Sort::tube));
         for (List<Stretch> chain : chains) {
             for (Stretch stretch : chain.subList(0, chain.size() - 1)) {
-                joints.add(stretch.to());
-                tubes.add(stretch.tube().name());
+                Sort sort =
+                        new Sort(words(stretch.to().key()), stretch.tube().name());
+                counts.merge(sort, 1, Integer::sum);
             }
         }
-        Map<String, Integer> counts = new TreeMap<>();
-        for (int i = 0; i < joints.size(); i++) {
-            counts.merge(words(joints.get(i).key()) + ", for " + tubes.get(i), 1, Integer::sum);
-        }
+        String coupling = words(StockCutter.COUPLING.key());
         couplings(chains, cuts).forEach((tube, count) -> {
             if (count > 0) {
-                counts.merge("coupling, for " + tube, count, Integer::sum);
+                counts.merge(new Sort(coupling, tube), count, Integer::sum);
             }
         });
         return counts;

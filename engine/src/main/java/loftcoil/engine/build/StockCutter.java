@@ -18,7 +18,7 @@ final class StockCutter {
     static final double SAW_MM = 2;
 
     /** What joins two parts of a piece longer than what is sold. */
-    static final Joint COUPLING = new Joint("coupling", "coupling");
+    static final Joint COUPLING = PipeChain.joint("coupling");
 
     /** Straight lengths as sold, mm; common practice, no source: 3 m, and 10 ft for the tubes of ASTM B88. */
     private static final double METRIC_MM = 3000;

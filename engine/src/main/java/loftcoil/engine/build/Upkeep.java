@@ -1,6 +1,7 @@
 package loftcoil.engine.build;
 
 import java.util.List;
+import java.util.Locale;
 import loftcoil.engine.words.MeasuredText;
 
 /**
@@ -30,15 +31,20 @@ public record Upkeep(List<Task> tasks) {
         /** After it stood unused. */
         COMING_BACK("When you come back");
 
-        private final String words;
+        private final String label;
 
-        When(String words) {
-            this.words = words;
+        When(String label) {
+            this.label = label;
+        }
+
+        /** Its code, such as {@code each-fire}. */
+        public String code() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
         }
 
         /** Its heading. */
-        public String words() {
-            return words;
+        public String label() {
+            return label;
         }
     }
 

@@ -8,9 +8,11 @@ import java.util.Locale;
  * @param value the number, in the metric unit that the kind names (so a volume is in L, a time in min)
  * @param kind what it measures
  * @param finer how many decimal places are written beyond what its kind has; usually 0
+ * @param bare whether it is written without its unit because that follows, as the 25 of "25 and 45 °C"; usually not
  */
-public record Measure(double value, MeasureKind kind, int finer) implements MeasuredText.Part {
+public record Measure(double value, MeasureKind kind, int finer, boolean bare) implements MeasuredText.Part {
 
+    private static final double HANDBREADTH_M = 0.1;
     private static final double SMALL = 10;
     private static final double SMALLER = 1;
     private static final double LARGE = 100;
@@ -28,12 +30,17 @@ public record Measure(double value, MeasureKind kind, int finer) implements Meas
 
     /** A number written with the decimal places of its kind. */
     public Measure(double value, MeasureKind kind) {
-        this(value, kind, 0);
+        this(value, kind, 0, false);
     }
 
     /** The same, written with this many decimal places more. */
     public Measure finer(int places) {
-        return new Measure(value, kind, places);
+        return new Measure(value, kind, places, bare);
+    }
+
+    /** The same, written without its unit. */
+    public Measure withoutUnit() {
+        return new Measure(value, kind, finer, true);
     }
 
     /** A length in m. */
@@ -89,20 +96,23 @@ public record Measure(double value, MeasureKind kind, int finer) implements Meas
     /** The number in metric units with its unit, such as {@code 1.45 m}. */
     @Override
     public String metric() {
+        String unit = bare ? "" : kind.unit();
+        // A degree of angle stands close, as in 45°.
+        return number() + (unit.isEmpty() || kind == MeasureKind.ANGLE_DEG ? "" : " ") + unit;
+    }
+
+    /** The number alone, in metric units. */
+    public String number() {
         String number = String.format(Locale.ROOT, "%." + (decimals() + finer) + "f", value);
-        String shown = number.replaceAll("^-(?=0(\\.0*)?$)", "").replace('-', '−');
-        return switch (kind) {
-            case COUNT, NONE -> shown;
-            case ANGLE_DEG -> shown + "°";
-            default -> shown + " " + kind.unit();
-        };
+        return number.replaceAll("^-(?=0(\\.0*)?$)", "").replace('-', '−');
     }
 
     /** Small flows and weights keep a figure more, or nothing would be left of them; large ones need none. */
     private int decimals() {
         double size = Math.abs(value);
         return switch (kind) {
-            case FLOW_L_PER_MIN, PRESSURE_PA, LENGTH_M -> kind.decimals() + (size < SMALLER && size > 0 ? 1 : 0);
+            case LENGTH_M -> kind.decimals() + (size < HANDBREADTH_M && size > 0 ? 1 : 0);
+            case FLOW_L_PER_MIN, PRESSURE_PA -> kind.decimals() + (size < SMALLER && size > 0 ? 1 : 0);
             case MASS_KG, VOLUME_L -> size >= LARGE ? 0 : size < SMALL && size > 0 ? 2 : kind.decimals();
             case ENERGY_KWH -> size >= LARGE ? 0 : kind.decimals();
             default -> kind.decimals();

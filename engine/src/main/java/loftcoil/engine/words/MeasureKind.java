@@ -14,6 +14,10 @@ public enum MeasureKind {
     VOLUME_L("L", 1),
     /** A mass in kg. */
     MASS_KG("kg", 1),
+    /** A mass of each metre of tube, kg/m. */
+    MASS_KG_PER_M("kg/m", 2),
+    /** A density in kg/m³. */
+    DENSITY_KG_PER_M3("kg/m³", 0),
     /** A mass in each hour, kg/h. */
     MASS_KG_PER_H("kg/h", 1),
     /** A flow in L/min. */
@@ -22,6 +26,8 @@ public enum MeasureKind {
     TEMP_C("°C", 0),
     /** A difference of temperatures in K. */
     TEMP_DIFF_K("K", 0),
+    /** A resistance of an area to heat in m² K/W. */
+    RESISTANCE_M2K_PER_W("m² K/W", 2),
     /** A heat flow in W. */
     POWER_W("W", 0),
     /** Heat in kWh. */

@@ -41,6 +41,6 @@ final class CautionList {
                 Html.element(
                         "p",
                         Html.element("strong", caution.severity().label() + ".") + " "
-                                + Html.text(BesideMetric.in(measures.units(), caution.text())) + source));
+                                + Html.text(measures.numbersInText(caution.text())) + source));
     }
 }

@@ -20,7 +20,7 @@ final class CutsPart {
                         Html.text(measures.of(piece.centreMm())),
                         Html.text(measures.of(piece.takeOffMm())),
                         Html.text(piece.tube()),
-                        Html.text(piece.leg() + ": " + piece.between())))
+                        Html.text(piece.leg() + ": ") + Prose.inline(measures.words(piece.between()))))
                 .toList();
         List<List<String>> bars = cuts.bars().stream()
                 .map(bar -> List.of(

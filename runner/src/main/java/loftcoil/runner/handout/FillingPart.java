@@ -36,7 +36,7 @@ final class FillingPart {
         if (steps.isEmpty()) {
             return "";
         }
-        return Html.element("h3", Html.text(stage.words()))
+        return Html.element("h3", Html.text(stage.label()))
                 + Html.element(
                         "ul",
                         "steps",

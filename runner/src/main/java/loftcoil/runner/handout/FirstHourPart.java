@@ -42,7 +42,7 @@ final class FirstHourPart {
 
     private String inside(FirstHour hour) {
         List<List<String>> signs = hour.signs().stream()
-                .map(sign -> List.of(Html.TICK, Html.text(sign.where()), inline(sign.what())))
+                .map(sign -> List.of(Html.TICK, inline(sign.where()), inline(sign.what())))
                 .toList();
         List<List<String>> wrong = hour.wrongPictures().stream()
                 .map(picture -> List.of(inline(picture.seen()), inline(picture.means()), inline(picture.act())))

@@ -13,7 +13,7 @@ final class LoadsPart {
         Loads loads = sheet.loads();
         List<List<String>> rows = loads.loads().stream()
                 .map(load -> List.of(
-                        Html.text(load.what()),
+                        Prose.inline(measures.words(load.what())),
                         Html.element("strong", Html.text(measures.of(load.value()))),
                         Prose.inline(measures.words(load.why()))))
                 .toList();

@@ -31,14 +31,14 @@ final class LogsPart {
         return Html.element(
                 "div",
                 "form",
-                Html.element("h3", Html.text(form.title()))
+                Html.element("h3", Prose.inline(measures.words(form.title())))
                         + Html.element("p", Prose.inline(measures.words(form.how())))
                         + Html.table("log", headings, rows));
     }
 
     private static String heading(LogForm.Column column, MeasureText measures) {
         String unit = column.kind().map(measures::unitToWrite).orElse("");
-        return Html.text(column.heading())
+        return Prose.inline(measures.words(column.heading()))
                 + (unit.isEmpty()
                         ? ""
                         : " " + Html.element("span", "unit", Html.text(unit)).strip());

@@ -1,5 +1,6 @@
 package loftcoil.runner.handout;
 
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
@@ -10,6 +11,8 @@ final class MeasureText {
 
     /** Keeps a number and its unit on one line. */
     private static final char TIED = '\u00a0';
+
+    private static final Pattern MARKS = Pattern.compile("[\\\\`*_\\[\\]<>&!~|#]");
 
     private final Units units;
 
@@ -23,7 +26,7 @@ final class MeasureText {
 
     /** The measure with its unit. */
     String of(Measure measure) {
-        String unit = unit(measure.kind());
+        String unit = measure.bare() ? "" : unit(measure.kind());
         String number = number(measure);
         // A degree of angle stands close, as in 45°.
         boolean close = unit.isEmpty() || measure.kind() == MeasureKind.ANGLE_DEG;
@@ -32,17 +35,17 @@ final class MeasureText {
 
     /** The number alone, for a column whose heading has the unit; feet and inches keep theirs. */
     String number(Measure measure) {
-        return units == Units.US ? UsMeasure.number(measure) : MetricMeasure.number(measure);
+        return units == Units.US ? UsMeasure.number(measure) : measure.number();
     }
 
     /** What stands behind the number; empty where nothing does. */
     String unit(MeasureKind kind) {
-        return units == Units.US ? UsMeasure.unit(kind) : MetricMeasure.unit(kind);
+        return units == Units.US ? UsMeasure.unit(kind) : kind.unit();
     }
 
     /** Unit to name over a column that is filled in by hand; empty where there is none. */
     String unitToWrite(MeasureKind kind) {
-        return units == Units.US ? UsMeasure.toWrite(kind) : MetricMeasure.unit(kind);
+        return units == Units.US ? UsMeasure.toWrite(kind) : kind.unit();
     }
 
     /** From the one to the other; once where both read alike. */
@@ -57,8 +60,26 @@ final class MeasureText {
 
     /** The words as CommonMark, measures written out. */
     String words(MeasuredText words) {
-        return words.parts().stream()
-                .map(part -> part instanceof Measure measure ? of(measure) : BesideMetric.in(units, part.metric()))
-                .collect(Collectors.joining());
+        return words.parts().stream().map(this::part).collect(Collectors.joining());
+    }
+
+    private String part(MeasuredText.Part part) {
+        if (part instanceof Measure measure) {
+            return of(measure);
+        }
+        return part instanceof MeasuredText.Name name ? escaped(name.name()) : part.metric();
+    }
+
+    /** A name as CommonMark: what would be a mark in it stands for itself. */
+    private static String escaped(String name) {
+        return MARKS.matcher(name).replaceAll("\\\\$0");
+    }
+
+    /**
+     * What the engine still says as text with metric numbers in it: cautions, what it asks, and why a loop does not go. This is the
+     * only use of {@link BesideMetric}; once all of these are {@link MeasuredText} both can go.
+     */
+    String numbersInText(String text) {
+        return BesideMetric.in(units, text);
     }
 }

@@ -14,7 +14,7 @@ final class PartsPart {
     static String of(BuildSheet sheet, MeasureText measures) {
         String groups = Arrays.stream(PartsList.Group.values())
                 .filter(group -> !sheet.parts().of(group).isEmpty())
-                .map(group -> Html.element("h3", Html.text(group.words()))
+                .map(group -> Html.element("h3", Html.text(group.label()))
                         + table(sheet.parts().of(group), measures))
                 .collect(Collectors.joining());
         CautionList cautions = new CautionList(measures);

@@ -40,7 +40,7 @@ final class SheetTop {
         List<String> reasons = sheet.reasons().stream()
                 .filter(reason -> sheet.cautions().stream()
                         .noneMatch(caution -> caution.text().equals(reason.metric())))
-                .map(this::inline)
+                .map(reason -> Prose.inline(measures.numbersInText(reason.metric())))
                 .toList();
         String listed = reasons.isEmpty() ? "" : Html.list(reasons);
         return Html.element(
@@ -95,7 +95,7 @@ final class SheetTop {
                         "ul",
                         "steps",
                         sheet.asks().stream()
-                                .map(ask -> BesideMetric.in(measures.units(), ask.text()))
+                                .map(ask -> measures.numbersInText(ask.text()))
                                 .map(ask -> Html.element("li", Html.TICK + " " + Html.text(ask)))
                                 .collect(Collectors.joining())));
     }

@@ -14,7 +14,7 @@ final class UpkeepPart {
     static String of(BuildSheet sheet, MeasureText measures) {
         String times = Arrays.stream(Upkeep.When.values())
                 .filter(when -> !sheet.upkeep().of(when).isEmpty())
-                .map(when -> Html.element("h3", Html.text(when.words()))
+                .map(when -> Html.element("h3", Html.text(when.label()))
                         + tasks(sheet.upkeep().of(when), measures))
                 .collect(Collectors.joining());
         CautionList cautions = new CautionList(measures);

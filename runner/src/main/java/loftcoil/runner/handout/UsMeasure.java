@@ -18,6 +18,10 @@ final class UsMeasure {
     private static final double SMALL_FLOW = 0.1;
     private static final int THREE_DIGITS = 3;
 
+    /** The "R-value" of a US merchant in ft² h °F/Btu that is 1 m² K/W. */
+    private static final double HOURS_FT2_F_PER_BTU =
+            unit("m²").to(unit("ft²"), 1) * unit("K").stepTo(unit("°F"), 1) / unit("W").to(unit("BTU/h"), 1);
+
     private static final WrittenUnit POUND_FORCE = new WrittenUnit("lbf", Imperial.POUND_FORCE);
     private static final WrittenUnit POUNDS_PER_SQUARE_FOOT =
             new WrittenUnit("lbf/ft²", Imperial.POUND_FORCE.divide(USCustomary.SQUARE_FOOT));
@@ -28,30 +32,36 @@ final class UsMeasure {
     /** The number with its unit where that is part of it, as with feet and inches. */
     static String number(Measure measure) {
         double value = measure.value();
+        int more = measure.finer();
         return switch (measure.kind()) {
             case LENGTH_M -> FeetAndInches.longLength(value);
             case SMALL_LENGTH_MM -> FeetAndInches.smallLength(value);
             case SLOPE_MM_PER_M ->
-                decimals(unit("mm").to(unit("in"), value) / unit("m").to(unit("ft"), 1), 2);
-            case AREA_M2 -> decimals(unit("m²").to(unit("ft²"), value), 1);
+                decimals(unit("mm").to(unit("in"), value) / unit("m").to(unit("ft"), 1), 2 + more);
+            case AREA_M2 -> decimals(unit("m²").to(unit("ft²"), value), 1 + more);
             case VOLUME_L -> {
                 double gallons = unit("L").to(unit("US gal"), value);
-                yield decimals(gallons, Math.abs(gallons) < FEW_GALLONS ? 2 : 1);
+                yield decimals(gallons, (Math.abs(gallons) < FEW_GALLONS ? 2 : 1) + more);
             }
-            case MASS_KG -> pounds(value);
-            case MASS_KG_PER_H -> decimals(unit("kg").to(unit("lb"), value), 1);
+            case MASS_KG -> pounds(value, more);
+            case MASS_KG_PER_M ->
+                decimals(unit("kg").to(unit("lb"), value) / unit("m").to(unit("ft"), 1), 2 + more);
+            case DENSITY_KG_PER_M3 ->
+                digits(unit("kg").to(unit("lb"), value) / Math.pow(unit("m").to(unit("ft"), 1), 3), more);
+            case RESISTANCE_M2K_PER_W -> decimals(value * HOURS_FT2_F_PER_BTU, 1 + more);
+            case MASS_KG_PER_H -> decimals(unit("kg").to(unit("lb"), value), 1 + more);
             case FLOW_L_PER_MIN -> {
                 double flow = unit("L/min").to(unit("US gal/min"), value);
-                yield decimals(flow, Math.abs(flow) < SMALL_FLOW ? 3 : 2);
+                yield decimals(flow, (Math.abs(flow) < SMALL_FLOW ? 3 : 2) + more);
             }
-            case TEMP_C -> decimals(unit("°C").to(unit("°F"), value), 0);
-            case TEMP_DIFF_K -> decimals(unit("K").stepTo(unit("°F"), value), 0);
-            case POWER_W -> digits(unit("W").to(unit("BTU/h"), value));
-            case ENERGY_KWH -> digits(unit("kWh").to(unit("BTU"), value));
-            case PRESSURE_PA -> digits(unit("Pa").to(unit("psi"), value));
-            case FORCE_N -> digits(unit("N").to(POUND_FORCE, value));
-            case LOAD_KN_PER_M2 -> digits(KILONEWTON_PER_M2.to(POUNDS_PER_SQUARE_FOOT, value));
-            default -> MetricMeasure.number(measure);
+            case TEMP_C -> decimals(unit("°C").to(unit("°F"), value), more);
+            case TEMP_DIFF_K -> decimals(unit("K").stepTo(unit("°F"), value), more);
+            case POWER_W -> digits(unit("W").to(unit("BTU/h"), value), more);
+            case ENERGY_KWH -> digits(unit("kWh").to(unit("BTU"), value), more);
+            case PRESSURE_PA -> digits(unit("Pa").to(unit("psi"), value), more);
+            case FORCE_N -> digits(unit("N").to(POUND_FORCE, value), more);
+            case LOAD_KN_PER_M2 -> digits(KILONEWTON_PER_M2.to(POUNDS_PER_SQUARE_FOOT, value), more);
+            default -> measure.number();
         };
     }
 
@@ -63,6 +73,9 @@ final class UsMeasure {
             case AREA_M2 -> "ft²";
             case VOLUME_L -> "US gal";
             case MASS_KG -> "lb";
+            case MASS_KG_PER_M -> "lb/ft";
+            case DENSITY_KG_PER_M3 -> "lb/ft³";
+            case RESISTANCE_M2K_PER_W -> "ft² h °F/Btu";
             case MASS_KG_PER_H -> "lb/h";
             case FLOW_L_PER_MIN -> "US gal/min";
             case TEMP_C, TEMP_DIFF_K -> "°F";
@@ -71,7 +84,7 @@ final class UsMeasure {
             case PRESSURE_PA -> "psi";
             case FORCE_N -> "lbf";
             case LOAD_KN_PER_M2 -> "lbf/ft²";
-            default -> MetricMeasure.unit(kind);
+            default -> kind.unit();
         };
     }
 
@@ -84,9 +97,9 @@ final class UsMeasure {
         };
     }
 
-    private static String pounds(double kilograms) {
+    private static String pounds(double kilograms, int more) {
         double pounds = unit("kg").to(unit("lb"), kilograms);
-        return decimals(pounds, Math.abs(pounds) < FEW_POUNDS ? 1 : 0);
+        return decimals(pounds, (Math.abs(pounds) < FEW_POUNDS ? 1 : 0) + more);
     }
 
     private static WrittenUnit unit(String name) {
@@ -99,8 +112,8 @@ final class UsMeasure {
     }
 
     /** Three digits, thousands set apart. */
-    private static String digits(double value) {
-        BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(THREE_DIGITS));
+    private static String digits(double value, int more) {
+        BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(THREE_DIGITS + more));
         return decimals(rounded.doubleValue(), Math.max(0, value == 0 ? 0 : rounded.scale()));
     }
 }
