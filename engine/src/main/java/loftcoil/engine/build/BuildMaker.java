@@ -8,9 +8,12 @@ import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.words.MeasuredText;
+import loftcoil.engine.words.Sentences;
 
 /** Puts a build sheet together and judges whether the design may be built as drawn. */
 final class BuildMaker {
+
+    private static final Sentences SENTENCES = Sentences.read(BuildMaker.class, "verdict.properties");
 
     private BuildMaker() {}
 
@@ -37,24 +40,10 @@ final class BuildMaker {
     }
 
     private static MeasuredText verdict(SafetyVerdict verdict, boolean runs) {
-        if (verdict.dangerous() && !runs) {
-            return MeasuredText.of(
-                    "**This design must not be built as drawn: the loop does not carry the fire's heat away.** Change"
-                            + " the design first; weights, parts and lengths below are those of the drawing as it is.");
-        }
         if (verdict.dangerous()) {
-            return MeasuredText.of(
-                    "**Do not light a fire under this as drawn:** the loop circulates, but the dangers below are known"
-                            + " and not cleared. Clear each of them, or have whoever is named there say that it is no danger here.");
+            return SENTENCES.say(runs ? "verdict.dangers-known" : "verdict.no-heat-carried");
         }
-        if (!runs) {
-            return MeasuredText.of(
-                    "**As drawn nothing heats the loop and its water stands; no danger is known from what the design says.**"
-                            + " What it does not say is asked for below. Local code and the licensed trades have the last word.");
-        }
-        return MeasuredText.of(
-                "**As drawn the loop circulates, and no danger is known from what the design says.** What it does not"
-                        + " say is asked for below. Local code and the licensed trades have the last word.");
+        return SENTENCES.say(runs ? "verdict.no-danger-known" : "verdict.nothing-heats");
     }
 
     private static List<MeasuredText> reasons(SafetyVerdict verdict) {

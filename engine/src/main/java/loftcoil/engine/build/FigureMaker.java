@@ -24,9 +24,12 @@ import loftcoil.engine.study.SpreadPlan;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.MeasuredText;
+import loftcoil.engine.words.Sentences;
 
 /** The figures of a sheet with their doubt. */
 final class FigureMaker {
+
+    private static final Sentences SENTENCES = Sentences.read(FigureMaker.class, "figures.properties");
 
     /** Enough that the ends of a spread move by less than what is shown of them; always from the same seed. */
     private static final SpreadPlan PLAN = new SpreadPlan(1000, 20, 1);
@@ -65,22 +68,18 @@ final class FigureMaker {
                 new LoopDoubts(coil, usual.roughness(), usual.fittings(), usual.heatLoss(), usual.weatherM());
         LoopSpread spread = LoopSpread.of(design.circuit(sheet.loop().tankC()), doubts, PLAN, ProgressListener.NONE)
                 .result();
-        MeasuredText from = MeasuredText.of(
-                "Nine in ten loops built from this drawing lie between: heat of the coil, roughness, fittings, lagging and air"
-                        + " pressure drawn by chance ",
-                Measure.count(spread.samples()),
-                " times. The tank is at ",
-                Measure.celsius(sheet.loop().tankC()),
-                ".");
+        MeasuredText from = SENTENCES.say("figure.chance", "samples", Measure.count(spread.samples()), "tank", tankC());
         figures.add(spread(
                 "flow of the lit loop", flow.flowLPerMin(), litres(spread, flow), MeasureKind.FLOW_L_PER_MIN, from));
         figures.add(spread("water out of the coil", flow.coil().endC(), spread.coilOutC(), MeasureKind.TEMP_C, from));
         MeasuredText boiling = spread.boilsShare() + spread.stillShare() > 0
                 ? MeasuredText.of(
                         from,
-                        " Of all drawn loops ",
-                        new Measure(100 * (spread.boilsShare() + spread.stillShare()), MeasureKind.PERCENT),
-                        " do not circulate without boiling.")
+                        " ",
+                        SENTENCES.say(
+                                "figure.some-boil",
+                                "share",
+                                new Measure(100 * (spread.boilsShare() + spread.stillShare()), MeasureKind.PERCENT)))
                 : from;
         figures.add(spread(
                 "least distance from boiling",
@@ -114,16 +113,9 @@ final class FigureMaker {
                     Measure.watts(heatW),
                     Measure.watts(1000 * spread.low().heatKW()),
                     Measure.watts(1000 * spread.high().heatKW()),
-                    MeasuredText.of(
-                            "Worked out from the fire: two chances in three between. What a coil catches depends on where the"
-                                    + " flames go; only a measured warming of the tank tells more.")));
+                    SENTENCES.say("figure.heat-from-fire")));
         } else {
-            figures.add(
-                    sure(
-                            "heat of the coil",
-                            Measure.watts(heatW),
-                            MeasuredText.of(
-                                    "As stated in the design. If it is a guess and not measured, take four tenths off or add them.")));
+            figures.add(sure("heat of the coil", Measure.watts(heatW), SENTENCES.say("figure.heat-stated")));
         }
     }
 
@@ -137,13 +129,9 @@ final class FigureMaker {
                 / design.tank().heightM()
                 * J_PER_L_K
                 * riseK;
-        MeasuredText why = MeasuredText.of(
-                "Heat for the water up to the waterline, over the heat that reaches the tank at ",
-                Measure.celsius(sheet.loop().tankC()),
-                "; no sun, no draw and no loss of the tank counted.");
         String label = "hours of fire to warm the whole tank";
         Measure mid = new Measure(heatJ / flow.heat().tankW() / S_PER_H, MeasureKind.TIME_H);
-        MeasuredText to = MeasuredText.of("From cold to ", Measure.celsius(WARM_C), ". ", why);
+        MeasuredText to = SENTENCES.say("figure.heating", "warm", Measure.celsius(WARM_C), "tank", tankC());
         Optional<SteadyFlow> low = sheet.spread().flatMap(spread -> spread.low().flow());
         Optional<SteadyFlow> high =
                 sheet.spread().flatMap(spread -> spread.high().flow());
@@ -167,11 +155,11 @@ final class FigureMaker {
                 Measure.watts(nightW(out)),
                 Measure.watts(nightW(out.trimmed(new UncertaintyFactors(1, 1, lagging.lowTimes())))),
                 Measure.watts(nightW(out.trimmed(new UncertaintyFactors(1, 1, lagging.highTimes())))),
-                MeasuredText.of(
-                        "Fire out, whole tank at ",
-                        Measure.celsius(sheet.loop().tankC()),
-                        ". Lagging as built loses from a tenth less to three tenths more than reckoned (common practice, no"
-                                + " source).")));
+                SENTENCES.say("figure.night", "tank", tankC())));
+    }
+
+    private Measure tankC() {
+        return Measure.celsius(sheet.loop().tankC());
     }
 
     private static double nightW(Circuit out) {
@@ -182,12 +170,11 @@ final class FigureMaker {
         figures.add(sure(
                 "full tank weighs",
                 Measure.kilograms(sheet.tank().fullMassKg()),
-                MeasuredText.of(
-                        "Full to the brim with water of ", Measure.celsius(10), "; the empty mass is the design's.")));
+                SENTENCES.say("figure.full-tank")));
         figures.add(sure(
                 "water grows by",
                 Measure.litres(sheet.tank().expansionL()),
-                MeasuredText.of("The full tank from ", Measure.celsius(10), " to ", Measure.celsius(90), ".")));
+                SENTENCES.say("figure.growth")));
     }
 
     private void taps() {
@@ -198,9 +185,8 @@ final class FigureMaker {
                         Measure.litresPerMin(tap.flowLPerMin()),
                         Measure.litresPerMin(tap.flowLPerMin() * (1 - TAP_DOUBT)),
                         Measure.litresPerMin(tap.flowLPerMin() * (1 + TAP_DOUBT)),
-                        MeasuredText.of(
-                                "Alone open, tank full. Fittings and open tap are known to some 15 % of the flow (common practice, no"
-                                        + " source)."))));
+                        SENTENCES.say(
+                                "figure.tap", "doubt", new Measure(100 * TAP_DOUBT, MeasureKind.PERCENT)))));
     }
 
     private void window() {
@@ -208,16 +194,11 @@ final class FigureMaker {
                 .ifPresent(window -> figures.add(sure(
                         "sun that passes the panes, square on",
                         new Measure(100 * window.transmittanceNormal(), MeasureKind.PERCENT),
-                        MeasuredText.of("Clean float glass; dust takes a few hundredths."))));
+                        SENTENCES.say("figure.panes"))));
     }
 
     private void year(YearSpread years) {
-        MeasuredText from = years.low().isPresent()
-                ? MeasuredText.of(
-                        "The year with the least and the most heat the fire may give. The weather of a single year moves it"
-                                + " too: every month here has its mean.")
-                : MeasuredText.of(
-                        "Every month has its mean weather; a single year differs. The heat of the coil is taken as stated.");
+        MeasuredText from = SENTENCES.say(years.low().isPresent() ? "figure.year-between" : "figure.year");
         year(years, "heat from the coil in a year", run -> run.energy().coilKWh(), MeasureKind.ENERGY_KWH, from);
         year(years, "heat from the sun in a year", run -> run.energy().solarKWh(), MeasureKind.ENERGY_KWH, from);
         year(years, "heat missing at the taps in a year", YearRun::shortfallKWh, MeasureKind.ENERGY_KWH, from);
@@ -226,8 +207,7 @@ final class FigureMaker {
             figures.add(sure(
                     "wood in a year",
                     Measure.kilograms(years.mid().woodKg()),
-                    MeasuredText.of(
-                            "Hours lit times the wood burnt in an hour, both as the design says, moist as it is.")));
+                    SENTENCES.say("figure.wood")));
         }
     }
 

@@ -65,7 +65,7 @@ class FillingLawTest {
         for (Design design : DESIGNS) {
             Upkeep upkeep = UpkeepMaker.of(design);
             for (Upkeep.When when : Upkeep.When.values()) {
-                assertTrue(!upkeep.of(when).isEmpty(), when.words());
+                assertTrue(!upkeep.of(when).isEmpty(), when.label());
             }
         }
     }

@@ -29,7 +29,7 @@ class FirstHourTest {
     @Test
     void theLogOfYearsHoldsBothEndsOfTheCoil() {
         List<String> columns = LogMaker.of(Example.orchardBothy()).get(1).columns().stream()
-                .map(LogForm.Column::heading)
+                .map(column -> column.heading().metric())
                 .toList();
         assertTrue(columns.containsAll(List.of("Coil outlet", "Coil inlet")), columns.toString());
     }
@@ -57,7 +57,7 @@ class FirstHourTest {
     @Test
     void aColdFootOfTheColdLegIsRight() {
         String foot = STATED.signs().stream()
-                .filter(sign -> sign.where().startsWith("foot of the cold leg"))
+                .filter(sign -> sign.where().code().equals("sign.cold-leg-foot"))
                 .findFirst()
                 .orElseThrow()
                 .what()

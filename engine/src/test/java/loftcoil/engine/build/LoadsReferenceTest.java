@@ -17,7 +17,7 @@ class LoadsReferenceTest {
 
     private static double value(Loads loads, String what) {
         return loads.loads().stream()
-                .filter(load -> load.what().equals(what))
+                .filter(load -> load.what().metric().equals(what))
                 .findFirst()
                 .orElseThrow()
                 .value()

@@ -15,6 +15,8 @@ class MeasureTest {
     @Test
     void digitsFitWhatABuilderCanUse() {
         assertEquals("1.45 m", Measure.metres(1.449).metric());
+        assertEquals("0.66 m", Measure.metres(0.66).metric());
+        assertEquals("0.072 m", Measure.metres(0.072).metric());
         assertEquals("885 mm", Measure.millimetres(884.6).metric());
         assertEquals("144 kg", Measure.kilograms(143.96).metric());
         assertEquals("6.39 kg", Measure.kilograms(6.389).metric());

@@ -22,7 +22,7 @@ import loftcoil.engine.words.MeasuredText;
 
 /**
  * All that the engine says of a design, one thing a line: figures with their path, sentences by their code and
- * by what is measured in them. How a sentence is put may change without a line changing; what it says may not.
+ * by what is measured and named in them. How a sentence is put may change without a line changing; what it says may not.
  */
 final class Output {
 
@@ -104,9 +104,10 @@ final class Output {
                 line(path, words.code());
             }
             words.parts().stream()
-                    .filter(Measure.class::isInstance)
-                    .map(Measure.class::cast)
-                    .forEach(measure -> line(path, measure.value() + " " + measure.kind()));
+                    .filter(part -> !(part instanceof MeasuredText.Text))
+                    .forEach(part -> any(path, part));
+        } else if (value instanceof MeasuredText.Name name) {
+            line(path, "'" + name.name() + "'");
         } else if (value instanceof Measure measure) {
             line(path, measure.value() + " " + measure.kind());
         } else if (value instanceof Record parts) {

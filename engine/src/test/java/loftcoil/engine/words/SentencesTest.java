@@ -4,8 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a sentence takes into its holes, and what it does not. */
 class SentencesTest {
@@ -30,6 +33,48 @@ class SentencesTest {
     }
 
     @Test
+    void aSentenceInAHoleKeepsItsCode() {
+        MeasuredText inner = sentences.say("look", "what", "here");
+        assertEquals("look look", sentences.say("look", "what", inner).code());
+    }
+
+    @Test
+    void aStringIsANameAndNoCommonMark() {
+        assertTrue(
+                sentences.say("look", "what", "*here*").parts().contains(new MeasuredText.Name("*here*")));
+    }
+
+    @Test
+    void aNumberThatStandsFastIsAMeasureAndMayLeaveItsUnitToTheNext() {
+        MeasuredText said = sentences.say("grow");
+        assertEquals("They grow between −2.5 and 45 °C.", said.metric());
+        assertTrue(said.parts().contains(Measure.celsius(45)), said.parts().toString());
+    }
+
+    @Test
+    void sentencesThatBelongTogetherShareWhatFillsThem() {
+        List<MeasuredText> said =
+                sentences.sayEach("tank", List.of("what", "why"), "volume", Measure.litres(120), "name", "Ann's");
+        assertEquals(
+                List.of("tank of 120 L", "Ann's, 120 L."),
+                said.stream().map(MeasuredText::metric).toList());
+        assertEquals("tank.why", said.get(1).code());
+        assertThrows(
+                IllegalStateException.class,
+                () -> sentences.sayEach("tank", List.of("what"), "volume", Measure.litres(120), "name", "x"));
+        assertThrows(
+                IllegalStateException.class, () -> sentences.sayEach("tank", List.of("why"), "name", "no volume"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"twice", "brace", "kind", "hole", "unmeasured"})
+    void aResourceThatIsMisspeltCannotBeRead(String fault) {
+        String file = "sentences-bad-" + fault + ".properties";
+        assertTrue(SentencesTest.class.getResource(file) != null, file);
+        assertThrows(IllegalStateException.class, () -> Sentences.read(SentencesTest.class, file));
+    }
+
+    @Test
     void joinedSentencesKeepBothCodes() {
         MeasuredText both =
                 MeasuredText.of(sentences.say("look", "what", "here"), " ", sentences.say("look", "what", "there"));
@@ -50,6 +95,6 @@ class SentencesTest {
 
     @Test
     void theCodesAreThoseOfTheFile() {
-        assertEquals(Set.of("look", "near"), sentences.codes());
+        assertEquals(Set.of("grow", "look", "near", "tank.what", "tank.why"), sentences.codes());
     }
 }

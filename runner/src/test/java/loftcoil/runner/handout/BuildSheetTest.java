@@ -78,7 +78,8 @@ class BuildSheetTest {
             assertTrue(pdf.contains(caution.text().substring(0, 40).replace(" ", "")), caution.text());
         }
         for (LogForm form : BOTHY.logs()) {
-            assertTrue(pdf.contains(form.title().replace(" ", "")), form.title());
+            assertTrue(pdf.contains(form.title().metric().replace(" ", "")),
+                    form.title().metric());
         }
     }
 
@@ -89,17 +90,17 @@ class BuildSheetTest {
         BOTHY.parts()
                 .parts()
                 .forEach(part -> assertTrue(
-                        page.contains(part.group().words()), part.what().metric()));
+                        page.contains(part.group().label()), part.what().metric()));
         BOTHY.cuts().pieces().forEach(piece -> assertTrue(page.contains(piece.mark()), piece.mark()));
-        BOTHY.loads().loads().forEach(load -> assertTrue(page.contains(load.what()), load.what()));
+        BOTHY.loads().loads().forEach(load -> assertTrue(page.contains(load.what().metric()), load.what().metric()));
         BOTHY.cautions().forEach(caution -> assertTrue(page.contains(PdfText.plain(caution.text())), caution.text()));
         BOTHY.asks().forEach(ask -> assertTrue(page.contains(ask.text()), ask.text()));
         BOTHY.filling()
                 .steps()
-                .forEach(step -> assertTrue(page.contains(step.stage().words())));
+                .forEach(step -> assertTrue(page.contains(step.stage().label())));
         BOTHY.upkeep()
                 .tasks()
-                .forEach(task -> assertTrue(page.contains(task.when().words())));
+                .forEach(task -> assertTrue(page.contains(task.when().label())));
         for (Leg leg : BOTHY.design().hotLegs()) {
             assertTrue(page.contains(leg.name()), leg.name());
         }

@@ -13,7 +13,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Measures as a builder reads them. The US values are conversions by NIST Special Publication 811 (2008), appendix B.8: 1 in =
- * 25.4 mm, 1 US gal = 3.785412 L, 1 lb = 0.45359237 kg, 1 Btu (IT) = 1055.056 J, 1 psi = 6894.757 Pa, 1 lbf = 4.448222 N.
+ * 25.4 mm, 1 US gal = 3.785412 L, 1 lb = 0.45359237 kg, 1 Btu (IT) = 1055.056 J, 1 psi = 6894.757 Pa, 1 lbf = 4.448222 N,
+ * 1 lb/ft = 1.488164 kg/m, 1 lb/ft³ = 16.01846 kg/m³, 1 ft² h °F/Btu = 0.1761102 m² K/W.
  */
 class MeasureTextTest {
 
@@ -41,6 +42,9 @@ class MeasureTextTest {
         "MASS_KG, 144, 317 lb",
         "MASS_KG, 1.53, 3.4 lb",
         "MASS_KG_PER_H, 1.5, 3.3 lb/h",
+        "MASS_KG_PER_M, 0.587, 0.39 lb/ft",
+        "DENSITY_KG_PER_M3, 2500, 156 lb/ft³",
+        "RESISTANCE_M2K_PER_W, 1, 5.7 ft² h °F/Btu",
         "FLOW_L_PER_MIN, 1.9, 0.50 US gal/min",
         "TEMP_C, 60, 140 °F",
         "TEMP_C, -17.8, 0 °F",
@@ -94,6 +98,27 @@ class MeasureTextTest {
         assertEquals("At **60 °C** the tank holds 120 L.", METRIC.words(words).replace('\u00a0', ' '));
         assertEquals(
                 "At **140 °F** the tank holds 31.7 US gal.", US.words(words).replace('\u00a0', ' '));
+    }
+
+    @Test
+    void aUnitThatFollowsIsSaidOnceAndTwoNumbersAreConverted() {
+        MeasuredText words = MeasuredText.of(
+                "between ", Measure.celsius(25).withoutUnit(), " and ", Measure.celsius(45), ", 0.25 finer: ", Measure.kelvins(
+                        0.25).finer(1));
+        assertEquals(
+                "between 25 and 45 °C, 0.25 finer: 0.3 K",
+                METRIC.words(words).replace('\u00a0', ' '));
+        assertEquals(
+                "between 77 and 113 °F, 0.25 finer: 0.5 °F", US.words(words).replace('\u00a0', ' '));
+    }
+
+    @Test
+    void aNameIsNoCommonMark() {
+        MeasuredText words =
+                MeasuredText.of("tap for ", new MeasuredText.Name("*cold* [sink] <b> & _x_ `y` \\"), ", **full bore**");
+        assertEquals(
+                "tap for *cold* [sink] &lt;b&gt; &amp; _x_ `y` \\, <strong>full bore</strong>",
+                Prose.inline(METRIC.words(words)));
     }
 
     @Test
