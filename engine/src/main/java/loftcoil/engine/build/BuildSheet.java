@@ -14,7 +14,7 @@ import loftcoil.engine.words.MeasuredText;
  *
  * @param design the design
  * @param sheet its figures
- * @param buildable whether the loop circulates and no danger is known; where not, {@link #verdict} says why
+ * @param buildable whether no danger is known; where not, {@link #verdict} says why
  * @param verdict the finding in a few words
  * @param reasons why it must not be built as drawn; empty where it may
  * @param figures figures with their doubt
@@ -57,7 +57,16 @@ public record BuildSheet(
      * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed
      */
     public static BuildSheet of(Design design) {
-        return BuildMaker.of(design);
+        return of(Sheet.whole(design, Sheet.USUAL_TANK_C));
+    }
+
+    /**
+     * Makes the sheet from figures that are known already.
+     *
+     * @param sheet a whole sheet, the tank at {@link Sheet#USUAL_TANK_C}
+     */
+    public static BuildSheet of(Sheet sheet) {
+        return BuildMaker.of(sheet);
     }
 
     /** What can hurt somebody. */

@@ -19,6 +19,15 @@ final class StandingStill implements CautionRule {
                     facts.design().tank().returnPortLevelM());
         } else if (facts.lit().circulation() instanceof Still still) {
             findings.caution("LC-STILL", "%s", still.words());
+        } else {
+            facts.harder().stream()
+                    .filter(harder -> harder.search().circulation() instanceof Still)
+                    .findFirst()
+                    .ifPresent(harder -> findings.caution(
+                            "LC-STILL",
+                            "As computed the water goes round, but not %s: %s",
+                            harder.when(),
+                            harder.search().words()));
         }
     }
 }

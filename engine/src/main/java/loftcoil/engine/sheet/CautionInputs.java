@@ -1,10 +1,7 @@
 package loftcoil.engine.sheet;
 
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import loftcoil.engine.caution.CautionFacts;
-import loftcoil.engine.caution.HarderCase;
 import loftcoil.engine.caution.YearFacts;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.loop.Circuit;
@@ -21,10 +18,7 @@ final class CautionInputs {
         CautionFacts steady = CautionFacts.steady(design, circuit, lit);
         double coilW = circuit.setting().firing().heatW();
         CautionFacts facts = FlueFacts.of(design, coilW).map(steady::withFire).orElse(steady);
-        return spread.map(HeatSpread::high)
-                .map(high -> facts.withHarder(List.of(new HarderCase(
-                        String.format(Locale.ROOT, "with the coil taking %.1f kW", high.heatKW()), high.search()))))
-                .orElse(facts);
+        return facts.withHarder(JudgedStates.beside(design, circuit.setting().tankC(), spread));
     }
 
     static CautionFacts withYear(CautionFacts facts, Optional<YearSpread> years) {

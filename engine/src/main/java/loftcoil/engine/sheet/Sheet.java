@@ -4,9 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import loftcoil.engine.caution.Ask;
 import loftcoil.engine.caution.Caution;
-import loftcoil.engine.caution.CautionFacts;
-import loftcoil.engine.caution.CautionReport;
-import loftcoil.engine.caution.Cautions;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.FlowSearch;
@@ -22,7 +19,8 @@ import loftcoil.engine.run.YearSpread;
  * @param taps each tap alone open, the water as warm as the tank
  * @param window the panes; empty where there are none
  * @param year a year marched; empty where it was not asked for, or there is neither fire nor window
- * @param report what can hurt somebody, and what would have to be known to tell
+ * @param verdict what can hurt somebody, and what would have to be known to tell; judged with the tank at the asked temperature, or at
+ *     {@link #USUAL_TANK_C} where a cooler one was asked for, so that no sheet is milder than another
  */
 public record Sheet(
         Design design,
@@ -32,7 +30,7 @@ public record Sheet(
         List<TapFigures> taps,
         Optional<WindowFigures> window,
         Optional<YearSpread> year,
-        CautionReport report) {
+        SafetyVerdict verdict) {
 
     /** Tank temperature where none is asked for, °C. */
     public static final double USUAL_TANK_C = 40;
@@ -44,12 +42,12 @@ public record Sheet(
 
     /** What can hurt somebody; empty where nothing was found. */
     public List<Caution> cautions() {
-        return report.cautions();
+        return verdict.cautions();
     }
 
     /** What the design does not say and that decides over a danger. */
     public List<Ask> asks() {
-        return report.asks();
+        return verdict.asks();
     }
 
     /**
@@ -72,15 +70,14 @@ public record Sheet(
      *     more sun than its place can have
      */
     public static Sheet whole(Design design, double tankC) {
-        boolean warmed = design.fire().isPresent() || design.window().isPresent();
-        return made(design, tankC, warmed ? Optional.of(YearSpread.of(design)) : Optional.empty());
+        return made(
+                design, tankC, SafetyVerdict.hasYear(design) ? Optional.of(YearSpread.of(design)) : Optional.empty());
     }
 
     private static Sheet made(Design design, double tankC, Optional<YearSpread> year) {
         Circuit circuit = design.circuit(tankC);
         FlowSearch lit = circuit.search();
         Optional<HeatSpread> spread = HeatSpread.of(design, circuit, lit);
-        CautionFacts facts = CautionInputs.withYear(CautionInputs.of(design, circuit, lit, spread), year);
         return new Sheet(
                 design,
                 LoopFigures.of(design, lit, tankC),
@@ -89,7 +86,9 @@ public record Sheet(
                 TapFigures.of(design, tankC),
                 design.window().map(WindowFigures::of),
                 year,
-                Cautions.of(facts));
+                tankC < USUAL_TANK_C
+                        ? SafetyVerdict.judged(design, year)
+                        : SafetyVerdict.of(design, circuit, lit, spread, year));
     }
 
     /** Computes a design with the tank at {@link #USUAL_TANK_C}. */

@@ -3,7 +3,6 @@ package loftcoil.engine.sheet;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.Locale;
 import loftcoil.engine.caution.Ask;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.loop.SteadyFlow;
@@ -37,11 +36,14 @@ public final class SheetJson {
                 .put("uValueWPerM2K", window.uValueWPerM2K())
                 .put("transmittanceNormal", window.transmittanceNormal()));
         sheet.year().ifPresent(year -> out.set("year", YearJson.write(year)));
+        out.putObject("verdict")
+                .put("level", sheet.verdict().level())
+                .put("yearJudged", !sheet.verdict().yearOpen());
         ArrayNode cautions = out.putArray("cautions");
         for (Caution caution : sheet.cautions()) {
             cautions.addObject()
                     .put("code", caution.code())
-                    .put("severity", caution.severity().toString().toLowerCase(Locale.ROOT))
+                    .put("severity", caution.severity().code())
                     .put("text", caution.text())
                     .put("source", caution.source());
         }

@@ -50,7 +50,10 @@ public final class SheetText {
         lines.add("");
         lines.add("Cautions");
         if (sheet.cautions().isEmpty()) {
-            lines.add("  none raised by the figures computed so far");
+            lines.add("  none: nothing was found; that is no promise that there is nothing");
+        }
+        if (sheet.verdict().yearOpen()) {
+            lines.add("  The year is not judged yet.");
         }
         sheet.cautions().forEach(this::caution);
         if (!sheet.asks().isEmpty()) {
@@ -125,7 +128,7 @@ public final class SheetText {
     }
 
     private void caution(Caution caution) {
-        lines.add("  " + caution.severity() + " " + caution.code());
+        lines.add("  " + caution.severity().label() + " " + caution.code());
         wrapped("    ", caution.text());
         wrapped("    ", "Source: " + caution.source());
     }

@@ -32,30 +32,15 @@ final class CautionList {
     }
 
     private String box(Caution caution, boolean sourced) {
-        String source =
-                sourced ? " " + Html.element("span", "source", Html.text("Source: " + caution.source() + ".")) : "";
+        String source = sourced
+                ? " " + Html.element("span", "source", Html.text("Source: " + caution.source() + ". " + caution.code()))
+                : "";
         return Html.element(
                 "div",
-                "warn " + kind(caution.severity()),
+                "warn " + caution.severity().code(),
                 Html.element(
                         "p",
-                        Html.element("strong", word(caution.severity()) + ".") + " "
+                        Html.element("strong", caution.severity().label() + ".") + " "
                                 + Html.text(BesideMetric.in(measures.units(), caution.text())) + source));
-    }
-
-    private static String kind(Severity severity) {
-        return switch (severity) {
-            case DANGER -> "danger";
-            case WARNING -> "warning";
-            case NOTE -> "note";
-        };
-    }
-
-    private static String word(Severity severity) {
-        return switch (severity) {
-            case DANGER -> "Danger";
-            case WARNING -> "Caution";
-            case NOTE -> "Note";
-        };
     }
 }

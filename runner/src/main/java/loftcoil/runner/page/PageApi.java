@@ -18,6 +18,7 @@ import loftcoil.runner.show.View;
  * GET  course                                    View.Course
  * GET  lesson/ID                                 View.Lesson; a snippet that ran since the start has its View.Run as "last"
  * GET  design                                    View.Design
+ * GET  safety                                    View.Safety of the design, the year judged too; takes about a second
  * GET  words                                     View.Words
  * POST run       lesson step source dragged      View.Run
  * POST keep      lesson step source              {}
@@ -52,6 +53,7 @@ final class PageApi {
                 "mend", Ask.change(this::mend),
                 "complete", Ask.change(this::complete),
                 "stop", new Ask("POST", true, this::stop)));
+        all.put("safety", Ask.read(body -> json.of(bench.safety())));
         all.putAll(new RefreshApi(bench, json).asks());
         all.putAll(new RebuildApi(bench, json).asks());
         this.asks = Map.copyOf(all);

@@ -2,21 +2,21 @@ package loftcoil.runner.show;
 
 import java.util.Optional;
 import loftcoil.engine.build.BuildSheet;
-import loftcoil.engine.design.Design;
+import loftcoil.engine.sheet.Sheet;
 
 /** The build sheet of the learner's own design; worked out once for each design, since its years take seconds. */
 final class BuildSheetCache {
 
-    private final LearnerStore store;
+    private final WholeSheets sheets;
     private Optional<BuildSheet> last = Optional.empty();
 
-    BuildSheetCache(LearnerStore store) {
-        this.store = store;
+    BuildSheetCache(WholeSheets sheets) {
+        this.sheets = sheets;
     }
 
     synchronized BuildSheet sheet() {
-        Design design = store.design();
-        BuildSheet sheet = last.filter(made -> made.design().equals(design)).orElseGet(() -> BuildSheet.of(design));
+        Sheet whole = sheets.sheet();
+        BuildSheet sheet = last.filter(made -> made.sheet().equals(whole)).orElseGet(() -> BuildSheet.of(whole));
         last = Optional.of(sheet);
         return sheet;
     }

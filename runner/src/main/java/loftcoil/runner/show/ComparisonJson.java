@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import loftcoil.engine.caution.Caution;
+import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.study.Comparison;
 import loftcoil.engine.study.Rebuild;
 import loftcoil.engine.study.Row;
@@ -27,6 +28,8 @@ public final class ComparisonJson {
         out.put("before", compared.before().design().name());
         out.put("after", compared.after().design().name());
         out.set("figures", figures(compared.rows()));
+        out.set("verdictBefore", verdict(compared.before()));
+        out.set("verdictAfter", verdict(compared.after()));
         out.set("cautionsRaised", codes(compared.cautionsRaised()));
         out.set("cautionsSettled", codes(compared.cautionsSettled()));
         ArrayNode changes = out.putArray("changes");
@@ -66,6 +69,14 @@ public final class ComparisonJson {
         if (value.isPresent()) {
             figure.put(name, value.getAsDouble());
         }
+    }
+
+    private static ObjectNode verdict(Sheet sheet) {
+        ObjectNode out = JsonNodeFactory.instance.objectNode();
+        out.put("level", sheet.verdict().level());
+        out.put("yearJudged", !sheet.verdict().yearOpen());
+        out.set("cautions", codes(sheet.cautions()));
+        return out;
     }
 
     private static ArrayNode codes(List<Caution> cautions) {

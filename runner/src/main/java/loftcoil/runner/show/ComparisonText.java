@@ -36,9 +36,7 @@ public final class ComparisonText {
     private void all(RebuildView.SideBySide both) {
         lines.add("Before: " + both.beforeWords());
         lines.add("After: " + both.afterWords());
-        if (!both.dangerMarkdown().isEmpty()) {
-            lines.add(both.dangerMarkdown().replace("**", "").strip());
-        }
+        lines.addAll(SafetyText.top(both.safety()));
         both.groups().stream()
                 .filter(group -> group.changed() > 0)
                 .filter(group -> !group.words().equals(FigureGroup.MONTHS.words()))
@@ -83,11 +81,11 @@ public final class ComparisonText {
         return value.isEmpty() ? "none" : value;
     }
 
-    private void cautions(String heading, List<String> cautions) {
+    private void cautions(String heading, List<View.Finding> cautions) {
         if (!cautions.isEmpty()) {
             lines.add("");
             lines.add(heading);
-            cautions.forEach(caution -> lines.add("  - " + caution));
+            cautions.forEach(caution -> lines.add("  - " + SafetyText.line(caution)));
         }
     }
 

@@ -25,6 +25,7 @@ public final class CourseApp implements LearnerApp {
     private final RefreshDesk refresh;
     private final RebuildDesk rebuild;
     private final MendDesk mends;
+    private final WholeSheets sheets;
     private final BuildSheetCache build;
     private final Warming warming = new Warming();
 
@@ -37,7 +38,8 @@ public final class CourseApp implements LearnerApp {
         this.refresh = new RefreshDesk(course, store, reckoning);
         this.rebuild = new RebuildDesk(store);
         this.mends = new MendDesk(course, reckoning);
-        this.build = new BuildSheetCache(store);
+        this.sheets = new WholeSheets(store);
+        this.build = new BuildSheetCache(sheets);
     }
 
     /**
@@ -193,6 +195,11 @@ public final class CourseApp implements LearnerApp {
     @Override
     public View.Design design() {
         return LoopPanel.view(store.design());
+    }
+
+    @Override
+    public View.Safety safety() {
+        return SafetyWords.of(sheets.sheet().verdict());
     }
 
     @Override

@@ -44,8 +44,16 @@ public interface LearnerApp extends AutoCloseable {
     /** Ends the snippet that is running now, if any. */
     void stop();
 
-    /** The learner's own design, drawn and computed. */
+    /** The learner's own design, drawn and computed; its verdict leaves the year open. */
     View.Design design();
+
+    /**
+     * What the dangers of the learner's own design come to, the year judged too; the first time for a design it takes about a
+     * second.
+     *
+     * @throws loftcoil.engine.fault.RefusedException where the year cannot be computed
+     */
+    View.Safety safety();
 
     /**
      * The build sheet of the learner's own design; the first time for a design it takes some seconds.

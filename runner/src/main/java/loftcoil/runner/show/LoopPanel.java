@@ -3,7 +3,6 @@ package loftcoil.runner.show;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.loop.SteadyFlow;
 import loftcoil.engine.sheet.Drawing;
@@ -13,29 +12,12 @@ import loftcoil.engine.sheet.Sheet;
 /** The learner's design at a glance. */
 final class LoopPanel {
 
-    /** Cautions of a fired loop in which no flow can be relied on. */
-    private static final Set<String> NO_FLOW = Set.of("LC-BOIL", "LC-STILL", "LC-TANK-LOW");
-
     private LoopPanel() {}
 
     static View.Design view(Design design) {
         Sheet sheet = Sheet.of(design);
         return new View.Design(
-                design.name(),
-                drawn(design),
-                figures(sheet),
-                sheet.loop().words(),
-                sheet.cautions().stream().anyMatch(caution -> NO_FLOW.contains(caution.code())),
-                sheet.cautions().stream()
-                        .map(caution -> withoutFinding(caution.text(), sheet.loop()))
-                        .toList());
-    }
-
-    /** A caution about the finding repeats it; it stands above already. */
-    private static String withoutFinding(String caution, LoopFigures loop) {
-        return caution.startsWith(loop.words())
-                ? caution.substring(loop.words().length()).strip()
-                : caution;
+                design.name(), drawn(design), figures(sheet), sheet.loop().words(), SafetyWords.of(sheet.verdict()));
     }
 
     static View.Picture drawn(Design design) {

@@ -7,6 +7,7 @@ import loftcoil.engine.design.Change;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.runner.check.Checker;
 import loftcoil.runner.check.Verdict;
 import loftcoil.runner.check.Worked;
@@ -127,10 +128,11 @@ final class QuestionDesk {
                 text,
                 "decided",
                 words,
-                FlowWarning.of(store.design()) + decision.about().solution().text(),
+                decision.about().solution().text(),
                 0,
                 "",
-                decision.about().source());
+                decision.about().source(),
+                Optional.of(SafetyWords.of(SafetyVerdict.quick(store.design()))));
     }
 
     private List<Progress.Given> keep(Lesson lesson, Step.Question question, Progress.Given given) {

@@ -45,7 +45,7 @@ public final class RebuildView {
      * @param after the new design's loop
      * @param beforeWords does the old loop circulate
      * @param afterWords does the new loop circulate
-     * @param dangerMarkdown to be seen at once where the new loop stands or boils; empty where it circulates
+     * @param safety what the new design's dangers come to; leaves the year open where it was not marched
      * @param groups all figures, those that belong together in one group
      * @param raised cautions that only the new design raises
      * @param settled cautions that only the old design raises
@@ -58,11 +58,11 @@ public final class RebuildView {
             View.Picture after,
             String beforeWords,
             String afterWords,
-            String dangerMarkdown,
+            View.Safety safety,
             List<Group> groups,
-            List<String> raised,
-            List<String> settled,
-            List<String> staying,
+            List<View.Finding> raised,
+            List<View.Finding> settled,
+            List<View.Finding> staying,
             List<Effect> effects,
             boolean year) {}
 

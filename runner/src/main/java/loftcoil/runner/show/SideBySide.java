@@ -57,10 +57,10 @@ public final class SideBySide {
                 LoopSvg.picture("After: " + after.design().name(), Drawing.of(after.design())),
                 before.loop().words(),
                 after.loop().words(),
-                FlowWarning.of(after.design()),
+                SafetyWords.of(after.verdict()),
                 groups(compared),
-                texts(compared.cautionsRaised()),
-                texts(compared.cautionsSettled()),
+                SafetyWords.findings(compared.cautionsRaised()),
+                SafetyWords.findings(compared.cautionsSettled()),
                 staying(compared),
                 effects.stream().map(SideBySide::effect).toList(),
                 after.year().isPresent() || before.year().isPresent());
@@ -123,15 +123,11 @@ public final class SideBySide {
         return (more > 0 ? "+" : "−") + Digits.of(Math.abs(more), DIGITS - 1);
     }
 
-    private static List<String> staying(Comparison compared) {
+    private static List<View.Finding> staying(Comparison compared) {
         Set<String> old =
                 compared.before().cautions().stream().map(Caution::code).collect(Collectors.toSet());
-        return texts(compared.after().cautions().stream()
+        return SafetyWords.findings(compared.after().cautions().stream()
                 .filter(caution -> old.contains(caution.code()))
                 .toList());
-    }
-
-    private static List<String> texts(List<Caution> cautions) {
-        return cautions.stream().map(Caution::text).toList();
     }
 }

@@ -122,6 +122,7 @@ public final class View {
      * @param tries how many wrong answers so far
      * @param workedMarkdown the worked solution; empty until it is due
      * @param source where the reference value is from; empty until answered
+     * @param safety what the design's dangers come to with this decision in it, the year left open; empty where nothing was decided
      */
     public record Reply(
             String answer,
@@ -130,7 +131,42 @@ public final class View {
             String hintMarkdown,
             int tries,
             String workedMarkdown,
-            String source) {}
+            String source,
+            Optional<Safety> safety) {
+
+        /** A reply that changed no design. */
+        public Reply(
+                String answer,
+                String state,
+                String words,
+                String hintMarkdown,
+                int tries,
+                String workedMarkdown,
+                String source) {
+            this(answer, state, words, hintMarkdown, tries, workedMarkdown, source, Optional.empty());
+        }
+    }
+
+    /**
+     * The one verdict on a design's dangers.
+     *
+     * @param level {@code danger}, {@code warning}, {@code note} or {@code clear}
+     * @param label the level as it is shown
+     * @param words what follows from it; may be empty
+     * @param findings what was found, the gravest first
+     * @param open what is not judged yet, in a sentence; empty where all is
+     */
+    public record Safety(String level, String label, String words, List<Finding> findings, String open) {}
+
+    /**
+     * One thing that can hurt somebody.
+     *
+     * @param code its code, the same on every face
+     * @param severity {@code danger}, {@code warning} or {@code note}
+     * @param label the severity as it is shown
+     * @param text plain words with the figure that raised it
+     */
+    public record Finding(String code, String severity, String label, String text) {}
 
     /**
      * What came of running a snippet.
@@ -184,16 +220,9 @@ public final class View {
      * @param picture the loop to scale
      * @param figures label and value pairs
      * @param circulates in a few sentences: does it circulate
-     * @param danger whether it does not though it is fired, so that lighting the fire is dangerous
-     * @param cautions what else to mind, most severe first
+     * @param safety what its dangers come to, the year left open
      */
-    public record Design(
-            String name,
-            Picture picture,
-            List<Figure> figures,
-            String circulates,
-            boolean danger,
-            List<String> cautions) {}
+    public record Design(String name, Picture picture, List<Figure> figures, String circulates, Safety safety) {}
 
     /** A labelled figure. */
     public record Figure(String label, String value) {}

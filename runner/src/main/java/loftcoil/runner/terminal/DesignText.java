@@ -2,6 +2,7 @@ package loftcoil.runner.terminal;
 
 import java.util.ArrayList;
 import java.util.List;
+import loftcoil.runner.show.SafetyText;
 import loftcoil.runner.show.View;
 
 /** The learner's design as lines of text. */
@@ -9,13 +10,17 @@ final class DesignText {
 
     private DesignText() {}
 
-    static List<String> lines(View.Design design, int width) {
+    static List<String> lines(View.Design design, View.Safety safety, int width) {
         List<String> lines = new ArrayList<>();
         lines.add(design.name());
         lines.addAll(Wrap.lines(design.picture().says(), width));
-        lines.addAll(Wrap.lines(design.circulates(), width));
+        boolean told =
+                safety.findings().stream().anyMatch(finding -> finding.text().startsWith(design.circulates()));
+        if (!told) {
+            lines.addAll(Wrap.lines(design.circulates(), width));
+        }
         lines.addAll(FigureText.lines(design.figures()));
-        design.cautions().forEach(caution -> lines.addAll(Wrap.lines("- " + caution, width)));
+        SafetyText.lines(safety).forEach(line -> lines.addAll(Wrap.lines(line, width)));
         return lines;
     }
 }

@@ -3,7 +3,9 @@ package loftcoil.runner.terminal;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.show.LearnerApp;
+import loftcoil.runner.show.SafetyText;
 import loftcoil.runner.show.View;
 
 /** A question, a guess or a decision in the terminal. */
@@ -86,6 +88,21 @@ final class QuestionStep {
     }
 
     private boolean settles(String typed) {
-        return ReplyText.say(console, bench.answer(lessonId, question.id(), typed));
+        View.Reply reply = bench.answer(lessonId, question.id(), typed);
+        boolean settled = ReplyText.say(console, reply);
+        // Who waits here anyway is told the whole verdict, and only it: half of one could read as calm.
+        reply.safety().map(this::judged).ifPresent(safety -> SafetyText.lines(safety).stream()
+                .flatMap(line -> Wrap.lines(line, console.width()).stream())
+                .forEach(console::say));
+        return settled;
+    }
+
+    private View.Safety judged(View.Safety quick) {
+        try {
+            return bench.safety();
+        } catch (RefusedException refused) {
+            console.warn("The year cannot be judged: " + String.join("; ", refused.lines()));
+            return quick;
+        }
     }
 }

@@ -153,7 +153,7 @@ public final class TerminalFace {
             case "q" -> Optional.of(new Move.Leave());
             case "b" -> Optional.of(new Move.Back());
             case "w" -> chooseLesson();
-            case "d" -> stay(DesignText.lines(bench.design(), console.width()));
+            case "d" -> stay(DesignText.lines(bench.design(), bench.safety(), console.width()));
             case "r" -> refresh();
             case "n" -> {
                 new RebuildWalk(bench.rebuild(), console).walk();

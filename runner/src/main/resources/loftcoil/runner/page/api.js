@@ -36,6 +36,7 @@ export function isGone(trouble) {
 export const course = () => ask('course');
 export const lesson = (lessonId) => ask(`lesson/${encodeURIComponent(lessonId)}`);
 export const design = () => ask('design');
+export const safety = () => ask('safety');
 export const words = () => ask('words');
 export const run = (lesson, step, source, dragged) => post('run', { lesson, step, source, dragged });
 export const keep = (lesson, step, source, leaving = false) =>

@@ -1,18 +1,33 @@
-// The panel with the learner's own design. Others may ask to be told when it changes.
+// The panel with the learner's own design. The year is judged a second later. Others may ask to be told of either.
 import * as api from './api.js';
-import { clear, el, id, sign } from './dom.js';
+import { clear, el, id, say } from './dom.js';
 import { drawn, figure } from './picture.js';
+import { safetyBox } from './safety.js';
 
+const AGAIN_MS = 2000;
 const watchers = new Map();
+const judged = new Map();
+let asked = 0;
 
 /** Calls `told` with the design whenever it changes, as long as `place` is in the page. */
 export function watchLoop(place, told) {
   watchers.set(place, told);
 }
 
+/** Calls `told` with the whole verdict when it is known, once, as long as `place` is in the page. */
+export function whenJudged(place, told) {
+  judged.set(place, told);
+}
+
 export async function refreshLoop() {
+  asked += 1;
+  const mine = asked;
   try {
-    show(await api.design());
+    const design = await api.design();
+    if (mine !== asked) return;
+    const place = show(design);
+    if (design.safety.open) judge(mine, place, design.safety);
+    else tellJudged(design.safety);
   } catch (trouble) {
     if (!id('loop').firstChild) {
       id('loop').append(el('p', { class: 'quiet' }, `Your loop cannot be shown: ${trouble.message}`));
@@ -20,25 +35,45 @@ export async function refreshLoop() {
   }
 }
 
-function show(design) {
-  id('loop-brief').textContent = design.name;
-  clear(id('loop')).append(...[
-    found(design),
-    small(design),
-    el('dl', {}, ...design.figures.flatMap((each) => [el('dt', {}, each.label), el('dd', {}, each.value)])),
-    cautions(design.cautions)].filter(Boolean));
-  for (const [place, told] of watchers) {
-    if (place.isConnected) told(design);
-    else watchers.delete(place);
+/** Asks for the whole verdict; one of a design that has changed meanwhile is let fall. */
+async function judge(mine, place, quick) {
+  let safety;
+  try {
+    safety = await api.safety();
+  } catch (trouble) {
+    if (mine !== asked) return;
+    if (trouble.status === 503) return window.setTimeout(() => mine === asked && judge(mine, place, quick), AGAIN_MS);
+    safety = { ...quick, open: `The year could not be judged: ${trouble.message}` };
   }
+  if (mine !== asked) return;
+  place.replaceChildren(safetyBox(safety));
+  tellJudged(safety);
+  say(safety.open || `The year is judged too: ${safety.label}.`);
 }
 
-/** Whether the loop circulates; framed as a danger where it does not. */
-function found(design) {
-  const words = el('p', { class: 'circulates' }, design.circulates);
-  return design.danger
-    ? el('div', { class: 'warning danger' }, sign('danger'), el('div', {}, el('p', { class: 'warning-word' }, 'Danger'), words))
-    : words;
+function tellJudged(safety) {
+  for (const [place, fill] of judged) if (place.isConnected) fill(safety);
+  judged.clear();
+}
+
+function show(design) {
+  const safety = el('div', {}, safetyBox(design.safety));
+  id('loop-brief').textContent = design.name;
+  clear(id('loop')).append(...[
+    told(design) ? null : el('p', { class: 'circulates' }, design.circulates),
+    safety,
+    small(design),
+    el('dl', {}, ...design.figures.flatMap((each) => [el('dt', {}, each.label), el('dd', {}, each.value)]))].filter(Boolean));
+  for (const [place, show] of watchers) {
+    if (place.isConnected) show(design);
+    else watchers.delete(place);
+  }
+  return safety;
+}
+
+/** A danger that repeats what the loop does is told once. */
+function told(design) {
+  return design.safety.findings.some((finding) => finding.text.startsWith(design.circulates));
 }
 
 /** The drawing beside the text; it opens large. */
@@ -55,10 +90,4 @@ function large(design) {
   dialog.addEventListener('close', () => dialog.remove());
   document.body.append(dialog);
   dialog.showModal();
-}
-
-function cautions(list) {
-  if (!list.length) return null;
-  return el('div', { class: 'warning caution' }, sign('caution'),
-    el('div', {}, el('p', { class: 'warning-word' }, 'Mind'), el('ul', {}, ...list.map((words) => el('li', {}, words)))));
 }

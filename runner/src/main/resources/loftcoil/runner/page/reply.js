@@ -1,5 +1,7 @@
 // What is said to an answer: right or not, a hint, the worked solution when it is due, and where the number is from.
 import { clear, el, prose, sign } from './dom.js';
+import { whenJudged } from './loop.js';
+import { safetyBox } from './safety.js';
 
 const SIGNS = { right: 'right', decided: 'noted', wrong: 'wrong', unread: 'wrong', noted: 'noted' };
 
@@ -8,10 +10,19 @@ export function showReply(place, reply) {
     sign(SIGNS[reply.state] || 'noted'),
     el('div', {},
       el('p', { class: 'said-words' }, reply.words),
+      judgedLater(reply.safety),
       reply.hintHtml ? prose(reply.hintHtml) : null,
       tries(reply),
       worked(reply),
       reply.source ? el('p', { class: 'source' }, 'Source: ', reply.source) : null)));
+}
+
+/** What the decision does to the design's dangers; filled in when the year is judged. Told by the panel, so silent here. */
+function judgedLater(safety) {
+  if (!safety) return null;
+  const place = el('div', { 'aria-live': 'off' }, el('p', {}, 'Your design now:'), safetyBox(safety));
+  if (safety.open) whenJudged(place, (whole) => place.lastChild.replaceWith(safetyBox(whole)));
+  return place;
 }
 
 function tries(reply) {

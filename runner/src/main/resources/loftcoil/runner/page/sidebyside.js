@@ -1,13 +1,14 @@
 // Two designs side by side: both drawings, every figure before and after, cautions that come and go, each change by itself.
-import { clear, el, prose, sign } from './dom.js';
+import { clear, el } from './dom.js';
 import { figure } from './picture.js';
+import { safetyBox } from './safety.js';
 
 const TURNS = { same: '', better: 'better', worse: 'worse', different: 'changed', new: 'new', gone: 'gone' };
 
 export function showSideBySide(place, both, take) {
   clear(place).append(...[
     el('h2', {}, 'Before and after'),
-    both.dangerHtml ? el('div', { class: 'warning danger', role: 'note', 'aria-label': 'Danger' }, sign('danger'), prose(both.dangerHtml)) : null,
+    safetyBox({ ...both.safety, findings: [], words: 'The new design. '.concat(both.safety.words) }),
     el('div', { class: 'pair' },
       el('div', {}, figure(both.before, 'Before'), el('p', {}, both.beforeWords)),
       el('div', {}, figure(both.after, 'After'), el('p', {}, both.afterWords))),
@@ -24,7 +25,7 @@ export function showSideBySide(place, both, take) {
 function cautions(heading, list, kind) {
   if (!list.length) return null;
   return el('details', { class: 'cautions', open: kind === 'caution' && heading !== 'Cautions that stay' },
-    el('summary', {}, `${heading} (${list.length})`), el('ul', {}, ...list.map((words) => el('li', {}, words))));
+    el('summary', {}, `${heading} (${list.length})`), el('ul', {}, ...list.map((found) => el('li', { 'data-code': found.code }, el('strong', {}, `${found.label}. `), found.text))));
 }
 
 function group(each) {

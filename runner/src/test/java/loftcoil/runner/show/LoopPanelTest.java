@@ -1,7 +1,6 @@
 package loftcoil.runner.show;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import loftcoil.engine.design.Design;
@@ -13,32 +12,40 @@ class LoopPanelTest {
     private static final Design BOTHY = Example.orchardBothy();
 
     @Test
-    void aLoopThatBoilsSaysSoOnceAndAsADanger() {
+    void aLoopThatBoilsIsADanger() {
         View.Design view = LoopPanel.view(BOTHY.withCoilHeatKW(20).withTankBaseM(0.5));
 
-        assertTrue(view.danger());
+        assertEquals("danger", view.safety().level());
         assertTrue(view.circulates().startsWith("The loop boils."), view.circulates());
-        assertEquals(
-                "Ask first: local code and a licensed installer.",
-                view.cautions().get(0));
-        assertTrue(view.cautions().stream().noneMatch(caution -> caution.contains("The loop boils.")));
+        assertTrue(
+                view.safety().findings().stream().anyMatch(found -> found.code().equals("LC-BOIL")));
     }
 
     @Test
     void aTankBelowTheCoilIsADanger() {
         View.Design view = LoopPanel.view(BOTHY.withTankBaseM(-1));
 
-        assertTrue(view.danger());
+        assertEquals("danger", view.safety().level());
         assertTrue(view.circulates().startsWith("The loop does not circulate"), view.circulates());
     }
 
     @Test
-    void aLoopThatCirculatesIsNone() {
-        assertFalse(LoopPanel.view(BOTHY).danger());
+    void aLoopThatCirculatesIsClearSoFarAndSaysThatTheYearIsOpen() {
+        View.Safety safety = LoopPanel.view(BOTHY).safety();
+        assertEquals("clear", safety.level());
+        assertEquals("The year is not judged yet.", safety.open());
     }
 
     @Test
     void aColdCoilStandsWithoutDanger() {
-        assertFalse(LoopPanel.view(BOTHY.withCoilHeatKW(0)).danger());
+        assertEquals("clear", LoopPanel.view(BOTHY.withCoilHeatKW(0)).safety().level());
+    }
+
+    /** At 40 °C the loop goes round; late in the evening it boils, and the panel says so before any year is marched. */
+    @Test
+    void aLoopThatBoilsWithAHotTankIsADangerAtOnce() {
+        View.Safety safety = LoopPanel.view(BOTHY.withCoilHeatKW(7)).safety();
+        assertEquals("danger", safety.level());
+        assertEquals("LC-BOIL-HARD", safety.findings().get(0).code());
     }
 }

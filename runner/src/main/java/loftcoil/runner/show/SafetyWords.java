@@ -1,0 +1,38 @@
+package loftcoil.runner.show;
+
+import java.util.Arrays;
+import java.util.List;
+import loftcoil.engine.caution.Caution;
+import loftcoil.engine.caution.Severity;
+import loftcoil.engine.sheet.SafetyVerdict;
+
+/** The verdict on danger as every face shows it. */
+final class SafetyWords {
+
+    private static final String CLEAR_LABEL = "No danger known";
+
+    private SafetyWords() {}
+
+    static View.Safety of(SafetyVerdict verdict) {
+        return new View.Safety(
+                verdict.level(),
+                verdict.gravest().map(Severity::label).orElse(CLEAR_LABEL),
+                verdict.dangerous()
+                        ? "Light no fire under it as it is."
+                        : verdict.cautions().isEmpty() ? "Nothing was found. That is no promise." : "",
+                Arrays.stream(Severity.values())
+                        .flatMap(severity -> findings(verdict.of(severity)).stream())
+                        .toList(),
+                verdict.yearOpen() ? "The year is not judged yet." : "");
+    }
+
+    static List<View.Finding> findings(List<Caution> cautions) {
+        return cautions.stream()
+                .map(caution -> new View.Finding(
+                        caution.code(),
+                        caution.severity().code(),
+                        caution.severity().label(),
+                        caution.text()))
+                .toList();
+    }
+}

@@ -1,0 +1,21 @@
+// The verdict on danger: one word for how grave it is, what was found, and what is not judged yet.
+import { el, sign } from './dom.js';
+
+const KINDS = { danger: ['danger', 'danger'], warning: ['caution', 'caution'], note: ['note', 'noted'], clear: ['clear', 'right'] };
+
+export function safetyBox(safety) {
+  const [kind, drawn] = KINDS[safety.level];
+  return el('div', { class: `warning ${kind} safety`, role: 'note', 'aria-label': `What can hurt: ${safety.label}` },
+    sign(drawn),
+    el('div', {},
+      el('p', { class: 'warning-word' }, safety.label),
+      safety.words && el('p', {}, safety.words),
+      safety.findings.length ? el('ul', {}, ...safety.findings.map((finding) => found(finding, safety.level))) : null,
+      safety.open && el('p', { class: 'open' }, safety.open)));
+}
+
+/** The word stands again only where it is milder than the one above. */
+function found(finding, level) {
+  const word = finding.severity === level ? null : el('strong', {}, `${finding.label}. `);
+  return el('li', { 'data-code': finding.code }, word, finding.text);
+}

@@ -1,0 +1,177 @@
+package loftcoil.runner.show;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import loftcoil.engine.build.BuildSheet;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.DesignJson;
+import loftcoil.engine.design.Example;
+import loftcoil.engine.sheet.SafetyVerdict;
+import loftcoil.engine.sheet.Sheet;
+import loftcoil.engine.sheet.SheetJson;
+import loftcoil.engine.sheet.SheetText;
+import loftcoil.engine.study.Comparison;
+import loftcoil.engine.study.Rebuild;
+import loftcoil.runner.handout.HandoutHtml;
+import loftcoil.runner.handout.Paper;
+import loftcoil.runner.handout.SheetSetting;
+import loftcoil.runner.handout.Units;
+import loftcoil.runner.progress.ProgressFile;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every face finds the same dangers in a design and calls them as grave, each read from the face's own output. */
+class OneVerdictTest {
+
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+    private static final Path KEPT = Path.of("../engine/src/test/resources/loftcoil/engine/drift/designs.json");
+    private static final Pattern CODE = Pattern.compile("LC-[A-Z]+(?:-[A-Z]+)*");
+    private static final Map<String, Design> DESIGNS = designs();
+    private static final Sheet BOTHY = Sheet.whole(Example.orchardBothy(), Sheet.USUAL_TANK_C);
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    static Stream<String> names() {
+        return DESIGNS.keySet().stream();
+    }
+
+    /** Those whose whole output is kept, and the three in which the faces once contradicted one another. */
+    private static Map<String, Design> designs() {
+        Map<String, Design> designs = new LinkedHashMap<>();
+        try {
+            JsonNode bothy = MAPPER.readTree(Example.orchardBothyJson());
+            for (Map.Entry<String, JsonNode> patch :
+                    MAPPER.readTree(Files.readString(KEPT)).properties()) {
+                if (patch.getValue().isObject()) {
+                    JsonNode patched = patched(bothy.deepCopy(), patch.getValue());
+                    designs.put(patch.getKey(), DesignJson.read(patched.toString()));
+                }
+            }
+        } catch (IOException unreadable) {
+            throw new IllegalStateException(unreadable);
+        }
+        designs.put("7 kW", Example.orchardBothy().withCoilHeatKW(7));
+        designs.put(
+                "5 kW, base 1.0 m", Example.orchardBothy().withTankBaseM(1.0).withCoilHeatKW(5));
+        designs.put(
+                "3.5 kW, base 0.6 m", Example.orchardBothy().withTankBaseM(0.6).withCoilHeatKW(3.5));
+        return designs;
+    }
+
+    /** A merge patch as in RFC 7386. */
+    private static JsonNode patched(JsonNode target, JsonNode patch) {
+        if (!patch.isObject()) {
+            return patch;
+        }
+        ObjectNode merged = target instanceof ObjectNode object ? object : MAPPER.createObjectNode();
+        patch.properties().forEach(field -> {
+            if (field.getValue().isNull()) {
+                merged.remove(field.getKey());
+            } else {
+                merged.set(field.getKey(), patched(merged.path(field.getKey()), field.getValue()));
+            }
+        });
+        return merged;
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void everyFaceShowsTheSameDangers(String name) throws IOException {
+        Design design = DESIGNS.get(name);
+        try (ProgressFile files = ProgressFile.open(folder)) {
+            LearnerStore store = new LearnerStore(files, 1);
+            store.decide(design);
+            Sheet sheet = new WholeSheets(store).sheet();
+            View.Safety whole = SafetyWords.of(sheet.verdict());
+            Set<String> codes = codes(whole.findings());
+            String level = whole.level();
+
+            assertEquals("", whole.open());
+            assertEquals(codes, in(SafetyText.lines(whole)), "terminal and panel");
+            assertEquals(codes, in(SheetText.lines(sheet)), "sheet as text");
+
+            JsonNode json = MAPPER.readTree(SheetJson.write(sheet));
+            assertEquals(level, json.at("/verdict/level").textValue());
+            assertTrue(json.at("/verdict/yearJudged").booleanValue());
+            assertEquals(codes, in(List.of(json.path("cautions").toString())), "sheet as JSON");
+
+            Comparison compared = Comparison.of(BOTHY, sheet);
+            RebuildView.SideBySide both = SideBySide.of(compared, List.of());
+            assertEquals(whole, both.safety());
+            Set<String> beside = codes(both.raised());
+            beside.addAll(codes(both.staying()));
+            assertEquals(codes, beside, "side by side");
+            JsonNode after = MAPPER.readTree(
+                            ComparisonJson.write(compared, Rebuild.of(Example.orchardBothy(), List.of())))
+                    .path("verdictAfter");
+            assertEquals(level, after.path("level").textValue());
+            assertEquals(codes, in(List.of(after.toString())), "comparison as JSON");
+
+            BuildSheet build = BuildSheet.of(sheet);
+            String page =
+                    HandoutHtml.buildSheet(build, new SheetSetting(Paper.A4, Units.METRIC, LocalDate.of(2026, 1, 2)));
+            assertEquals(codes, in(List.of(page)), "build sheet");
+            assertEquals(level.equals("danger"), page.contains("Do not build this as drawn"), "build sheet's heading");
+            assertEquals(level.equals("danger"), !build.buildable());
+        }
+    }
+
+    /** What is shown at once is never told away a second later: filling in only adds, but for what the year knows better. */
+    @ParameterizedTest
+    @MethodSource("names")
+    void theQuickVerdictOfPanelAndDecisionIsPartOfTheWhole(String name) {
+        Design design = DESIGNS.get(name);
+        View.Safety quick = LoopPanel.view(design).safety();
+        assertEquals(quick, SafetyWords.of(SafetyVerdict.quick(design)), "panel and decision's reply");
+        assertEquals("The year is not judged yet.", quick.open());
+        Set<String> lost = codes(quick.findings());
+        lost.removeAll(codes(SafetyWords.of(SafetyVerdict.whole(design)).findings()));
+        lost.remove("LC-SCALD");
+        assertEquals(Set.of(), lost);
+    }
+
+    @Test
+    void aDesignWithoutFireAndPanesHasNoYearToWaitFor() throws IOException {
+        ObjectNode bare = (ObjectNode) MAPPER.readTree(Example.orchardBothyJson());
+        bare.remove(List.of("fire", "window"));
+        Design design = DesignJson.read(bare.toString());
+        assertEquals("", LoopPanel.view(design).safety().open());
+    }
+
+    @Test
+    void aSheetOfACoolerTankIsNoMilder() {
+        Design boils = DESIGNS.get("7 kW");
+        assertEquals(SafetyVerdict.quick(boils), Sheet.of(boils, 15).verdict());
+        assertEquals("danger", Sheet.of(boils, 80).verdict().level());
+    }
+
+    private static Set<String> codes(List<View.Finding> findings) {
+        return findings.stream().map(View.Finding::code).collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private static Set<String> in(List<String> lines) {
+        return lines.stream()
+                .flatMap(line -> CODE.matcher(line).results())
+                .map(match -> match.group())
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+}
