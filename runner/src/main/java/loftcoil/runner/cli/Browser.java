@@ -10,15 +10,25 @@ final class Browser {
 
     private Browser() {}
 
-    static void open(URI address) {
+    /** Asks the desktop in a thread of its own: one that does not answer holds up nobody, nor the end of the program. */
+    static Thread open(URI address) {
+        Thread thread = new Thread(() -> ask(address), "open the browser");
+        thread.setDaemon(true);
+        thread.start();
+        return thread;
+    }
+
+    private static void ask(URI address) {
         try {
             if (!GraphicsEnvironment.isHeadless()
                     && Desktop.isDesktopSupported()
                     && Desktop.getDesktop().isSupported(Desktop.Action.BROWSE)) {
                 Desktop.getDesktop().browse(address);
             }
-        } catch (IOException | UnsupportedOperationException | LinkageError noBrowser) {
-            // Nothing is lost: the printed address works in any browser.
+        } catch (IOException | RuntimeException | Error noBrowser) {
+            // An Error too: a DISPLAY from an earlier session makes the window system throw one. Nothing is lost: the
+            // printed
+            // address works in any browser.
             return;
         }
     }

@@ -1,9 +1,7 @@
 package loftcoil.runner.cli;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -11,11 +9,12 @@ import java.util.stream.Collectors;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.runner.progress.TextFile;
 
 /** Reads a design from a file, or says in one line a fault why not. */
 final class DesignFile {
 
-    private static final long LONGEST_BYTES = 1_000_000;
+    private static final int LONGEST_BYTES = 1_000_000;
 
     private DesignFile() {}
 
@@ -41,14 +40,10 @@ final class DesignFile {
             if (Files.isDirectory(file)) {
                 throw new RefusedInputException(file, "a folder", "a design file, JSON");
             }
-            long size = Files.size(file);
-            if (size > LONGEST_BYTES) {
-                throw new RefusedInputException(file, size + " bytes", "a design file of at most 1000000 bytes");
-            }
-            return StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
-                    .toString();
+            return TextFile.read(file, LONGEST_BYTES);
+        } catch (TextFile.TooLongException tooLong) {
+            throw new RefusedInputException(
+                    file, String.valueOf(tooLong.getMessage()), "a design file of at most 1000000 bytes");
         } catch (NoSuchFileException missing) {
             throw new RefusedInputException(file, "no such file", "the path of a design file");
         } catch (CharacterCodingException notText) {

@@ -3,8 +3,11 @@ package loftcoil.runner.cli;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Locale;
 import loftcoil.engine.build.BuildSheet;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.handout.HandoutHtml;
 import loftcoil.runner.handout.Paper;
 import loftcoil.runner.handout.SheetSetting;
@@ -25,10 +28,8 @@ final class HandoutPrinter implements BuildSheetPrinter {
 
     @Override
     public Printed print(Asked asked) {
-        Paper paper = Paper.named(asked.paper())
-                .orElseThrow(() -> new IllegalArgumentException("paper: " + asked.paper() + "; allowed: a4, letter"));
-        Units units = Units.named(asked.units())
-                .orElseThrow(() -> new IllegalArgumentException("units: " + asked.units() + "; allowed: metric, us"));
+        Paper paper = Paper.named(asked.paper()).orElseThrow(() -> refused("paper", asked.paper(), "a4, letter"));
+        Units units = Units.named(asked.units()).orElseThrow(() -> refused("units", asked.units(), "metric, us"));
         SheetSetting setting = new SheetSetting(paper, units, LocalDate.now(ZoneId.systemDefault()));
         BuildSheet sheet = bench.build();
         return asked.pdf()
@@ -36,6 +37,10 @@ final class HandoutPrinter implements BuildSheetPrinter {
                 : new Printed(
                         name(sheet) + ".html",
                         HandoutHtml.buildSheet(sheet, setting).getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static RefusedException refused(String field, String given, String allowed) {
+        return new RefusedException(List.of(new Fault(field, given, allowed, "")));
     }
 
     private static String name(BuildSheet sheet) {

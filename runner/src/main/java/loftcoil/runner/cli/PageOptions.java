@@ -50,7 +50,14 @@ final class PageOptions {
     }
 
     private PageSetup setup(LearnerApp bench, PrintWriter err) {
-        return new PageSetup(port, trouble -> err.println("Loftcoil: " + trouble), new HandoutPrinter(bench));
+        return new PageSetup(port, trouble -> tell(trouble, err), new HandoutPrinter(bench));
+    }
+
+    /** The whole account, for whoever mends it: the page has only a line. */
+    private static void tell(Throwable trouble, PrintWriter err) {
+        err.println("Loftcoil stumbled over a fault of its own:");
+        trouble.printStackTrace(err);
+        err.flush();
     }
 
     private PageServer open(LearnerApp bench, PageSetup setup) throws IOException {

@@ -1,5 +1,6 @@
 package loftcoil.runner.page;
 
+import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -10,6 +11,7 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** What a request brings: a JSON object of limited size, its fields read with care. */
 final class Body {
@@ -44,9 +46,13 @@ final class Body {
                 return body;
             }
         } catch (JsonProcessingException broken) {
-            throw new RefusedRequest(400, "The request is not JSON: " + broken.getOriginalMessage());
+            throw new RefusedRequest(400, "The request is not JSON" + place(broken.getLocation()) + ".");
         }
         throw new RefusedRequest(400, "The request must be a JSON object.");
+    }
+
+    private static String place(@Nullable JsonLocation at) {
+        return at == null || at.getLineNr() < 1 ? "" : ": line " + at.getLineNr() + ", column " + at.getColumnNr();
     }
 
     static String text(JsonNode body, String field) {

@@ -1,6 +1,6 @@
 package loftcoil.runner.page;
 
-import java.util.NoSuchElementException;
+import loftcoil.runner.show.UnknownNameException;
 
 /** Makes files to print of the learner's own design. */
 @FunctionalInterface
@@ -8,14 +8,14 @@ public interface BuildSheetPrinter {
 
     /** Prints nothing. */
     BuildSheetPrinter NONE = asked -> {
-        throw new NoSuchElementException("Nothing can be printed here.");
+        throw new UnknownNameException("Nothing can be printed here.");
     };
 
     /**
      * Prints.
      *
      * @param asked what is wanted
-     * @throws IllegalArgumentException where that paper or those units are not known; the message says which are
+     * @throws loftcoil.engine.fault.RefusedException where that paper or those units are not known; the message says which are
      */
     Printed print(Asked asked);
 

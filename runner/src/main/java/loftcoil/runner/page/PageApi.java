@@ -20,13 +20,16 @@ import loftcoil.runner.show.View;
  * GET  design                                    View.Design
  * GET  words                                     View.Words
  * POST run       lesson step source dragged      View.Run
- * POST keep      lesson step source              {}
+ * POST keep      lesson step source              {}; 507 where the folder cannot take it
+ * POST save                                      {}; 507 where the folder still cannot take what waits
  * POST put-back  lesson step                     View.Snippet
  * POST answer    lesson step text                View.Reply
  * POST mend      lesson step moved         MendView
  * POST complete  lesson step source cursor       list of View.Suggestion
  * POST stop                                      {}
  * </pre>
+ *
+ * <p>While the learner's folder cannot take the work, every answer that is an object has {@code unsaved}: why, and what to do.
  *
  * <p>{@link RefreshApi} and {@link RebuildApi} have more.
  */
@@ -52,6 +55,7 @@ final class PageApi {
                 "mend", Ask.change(this::mend),
                 "complete", Ask.change(this::complete),
                 "stop", new Ask("POST", true, this::stop)));
+        all.put("save", Ask.change(this::save));
         all.putAll(new RefreshApi(bench, json).asks());
         all.putAll(new RebuildApi(bench, json).asks());
         this.asks = Map.copyOf(all);
@@ -84,7 +88,21 @@ final class PageApi {
 
     private JsonNode keep(JsonNode body) {
         bench.keep(Body.text(body, "lesson"), Body.text(body, "step"), Body.text(body, "source"));
+        return save(body);
+    }
+
+    private JsonNode save(JsonNode body) {
+        bench.save();
         return nothing();
+    }
+
+    /** The answer to an ask, with a word on work that is not in the folder yet. */
+    JsonNode answerTo(Ask ask, JsonNode body) {
+        JsonNode answer = ask.call().apply(body);
+        if (answer instanceof ObjectNode object) {
+            bench.unsaved().ifPresent(why -> object.put("unsaved", why));
+        }
+        return answer;
     }
 
     private JsonNode putBack(JsonNode body) {

@@ -6,17 +6,24 @@ import com.sun.net.httpserver.HttpHandler;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.concurrent.Semaphore;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.runner.progress.FolderException;
+import loftcoil.runner.show.UnknownNameException;
 
 /** Decides which part answers a request, after the gate has let it pass. */
 final class Router implements HttpHandler {
 
     private static final String API = "/api/";
+
+    /** The status of what could not be written to the learner's folder (RFC 4918, 11.5: insufficient storage). */
+    private static final int NOT_SAVED = 507;
+
+    /** Longest account of a fault in a reply, in characters. */
+    private static final int LONGEST_TOLD = 200;
 
     private final Gate gate;
     private final Secret secret;
@@ -51,15 +58,26 @@ final class Router implements HttpHandler {
             return path == null ? notFound() : route(exchange, path);
         } catch (RefusedRequest refused) {
             return Reply.refusal(refused);
-        } catch (RefusedException | IllegalArgumentException refused) {
+        } catch (RefusedException refused) {
             return Reply.refusal(new RefusedRequest(400, String.valueOf(refused.getMessage())));
-        } catch (NoSuchElementException unknown) {
+        } catch (UnknownNameException unknown) {
             return Reply.refusal(new RefusedRequest(404, String.valueOf(unknown.getMessage())));
-        } catch (RuntimeException failure) {
+        } catch (FolderException unsaved) {
+            return Reply.refusal(new RefusedRequest(NOT_SAVED, String.valueOf(unsaved.getMessage())));
+        } catch (RuntimeException | Error failure) {
+            // Errors too: a stack that overflows here must not look to the learner as if Loftcoil had been closed.
             trouble.accept(failure);
-            return Reply.refusal(new RefusedRequest(
-                    500, "Loftcoil stumbled over this. Your text is still here; the terminal window says more."));
+            return Reply.refusal(new RefusedRequest(500, stumbled(failure)));
         }
+    }
+
+    private static String stumbled(Throwable failure) {
+        String what = failure.toString().replaceAll("\\s+", " ");
+        StackTraceElement[] trace = failure.getStackTrace();
+        String where = trace.length == 0 ? "" : " at " + trace[0];
+        return "Loftcoil stumbled over this: a fault of its own, not yours. Your text is still here. "
+                + "The terminal window says more; to report it, copy this line: "
+                + what.substring(0, Math.min(LONGEST_TOLD, what.length())) + where;
     }
 
     private Reply route(HttpExchange exchange, String path) throws IOException {
@@ -138,8 +156,8 @@ final class Router implements HttpHandler {
         }
     }
 
-    private static Reply answer(PageApi.Ask ask, JsonNode body) {
-        byte[] bytes = ask.call().apply(body).toString().getBytes(StandardCharsets.UTF_8);
+    private Reply answer(PageApi.Ask ask, JsonNode body) {
+        byte[] bytes = api.answerTo(ask, body).toString().getBytes(StandardCharsets.UTF_8);
         return new Reply(200, Reply.JSON, bytes, Map.of());
     }
 

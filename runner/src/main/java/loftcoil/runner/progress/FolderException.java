@@ -41,6 +41,8 @@ public final class FolderException extends RuntimeException {
         NO_ACCESS,
         /** Another Loftcoil works in this folder. */
         IN_USE,
+        /** The disk of the folder is full. */
+        FULL,
         /** What is to be kept is larger than what could be read again. */
         TOO_LARGE
     }

@@ -1,10 +1,7 @@
 package loftcoil.runner.progress;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** A learner's progress file, read by somebody else: it is only looked at, never moved, locked or changed. */
@@ -31,13 +28,9 @@ public sealed interface ProgressCopy {
      */
     static ProgressCopy read(Path file) {
         try {
-            long size = Files.size(file);
-            if (size > SafeFile.LONGEST_BYTES) {
-                return new Unusable(size + " bytes is more than the " + SafeFile.LONGEST_BYTES + " that are read");
-            }
-            ByteBuffer bytes = ByteBuffer.wrap(Files.readAllBytes(file));
-            String text = StandardCharsets.UTF_8.newDecoder().decode(bytes).toString();
-            return new Usable(ProgressJson.read(text));
+            return new Usable(ProgressJson.read(TextFile.read(file, SafeFile.LONGEST_BYTES)));
+        } catch (TextFile.TooLongException e) {
+            return new Unusable(SafeFile.tooLong(e));
         } catch (CharacterCodingException e) {
             return new Unusable("it is not UTF-8 text");
         } catch (IOException e) {

@@ -1,7 +1,6 @@
 package loftcoil.runner.progress;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -178,14 +177,10 @@ public final class ProgressFile implements AutoCloseable {
             return Optional.empty();
         }
         try {
-            long size = Files.size(file);
-            if (size > SafeFile.LONGEST_BYTES) {
-                setAside(
-                        name, "damaged", size + " bytes is more than the " + SafeFile.LONGEST_BYTES + " that are read");
-                return Optional.empty();
-            }
-            ByteBuffer bytes = ByteBuffer.wrap(Files.readAllBytes(file));
-            return Optional.of(StandardCharsets.UTF_8.newDecoder().decode(bytes).toString());
+            return Optional.of(TextFile.read(file, SafeFile.LONGEST_BYTES));
+        } catch (TextFile.TooLongException e) {
+            setAside(name, "damaged", SafeFile.tooLong(e));
+            return Optional.empty();
         } catch (CharacterCodingException e) {
             setAside(name, "damaged", "it is not UTF-8 text");
             return Optional.empty();

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
@@ -68,10 +69,14 @@ final class ProgressJson {
                 throw new UnreadableException("a newer Loftcoil wrote it", true);
             }
             return MAPPER.treeToValue(brought(tree, version.intValue()), Progress.class);
+        } catch (UnrecognizedPropertyException e) {
+            throw new UnreadableException("it holds \"" + e.getPropertyName() + "\", which is not known here", false);
         } catch (JsonProcessingException e) {
             // The place helps a person who mends it by hand; the parser's own words would only be in the way.
             JsonLocation at = e.getLocation();
-            String place = at == null ? "" : " at line " + at.getLineNr() + ", column " + at.getColumnNr();
+            String place = at == null || at.getLineNr() < 1
+                    ? ""
+                    : " at line " + at.getLineNr() + ", column " + at.getColumnNr();
             throw new UnreadableException("it cannot be read" + place, false);
         }
     }

@@ -3,6 +3,7 @@ package loftcoil.runner.progress;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.FileSystemLoopException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -18,7 +19,10 @@ import java.time.ZoneId;
 final class SafeFile {
 
     /** Longest file, in bytes. Years of work in every lesson come to less than a hundredth of it. */
-    static final long LONGEST_BYTES = 16_000_000;
+    static final int LONGEST_BYTES = 16_000_000;
+
+    /** As many as systems follow. */
+    private static final int MOST_LINKS = 40;
 
     private final Path file;
 
@@ -32,9 +36,21 @@ final class SafeFile {
             throw new FolderException(
                     FolderException.Why.TOO_LARGE,
                     file,
-                    bytes.length + " bytes; at most " + LONGEST_BYTES + " are kept");
+                    bytes.length + " bytes; at most " + LONGEST_BYTES
+                            + " are kept. Put back or shorten the longest Java of the lessons; the file from before is"
+                            + " untouched");
         }
-        Path aside = file.resolveSibling(file.getFileName() + ".new");
+        try {
+            Path target = target();
+            replace(target, target.resolveSibling(target.getFileName() + ".new"), bytes);
+        } catch (IOException e) {
+            throw notWritten(e, bytes.length);
+        }
+        forceFolder();
+    }
+
+    private static void replace(Path target, Path aside, byte[] bytes) throws IOException {
+        boolean whole = false;
         try {
             try (FileChannel channel = FileChannel.open(
                     aside, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE)) {
@@ -44,11 +60,65 @@ final class SafeFile {
                 }
                 channel.force(true);
             }
-            Files.move(aside, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (IOException e) {
-            throw noAccess("cannot be written", e, "; the file from before is untouched");
+            Files.move(aside, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            whole = true;
+        } finally {
+            if (!whole) {
+                drop(aside);
+            }
         }
-        forceFolder();
+    }
+
+    /** Half a file would take the room that is missing. */
+    private static void drop(Path aside) {
+        try {
+            Files.deleteIfExists(aside);
+        } catch (IOException e) {
+            // The trouble that led here is told; this adds nothing to it.
+        }
+    }
+
+    /** The file itself, or what it links to: a learner's link to another disk stays a link. */
+    private Path target() throws IOException {
+        Path at = file;
+        for (int links = 0; Files.isSymbolicLink(at); links++) {
+            if (links == MOST_LINKS) {
+                throw new FileSystemLoopException(file.toString());
+            }
+            at = at.resolveSibling(Files.readSymbolicLink(at));
+        }
+        return at;
+    }
+
+    private FolderException notWritten(IOException why, int bytes) {
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder == null || !full(folder, why, bytes)) {
+            return noAccess(
+                    "cannot be written",
+                    why,
+                    ". See that its folder can be written; the file from before is untouched");
+        }
+        return new FolderException(
+                FolderException.Why.FULL,
+                folder,
+                "its disk is full. Free some room on it; the file from before is untouched");
+    }
+
+    /** Systems say it in words of their own, and in the learner's language: what room is left says it everywhere. */
+    private static boolean full(Path folder, IOException why, int bytes) {
+        if (String.valueOf(why.getMessage()).contains("No space left")) {
+            return true;
+        }
+        try {
+            return Files.getFileStore(folder).getUsableSpace() < bytes;
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
+    /** For a file that is longer than is read, in words to stand after its name. */
+    static String tooLong(TextFile.TooLongException why) {
+        return why.getMessage() + " is more than the " + LONGEST_BYTES + " that are read";
     }
 
     /** The day on which the file was last written, where this machine is. */

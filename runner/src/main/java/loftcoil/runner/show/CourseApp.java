@@ -2,7 +2,7 @@ package loftcoil.runner.show;
 
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
+import java.util.Optional;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.Term;
@@ -140,6 +140,16 @@ public final class CourseApp implements LearnerApp {
     }
 
     @Override
+    public Optional<String> unsaved() {
+        return store.unsaved().map(why -> String.valueOf(why.getMessage()));
+    }
+
+    @Override
+    public void save() {
+        store.save();
+    }
+
+    @Override
     public void keep(String lessonId, String stepId, String source) {
         Step.Snippet snippet = find(find(lessonId), stepId, Step.Snippet.class);
         store.updateWork(lessonId, work -> {
@@ -220,7 +230,7 @@ public final class CourseApp implements LearnerApp {
 
     private Lesson find(String lessonId) {
         return course.lesson(lessonId)
-                .orElseThrow(() -> new NoSuchElementException("There is no lesson '" + lessonId + "'."));
+                .orElseThrow(() -> new UnknownNameException("There is no lesson '" + lessonId + "'."));
     }
 
     private static <S extends Step> S find(Lesson lesson, String stepId, Class<S> kind) {
@@ -230,6 +240,6 @@ public final class CourseApp implements LearnerApp {
                 .map(kind::cast)
                 .findFirst()
                 .orElseThrow(() ->
-                        new NoSuchElementException("There is no such step '" + stepId + "' in " + lesson.id() + "."));
+                        new UnknownNameException("There is no such step '" + stepId + "' in " + lesson.id() + "."));
     }
 }

@@ -2,6 +2,7 @@ package loftcoil.runner.show;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import loftcoil.engine.build.BuildSheet;
 
 /**
@@ -18,6 +19,19 @@ public interface LearnerApp extends AutoCloseable {
 
     /** Runs the snippet, after any before it in the lesson that have not run yet. Saved before and after. */
     View.Run run(String lessonId, String stepId, String source, Map<String, Double> dragged);
+
+    /**
+     * Why not all of the work is in the learner's folder, such as a full disk, and what to do; empty where all is. The work
+     * goes on in memory meanwhile.
+     */
+    Optional<String> unsaved();
+
+    /**
+     * Tries again to write what the folder does not have.
+     *
+     * @throws loftcoil.runner.progress.FolderException where it still cannot be written
+     */
+    void save();
 
     /** Keeps the text of a snippet without running it. */
     void keep(String lessonId, String stepId, String source);

@@ -9,16 +9,24 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.progress.Progress;
 import loftcoil.runner.progress.ProgressFile;
+import org.jspecify.annotations.Nullable;
 
-/** What the learner has done and decided, in memory and in the folder alike: a change is kept before it is seen. */
+/**
+ * What the learner has done and decided, in memory and in the folder alike. Where the folder cannot take a change, such as on
+ * a full disk, the work goes on in memory; {@link #unsaved} tells of it, and each later change tries the whole again.
+ */
 final class LearnerStore {
 
     private final ProgressFile files;
     private final List<String> notices = new ArrayList<>();
     private Progress progress;
     private Design design;
+    private boolean progressWaits;
+    private boolean designWaits;
+    private @Nullable FolderException unsaved;
 
     /**
      * Reads the folder.
@@ -31,7 +39,8 @@ final class LearnerStore {
         this.progress = files.progress(newSeed);
         this.design = files.design().map(this::read).orElseGet(Example::orchardBothy);
         // Kept at once, so that the seed and with it the learner's numbers stay the same from the first screen on.
-        files.keep(progress);
+        this.progressWaits = true;
+        tryToSave();
     }
 
     private Design read(String json) {
@@ -58,8 +67,9 @@ final class LearnerStore {
     synchronized void update(UnaryOperator<Progress> change) {
         Progress changed = change.apply(progress);
         if (!changed.equals(progress)) {
-            files.keep(changed);
             progress = changed;
+            progressWaits = true;
+            tryToSave();
         }
     }
 
@@ -73,8 +83,42 @@ final class LearnerStore {
     }
 
     synchronized void decide(Design changed) {
-        files.keepDesign(DesignJson.write(changed));
         design = changed;
+        designWaits = true;
+        tryToSave();
+    }
+
+    /** Why the folder does not have all of the work yet, and what to do; empty where it has. */
+    synchronized Optional<FolderException> unsaved() {
+        return Optional.ofNullable(unsaved);
+    }
+
+    /**
+     * Writes what the folder does not have yet.
+     *
+     * @throws FolderException where it still cannot be written; the work stays in memory
+     */
+    synchronized void save() {
+        tryToSave();
+        if (unsaved != null) {
+            throw unsaved;
+        }
+    }
+
+    private void tryToSave() {
+        try {
+            if (progressWaits) {
+                files.keep(progress);
+                progressWaits = false;
+            }
+            if (designWaits) {
+                files.keepDesign(DesignJson.write(design));
+                designWaits = false;
+            }
+            unsaved = null;
+        } catch (FolderException cannot) {
+            unsaved = cannot;
+        }
     }
 
     /**
@@ -83,6 +127,8 @@ final class LearnerStore {
      * @return the name the design from before is kept under
      */
     synchronized String replace(Design other) {
+        // What was decided last must be safe before anything takes its place.
+        save();
         String kept = files.keepBefore(DesignJson.write(design));
         decide(other);
         return kept;
@@ -108,7 +154,9 @@ final class LearnerStore {
         return all;
     }
 
-    void close() {
+    /** Tries once more to write what waits. */
+    synchronized void close() {
+        tryToSave();
         files.close();
     }
 }

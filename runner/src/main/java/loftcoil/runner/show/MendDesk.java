@@ -36,12 +36,12 @@ final class MendDesk {
      *
      * @param question a step whose exercise is a faulty system
      * @param text what was moved, as {@link MendTrial#moved} reads it; empty for the system as found
-     * @throws IllegalArgumentException where the exercise is of another kind
+     * @throws UnknownNameException where the exercise is of another kind
      */
     MendView view(Step.Question question, String text) {
         Exercise exercise = course.exercise(question.exercise());
         if (!(exercise instanceof Mend mend)) {
-            throw new IllegalArgumentException("There is nothing to mend in '" + question.id() + "'.");
+            throw new UnknownNameException("There is nothing to mend in '" + question.id() + "'.");
         }
         Map<String, String> moved = Map.of();
         try {

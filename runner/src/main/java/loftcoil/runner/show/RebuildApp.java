@@ -18,7 +18,7 @@ public interface RebuildApp {
      * Starts from a design that the learner's folder keeps from before.
      *
      * @param name one of {@link RebuildView.Start#kept}
-     * @throws java.util.NoSuchElementException where there is none of that name
+     * @throws UnknownNameException where there is none of that name
      * @throws loftcoil.engine.fault.RefusedException where it is no design; with every fault
      */
     RebuildView.Start kept(String name);

@@ -2,12 +2,12 @@ package loftcoil.runner.show;
 
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.study.Comparison;
 import loftcoil.engine.study.NamedValue;
 import loftcoil.engine.study.Rebuild;
+import loftcoil.runner.progress.TextFile;
 
 /** The rebuild over a learner's folder. */
 final class RebuildDesk implements RebuildApp {
@@ -26,13 +26,13 @@ final class RebuildDesk implements RebuildApp {
     @Override
     public RebuildView.Start kept(String name) {
         String json = store.keptDesign(name)
-                .orElseThrow(() -> new NoSuchElementException("Your folder keeps no design named '" + name + "'."));
+                .orElseThrow(() -> new UnknownNameException("Your folder keeps no design named '" + name + "'."));
         return from(json, name);
     }
 
     @Override
     public RebuildView.Start from(String json, String from) {
-        return start(DesignJson.read(json), from);
+        return start(DesignJson.read(TextFile.withoutMark(json)), from);
     }
 
     private RebuildView.Start start(Design design, String from) {

@@ -14,7 +14,7 @@ public interface Refresh {
      *
      * @param id the question
      * @param text as typed
-     * @throws java.util.NoSuchElementException where there is no such question
+     * @throws UnknownNameException where there is no such question
      */
     RefreshView.Said answer(String id, String text);
 
@@ -22,7 +22,7 @@ public interface Refresh {
      * The learner does not remember: counts as missed, and the solution is told.
      *
      * @param id the question
-     * @throws java.util.NoSuchElementException where there is no such question
+     * @throws UnknownNameException where there is no such question
      */
     RefreshView.Said forgotten(String id);
 

@@ -2,7 +2,6 @@ package loftcoil.runner.show;
 
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import loftcoil.runner.check.Checker;
 import loftcoil.runner.check.Verdict;
 import loftcoil.runner.check.Worked;
@@ -66,7 +65,7 @@ final class RefreshDesk implements Refresh {
     }
 
     private RefreshView.Question question(String lessonId, String path) {
-        Lesson lesson = course.lesson(lessonId).orElseThrow();
+        Lesson lesson = lesson(lessonId);
         Exercise exercise = own(path);
         return new RefreshView.Question(
                 path,
@@ -78,6 +77,13 @@ final class RefreshDesk implements Refresh {
                         ? choice.options().stream().map(Choice.Option::text).toList()
                         : List.of(),
                 store.progress().refresher().getOrDefault(path, ""));
+    }
+
+    /** A lesson the refresher names; the reader of courses has refused any that is not there. */
+    private Lesson lesson(String lessonId) {
+        return course.lesson(lessonId)
+                .orElseThrow(
+                        () -> new IllegalStateException("the refresher names no lesson of this course: " + lessonId));
     }
 
     private static String label(Lesson lesson, String path) {
@@ -95,7 +101,7 @@ final class RefreshDesk implements Refresh {
     }
 
     private RefreshView.Found found(Refresher.Part part) {
-        Lesson lesson = course.lesson(part.lesson()).orElseThrow();
+        Lesson lesson = lesson(part.lesson());
         Map<String, String> given = store.progress().refresher();
         int of = part.questions().size();
         long answered = part.questions().stream()
@@ -163,7 +169,7 @@ final class RefreshDesk implements Refresh {
     private Exercise asked(String id) {
         if (course.refresher().questions().stream()
                 .noneMatch(quick -> quick.exercise().equals(id))) {
-            throw new NoSuchElementException("The refresher has no question '" + id + "'.");
+            throw new UnknownNameException("The refresher has no question '" + id + "'.");
         }
         return own(id);
     }

@@ -3,6 +3,7 @@ package loftcoil.runner.terminal;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.show.View;
 
@@ -14,6 +15,8 @@ public final class TerminalFace {
 
     /** Where the text of the list begins, in characters. */
     private static final int HELP_TEXT_AT = 7;
+
+    private static final String UNSAVED = "NOT SAVED: ";
 
     private static final String HELP =
             """
@@ -33,6 +36,7 @@ public final class TerminalFace {
 
     private final LearnerApp bench;
     private final Console console;
+    private String told = "";
 
     TerminalFace(LearnerApp bench, Console console) {
         this.bench = bench;
@@ -56,6 +60,7 @@ public final class TerminalFace {
         View.Course course = bench.course();
         console.say("Your work is kept in " + course.folder());
         course.notices().forEach(console::warn);
+        tellUnsaved();
         console.say("? lists what you can type, q leaves.");
         walkFrom(course.open());
     }
@@ -65,7 +70,34 @@ public final class TerminalFace {
         while (!next.isEmpty()) {
             next = lesson(next);
         }
-        console.say("All is kept. Until next time.");
+        saveBeforeLeaving();
+        console.say("Until next time.");
+    }
+
+    /** Says it where work is not in the folder, once for each reason. */
+    private void tellUnsaved() {
+        String now = bench.unsaved().orElse("");
+        if (!now.equals(told) && !now.isEmpty()) {
+            console.warn(UNSAVED + now);
+        }
+        told = now;
+    }
+
+    private void saveBeforeLeaving() {
+        while (bench.unsaved().isPresent()) {
+            console.warn(UNSAVED + bench.unsaved().get());
+            Optional<String> reply = console.ask("Enter tries to save again, q leaves without: ");
+            if (reply.isEmpty() || reply.get().strip().equalsIgnoreCase("q")) {
+                return;
+            }
+            try {
+                bench.save();
+            } catch (FolderException still) {
+                // Said again at the top.
+                continue;
+            }
+        }
+        console.say("All is kept.");
     }
 
     /** Walks one lesson; the name of the one to go on with, empty to leave. */
@@ -83,6 +115,7 @@ public final class TerminalFace {
                 return to.lessonId();
             }
             at = move instanceof Move.Back ? Math.max(0, at - 1) : at + 1;
+            tellUnsaved();
             // What was answered or run since may have changed what the steps say.
             lesson = bench.lesson(lessonId);
         }

@@ -1,6 +1,9 @@
 // What the page asks of Loftcoil. A failure is an Error with `status`: 0 where nothing answered.
 const GONE = 'Loftcoil does not answer.';
 
+/** The status of what the learner's folder could not take. */
+const NOT_SAVED = 507;
+
 async function ask(path, options) {
   let answer;
   try {
@@ -14,6 +17,8 @@ async function ask(path, options) {
   } catch (cause) {
     throw failure(0, GONE, cause);
   }
+  const unsaved = answer.status === NOT_SAVED ? content.words : content.unsaved;
+  if (unsaved) window.dispatchEvent(new CustomEvent('unsaved', { detail: unsaved }));
   if (!answer.ok) throw failure(answer.status, content.words || `Refused (${answer.status}).`);
   return content;
 }
@@ -40,6 +45,7 @@ export const words = () => ask('words');
 export const run = (lesson, step, source, dragged) => post('run', { lesson, step, source, dragged });
 export const keep = (lesson, step, source, leaving = false) =>
   post('keep', { lesson, step, source }, { keepalive: leaving });
+export const save = () => post('save');
 export const putBack = (lesson, step) => post('put-back', { lesson, step });
 export const answer = (lesson, step, text) => post('answer', { lesson, step, text });
 export const mend = (lesson, step, moved) => post('mend', { lesson, step, moved });

@@ -1,6 +1,6 @@
 // Keeps edited snippets: a while after the last key, when the page is left, and again once Loftcoil answers.
 import * as api from './api.js';
-import { showBanner } from './banner.js';
+import { saved, showBanner, showUnsaved } from './banner.js';
 
 const AFTER_MS = 800;
 const pending = new Map();
@@ -17,6 +17,7 @@ export function keepLater(lesson, step, source) {
 /** Forgets what was to be kept, since it has been kept by other means. */
 export function keptNow(lesson, step) {
   drop(`${lesson}/${step}`);
+  saved(`code ${lesson}/${step}`);
   forget(`code ${lesson}/${step}`);
 }
 
@@ -26,9 +27,11 @@ async function send(key, leaving = false) {
   try {
     await api.keep(lesson, step, source, leaving);
     if (pending.get(key)?.source === source) keptNow(lesson, step);
+    saved(`code ${key}`);
   } catch (trouble) {
     if (api.isGone(trouble)) showBanner(() => send(key));
     else if (trouble.status === 503) window.setTimeout(() => send(key), AFTER_MS);
+    else showUnsaved(`code ${key}`, trouble.message, () => send(key));
   }
 }
 

@@ -67,7 +67,7 @@ async function send({ lesson, step, text, reply, button, current, key, afterRepl
   button.disabled = true;
   try {
     const said = await api.answer(lesson.id, step.id, text);
-    forget(key);
+    if (!said.unsaved) forget(key);
     showReply(reply, said);
     if (said.state === 'decided') await refreshCurrent(lesson, step, current);
     await afterReply(said, step);

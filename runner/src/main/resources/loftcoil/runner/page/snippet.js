@@ -86,7 +86,7 @@ async function run(state) {
   const source = state.editor.text();
   try {
     const result = await api.run(lesson.id, step.id, source, dragged(state));
-    if (state.text === source) keptNow(lesson.id, step.id);
+    if (state.text === source && !result.unsaved) keptNow(lesson.id, step.id);
     show(state, result);
     say(result.words || (result.charts.length ? `Done: ${result.charts[0].title}` : `Done. ${result.value}`));
   } catch (trouble) {
@@ -152,7 +152,7 @@ async function putBack(state) {
   const before = state.editor.text();
   try {
     const fresh = await api.putBack(lesson.id, step.id);
-    keptNow(lesson.id, step.id);
+    if (!fresh.unsaved) keptNow(lesson.id, step.id);
     state.before = before;
     setText(state, fresh.source);
     parts.undo.hidden = false;

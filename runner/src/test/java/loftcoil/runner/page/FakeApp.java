@@ -1,19 +1,22 @@
 package loftcoil.runner.page;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.design.Example;
+import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.show.MendView;
 import loftcoil.runner.show.RebuildApp;
 import loftcoil.runner.show.Refresh;
+import loftcoil.runner.show.UnknownNameException;
 import loftcoil.runner.show.View;
+import org.jspecify.annotations.Nullable;
 
 /** A bench with nothing behind it, for tests of the page alone. It remembers what it was asked. */
 final class FakeApp implements LearnerApp {
@@ -22,6 +25,8 @@ final class FakeApp implements LearnerApp {
     private final Map<String, String> sources = new ConcurrentHashMap<>();
     private final Map<String, View.Reply> replies = new ConcurrentHashMap<>();
     private volatile CountDownLatch running = new CountDownLatch(0);
+    volatile @Nullable String full;
+    volatile @Nullable Throwable fault;
     private volatile String tankBaseM = "2.20";
 
     @Override
@@ -62,7 +67,7 @@ final class FakeApp implements LearnerApp {
                     FakeCourse.third().stream().map(this::withWork).toList();
             return new View.Lesson(id, "Finding faults", 30, steps, FakeCourse.SECOND, "", "");
         }
-        throw new NoSuchElementException("There is no lesson named " + id + ".");
+        throw new UnknownNameException("There is no lesson named " + id + ".");
     }
 
     private View.Step withWork(View.Step step) {
@@ -89,6 +94,12 @@ final class FakeApp implements LearnerApp {
     @Override
     public View.Run run(String lesson, String step, String source, Map<String, Double> dragged) {
         calls.add("run " + step + " " + dragged);
+        if (fault instanceof Error error) {
+            throw error;
+        }
+        if (fault instanceof RuntimeException failure) {
+            throw failure;
+        }
         sources.put(step, source);
         if (source.contains("while (true)")) {
             waitForStop();
@@ -128,6 +139,19 @@ final class FakeApp implements LearnerApp {
             running.await();
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();
+        }
+    }
+
+    @Override
+    public Optional<String> unsaved() {
+        return Optional.ofNullable(full);
+    }
+
+    @Override
+    public void save() {
+        calls.add("save");
+        if (full != null) {
+            throw new FolderException(FolderException.Why.FULL, Path.of("/home/orchard/loftcoil"), "its disk is full");
         }
     }
 
@@ -244,12 +268,12 @@ final class FakeApp implements LearnerApp {
 
     @Override
     public RebuildApp rebuild() {
-        throw new NoSuchElementException("Nothing is rebuilt here.");
+        throw new UnknownNameException("Nothing is rebuilt here.");
     }
 
     @Override
     public Refresh refresh() {
-        throw new NoSuchElementException("There is no refresher here.");
+        throw new UnknownNameException("There is no refresher here.");
     }
 
     @Override

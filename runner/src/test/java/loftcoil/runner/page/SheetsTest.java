@@ -10,7 +10,10 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.RefusedException;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -28,7 +31,7 @@ class SheetsTest {
 
     private static BuildSheetPrinter.Printed print(BuildSheetPrinter.Asked asked) {
         if (!asked.paper().equals("a4")) {
-            throw new IllegalArgumentException("paper: " + asked.paper() + "; allowed: a4");
+            throw new RefusedException(List.of(new Fault("paper", asked.paper(), "a4", "")));
         }
         String text = (asked.pdf() ? "%PDF " : "<p>") + asked.units();
         return new BuildSheetPrinter.Printed(
@@ -95,7 +98,7 @@ class SheetsTest {
     void unknownPaperIsRefusedInWords() throws Exception {
         HttpResponse<String> answer = get("/sheet/pdf/b5/us", true);
         assertEquals(400, answer.statusCode());
-        assertTrue(answer.body().contains("paper: b5; allowed: a4"), answer.body());
+        assertTrue(answer.body().contains("paper: b5 is not allowed; allowed: a4"), answer.body());
     }
 
     @Test

@@ -10,7 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
+import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.SessionSetup;
 import org.junit.jupiter.api.AfterEach;
@@ -305,7 +305,7 @@ class CourseAppTest {
         assertFalse(raised.picture().orElseThrow().svg().isEmpty());
         MendView refused = bench.mend("02-more", "low-tank", "tank.baseM = 12");
         assertTrue(refused.picture().isEmpty() && refused.refused().get(0).contains("-1 to 3 m"));
-        assertThrows(IllegalArgumentException.class, () -> bench.mend("02-more", "twice", ""));
+        assertThrows(UnknownNameException.class, () -> bench.mend("02-more", "twice", ""));
     }
 
     @Test
@@ -330,11 +330,35 @@ class CourseAppTest {
     }
 
     @Test
+    void whereTheFolderCannotTakeTheWorkItGoesOnInMemoryAndIsSavedLater() throws IOException {
+        // A folder where the new file would be written: it cannot be, whoever runs the test.
+        Path inTheWay = Files.createDirectories(folder.resolve("progress.json.new/in the way"));
+        Files.createDirectories(folder.resolve("design.json.new/in the way"));
+        assertEquals("done", bench.run(LESSON, "weigh", "1 + 1", Map.of()).state());
+        assertEquals("decided", bench.answer(LESSON, "tank", "2.6 m").state());
+        assertTrue(
+                bench.unsaved().orElseThrow().contains("progress.json"),
+                bench.unsaved().toString());
+        assertThrows(FolderException.class, () -> bench.save());
+        assertEquals("1 + 1", source("weigh"));
+
+        Files.delete(inTheWay);
+        Files.delete(folder.resolve("design.json.new/in the way"));
+        Files.delete(folder.resolve("progress.json.new"));
+        Files.delete(folder.resolve("design.json.new"));
+        bench.save();
+        assertTrue(bench.unsaved().isEmpty());
+        reopen();
+        assertEquals("1 + 1", source("weigh"));
+        assertEquals("2.6 m", step("tank", View.Question.class).current());
+    }
+
+    @Test
     void anUnknownLessonOrStepIsRefusedByName() {
-        assertTrue(assertThrows(NoSuchElementException.class, () -> bench.lesson("99-none"))
+        assertTrue(assertThrows(UnknownNameException.class, () -> bench.lesson("99-none"))
                 .getMessage()
                 .contains("99-none"));
-        assertTrue(assertThrows(NoSuchElementException.class, () -> bench.run(LESSON, "none", "1", Map.of()))
+        assertTrue(assertThrows(UnknownNameException.class, () -> bench.run(LESSON, "none", "1", Map.of()))
                 .getMessage()
                 .contains("none"));
     }

@@ -10,7 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
@@ -131,7 +130,7 @@ class RebuildDeskTest {
     @Test
     void onlyKeptDesignsCanBeNamed() {
         for (String name : List.of("progress.json", "../design.json", "design-before-2031-01-01.json", "")) {
-            assertThrows(NoSuchElementException.class, () -> desk.kept(name), name);
+            assertThrows(UnknownNameException.class, () -> desk.kept(name), name);
         }
     }
 }

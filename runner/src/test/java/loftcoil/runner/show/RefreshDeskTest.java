@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.NoSuchElementException;
 import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.SessionSetup;
 import org.junit.jupiter.api.AfterEach;
@@ -120,7 +119,7 @@ class RefreshDeskTest {
 
     @Test
     void aQuestionThatIsNotInItIsRefused() {
-        assertThrows(NoSuchElementException.class, () -> bench.refresh().answer("02-more/twice", "42"));
-        assertThrows(NoSuchElementException.class, () -> bench.refresh().forgotten("02-more/none"));
+        assertThrows(UnknownNameException.class, () -> bench.refresh().answer("02-more/twice", "42"));
+        assertThrows(UnknownNameException.class, () -> bench.refresh().forgotten("02-more/none"));
     }
 }
