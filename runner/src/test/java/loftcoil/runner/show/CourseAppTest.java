@@ -215,11 +215,12 @@ class CourseAppTest {
     void aDecisionThatStopsTheLoopIsToldAtOnce() {
         View.Reply sunk = bench.answer(LESSON, "tank", "-1 m");
         assertEquals("decided", sunk.state(), sunk.words());
-        assertTrue(sunk.hintMarkdown().startsWith("**Danger"), sunk.hintMarkdown());
-        assertTrue(sunk.hintMarkdown().contains("does not circulate"), sunk.hintMarkdown());
+        View.Safety told = sunk.safety().orElseThrow();
+        assertEquals("danger", told.level());
+        assertTrue(told.findings().stream().anyMatch(finding -> finding.code().equals("LC-TANK-LOW")), told.toString());
 
         View.Reply high = bench.answer(LESSON, "tank", "2.2 m");
-        assertFalse(high.hintMarkdown().contains("Danger"), high.hintMarkdown());
+        assertFalse(high.safety().orElseThrow().level().equals("danger"), high.toString());
     }
 
     @Test
