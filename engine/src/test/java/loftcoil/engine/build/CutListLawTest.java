@@ -12,6 +12,7 @@ import loftcoil.engine.build.CutList.Piece;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.design.Leg;
+import loftcoil.engine.words.MeasuredText;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -81,7 +82,7 @@ class CutListLawTest {
                 .filter(one -> one.lengthM() > 6.1)
                 .findFirst()
                 .orElseThrow();
-        List<String> joints = cuts.pieces().stream()
+        List<MeasuredText> joints = cuts.pieces().stream()
                 .filter(piece -> piece.leg().equals(leg.name()))
                 .map(Piece::between)
                 .toList();
