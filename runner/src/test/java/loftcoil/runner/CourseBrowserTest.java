@@ -7,12 +7,16 @@ import java.util.List;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.CourseReader;
 import loftcoil.runner.page.LiveCourseCase;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
 /** The real course on the real page, with real Java behind it. */
 class CourseBrowserTest extends LiveCourseCase {
+
+    /** Lessons that every run reads at all widths; the rest is for the thorough one. */
+    private static final int USUAL = 4;
 
     @Override
     protected Course course() {
@@ -78,9 +82,22 @@ class CourseBrowserTest extends LiveCourseCase {
     }
 
     @Test
-    void everyLessonIsReadableAtLaptopAndPhoneWidth() {
-        for (String lesson :
-                bench.course().lessons().stream().map(line -> line.id()).toList()) {
+    void theFirstLessonsAreReadableAtLaptopAndPhoneWidth() {
+        readable(lessons().subList(0, USUAL));
+    }
+
+    @Tag("thorough")
+    @Test
+    void theOtherLessonsAreReadableAtLaptopAndPhoneWidth() {
+        readable(lessons().subList(USUAL, lessons().size()));
+    }
+
+    private List<String> lessons() {
+        return bench.course().lessons().stream().map(line -> line.id()).toList();
+    }
+
+    private static void readable(List<String> lessons) {
+        for (String lesson : lessons) {
             for (int width : new int[] {1366, 390}) {
                 browser.size(width, 800);
                 browser.goTo(lesson);

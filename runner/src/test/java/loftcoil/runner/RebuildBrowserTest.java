@@ -133,7 +133,7 @@ class RebuildBrowserTest extends LiveCourseCase {
         base.clear();
         base.sendKeys("99");
         browser.until(
-                "the refusal", () -> one("[role=alert]:not(#banner)").getText().contains("tank.baseM"));
+                "the refusal", () -> one("[role=alert]:not(.banner)").getText().contains("tank.baseM"));
         soundAtAllSizes("a refusal");
         press("Put all back");
         browser.until("before and after", () -> !all(".pair").isEmpty());
@@ -154,7 +154,7 @@ class RebuildBrowserTest extends LiveCourseCase {
         Path broken = Files.writeString(folder.resolve("broken.json"), "{\"name\": 3}");
         one("#rebuild-file").sendKeys(broken.toString());
         browser.until(
-                "the refusal", () -> one("[role=alert]:not(#banner)").getText().contains("That is no design"));
+                "the refusal", () -> one("[role=alert]:not(.banner)").getText().contains("That is no design"));
         assertTrue(one("main").getText().contains("(from-a-stick.json)"));
     }
 }

@@ -36,7 +36,7 @@ record RoomRules(String root) {
      * Snippets know all.
      */
     private static final Set<String> ENGINE_DOORS =
-            Set.of("design", "sheet", "study", "build", "fault", "loop", "caution");
+            Set.of("design", "sheet", "study", "build", "fault", "loop", "caution", "words");
 
     Set<String> climbs(JavaClasses classes) {
         return uses(classes, use -> {

@@ -40,7 +40,7 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen) {
      * @throws loftcoil.engine.fault.RefusedException where the design or its year cannot be computed
      */
     public static SafetyVerdict whole(Design design) {
-        return judged(design, hasYear(design) ? Optional.of(YearSpread.of(design)) : Optional.empty());
+        return judged(design, year(design));
     }
 
     /** The verdict with a year that is known already, or without one. */
@@ -57,8 +57,12 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen) {
         return new SafetyVerdict(found, year.isEmpty() && hasYear(design));
     }
 
-    /** Whether anything warms the tank in the course of a year. */
-    static boolean hasYear(Design design) {
+    /** The year of a design, marched; empty where nothing warms the tank in the course of it. */
+    static Optional<YearSpread> year(Design design) {
+        return hasYear(design) ? Optional.of(YearSpread.of(design)) : Optional.empty();
+    }
+
+    private static boolean hasYear(Design design) {
         return design.fire().isPresent() || design.window().isPresent();
     }
 

@@ -70,8 +70,7 @@ public record Sheet(
      *     more sun than its place can have
      */
     public static Sheet whole(Design design, double tankC) {
-        return made(
-                design, tankC, SafetyVerdict.hasYear(design) ? Optional.of(YearSpread.of(design)) : Optional.empty());
+        return made(design, tankC, SafetyVerdict.year(design));
     }
 
     private static Sheet made(Design design, double tankC, Optional<YearSpread> year) {

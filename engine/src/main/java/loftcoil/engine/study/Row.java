@@ -53,6 +53,30 @@ public record Row(
         };
     }
 
+    /** The unit in which {@link #shownBefore}, {@link #shownAfter} and {@link #shownDifference} are written. */
+    public String shownUnit() {
+        return written().unit();
+    }
+
+    /** The earlier design's figure with the digits a person can use; empty where it has none. */
+    public String shownBefore() {
+        return before.isPresent() ? written().shown(before.getAsDouble()) : "";
+    }
+
+    /** The later design's figure with the digits a person can use; empty where it has none. */
+    public String shownAfter() {
+        return after.isPresent() ? written().shown(after.getAsDouble()) : "";
+    }
+
+    /** What the later design has more, with its sign, in the digits of the figure; empty where either has none. */
+    public String shownDifference() {
+        return difference().isPresent() ? written().signed(difference().getAsDouble()) : "";
+    }
+
+    private FigureUnit written() {
+        return FigureUnit.of(unit, Math.max(Math.abs(before.orElse(0)), Math.abs(after.orElse(0))));
+    }
+
     /** Whether both designs have the figure, and the two values differ by no more than this share of the larger. */
     boolean alike(double share) {
         if (difference().isEmpty()) {

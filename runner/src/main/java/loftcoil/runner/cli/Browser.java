@@ -11,11 +11,10 @@ final class Browser {
     private Browser() {}
 
     /** Asks the desktop in a thread of its own: one that does not answer holds up nobody, nor the end of the program. */
-    static Thread open(URI address) {
+    static void open(URI address) {
         Thread thread = new Thread(() -> ask(address), "open the browser");
         thread.setDaemon(true);
         thread.start();
-        return thread;
     }
 
     private static void ask(URI address) {
@@ -26,8 +25,8 @@ final class Browser {
                 Desktop.getDesktop().browse(address);
             }
         } catch (IOException | RuntimeException | Error noBrowser) {
-            // An Error too: a DISPLAY from an earlier session makes the window system throw one. Nothing is lost: the printed
-            // address works in any browser.
+            // An Error too: a window system that is gone throws one. Nothing is lost: the printed address works in any
+            // browser.
             return;
         }
     }

@@ -28,10 +28,8 @@ final class HandoutPrinter implements BuildSheetPrinter {
 
     @Override
     public Printed print(Asked asked) {
-        Paper paper = Paper.named(asked.paper())
-                .orElseThrow(() -> refused("paper", asked.paper(), "a4, letter"));
-        Units units = Units.named(asked.units())
-                .orElseThrow(() -> refused("units", asked.units(), "metric, us"));
+        Paper paper = Paper.named(asked.paper()).orElseThrow(() -> refused("paper", asked.paper(), "a4, letter"));
+        Units units = Units.named(asked.units()).orElseThrow(() -> refused("units", asked.units(), "metric, us"));
         SheetSetting setting = new SheetSetting(paper, units, LocalDate.now(ZoneId.systemDefault()));
         BuildSheet sheet = bench.build();
         return asked.pdf()

@@ -74,7 +74,9 @@ final class ProgressJson {
         } catch (JsonProcessingException e) {
             // The place helps a person who mends it by hand; the parser's own words would only be in the way.
             JsonLocation at = e.getLocation();
-            String place = at == null || at.getLineNr() < 1 ? "" : " at line " + at.getLineNr() + ", column " + at.getColumnNr();
+            String place = at == null || at.getLineNr() < 1
+                    ? ""
+                    : " at line " + at.getLineNr() + ", column " + at.getColumnNr();
             throw new UnreadableException("it cannot be read" + place, false);
         }
     }

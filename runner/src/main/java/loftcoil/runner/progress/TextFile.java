@@ -44,7 +44,7 @@ public final class TextFile {
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(longestBytes + 1);
             if (bytes.length > longestBytes) {
-                throw new TooLongException("more than " + longestBytes + " bytes");
+                throw new TooLongException("a file without a known end");
             }
             return withoutMark(StandardCharsets.UTF_8
                     .newDecoder()

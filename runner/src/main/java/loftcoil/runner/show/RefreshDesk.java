@@ -82,7 +82,8 @@ final class RefreshDesk implements Refresh {
     /** A lesson the refresher names; the reader of courses has refused any that is not there. */
     private Lesson lesson(String lessonId) {
         return course.lesson(lessonId)
-                .orElseThrow(() -> new IllegalStateException("the refresher names no lesson of this course: " + lessonId));
+                .orElseThrow(
+                        () -> new IllegalStateException("the refresher names no lesson of this course: " + lessonId));
     }
 
     private static String label(Lesson lesson, String path) {

@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import loftcoil.engine.caution.Caution;
@@ -38,7 +37,6 @@ public final class SideBySide {
             "year.hottestC",
             "year.boilingMin");
 
-    private static final int DIGITS = 4;
     private static final String SAME = "same";
 
     private SideBySide() {}
@@ -99,28 +97,16 @@ public final class SideBySide {
 
     /** What differs only beyond the digits that are shown is the same to a reader. */
     private static RebuildView.Line line(Row row) {
-        String before = shown(row.before());
-        String after = shown(row.after());
+        String before = row.shownBefore();
+        String after = row.shownAfter();
         boolean same = row.turn() == Trend.SAME || before.equals(after);
         return new RebuildView.Line(
                 row.label(),
-                row.unit(),
+                row.shownUnit(),
                 before,
                 after,
-                same ? "" : difference(row),
+                same ? "" : row.shownDifference(),
                 same ? SAME : row.turn().name().toLowerCase(Locale.ROOT));
-    }
-
-    private static String shown(OptionalDouble value) {
-        return value.isPresent() ? Digits.of(value.getAsDouble(), DIGITS) : "";
-    }
-
-    private static String difference(Row row) {
-        if (row.difference().isEmpty()) {
-            return "";
-        }
-        double more = row.difference().getAsDouble();
-        return (more > 0 ? "+" : "−") + Digits.of(Math.abs(more), DIGITS - 1);
     }
 
     private static List<View.Finding> staying(Comparison compared) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.show.ComparisonText;
 import loftcoil.runner.show.RebuildApp;
 import loftcoil.runner.show.RebuildView;
@@ -49,6 +50,8 @@ final class RebuildWalk {
                 carryOut(typed.get());
             } catch (RefusedException refused) {
                 refused.lines().forEach(console::warn);
+            } catch (FolderException unsaved) {
+                console.warn("NOT SAVED: " + unsaved.getMessage());
             }
         }
     }

@@ -94,7 +94,6 @@ public final class TerminalFace {
                 bench.save();
             } catch (FolderException still) {
                 // Said again at the top.
-                continue;
             }
         }
         console.say("All is kept.");

@@ -176,6 +176,13 @@ class CommandLineTest {
     }
 
     @Test
+    void aByteOrderMarkBeforeADesignIsSkipped() throws IOException {
+        Files.writeString(design, "\uFEFF" + Files.readString(design));
+
+        assertEquals(0, run("sheet", design.toString()), err.toString());
+    }
+
+    @Test
     void anEmptyFileIsRefused() throws IOException {
         Files.writeString(design, "");
 

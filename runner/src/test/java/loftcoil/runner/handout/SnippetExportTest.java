@@ -26,6 +26,7 @@ import loftcoil.runner.session.Session;
 import loftcoil.runner.session.SessionSetup;
 import loftcoil.runner.session.SnippetClassPath;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -38,12 +39,26 @@ class SnippetExportTest {
     @TempDir
     private static Path folder;
 
+    private static final Course COURSE = CourseReader.builtIn();
+
+    /** Lessons that every run tries; the rest is for the thorough one. */
+    private static final int USUAL = 2;
+
     @TestFactory
-    Stream<DynamicTest> everyFileRunsInTheShellOfTheJdk() {
-        Course course = CourseReader.builtIn();
-        Map<String, String> files = SnippetExport.of(course);
-        assertEquals(course.lessons().size(), files.size());
-        return course.lessons().stream()
+    Stream<DynamicTest> theFirstFilesRunInTheShellOfTheJdk() {
+        return tests(COURSE.lessons().subList(0, USUAL));
+    }
+
+    @Tag("thorough")
+    @TestFactory
+    Stream<DynamicTest> theOtherFilesRunInTheShellOfTheJdk() {
+        return tests(COURSE.lessons().subList(USUAL, COURSE.lessons().size()));
+    }
+
+    private static Stream<DynamicTest> tests(List<Lesson> lessons) {
+        Map<String, String> files = SnippetExport.of(COURSE);
+        assertEquals(COURSE.lessons().size(), files.size());
+        return lessons.stream()
                 .map(lesson ->
                         DynamicTest.dynamicTest(lesson.id(), () -> runs(lesson, files.get(lesson.id() + ".jsh"))));
     }

@@ -11,6 +11,7 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
@@ -175,11 +176,46 @@ class PageApiTest extends PageServing {
     }
 
     @Test
-    void aFailureInsideIsToldToUsAndNotToThePage() throws Exception {
+    void aFailureInsideIsToldToUsAndToThePageAsOneLineToCopy() throws Exception {
         HttpResponse<String> answer = send(post("/api/put-back"), "{\"lesson\":\"01-warm-water\",\"step\":\"push\"}");
         assertEquals(500, answer.statusCode());
-        assertFalse(answer.body().contains("ClassCastException"), answer.body());
+        assertTrue(answer.body().contains("copy this line: java.lang.ClassCastException"), answer.body());
         assertEquals(1, troubles.size());
+    }
+
+    /** Java's own exceptions are never the learner's mistake, and an error is answered, not a closed connection. */
+    @Test
+    void everyFaultOfTheProgramIsAnsweredAsSuchAndLogged() throws Exception {
+        for (Throwable fault : List.of(
+                new IllegalArgumentException("one end only"),
+                new NoSuchElementException("No value present"),
+                new StackOverflowError(),
+                new IllegalStateException("a\nb"))) {
+            bench.fault = fault;
+            HttpResponse<String> answer = send(post("/api/run"), RUN);
+            assertEquals(500, answer.statusCode(), fault.toString());
+            assertTrue(answer.body().contains("Loftcoil stumbled over this"), answer.body());
+            assertTrue(answer.body().contains(fault.getClass().getName()), answer.body());
+            assertEquals(fault, troubles.get(troubles.size() - 1));
+        }
+        assertEquals(4, troubles.size());
+    }
+
+    @Test
+    void whileTheFolderIsFullJavaRunsAndEveryAnswerSaysSo() throws Exception {
+        bench.full = "/home/orchard/loftcoil: its disk is full";
+        HttpResponse<String> run = send(post("/api/run"), RUN);
+        assertEquals(200, run.statusCode(), run.body());
+        assertTrue(run.body().contains("\"unsaved\":\"/home/orchard/loftcoil: its disk is full\""), run.body());
+        String kept = RUN.replace(",\"dragged\":{}", "");
+        HttpResponse<String> keep = send(post("/api/keep"), kept);
+        assertEquals(507, keep.statusCode());
+        assertTrue(keep.body().contains("/home/orchard/loftcoil: its disk is full"), keep.body());
+        assertEquals(507, send(post("/api/save"), "{}").statusCode());
+        assertEquals(List.of(), troubles, "no fault of the program");
+        bench.full = null;
+        assertEquals(200, send(post("/api/save"), "{}").statusCode());
+        assertFalse(send(post("/api/run"), RUN).body().contains("unsaved"));
     }
 
     @Test

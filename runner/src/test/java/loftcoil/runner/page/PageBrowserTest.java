@@ -306,6 +306,32 @@ class PageBrowserTest extends BrowserCase {
     }
 
     @ParameterizedTest
+    @CsvSource({"light, 1366, 768", "dark, 360, 740"})
+    void whileWorkIsUnsavedAStripStaysUntilSavingSucceeds(String colours, int width, int height) {
+        browser.colours(colours);
+        browser.size(width, height);
+        bench.full = "/home/orchard/loftcoil: its disk is full. Free some room on it";
+        WebElement strip = browser.driver().findElement(By.id("unsaved"));
+        browser.type("density-curve", "typed on a full disk");
+        browser.until("the strip", strip::isDisplayed);
+        assertTrue(strip.getText().contains("/home/orchard/loftcoil: its disk is full"), strip.getText());
+        browser.run("density-curve");
+        assertTrue(browser.text("density-curve", ".value").contains("999.7"), "Java runs all the same");
+        browser.click(strip.findElement(By.tagName("button")));
+        long before = tries();
+        browser.until("another try", () -> tries() > before);
+        assertTrue(strip.isDisplayed(), "still not saved");
+        assertEquals(0, browser.overflow(), "no scrolling sideways");
+        assertEquals(List.of(), browser.accessibilityFaults());
+        bench.full = null;
+        browser.until("all saved", () -> !strip.isDisplayed());
+    }
+
+    private long tries() {
+        return bench.calls.stream().filter("save"::equals).count();
+    }
+
+    @ParameterizedTest
     @CsvSource({"light, 1366, 768", "dark, 1366, 768", "light, 360, 740", "dark, 390, 844", "light, 1000, 700"})
     void eachWidthAndColourSetIsReadableByAll(String colours, int width, int height) {
         browser.colours(colours);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.RandomAccessFile;
@@ -204,6 +205,74 @@ class ProgressFileTest {
                     Why.NO_ACCESS,
                     assertThrows(FolderException.class, () -> file.keep(SOME)).why());
         }
+    }
+
+    @Test
+    void aByteOrderMarkIsNoDamage() throws IOException {
+        try (ProgressFile file = ProgressFile.open(temp)) {
+            file.keep(SOME);
+            file.keepDesign("{}");
+        }
+        for (String name : List.of("progress.json", "design.json")) {
+            Path path = temp.resolve(name);
+            Files.writeString(path, "\uFEFF" + Files.readString(path));
+        }
+        assertEquals(new ProgressCopy.Usable(SOME), ProgressCopy.read(temp.resolve("progress.json")));
+        try (ProgressFile file = ProgressFile.open(temp)) {
+            assertEquals(SOME, file.progress(1));
+            assertEquals(Optional.of("{}"), file.design());
+            assertEquals(List.of(), file.notices());
+        }
+    }
+
+    @Test
+    void aKeyNotKnownIsNamedAndItsFileIsSetAsideUnchanged() throws IOException {
+        String odd = "{\"version\":2,\"seed\":1,\"lesson\":\"\",\"lessons\":{},\"refresher\":{},\"pumpW\":3}";
+        Files.writeString(temp.resolve("progress.json"), odd);
+        try (ProgressFile file = ProgressFile.open(temp)) {
+            file.progress(1);
+            assertTrue(
+                    file.notices().get(0).contains("it holds \"pumpW\""),
+                    file.notices().get(0));
+            assertFalse(file.notices().get(0).contains("-1,"), file.notices().get(0));
+        }
+        assertEquals(odd, Files.readString(temp.resolve("progress.damaged-1.json")));
+    }
+
+    @Test
+    void aLinkStaysALinkAndItsTargetIsWritten() throws IOException {
+        Path target = Files.createDirectories(temp.resolve("other disk")).resolve("mine.json");
+        Path link = Files.createDirectories(temp.resolve("work")).resolve("progress.json");
+        Files.createSymbolicLink(link, Path.of("../other disk/mine.json"));
+        try (ProgressFile file = ProgressFile.open(link.getParent())) {
+            file.keep(SOME);
+            assertEquals(SOME, file.progress(1));
+        }
+        assertTrue(Files.isSymbolicLink(link));
+        assertEquals(new ProgressCopy.Usable(SOME), ProgressCopy.read(target));
+    }
+
+    @Test
+    void aFullDiskIsToldWithItsFolderAndTheOldFileStays() throws IOException {
+        // Linux's own device that is always full stands where the new file would be written.
+        assumeTrue(Files.exists(Path.of("/dev/full")));
+        try (ProgressFile file = ProgressFile.open(temp)) {
+            file.keep(SOME);
+            Files.createSymbolicLink(temp.resolve("progress.json.new"), Path.of("/dev/full"));
+            FolderException full = assertThrows(FolderException.class, () -> file.keep(Progress.start(1)));
+            assertEquals(Why.FULL, full.why());
+            assertEquals(temp, full.path());
+            assertTrue(String.valueOf(full.getMessage()).contains("its disk is full"), full.getMessage());
+            assertEquals(SOME, file.progress(1));
+        }
+    }
+
+    @Test
+    void aFileWithoutEndIsPassedOver() {
+        assumeTrue(Files.exists(Path.of("/dev/zero")));
+        ProgressCopy copy = ProgressCopy.read(Path.of("/dev/zero"));
+        assertEquals(
+                new ProgressCopy.Unusable("a file without a known end is more than the 16000000 that are read"), copy);
     }
 
     @Test

@@ -22,7 +22,7 @@ class JdkNeededTest {
         /** Ends with status 0 only by the refusal. */
         public static void main(String[] args) {
             try (Session opened = SharedSession.open()) {
-                System.out.println("opened " + opened);
+                System.out.println("opened, and gives " + opened.run("one", "1"));
                 System.exit(1);
             } catch (SessionException told) {
                 System.out.println(told.getMessage());

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.SessionSetup;
 import org.junit.jupiter.api.AfterEach;
@@ -214,11 +215,12 @@ class CourseAppTest {
     void aDecisionThatStopsTheLoopIsToldAtOnce() {
         View.Reply sunk = bench.answer(LESSON, "tank", "-1 m");
         assertEquals("decided", sunk.state(), sunk.words());
-        assertTrue(sunk.hintMarkdown().startsWith("**Danger"), sunk.hintMarkdown());
-        assertTrue(sunk.hintMarkdown().contains("does not circulate"), sunk.hintMarkdown());
+        View.Safety told = sunk.safety().orElseThrow();
+        assertEquals("danger", told.level());
+        assertTrue(told.findings().stream().anyMatch(finding -> finding.code().equals("LC-TANK-LOW")), told.toString());
 
         View.Reply high = bench.answer(LESSON, "tank", "2.2 m");
-        assertFalse(high.hintMarkdown().contains("Danger"), high.hintMarkdown());
+        assertFalse(high.safety().orElseThrow().level().equals("danger"), high.toString());
     }
 
     @Test
@@ -326,6 +328,30 @@ class CourseAppTest {
         assertEquals("mend", again.form());
         assertEquals("tank.baseM = 2", again.reply().orElseThrow().answer());
         assertEquals("Right.", again.reply().orElseThrow().words());
+    }
+
+    @Test
+    void whereTheFolderCannotTakeTheWorkItGoesOnInMemoryAndIsSavedLater() throws IOException {
+        // A folder where the new file would be written: it cannot be, whoever runs the test.
+        Path inTheWay = Files.createDirectories(folder.resolve("progress.json.new/in the way"));
+        Files.createDirectories(folder.resolve("design.json.new/in the way"));
+        assertEquals("done", bench.run(LESSON, "weigh", "1 + 1", Map.of()).state());
+        assertEquals("decided", bench.answer(LESSON, "tank", "2.6 m").state());
+        assertTrue(
+                bench.unsaved().orElseThrow().contains("progress.json"),
+                bench.unsaved().toString());
+        assertThrows(FolderException.class, () -> bench.save());
+        assertEquals("1 + 1", source("weigh"));
+
+        Files.delete(inTheWay);
+        Files.delete(folder.resolve("design.json.new/in the way"));
+        Files.delete(folder.resolve("progress.json.new"));
+        Files.delete(folder.resolve("design.json.new"));
+        bench.save();
+        assertTrue(bench.unsaved().isEmpty());
+        reopen();
+        assertEquals("1 + 1", source("weigh"));
+        assertEquals("2.6 m", step("tank", View.Question.class).current());
     }
 
     @Test

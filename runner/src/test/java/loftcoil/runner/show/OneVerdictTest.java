@@ -28,6 +28,7 @@ import loftcoil.engine.sheet.SheetJson;
 import loftcoil.engine.sheet.SheetText;
 import loftcoil.engine.study.Comparison;
 import loftcoil.engine.study.Rebuild;
+import loftcoil.runner.exercise.FaultySystem;
 import loftcoil.runner.handout.HandoutHtml;
 import loftcoil.runner.handout.Paper;
 import loftcoil.runner.handout.SheetSetting;
@@ -58,12 +59,11 @@ class OneVerdictTest {
     private static Map<String, Design> designs() {
         Map<String, Design> designs = new LinkedHashMap<>();
         try {
-            JsonNode bothy = MAPPER.readTree(Example.orchardBothyJson());
             for (Map.Entry<String, JsonNode> patch :
                     MAPPER.readTree(Files.readString(KEPT)).properties()) {
                 if (patch.getValue().isObject()) {
-                    JsonNode patched = patched(bothy.deepCopy(), patch.getValue());
-                    designs.put(patch.getKey(), DesignJson.read(patched.toString()));
+                    designs.put(
+                            patch.getKey(), new FaultySystem(patch.getValue().toString(), Map.of()).design());
                 }
             }
         } catch (IOException unreadable) {
@@ -75,22 +75,6 @@ class OneVerdictTest {
         designs.put(
                 "3.5 kW, base 0.6 m", Example.orchardBothy().withTankBaseM(0.6).withCoilHeatKW(3.5));
         return designs;
-    }
-
-    /** A merge patch as in RFC 7386. */
-    private static JsonNode patched(JsonNode target, JsonNode patch) {
-        if (!patch.isObject()) {
-            return patch;
-        }
-        ObjectNode merged = target instanceof ObjectNode object ? object : MAPPER.createObjectNode();
-        patch.properties().forEach(field -> {
-            if (field.getValue().isNull()) {
-                merged.remove(field.getKey());
-            } else {
-                merged.set(field.getKey(), patched(merged.path(field.getKey()), field.getValue()));
-            }
-        });
-        return merged;
     }
 
     @ParameterizedTest

@@ -87,7 +87,7 @@ class RebuildDeskTest {
     @Test
     void aTankBelowTheCoilIsADangerAtOnce() {
         RebuildView.SideBySide low = desk.compare(desk.own().json(), Map.of("tank.baseM", "-0.9"), false);
-        assertTrue(low.dangerMarkdown().startsWith("**Danger"), low.dangerMarkdown());
+        assertEquals("danger", low.safety().level());
     }
 
     @Test
