@@ -24,7 +24,8 @@ public interface Coded {
     /** The codes of all values in words, each with its label where that says more. */
     static <E extends Enum<E> & Coded> String inWords(Class<E> type) {
         return Stream.of(type.getEnumConstants())
-                .map(value -> value.code().equals(value.label()) ? value.code() : value.code() + " (" + value.label() + ")")
+                .map(value ->
+                        value.code().equals(value.label()) ? value.code() : value.code() + " (" + value.label() + ")")
                 .collect(Collectors.joining(", "));
     }
 

@@ -57,9 +57,10 @@ final class DesignFaults {
         once(taps, "taps", design.taps(), Tap::name);
         for (int i = 0; i < design.use().size(); i++) {
             String tap = design.use().get(i).tap();
-            if (!taps.contains(tap) && design.taps().stream().noneMatch(one -> one.name().isBlank())) {
-                KnownNames known =
-                        new KnownNames("tap", design.taps().stream().map(Tap::name).toList());
+            if (!taps.contains(tap)
+                    && design.taps().stream().noneMatch(one -> one.name().isBlank())) {
+                KnownNames known = new KnownNames(
+                        "tap", design.taps().stream().map(Tap::name).toList());
                 faults.add(known.unknown("use[" + i + "].tap", tap));
             }
         }

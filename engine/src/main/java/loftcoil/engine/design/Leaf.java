@@ -181,8 +181,7 @@ record Leaf<V>(
                 (at, value, found) -> {},
                 Coded::code,
                 (path, text) -> Coded.find(type, text).orElseThrow(() -> refused(names.unknown(path, text))),
-                new Limits(
-                        FieldUnit.PLAIN, "", Optional.empty(), names.names(), "one of " + Coded.inWords(type)));
+                new Limits(FieldUnit.PLAIN, "", Optional.empty(), names.names(), "one of " + Coded.inWords(type)));
     }
 
     private static <E> Optional<E> code(

@@ -22,8 +22,7 @@ public record KnownNames(String kind, List<String> names) {
     private static final int LONGEST_SHOWN = 60;
 
     /** Control characters, ends of lines and marks of direction: what could garble a terminal that shows them. */
-    private static final Pattern CONTROLS =
-            Pattern.compile("[\\p{Cc}\\u2028\\u2029\\u202A-\\u202E\\u2066-\\u2069]");
+    private static final Pattern CONTROLS = Pattern.compile("[\\p{Cc}\\u2028\\u2029\\u202A-\\u202E\\u2066-\\u2069]");
 
     private static final Pattern NUMBER = Pattern.compile("\\d+(?:[./]\\d+)*");
 
