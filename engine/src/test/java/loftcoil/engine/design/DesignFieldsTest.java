@@ -240,7 +240,8 @@ class DesignFieldsTest {
         });
         texts.add("brass, copper");
         texts.add("another name");
-        texts.add("kitchen sink");
+        // What names a part that stands elsewhere in the design, as a draw names its tap, takes only such a name.
+        WHOLE.taps().forEach(tap -> texts.add(tap.name()));
         texts.remove(before);
         return List.copyOf(texts);
     }
