@@ -119,7 +119,7 @@ final class PartsMaker {
         }
         design.safety()
                 .flatMap(Safety::coldFeed)
-                .filter(feed -> !feed.kind().equals(ColdFeed.BY_HAND))
+                .filter(feed -> feed.kind() != ColdFeed.Kind.BY_HAND)
                 .ifPresent(this::feed);
         add(TANK, 1, "parts.overflow");
         add(TANK, 1, "parts.sight-tube", "least", Measure.metres(SafeWater.leastM(design)));
@@ -130,10 +130,10 @@ final class PartsMaker {
                 ? SENTENCES.say(
                         "parts.feed-bore.what",
                         "feed",
-                        feed.kind(),
+                        feed.kind().code(),
                         "bore",
                         Measure.millimetres(feed.boreMm().getAsDouble()))
-                : SENTENCES.say("parts.feed.what", "feed", feed.kind());
+                : SENTENCES.say("parts.feed.what", "feed", feed.kind().code());
         parts.add(new Part(TANK, what, Measure.count(1), SENTENCES.say("parts.feed.why")));
     }
 

@@ -18,10 +18,4 @@ public record Site(
         double utcOffsetH,
         Monthly monthly,
         double coldSupplyC,
-        double roomC) {
-
-    /** The same place at another altitude, m. */
-    public Site withAltitudeM(double newAltitudeM) {
-        return new Site(latitudeDeg, longitudeDeg, newAltitudeM, utcOffsetH, monthly, coldSupplyC, roomC);
-    }
-}
+        double roomC) {}

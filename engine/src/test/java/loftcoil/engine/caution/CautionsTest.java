@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.design.Leg;
@@ -137,7 +138,7 @@ class CautionsTest {
                 Arguments.of("LC-BOIL-TANK", usual.withYear(new YearFacts(96, 12, 74, -11, 2))),
                 Arguments.of("LC-STILL", full(chilledRiser())),
                 Arguments.of("LC-AIR", full(safe.withLegs(cold, List.of(flue.withRiseM(2.0), last.withRiseM(-0.2))))),
-                Arguments.of("LC-AIR", full(safe.withCoilEnds("the upper end"))),
+                Arguments.of("LC-AIR", full(Changes.apply(safe, "coil.ends", "the upper end"))),
                 Arguments.of(
                         "LC-AIR",
                         full(safe.withLegs(
