@@ -1,5 +1,7 @@
 package loftcoil.engine.loop;
 
+import loftcoil.engine.words.MeasuredText;
+
 /**
  * No flow that the loop can drive carries the heat off: the water would boil first.
  *
@@ -8,7 +10,7 @@ package loftcoil.engine.loop;
  * @param leastFlowKgPerS flow below which it boils there, kg/s
  * @param drivePa drive the loop has at that flow, Pa
  * @param frictionPa resistance it has at that flow, Pa; more than the drive
- * @param words the finding for a person
+ * @param finding the finding for a person
  */
-public record Boils(BoilMargin at, double leastFlowKgPerS, double drivePa, double frictionPa, String words)
+public record Boils(BoilMargin at, double leastFlowKgPerS, double drivePa, double frictionPa, MeasuredText finding)
         implements Circulation {}

@@ -1,9 +1,11 @@
 package loftcoil.engine.loop;
 
+import loftcoil.engine.words.MeasuredText;
+
 /**
  * A stable forward flow without boiling.
  *
  * @param flow the flow
- * @param words the finding for a person
+ * @param finding the finding for a person
  */
-public record Circulates(SteadyFlow flow, String words) implements Circulation {}
+public record Circulates(SteadyFlow flow, MeasuredText finding) implements Circulation {}

@@ -1,12 +1,18 @@
 package loftcoil.engine.loop;
 
 import java.util.function.Function;
+import loftcoil.engine.words.MeasuredText;
 
 /** What the loop does in the forward direction. */
 public sealed interface Circulation permits Circulates, Boils, Still {
 
     /** The finding in one or two plain sentences, levels and figures included. */
-    String words();
+    MeasuredText finding();
+
+    /** The finding in metric units. */
+    default String words() {
+        return finding().metric();
+    }
 
     /** Whether a stable forward flow exists in which nothing boils. */
     default boolean circulates() {

@@ -1,11 +1,16 @@
 package loftcoil.engine.loop;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
+import loftcoil.engine.words.MeasuredText;
+import loftcoil.engine.words.Sentences;
 
 /** Turns what the scans found into one of the three findings, in words a builder can act on. */
 final class Judgement {
+
+    private static final Sentences SENTENCES = Sentences.read(Judgement.class, "findings.properties");
 
     private final CircuitPlan plan;
     private final Setting setting;
@@ -21,11 +26,11 @@ final class Judgement {
                 .filter(flow -> flow.flowKgPerS() > 0 && flow.stable())
                 .findFirst();
         if (stable.isPresent()) {
-            return judgement.circulates(stable.get());
+            return circulates(stable.get());
         }
         Optional<RootScan.Edge> edge = forward.edge();
         if (edge.isPresent() && edge.get().freezes()) {
-            return new Still(forward.bestDrivePa(), judgement.freezingWords());
+            return new Still(forward.bestDrivePa(), SENTENCES.say("loop.freezes"));
         }
         if (edge.isPresent() && edge.get().drivePa() > 0) {
             return judgement.boils(edge.get());
@@ -33,29 +38,44 @@ final class Judgement {
         return judgement.still(forward.bestDrivePa());
     }
 
-    private Circulates circulates(SteadyFlow flow) {
-        String words = text(
-                "The loop circulates: %.2f litres a minute go round, driven by %.0f Pa; the coil lets the water out at"
-                        + " %.1f °C, %.1f °C below boiling at the nearest place (%s).",
-                flow.flowLPerMin(),
-                flow.drivePa(),
-                flow.coil().endC(),
-                flow.boilMargin().marginK(),
-                flow.boilMargin().where());
-        return new Circulates(flow, words);
+    private static Circulates circulates(SteadyFlow flow) {
+        BoilMargin nearest = flow.boilMargin();
+        return new Circulates(
+                flow,
+                SENTENCES.say(
+                        "loop.circulates",
+                        "flow",
+                        aMinute(flow.flowLPerMin()),
+                        "drive",
+                        Measure.pascals(flow.drivePa()),
+                        "out",
+                        Measure.celsius(flow.coil().endC()),
+                        "margin",
+                        Measure.degrees(nearest.marginK()),
+                        "where",
+                        nearest.where()));
     }
 
     private Boils boils(RootScan.Edge edge) {
         BoilMargin at = edge.margin();
-        String limit = at.marginK() > 0.01
-                ? text("passes %.0f °C, where these formulas end,", Limits.FORMULA_C)
-                : text("boils, at %.1f °C,", at.boilingC());
-        String words = text(
-                "The loop boils. Below %.2f litres a minute the water %s at the %s (%.2f m above the floor). At that"
-                        + " flow the loop has %.0f Pa to drive it and needs %.0f Pa, so it cannot flow that fast."
-                        + " Lighting the fire is dangerous: steam can throw scalding water out or burst a pipe.",
-                litres(edge.signedFlow()), limit, at.where(), at.levelM(), edge.drivePa(), edge.frictionPa());
-        return new Boils(at, edge.signedFlow(), edge.drivePa(), edge.frictionPa(), words);
+        MeasuredText limit = at.marginK() > 0.01
+                ? SENTENCES.say("loop.passes-formulas", "limit", Measure.celsius(Limits.FORMULA_C))
+                : SENTENCES.say("loop.boils-at", "boiling", Measure.celsius(at.boilingC()));
+        MeasuredText finding = SENTENCES.say(
+                "loop.boils",
+                "least",
+                aMinute(litres(edge.signedFlow())),
+                "limit",
+                limit,
+                "where",
+                at.where(),
+                "level",
+                Measure.metres(at.levelM()),
+                "drive",
+                Measure.pascals(edge.drivePa()),
+                "friction",
+                Measure.pascals(edge.frictionPa()));
+        return new Boils(at, edge.signedFlow(), edge.drivePa(), edge.frictionPa(), finding);
     }
 
     private Still still(double bestDrivePa) {
@@ -63,21 +83,25 @@ final class Judgement {
         double inletM = coilInletM();
         double outletM = inletM + plan.coil().riseM();
         double coilM = (inletM + outletM) / 2;
-        String levels = text(
-                "the coil stands at %.2f to %.2f m, the tank's ports at %.2f and %.2f m above the floor",
-                Math.min(inletM, outletM), Math.max(inletM, outletM), at.coldPortM(), at.returnPortM());
-        String cause = coilM > at.returnPortM()
-                ? "the coil is above the tank's return port, so the warm water is already at the top and nothing pushes it on"
-                : "no flow gives the hot side less weight than the cold side";
-        String danger = setting.firing().lit() && setting.firing().heatW() > 0
-                ? " Lighting the fire is dangerous: the water in the coil stands, boils, and the coil boils dry."
-                : "";
-        return new Still(
-                Math.min(0, bestDrivePa), "The loop does not circulate: " + cause + " (" + levels + ")." + danger);
+        MeasuredText stands = SENTENCES.say(
+                "loop.still",
+                "cause",
+                SENTENCES.say(coilM > at.returnPortM() ? "loop.coil-above-port" : "loop.no-side-lighter"),
+                "low",
+                Measure.metres(Math.min(inletM, outletM)),
+                "high",
+                Measure.metres(Math.max(inletM, outletM)),
+                "cold",
+                Measure.metres(at.coldPortM()),
+                "warm",
+                Measure.metres(at.returnPortM()));
+        boolean heated = setting.firing().lit() && setting.firing().heatW() > 0;
+        MeasuredText finding = heated ? MeasuredText.of(stands, " ", SENTENCES.say("loop.boils-dry")) : stands;
+        return new Still(Math.min(0, bestDrivePa), finding);
     }
 
-    private String freezingWords() {
-        return "The loop does not circulate: at every flow it could hold, water in it would freeze.";
+    private static Measure aMinute(double litres) {
+        return new Measure(litres, MeasureKind.FLOW_LITRES_A_MINUTE);
     }
 
     private double coilInletM() {
@@ -87,9 +111,5 @@ final class Judgement {
 
     private double litres(double flowKgPerS) {
         return flowKgPerS / LiquidTable.densityKgPerM3(setting.tankC()) * 60_000;
-    }
-
-    private static String text(String form, Object... values) {
-        return String.format(Locale.ROOT, form, values);
     }
 }

@@ -7,7 +7,7 @@ import java.util.Locale;
  *
  * @param value the number, in the metric unit that the kind names (so a volume is in L, a time in min)
  * @param kind what it measures
- * @param finer how many decimal places are written beyond what its kind has; usually 0
+ * @param finer how many decimal places are written beyond what its kind has; usually 0, below it for fewer
  * @param bare whether it is written without its unit because that follows, as the 25 of "25 and 45 °C"; usually not
  */
 public record Measure(double value, MeasureKind kind, int finer, boolean bare) implements MeasuredText.Part {
@@ -33,7 +33,7 @@ public record Measure(double value, MeasureKind kind, int finer, boolean bare) i
         this(value, kind, 0, false);
     }
 
-    /** The same, written with this many decimal places more. */
+    /** The same, written with this many decimal places more, or fewer where it is below 0. */
     public Measure finer(int places) {
         return new Measure(value, kind, places, bare);
     }
@@ -78,9 +78,19 @@ public record Measure(double value, MeasureKind kind, int finer, boolean bare) i
         return new Measure(kelvins, MeasureKind.TEMP_DIFF_K);
     }
 
+    /** A difference of temperatures that is said in °C. */
+    public static Measure degrees(double kelvins) {
+        return new Measure(kelvins, MeasureKind.TEMP_DIFF_C);
+    }
+
     /** A heat flow in W. */
     public static Measure watts(double watts) {
         return new Measure(watts, MeasureKind.POWER_W);
+    }
+
+    /** A pressure in Pa. */
+    public static Measure pascals(double pascals) {
+        return new Measure(pascals, MeasureKind.PRESSURE_PA);
     }
 
     /** A time in min. */
@@ -103,7 +113,7 @@ public record Measure(double value, MeasureKind kind, int finer, boolean bare) i
 
     /** The number alone, in metric units. */
     public String number() {
-        String number = String.format(Locale.ROOT, "%." + (decimals() + finer) + "f", value);
+        String number = String.format(Locale.ROOT, "%." + Math.max(0, decimals() + finer) + "f", value);
         return number.replaceAll("^-(?=0(\\.0*)?$)", "").replace('-', '−');
     }
 
@@ -114,6 +124,7 @@ public record Measure(double value, MeasureKind kind, int finer, boolean bare) i
             case LENGTH_M -> kind.decimals() + (size < HANDBREADTH_M && size > 0 ? 1 : 0);
             case FLOW_L_PER_MIN, PRESSURE_PA -> kind.decimals() + (size < SMALLER && size > 0 ? 1 : 0);
             case MASS_KG, VOLUME_L -> size >= LARGE ? 0 : size < SMALL && size > 0 ? 2 : kind.decimals();
+            case TIME_S -> kind.decimals() + (size < SMALL ? 1 : 0);
             case ENERGY_KWH -> size >= LARGE ? 0 : kind.decimals();
             default -> kind.decimals();
         };

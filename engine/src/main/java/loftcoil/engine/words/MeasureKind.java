@@ -10,6 +10,8 @@ public enum MeasureKind {
     SLOPE_MM_PER_M("mm/m", 0),
     /** An area in m². */
     AREA_M2("m²", 2),
+    /** A small area in cm²: openings for air. */
+    SMALL_AREA_CM2("cm²", 0),
     /** A volume in L. */
     VOLUME_L("L", 1),
     /** A mass in kg. */
@@ -22,22 +24,32 @@ public enum MeasureKind {
     MASS_KG_PER_H("kg/h", 1),
     /** A flow in L/min. */
     FLOW_L_PER_MIN("L/min", 1),
+    /** A flow in L/min, its unit in words as in the first sentence on a loop. */
+    FLOW_LITRES_A_MINUTE("litres a minute", 2),
     /** A temperature in °C. */
     TEMP_C("°C", 0),
     /** A difference of temperatures in K. */
     TEMP_DIFF_K("K", 0),
+    /** A difference of temperatures, said in °C as builders do. */
+    TEMP_DIFF_C("°C", 1),
     /** A resistance of an area to heat in m² K/W. */
     RESISTANCE_M2K_PER_W("m² K/W", 2),
     /** A heat flow in W. */
     POWER_W("W", 0),
+    /** The heat flow of a fire or a coil in kW. */
+    POWER_KW("kW", 1),
     /** Heat in kWh. */
     ENERGY_KWH("kWh", 1),
     /** A pressure in Pa. */
     PRESSURE_PA("Pa", 0),
+    /** The pressure at a tap in kPa. */
+    PRESSURE_KPA("kPa", 0),
     /** A weight as a force in N. */
     FORCE_N("N", 0),
     /** A load on an area in kN/m². */
     LOAD_KN_PER_M2("kN/m²", 2),
+    /** A short time in s. */
+    TIME_S("s", 0),
     /** A time in min. */
     TIME_MIN("min", 0),
     /** A time in h, or the hour of the day. */

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 record Sentence(List<Piece> pieces) {
 
     private static final Pattern BRACES = Pattern.compile("\\{([^{}]*)}");
-    private static final Pattern HOLE = Pattern.compile("([a-zA-Z]\\w*|-?\\d+(?:\\.\\d+)?)(?::([A-Z_0-9]+)(?:\\+(\\d))?( bare)?)?");
+    private static final Pattern HOLE = Pattern.compile("([a-zA-Z]\\w*|-?\\d+(?:\\.\\d+)?)(?::([A-Z_0-9]+)([+-]\\d)?( bare)?)?");
 
     Sentence {
         pieces = List.copyOf(pieces);
@@ -26,7 +26,7 @@ record Sentence(List<Piece> pieces) {
      * A hole.
      *
      * @param kind what it measures; empty where it takes text
-     * @param finer decimal places beyond what the kind has
+     * @param finer decimal places beyond what the kind has; below 0 for fewer
      * @param bare whether its unit follows later in the sentence
      */
     record Hole(String name, Optional<MeasureKind> kind, int finer, boolean bare) implements Piece {

@@ -25,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * <tr><td>{@code {where}}</td><td>a name, or other words</td></tr>
  * <tr><td>{@code {margin:TEMP_DIFF_K}}</td><td>a measure of that {@link MeasureKind}</td></tr>
  * <tr><td>{@code {margin:TEMP_DIFF_K+1}}</td><td>one that is written with a decimal place more than its kind has</td></tr>
+ * <tr><td>{@code {full:MASS_KG-1}}</td><td>one that is written with a decimal place less</td></tr>
  * <tr><td>{@code {60:TEMP_C}}</td><td>no hole but a number that stands fast, to be written in the units of the reader</td></tr>
  * <tr><td>{@code between {25:TEMP_C bare} and {45:TEMP_C}}</td><td>one whose unit follows with the next</td></tr>
  * </table>
