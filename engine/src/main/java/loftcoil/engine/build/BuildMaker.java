@@ -2,6 +2,7 @@ package loftcoil.engine.build;
 
 import java.util.List;
 import java.util.Optional;
+import loftcoil.engine.caution.Caution;
 import loftcoil.engine.caution.Severity;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.sheet.Drawing;
@@ -48,7 +49,7 @@ final class BuildMaker {
 
     private static List<MeasuredText> reasons(SafetyVerdict verdict) {
         return verdict.of(Severity.DANGER).stream()
-                .map(danger -> MeasuredText.of(danger.text()))
+                .map(Caution::words)
                 .toList();
     }
 }

@@ -1,6 +1,7 @@
 package loftcoil.engine.caution;
 
 import loftcoil.engine.design.ColdFeed;
+import loftcoil.engine.words.Measure;
 
 /** Tank water sucked back into water that somebody drinks. */
 final class BackSiphonage implements CautionRule {
@@ -21,10 +22,7 @@ final class BackSiphonage implements CautionRule {
                 .coldFeed()
                 .ifPresentOrElse(
                         feed -> judge(feed, findings),
-                        () -> findings.ask(
-                                "safety.coldFeed",
-                                "How is the tank filled up, and does the inlet end in free air? A tank that is not filled runs dry; an inlet"
-                                        + " under water can suck tank water into drinking water."));
+                        () -> findings.ask("safety.coldFeed"));
     }
 
     private static void judge(ColdFeed feed, Findings findings) {
@@ -33,17 +31,9 @@ final class BackSiphonage implements CautionRule {
         }
         double leastMm = leastAirGapMm(feed.boreMm().orElse(0));
         if (feed.airGapMm().isEmpty()) {
-            findings.ask(
-                    "safety.coldFeed.airGapMm",
-                    "How far above the highest water does the inlet end? Too little, and tank water can be sucked into the"
-                            + " drinking water.");
+            findings.ask("safety.coldFeed.airGapMm");
         } else if (feed.airGapMm().getAsDouble() < leastMm) {
-            findings.caution(
-                    "LC-BACKFLOW",
-                    "The inlet from the drinking water ends %.0f mm above the highest water; at least %.0f mm of free air"
-                            + " are needed. A burst main sucks the tank's water into what people drink.",
-                    feed.airGapMm().getAsDouble(),
-                    leastMm);
+            findings.caution(CautionKind.BACKFLOW, "gap", Measure.millimetres(feed.airGapMm().getAsDouble()), "least", Measure.millimetres(leastMm));
         }
     }
 }

@@ -3,6 +3,7 @@ package loftcoil.engine.caution;
 import loftcoil.engine.loop.BoilMargin;
 import loftcoil.engine.loop.Boils;
 import loftcoil.engine.loop.Circulates;
+import loftcoil.engine.words.Measure;
 
 /** Water that boils in the loop or comes near it: steam, scalding water thrown out of the vent, knocking that breaks joints. */
 final class Boiling implements CautionRule {
@@ -25,7 +26,7 @@ final class Boiling implements CautionRule {
     }
 
     private static boolean boils(Boils boils, Findings findings) {
-        findings.caution("LC-BOIL", "%s", boils.words());
+        findings.caution(CautionKind.BOIL, "finding", boils.finding());
         return true;
     }
 
@@ -34,24 +35,14 @@ final class Boiling implements CautionRule {
         if (!(margin.marginK() < SMALL_MARGIN_K)) {
             return false;
         }
-        findings.caution(
-                "LC-BOIL-NEAR",
-                "The %s comes within %.1f °C of boiling (%.1f °C there). A brisk fire or a little air takes that up:"
-                        + " scalding water and steam.",
-                margin.where(),
-                margin.marginK(),
-                margin.boilingC());
+        findings.caution(CautionKind.BOIL_NEAR, "where", margin.where(), "margin", Measure.degrees(margin.marginK()), "boiling", Measure.celsius(margin.boilingC()));
         return true;
     }
 
     private static void harder(CautionFacts facts, Findings findings) {
         for (HarderCase harder : facts.harder()) {
             if (harder.search().circulation() instanceof Boils boils) {
-                findings.caution(
-                        "LC-BOIL-HARD",
-                        "As computed the water stays below boiling, but not %s: %s",
-                        harder.when(),
-                        boils.words());
+                findings.caution(CautionKind.BOIL_HARD, "when", harder.when(), "finding", boils.finding());
                 return;
             }
         }
@@ -61,11 +52,6 @@ final class Boiling implements CautionRule {
         double boilingC = facts.circuit().boilingC(facts.design().tank().waterlineLevelM());
         facts.year()
                 .filter(year -> year.hottestTankC() > boilingC - SMALL_TANK_MARGIN_K)
-                .ifPresent(year -> findings.caution(
-                        "LC-BOIL-TANK",
-                        "In the year the tank comes to %.1f °C; its water boils at %.1f °C. It steams, and whoever"
-                                + " opens a tap is scalded at once.",
-                        year.hottestTankC(),
-                        boilingC));
+                .ifPresent(year -> findings.caution(CautionKind.BOIL_TANK, "hottest", Measure.celsius(year.hottestTankC()), "boiling", Measure.celsius(boilingC)));
     }
 }

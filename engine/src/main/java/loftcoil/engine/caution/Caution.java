@@ -1,11 +1,32 @@
 package loftcoil.engine.caution;
 
+import loftcoil.engine.words.MeasuredText;
+
 /**
  * One caution raised by a design.
  *
- * @param code code of our own, such as {@code LC-BOIL}
- * @param severity how bad it can get
- * @param text plain words with the figure that raised it, and who decides
- * @param source published source, or "common practice, no source"
+ * @param kind what it is about
+ * @param words plain words with the figure that raised it, and who decides
  */
-public record Caution(String code, Severity severity, String text, String source) {}
+public record Caution(CautionKind kind, MeasuredText words) {
+
+    /** Code of our own, such as {@code LC-BOIL}. */
+    public String code() {
+        return kind.code();
+    }
+
+    /** How bad it can get. */
+    public Severity severity() {
+        return kind.severity();
+    }
+
+    /** The words in metric units. */
+    public String text() {
+        return words.metric();
+    }
+
+    /** Published source, or "common practice, no source", in metric units. */
+    public String source() {
+        return kind.source().metric();
+    }
+}

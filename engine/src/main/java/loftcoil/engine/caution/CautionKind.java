@@ -1,54 +1,165 @@
 package loftcoil.engine.caution;
 
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import loftcoil.engine.pipe.ResourceTable;
+import static loftcoil.engine.caution.Severity.DANGER;
+import static loftcoil.engine.caution.Severity.NOTE;
+import static loftcoil.engine.caution.Severity.WARNING;
+import static loftcoil.engine.caution.WorkStep.FILLING;
+import static loftcoil.engine.caution.WorkStep.LOADS;
+import static loftcoil.engine.caution.WorkStep.PARTS;
+import static loftcoil.engine.caution.WorkStep.UPKEEP;
+
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.Set;
+import loftcoil.engine.words.MeasuredText;
+import loftcoil.engine.words.Sentences;
 
 /**
- * What is the same each time a caution is raised.
- *
- * @param code code of our own
- * @param severity how bad it can get
- * @param decides whose rules and word come before this program's
- * @param source published source, or "common practice, no source"
+ * What a caution is about. How bad it can get and beside which steps of the work it stands are properties of the kind, so that none
+ * is forgotten where the hand would be hurt; its sentences, who decides and the source stand under its code in
+ * {@code cautions.properties}.
  */
-public record CautionKind(String code, Severity severity, String decides, String source) {
+public enum CautionKind {
+    /** The water boils somewhere in the loop. */
+    BOIL(DANGER, FILLING),
+    /** The loop comes near boiling. */
+    BOIL_NEAR(DANGER, FILLING),
+    /** The loop boils under a harder case. */
+    BOIL_HARD(DANGER, FILLING),
+    /** The tank comes near boiling in the year. */
+    BOIL_TANK(DANGER, FILLING),
+    /** A lit fire under water that stands. */
+    STILL(DANGER, FILLING),
+    /** The tank is not above the coil. */
+    TANK_LOW(DANGER, FILLING),
+    /** Air gathers in the loop. */
+    AIR(WARNING, FILLING),
+    /** Part of the loop is above the waterline. */
+    SIPHON(WARNING, FILLING),
+    /** Something in the loop can be shut. */
+    VALVE(DANGER, PARTS),
+    /** The tank is sealed. */
+    SEALED(DANGER, FILLING),
+    /** The tank has no vent. */
+    VENT_NONE(DANGER, PARTS, FILLING),
+    /** The vent can be shut. */
+    VENT_VALVE(DANGER, PARTS, FILLING),
+    /** The vent is narrow. */
+    VENT_BORE(DANGER, PARTS),
+    /** The vent ends low. */
+    VENT_LOW(DANGER, PARTS),
+    /** The cold feed can be shut. */
+    FEED_VALVE(DANGER, PARTS, FILLING),
+    /** Tank water can be sucked into drinking water. */
+    BACKFLOW(DANGER, PARTS),
+    /** A tap gives water that burns. */
+    SCALD(DANGER, PARTS),
+    /** Germs grow in warm water. */
+    LEGIONELLA(WARNING, UPKEEP),
+    /** The loop may freeze. */
+    FROST_LOOP(DANGER, FILLING),
+    /** The tank may freeze. */
+    FROST_TANK(WARNING, UPKEEP),
+    /** The tank behind its window may freeze. */
+    FROST_WINDOW(WARNING, UPKEEP),
+    /** What is not drained freezes in the empty house. */
+    FROST_EMPTY(DANGER, UPKEEP),
+    /** Poison in water that people use. */
+    ANTIFREEZE(DANGER, FILLING),
+    /** The return port is hardly covered even when full. */
+    DRY_COVER(DANGER, FILLING),
+    /** The taps can bare the return port. */
+    DRY_DRAW(DANGER, FILLING),
+    /** A fire is lit under a drained loop. */
+    DRY_FIRE(DANGER, FILLING),
+    /** Metals that copper eats. */
+    METALS(WARNING, PARTS),
+    /** Plastic near the fire. */
+    PLASTIC(DANGER, PARTS),
+    /** Lagging hotter than it may be. */
+    LAGGING_HOT(WARNING, PARTS),
+    /** Bare pipe that burns a hand. */
+    HOT_PIPE(WARNING, PARTS),
+    /** The roof carries too much. */
+    ROOF_LOAD(DANGER, LOADS),
+    /** Too few bearers. */
+    ROOF_BEARERS(DANGER, LOADS),
+    /** The dwelling tips. */
+    TIP(DANGER, LOADS),
+    /** The axle carries too much. */
+    AXLE(DANGER, LOADS),
+    /** The flue is near what burns. */
+    FLUE_NEAR(DANGER, FILLING),
+    /** The heater is near what burns. */
+    HEATER_NEAR(DANGER, FILLING),
+    /** The flue ends low. */
+    FLUE_LOW(WARNING, FILLING),
+    /** No carbon monoxide alarm. */
+    CO_ALARM(DANGER, FILLING, UPKEEP),
+    /** Too little air for the fire. */
+    CO_AIR(DANGER, FILLING),
+    /** A fan pulls flue gas back. */
+    CO_FAN(DANGER, FILLING),
+    /** Tar in a cool flue. */
+    CREOSOTE(DANGER, UPKEEP),
+    /** Wet wood. */
+    WET_WOOD(WARNING, UPKEEP),
+    /** Too little pressure for a machine. */
+    INLET(NOTE, PARTS),
+    /** Warm water grows over the rim. */
+    OVERFLOW(WARNING, FILLING);
 
-    private static final Map<String, CautionKind> ALL = read();
+    static final Sentences SENTENCES = Sentences.read(CautionKind.class, "cautions.properties");
 
-    /** Every caution there is, in the order of the table. */
-    public static List<CautionKind> all() {
-        return List.copyOf(ALL.values());
+    private final Severity severity;
+    private final Set<WorkStep> beside;
+
+    CautionKind(Severity severity, WorkStep first, WorkStep... others) {
+        this.severity = severity;
+        this.beside = Collections.unmodifiableSet(EnumSet.of(first, others));
     }
 
-    /** The kind of a code; a code without a row is a fault of the program. */
-    static CautionKind of(String code) {
-        CautionKind kind = ALL.get(code);
-        if (kind == null) {
-            throw new IllegalStateException("cautions.csv has no row for " + code);
-        }
-        return kind;
+    /** Code of our own, such as {@code LC-BOIL}, by which other programs know it. */
+    public String code() {
+        return "LC-" + name().replace('_', '-');
     }
 
-    Caution raised(String words) {
-        return new Caution(code, severity, words + " Ask first: " + decides + ".", source);
+    /** How bad it can get. */
+    public Severity severity() {
+        return severity;
     }
 
-    private static Map<String, CautionKind> read() {
-        Map<String, CautionKind> kinds = new LinkedHashMap<>();
-        for (Map<String, String> row :
-                ResourceTable.read(CautionKind.class, "cautions.csv").rows()) {
-            String code = row.getOrDefault("code", "");
-            Severity severity =
-                    Severity.valueOf(row.getOrDefault("severity", "").toUpperCase(Locale.ROOT));
-            CautionKind kind =
-                    new CautionKind(code, severity, row.getOrDefault("decides", ""), row.getOrDefault("source", ""));
-            if (kinds.put(code, kind) != null) {
-                throw new IllegalStateException("cautions.csv has " + code + " twice");
-            }
-        }
-        return kinds;
+    /** The steps of the work it stands beside; at least one. */
+    public Set<WorkStep> beside() {
+        return beside;
+    }
+
+    /** Whose rules and word come before this program's. */
+    public MeasuredText decides() {
+        return SENTENCES.say(code() + ".decides");
+    }
+
+    /** Published source, or "common practice, no source". */
+    public MeasuredText source() {
+        return SENTENCES.say(code() + ".source");
+    }
+
+    /** The caution with its one sentence. */
+    Caution raised(Object... filling) {
+        return raised(SENTENCES.say(code(), filling));
+    }
+
+    /** The caution with one of its several sentences. */
+    Caution raisedAs(String which, Object... filling) {
+        return raised(part(which, filling));
+    }
+
+    /** Words of this kind that make up a sentence or part of one. */
+    MeasuredText part(String which, Object... filling) {
+        return SENTENCES.say(code() + "." + which, filling);
+    }
+
+    private Caution raised(MeasuredText found) {
+        return new Caution(this, SENTENCES.say("ask-first", "found", found, "decides", decides()));
     }
 }

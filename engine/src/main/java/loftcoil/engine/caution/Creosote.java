@@ -1,5 +1,9 @@
 package loftcoil.engine.caution;
 
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
+
+
 /** Tar that settles in a cool flue and burns there one day. */
 final class Creosote implements CautionRule {
 
@@ -14,19 +18,10 @@ final class Creosote implements CautionRule {
         facts.fire()
                 .flatMap(fire -> fire.flueTopC().stream().boxed().findFirst())
                 .filter(topC -> topC < TAR_BELOW_C)
-                .ifPresent(topC -> findings.caution(
-                        "LC-CREOSOTE",
-                        "Coil and flue leave the flue gas only %.0f °C; below %.0f °C tar settles and a chimney fire follows."
-                                + " A shorter coil or a brisker fire keeps it warm; have the flue swept often.",
-                        topC,
-                        TAR_BELOW_C));
+                .ifPresent(topC -> findings.caution(CautionKind.CREOSOTE, "top", Measure.celsius(topC), "tar", Measure.celsius(TAR_BELOW_C)));
         facts.design()
                 .fire()
                 .filter(fire -> fire.moisturePct() > WETTEST_PCT)
-                .ifPresent(fire -> findings.caution(
-                        "LC-WET-WOOD",
-                        "The wood holds %.0f %% of water; above %.0f %% it smokes, tars the flue and wastes its heat on steam.",
-                        fire.moisturePct(),
-                        WETTEST_PCT));
+                .ifPresent(fire -> findings.caution(CautionKind.WET_WOOD, "moisture", new Measure(fire.moisturePct(), MeasureKind.PERCENT), "most", new Measure(WETTEST_PCT, MeasureKind.PERCENT)));
     }
 }

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import loftcoil.engine.design.Absence;
+import loftcoil.engine.words.Measure;
 
 /** A dwelling left empty: frost in what was not drained, fire under what was. */
 final class EmptyHouse implements CautionRule {
@@ -31,10 +32,7 @@ final class EmptyHouse implements CautionRule {
         double coldest = means.stream().min(Comparator.naturalOrder()).orElseThrow();
         facts.safety().absence().ifPresentOrElse(absence -> judge(facts, absence, means, findings), () -> {
             if (coldest < COLD_MONTH_C) {
-                findings.ask(
-                        "safety.absence",
-                        "Does the dwelling ever stand empty and cold in winter, and is everything drained then? Frost bursts"
-                                + " what holds water.");
+                findings.ask("safety.absence");
             }
         });
     }
@@ -47,13 +45,7 @@ final class EmptyHouse implements CautionRule {
         absence.months().stream()
                 .filter(month -> means.get(month - 1) < COLD_MONTH_C)
                 .min(Comparator.comparing(month -> means.get(month - 1)))
-                .ifPresent(month -> findings.caution(
-                        "LC-FROST-EMPTY",
-                        "The dwelling stands empty in %s, when the air is %.1f °C in the mean, and is not drained. Ice"
-                                + " bursts pipes and tank; the flood comes with the thaw, the sealed loop with the first"
-                                + " fire.",
-                        NAMES.get(month - 1),
-                        means.get(month - 1)));
+                .ifPresent(month -> findings.caution(CautionKind.FROST_EMPTY, "month", NAMES.get(month - 1), "air", Measure.celsius(means.get(month - 1))));
     }
 
     private static void drained(CautionFacts facts, Absence absence, Findings findings) {
@@ -62,11 +54,7 @@ final class EmptyHouse implements CautionRule {
             absence.months().stream()
                     .filter(lit::contains)
                     .findFirst()
-                    .ifPresent(month -> findings.caution(
-                            "LC-DRY-FIRE",
-                            "In %s the system is drained, and the fire is lit in that month. A dry coil glows, its joints melt,"
-                                    + " and water let into it flashes to steam. Fill the loop before lighting, never after.",
-                            NAMES.get(month - 1)));
+                    .ifPresent(month -> findings.caution(CautionKind.DRY_FIRE, "month", NAMES.get(month - 1)));
         });
     }
 }

@@ -1,5 +1,9 @@
 package loftcoil.engine.caution;
 
+import loftcoil.engine.design.ColdFeed;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasuredText;
+
 /** The pipe from a feed cistern, through which the water makes up and swells back: nothing may shut it. */
 final class FeedFromCistern implements CautionRule {
 
@@ -8,10 +12,16 @@ final class FeedFromCistern implements CautionRule {
         facts.safety()
                 .coldFeed()
                 .filter(feed -> feed.valve().orElse(false))
-                .ifPresent(feed -> findings.caution(
-                        "LC-FEED-VALVE",
-                        "There is a valve in the %.0f mm cold feed between cistern and tank. Shut, the tank is not filled"
-                                + " up, the loop runs dry, and the fire boils what is left.",
-                        feed.boreMm().orElse(0)));
+                .ifPresent(feed -> raise(feed, findings));
+    }
+
+    private static void raise(ColdFeed feed, Findings findings) {
+        MeasuredText dry = CautionKind.FEED_VALVE.part("dry");
+        if (feed.boreMm().isPresent()) {
+            Measure bore = Measure.millimetres(feed.boreMm().getAsDouble());
+            findings.cautionAs(CautionKind.FEED_VALVE, "bore", "bore", bore, "dry", dry);
+        } else {
+            findings.cautionAs(CautionKind.FEED_VALVE, "unsized", "dry", dry);
+        }
     }
 }

@@ -2,7 +2,6 @@ package loftcoil.engine.caution;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Collects what the rules find in one design. */
 final class Findings {
@@ -10,12 +9,19 @@ final class Findings {
     private final List<Caution> cautions = new ArrayList<>();
     private final List<Ask> asks = new ArrayList<>();
 
-    void caution(String code, String form, Object... figures) {
-        cautions.add(CautionKind.of(code).raised(String.format(Locale.ROOT, form, figures)));
+    /** A danger whose kind has one sentence; the filling is that of {@link loftcoil.engine.words.Sentences#say}. */
+    void caution(CautionKind kind, Object... filling) {
+        cautions.add(kind.raised(filling));
     }
 
-    void ask(String field, String text) {
-        asks.add(new Ask(field, text));
+    /** A danger whose kind has several sentences. */
+    void cautionAs(CautionKind kind, String which, Object... filling) {
+        cautions.add(kind.raisedAs(which, filling));
+    }
+
+    /** A question; its sentence has the path of the field behind {@code ask}. */
+    void ask(String field, Object... filling) {
+        asks.add(new Ask(field, CautionKind.SENTENCES.say("ask." + field, filling)));
     }
 
     CautionReport report() {

@@ -1,6 +1,7 @@
 package loftcoil.engine.caution;
 
 import loftcoil.engine.design.Flue;
+import loftcoil.engine.words.Measure;
 
 /** Distances of heater and flue from what burns, and the height of the flue. Plates and local code go before these figures. */
 final class FlueDistance implements CautionRule {
@@ -23,36 +24,20 @@ final class FlueDistance implements CautionRule {
                 .flue()
                 .ifPresentOrElse(
                         flue -> judge(flue, findings),
-                        () -> findings.ask(
-                                "safety.flue",
-                                "How far are heater and flue from anything that burns, and how high does the flue end? Wood kept too warm for"
-                                        + " years takes fire."));
+                        () -> findings.ask("safety.flue"));
     }
 
     private static void judge(Flue flue, Findings findings) {
         double flueNeedsMm = flue.flueNeedsMm().orElse(FLUE_MM);
         if (flue.flueToCombustibleMm() < flueNeedsMm) {
-            findings.caution(
-                    "LC-FLUE-NEAR",
-                    "The flue is %.0f mm from something that burns; it should be %.0f mm, unless its plate says less.",
-                    flue.flueToCombustibleMm(),
-                    flueNeedsMm);
+            findings.caution(CautionKind.FLUE_NEAR, "away", Measure.millimetres(flue.flueToCombustibleMm()), "least", Measure.millimetres(flueNeedsMm));
         }
         double heaterNeedsMm = flue.heaterNeedsMm().orElse(HEATER_MM);
         if (flue.heaterToCombustibleMm() < heaterNeedsMm) {
-            findings.caution(
-                    "LC-HEATER-NEAR",
-                    "The heater is %.0f mm from something that burns; it should be %.0f mm, unless its plate says less.",
-                    flue.heaterToCombustibleMm(),
-                    heaterNeedsMm);
+            findings.caution(CautionKind.HEATER_NEAR, "away", Measure.millimetres(flue.heaterToCombustibleMm()), "least", Measure.millimetres(heaterNeedsMm));
         }
         if (flue.topAboveRoofM() < ABOVE_ROOF_M) {
-            findings.caution(
-                    "LC-FLUE-LOW",
-                    "The flue ends %.2f m above the roof; it should be %.2f m, and 0.6 m above anything within 3 m of it, or"
-                            + " wind presses smoke back into the room and sparks reach the roof.",
-                    flue.topAboveRoofM(),
-                    ABOVE_ROOF_M);
+            findings.caution(CautionKind.FLUE_LOW, "above", Measure.metres(flue.topAboveRoofM()), "least", Measure.metres(ABOVE_ROOF_M));
         }
     }
 }

@@ -3,6 +3,7 @@ package loftcoil.engine.caution;
 import java.util.List;
 import loftcoil.engine.design.Leg;
 import loftcoil.engine.loop.LegEnds;
+import loftcoil.engine.words.Measure;
 
 /** Bare hot copper that somebody can touch. */
 final class HotPipe implements CautionRule {
@@ -25,11 +26,7 @@ final class HotPipe implements CautionRule {
     private static void judge(Leg leg, double hottestC, Findings findings) {
         boolean bare = leg.lagging().map(lagging -> lagging.thicknessMm() == 0).orElse(true);
         if (bare && hottestC > BURNS_C) {
-            findings.caution(
-                    "LC-HOT-PIPE",
-                    "'%s' is bare and comes to %.0f °C: a hand on it is burnt within seconds. Lag it or guard it.",
-                    leg.name(),
-                    hottestC);
+            findings.caution(CautionKind.HOT_PIPE, "leg", leg.name(), "hottest", Measure.celsius(hottestC));
         }
     }
 }

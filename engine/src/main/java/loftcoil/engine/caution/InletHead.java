@@ -3,6 +3,8 @@ package loftcoil.engine.caution;
 import loftcoil.engine.design.Tap;
 import loftcoil.engine.supply.InletNeed;
 import loftcoil.engine.water.Water;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
 
 /** An appliance that has less pressure than its inlet valve needs. */
 final class InletHead implements CautionRule {
@@ -19,15 +21,7 @@ final class InletHead implements CautionRule {
             tap.appliance()
                     .flatMap(InletNeed::find)
                     .filter(need -> kPa < need.leastKPa())
-                    .ifPresent(need -> findings.caution(
-                            "LC-INLET",
-                            "At '%s' the waterline stands %.2f m above the inlet: %.0f kPa. A %s wants %.0f kPa: it fills"
-                                    + " slowly, gives up, or its valve does not close.",
-                            tap.name(),
-                            headM,
-                            kPa,
-                            need.name(),
-                            need.leastKPa()));
+                    .ifPresent(need -> findings.caution(CautionKind.INLET, "tap", tap.name(), "head", Measure.metres(headM), "pressure", new Measure(kPa, MeasureKind.PRESSURE_KPA), "machine", need.name(), "least", new Measure(need.leastKPa(), MeasureKind.PRESSURE_KPA)));
         }
     }
 }

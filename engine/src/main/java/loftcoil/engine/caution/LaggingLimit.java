@@ -7,6 +7,7 @@ import loftcoil.engine.loop.LegEnds;
 import loftcoil.engine.loop.SteadyFlow;
 import loftcoil.engine.pipe.LaggingMaterial;
 import loftcoil.engine.pipe.LaggingTable;
+import loftcoil.engine.words.Measure;
 
 /** Lagging hotter than its maker lets it be: foam beside a flue melts, smokes and burns. */
 final class LaggingLimit implements CautionRule {
@@ -33,14 +34,7 @@ final class LaggingLimit implements CautionRule {
         leg.lagging().filter(lagging -> lagging.thicknessMm() > 0).ifPresent(lagging -> {
             LaggingMaterial material = LaggingTable.find(lagging.material()).orElseThrow();
             if (hottestC > material.serviceLimitC()) {
-                findings.caution(
-                        "LC-LAGGING-HOT",
-                        "The %s on '%s' comes to %.0f °C; it may have %.0f °C. It shrinks, smokes and can catch fire: use"
-                                + " stone wool there.",
-                        material.name(),
-                        leg.name(),
-                        hottestC,
-                        material.serviceLimitC());
+                findings.caution(CautionKind.LAGGING_HOT, "lagging", material.name(), "leg", leg.name(), "hottest", Measure.celsius(hottestC), "most", Measure.celsius(material.serviceLimitC()));
             }
         });
     }

@@ -18,10 +18,7 @@ final class MixedMetals implements CautionRule {
                 .materials()
                 .ifPresentOrElse(
                         materials -> judge(materials, findings),
-                        () -> findings.ask(
-                                "safety.materials",
-                                "What is the tank made of, and is there any other metal or plastic pipe? Copper eats galvanised and plain"
-                                        + " steel; plastic softens near a fire."));
+                        () -> findings.ask("safety.materials"));
     }
 
     private static void judge(Materials materials, Findings findings) {
@@ -30,11 +27,7 @@ final class MixedMetals implements CautionRule {
                 .filter(EATEN::contains)
                 .forEach(metal -> eaten.add(metal.code()));
         if (!eaten.isEmpty()) {
-            findings.caution(
-                    "LC-METALS",
-                    "Besides the copper tube the water touches %s. Copper dissolved in warm water settles there and eats"
-                            + " pits through it in a few years; the loop carries it round, so no order of pipes helps.",
-                    String.join(" and ", eaten));
+            findings.caution(CautionKind.METALS, "metals", String.join(" and ", eaten));
         }
     }
 }

@@ -2,6 +2,7 @@ package loftcoil.engine.caution;
 
 import loftcoil.engine.design.Tank;
 import loftcoil.engine.tank.Expansion;
+import loftcoil.engine.words.Measure;
 
 /** Water that swells over the rim as it warms. */
 final class Overflow implements CautionRule {
@@ -16,12 +17,7 @@ final class Overflow implements CautionRule {
         double growthL = tank.volumeL() * full * Expansion.growthM3(1, COLD_C, HOT_C);
         double roomL = tank.volumeL() * (1 - full);
         if (growthL > roomL) {
-            findings.caution(
-                    "LC-OVERFLOW",
-                    "Filled cold to the waterline the water grows by %.1f L by 90 °C; above the waterline there is room for"
-                            + " %.1f L. Hot water runs over unless an overflow leads it outside.",
-                    growthL,
-                    roomL);
+            findings.caution(CautionKind.OVERFLOW, "growth", Measure.litres(growthL), "hot", Measure.celsius(HOT_C), "room", Measure.litres(roomL));
         }
     }
 }

@@ -1,10 +1,10 @@
 package loftcoil.engine.caution;
 
-import java.util.Locale;
 import loftcoil.engine.design.Structure;
 import loftcoil.engine.design.Tank;
 import loftcoil.engine.tank.FullWeight;
 import loftcoil.engine.tank.UprightCylinder;
+import loftcoil.engine.words.Measure;
 
 /** What the roof has to carry. */
 final class RoofLoad implements CautionRule {
@@ -23,30 +23,15 @@ final class RoofLoad implements CautionRule {
                 .structure()
                 .ifPresentOrElse(
                         structure -> judge(structure, fullKg, findings),
-                        () -> findings.ask(
-                                "safety.structure",
-                                String.format(
-                                        Locale.ROOT,
-                                        "What carries the tank, and for how much? Full it weighs %.0f kg over people's heads.",
-                                        fullKg)));
+                        () -> findings.ask("safety.structure", "full", Measure.kilograms(fullKg)));
     }
 
     private static void judge(Structure structure, double fullKg, Findings findings) {
         if (fullKg > structure.loadLimitKg()) {
-            findings.caution(
-                    "LC-ROOF-LOAD",
-                    "Full the tank weighs %.0f kg; what carries it may have %.0f kg. It comes down on whoever is below.",
-                    fullKg,
-                    structure.loadLimitKg());
+            findings.caution(CautionKind.ROOF_LOAD, "full", Measure.kilograms(fullKg), "most", Measure.kilograms(structure.loadLimitKg()));
         }
         if (structure.bearers() < LEAST_BEARERS) {
-            findings.caution(
-                    "LC-ROOF-BEARERS",
-                    "%.0f kg rest on %d bearers. At least %d that reach from wall to wall or frame to frame must share them;"
-                            + " boards and ceiling joists alone give way, wet ones first.",
-                    fullKg,
-                    structure.bearers(),
-                    LEAST_BEARERS);
+            findings.caution(CautionKind.ROOF_BEARERS, "full", Measure.kilograms(fullKg), "bearers", Measure.count(structure.bearers()), "least", Measure.count(LEAST_BEARERS));
         }
     }
 }

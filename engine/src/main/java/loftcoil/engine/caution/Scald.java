@@ -1,8 +1,12 @@
 package loftcoil.engine.caution;
 
 import java.util.List;
-import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import loftcoil.engine.design.Tap;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
+import loftcoil.engine.words.MeasuredText;
 
 /** Water at a tap that burns before a hand is drawn away. Taps of appliances are left out. */
 final class Scald implements CautionRule {
@@ -22,9 +26,7 @@ final class Scald implements CautionRule {
             raise(facts, hot, mostC, findings);
         } else if (facts.safety().childrenOrFrail().isEmpty()
                 && !over(facts, hottestC, MOST_FRAIL_C).isEmpty()) {
-            findings.ask(
-                    "safety.childrenOrFrail",
-                    "Do children, old or ill people use the taps? They are scalded sooner: no more than 45 °C then.");
+            findings.ask("safety.childrenOrFrail", "most", Measure.celsius(MOST_FRAIL_C));
         }
     }
 
@@ -43,26 +45,31 @@ final class Scald implements CautionRule {
         double hottestC = facts.hottestDrawC();
         double worstC =
                 taps.stream().mapToDouble(tap -> atTapC(tap, hottestC)).max().orElse(hottestC);
-        findings.caution(
-                "LC-SCALD",
-                "Water of up to %.0f °C reaches %s. %s No more than %.0f °C should: a thermostatic mixing valve at the tap"
-                        + " holds it there.",
-                worstC,
-                String.join(
-                        ", ", taps.stream().map(tap -> "'" + tap.name() + "'").toList()),
+        String names =
+                taps.stream().map(tap -> "'" + tap.name() + "'").collect(Collectors.joining(", "));
+        findings.cautionAs(
+                CautionKind.SCALD,
+                "taps",
+                "hottest",
+                Measure.celsius(worstC),
+                "taps",
+                names,
+                "burns",
                 burns(skin, worstC),
-                mostC);
+                "most",
+                Measure.celsius(mostC));
     }
 
-    private static String burns(Skin skin, double waterC) {
-        String who = skin == Skin.ADULT ? "an adult's" : "a small child's";
-        var seconds = ScaldTime.seconds(skin, waterC);
+    private static MeasuredText burns(Skin skin, double waterC) {
+        OptionalDouble seconds = ScaldTime.seconds(skin, waterC);
         if (seconds.isEmpty()) {
-            return "It burns in minutes.";
+            return CautionKind.SCALD.part("in-minutes");
         }
-        String about = waterC > ScaldTime.hottestKnownC(skin) ? "less than" : "about";
-        double time = seconds.getAsDouble();
-        String form = time < 10 ? "It burns %s skin through in %s %.1f s." : "It burns %s skin through in %s %.0f s.";
-        return String.format(Locale.ROOT, form, who, about, time);
+        return CautionKind.SCALD.part(
+                waterC > ScaldTime.hottestKnownC(skin) ? "less-than" : "about",
+                "whose",
+                CautionKind.SCALD.part(skin == Skin.ADULT ? "adult" : "infant"),
+                "time",
+                new Measure(seconds.getAsDouble(), MeasureKind.TIME_S));
     }
 }

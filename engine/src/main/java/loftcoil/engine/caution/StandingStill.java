@@ -1,6 +1,7 @@
 package loftcoil.engine.caution;
 
 import loftcoil.engine.loop.Still;
+import loftcoil.engine.words.Measure;
 
 /** A lit fire under a loop that does not move. */
 final class StandingStill implements CautionRule {
@@ -11,23 +12,20 @@ final class StandingStill implements CautionRule {
             return;
         }
         if (facts.tankBelowCoil()) {
-            findings.caution(
-                    "LC-TANK-LOW",
-                    "The coil's outlet is %.2f m above the floor, the tank's return port only %.2f m. Hot water does not"
-                            + " go down by itself: what is in the coil boils. The tank must be above the coil.",
-                    facts.design().coil().outletM(),
-                    facts.design().tank().returnPortLevelM());
+            findings.caution(CautionKind.TANK_LOW, "outlet", Measure.metres(facts.design().coil().outletM()), "port", Measure.metres(facts.design().tank().returnPortLevelM()));
         } else if (facts.lit().circulation() instanceof Still still) {
-            findings.caution("LC-STILL", "%s", still.words());
+            findings.cautionAs(CautionKind.STILL, "now", "finding", still.finding());
         } else {
             facts.harder().stream()
                     .filter(harder -> harder.search().circulation() instanceof Still)
                     .findFirst()
-                    .ifPresent(harder -> findings.caution(
-                            "LC-STILL",
-                            "As computed the water goes round, but not %s: %s",
+                    .ifPresent(harder -> findings.cautionAs(
+                            CautionKind.STILL,
+                            "harder",
+                            "when",
                             harder.when(),
-                            harder.search().words()));
+                            "finding",
+                            harder.search().circulation().finding()));
         }
     }
 }

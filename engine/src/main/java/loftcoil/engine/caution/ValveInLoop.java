@@ -2,7 +2,9 @@ package loftcoil.engine.caution;
 
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import loftcoil.engine.design.Leg;
+import loftcoil.engine.words.Measure;
 
 /** Anything between coil and tank that can be shut. */
 final class ValveInLoop implements CautionRule {
@@ -12,24 +14,33 @@ final class ValveInLoop implements CautionRule {
     @Override
     public void look(CautionFacts facts, Findings findings) {
         for (Leg leg : facts.design().coldLegs()) {
-            look("'" + leg.name() + "'", leg.fittings(), findings);
+            leg(leg, findings);
         }
         for (Leg leg : facts.design().hotLegs()) {
-            look("'" + leg.name() + "'", leg.fittings(), findings);
+            leg(leg, findings);
         }
-        look("the coil", facts.design().coil().fittings(), findings);
+        valves(facts.design().coil().fittings(), (count, fitting) -> findings.cautionAs(
+                CautionKind.VALVE, "coil", "count", count, "fitting", fitting, "burst", CautionKind.VALVE.part("burst")));
     }
 
-    private static void look(String where, Map<String, Integer> fittings, Findings findings) {
+    private static void leg(Leg leg, Findings findings) {
+        valves(leg.fittings(), (count, fitting) -> findings.cautionAs(
+                CautionKind.VALVE,
+                "leg",
+                "count",
+                count,
+                "fitting",
+                fitting,
+                "leg",
+                leg.name(),
+                "burst",
+                CautionKind.VALVE.part("burst")));
+    }
+
+    private static void valves(Map<String, Integer> fittings, BiConsumer<Measure, String> found) {
         fittings.forEach((key, count) -> {
             if (count > 0 && VALVES.contains(key)) {
-                findings.caution(
-                        "LC-VALVE",
-                        "There is a valve (%d x %s) in %s. Shut or stuck while the fire burns it makes a sealed boiler"
-                                + " that can burst. No valve belongs between the coil and the tank.",
-                        count,
-                        key,
-                        where);
+                found.accept(Measure.count(count), key);
             }
         });
     }

@@ -6,6 +6,8 @@ import loftcoil.engine.design.Wheels;
 import loftcoil.engine.tank.Dwelling;
 import loftcoil.engine.tank.TankPlace;
 import loftcoil.engine.tank.WheelLoad;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
 
 /** A full tank high in a dwelling on wheels. */
 final class Wheeled implements CautionRule {
@@ -33,25 +35,13 @@ final class Wheeled implements CautionRule {
 
     private static void judge(Wheels wheels, WheelLoad load, Findings findings) {
         if (load.tipsAtDeg() < LEAST_TILT_DEG) {
-            findings.caution(
-                    "LC-TIP",
-                    "With the tank full the dwelling tips over at a side tilt of %.0f degrees; it should stand %.0f. Drain"
-                            + " it before every move, and stand it level.",
-                    load.tipsAtDeg(),
-                    LEAST_TILT_DEG);
+            findings.cautionAs(CautionKind.TIP, "side", "tips", new Measure(load.tipsAtDeg(), MeasureKind.ANGLE_DEG), "least", new Measure(LEAST_TILT_DEG, MeasureKind.ANGLE_DEG));
         } else if (load.hitchN() < 0) {
-            findings.caution(
-                    "LC-TIP",
-                    "With the tank full the hitch lifts (%.0f kg): the dwelling tips backward off its stand.",
-                    load.hitchN() / NEWTON_PER_KG);
+            findings.cautionAs(CautionKind.TIP, "hitch", "hitch", Measure.kilograms(load.hitchN() / NEWTON_PER_KG));
         }
         double axleKg = load.axleN() / NEWTON_PER_KG;
         if (axleKg > wheels.axleLimitKg()) {
-            findings.caution(
-                    "LC-AXLE",
-                    "With the tank full the axle carries %.0f kg; its plate allows %.0f kg.",
-                    axleKg,
-                    wheels.axleLimitKg());
+            findings.caution(CautionKind.AXLE, "axle", Measure.kilograms(axleKg), "most", Measure.kilograms(wheels.axleLimitKg()));
         }
     }
 }

@@ -2,7 +2,6 @@ package loftcoil.engine.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import loftcoil.engine.caution.HarderCase;
 import loftcoil.engine.design.Design;
@@ -28,14 +27,10 @@ final class JudgedStates {
         List<HarderCase> cases = new ArrayList<>();
         for (double otherC : new double[] {COOL_C, HOT_C}) {
             if (otherC != tankC) {
-                cases.add(new HarderCase(
-                        String.format(Locale.ROOT, "with the whole tank at %.0f °C", otherC),
-                        design.circuit(otherC).search()));
+                cases.add(HarderCase.tankAt(otherC, design.circuit(otherC).search()));
             }
         }
-        spread.map(HeatSpread::high)
-                .ifPresent(high -> cases.add(new HarderCase(
-                        String.format(Locale.ROOT, "with the coil taking %.1f kW", high.heatKW()), high.search())));
+        spread.map(HeatSpread::high).ifPresent(high -> cases.add(HarderCase.coilTaking(high.heatKW(), high.search())));
         return cases;
     }
 }
