@@ -2,14 +2,18 @@ package loftcoil.engine.caution;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class CautionKindTest {
 
@@ -22,22 +26,37 @@ class CautionKindTest {
                         cells[0].substring(2) + "|" + cells[1] + "|" + cells[3].substring(0, cells[3].length() - 2))
                 .toList();
         assertEquals(
-                CautionKind.all().stream()
-                        .map(kind -> kind.code() + "|"
-                                + kind.severity().toString().toLowerCase(Locale.ROOT) + "|" + kind.source())
+                Stream.of(CautionKind.values())
+                        .map(kind -> kind.code() + "|" + kind.severity().code() + "|"
+                                + kind.source().metric())
                         .toList(),
                 rows);
     }
 
-    @Test
-    void eachSaysWhoDecidesAndWhereItComesFrom() {
-        for (CautionKind kind : CautionKind.all()) {
-            assertFalse(kind.decides().isBlank() || kind.source().isBlank(), kind.code());
-        }
+    @ParameterizedTest
+    @EnumSource(CautionKind.class)
+    void eachSaysWhoDecidesAndWhereItComesFrom(CautionKind kind) {
+        assertFalse(kind.decides().metric().isBlank(), kind.code());
+        assertFalse(kind.source().metric().isBlank(), kind.code());
     }
 
+    @ParameterizedTest
+    @EnumSource(WorkStep.class)
+    void someDangerStandsBesideEachStepOfTheWork(WorkStep step) {
+        assertTrue(
+                Stream.of(CautionKind.values())
+                        .anyMatch(kind -> kind.severity() == Severity.DANGER
+                                && kind.beside().contains(step)),
+                step.name());
+    }
+
+    /** A sentence left behind by a kind that is gone would never be said again, and nobody would notice. */
     @Test
-    void aCodeWithoutARowIsAFaultOfTheProgram() {
-        assertThrows(IllegalStateException.class, () -> CautionKind.of("LC-NOBODY"));
+    void everySentenceBelongsToAKind() {
+        Set<String> strays = new TreeSet<>(CautionKind.SENTENCES.codes());
+        strays.removeIf(code -> Stream.of(CautionKind.values())
+                .anyMatch(kind -> code.equals(kind.code()) || code.startsWith(kind.code() + ".")));
+        strays.removeIf(code -> code.startsWith("ask.") || code.startsWith("when."));
+        assertEquals(Set.of("ask-first"), strays);
     }
 }

@@ -16,6 +16,7 @@ import loftcoil.engine.design.Example;
 import loftcoil.engine.design.Leg;
 import loftcoil.engine.design.SafeBothy;
 import loftcoil.engine.loop.Circuit;
+import loftcoil.engine.words.SaidCodes;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -134,7 +135,7 @@ class CautionsTest {
                 Arguments.of("LC-BOIL", full(safe.withLoopTube("EN1057 15x0.7").withCoilHeatKW(20))),
                 Arguments.of("LC-BOIL-NEAR", steady(safe.withCoilHeatKW(3), 82)),
                 Arguments.of(
-                        "LC-BOIL-HARD", usual.withHarder(List.of(new HarderCase("with more fire", weak.search())))),
+                        "LC-BOIL-HARD", usual.withHarder(List.of(HarderCase.coilTaking(20, weak.search())))),
                 Arguments.of("LC-BOIL-TANK", usual.withYear(new YearFacts(96, 12, 74, -11, 2))),
                 Arguments.of("LC-STILL", full(chilledRiser())),
                 Arguments.of("LC-AIR", full(safe.withLegs(cold, List.of(flue.withRiseM(2.0), last.withRiseM(-0.2))))),
@@ -168,7 +169,7 @@ class CautionsTest {
         assertEquals(List.of(), codes(Cautions.of(steady(SafeBothy.design().withCoilHeatKW(3), 40))));
         assertEquals(
                 List.of(),
-                codes(Cautions.of(usual.withHarder(List.of(new HarderCase("with the same fire", usual.lit()))))));
+                codes(Cautions.of(usual.withHarder(List.of(HarderCase.tankAt(40, usual.lit()))))));
         assertEquals(List.of(), codes(Cautions.of(usual.withYear(new YearFacts(92, 4, 92, -11, 6.9)))));
         assertEquals(List.of(), codes(Cautions.of(usual.withFire(new FireFacts(122, 10.8)))));
     }
@@ -224,8 +225,43 @@ class CautionsTest {
                 .map(one -> (String) one.get()[0])
                 .collect(Collectors.toCollection(TreeSet::new));
         assertEquals(
-                CautionKind.all().stream().map(CautionKind::code).collect(Collectors.toCollection(TreeSet::new)),
+                Stream.of(CautionKind.values()).map(CautionKind::code).collect(Collectors.toCollection(TreeSet::new)),
                 raised);
+    }
+
+    /** A hole of the wrong kind, or one left open, is a fault as soon as its sentence is said. */
+    @Test
+    void everySentenceIsSaidOfSomeDesign() {
+        Design safe = SafeBothy.design();
+        CautionFacts usual = full(safe);
+        List<CautionFacts> more = List.of(
+                full(SafeBothy.edited(List.of("/safety/coldFeed/valve", "true", "/safety/coldFeed/boreMm", "null"))),
+                full(SafeBothy.with("/safety/coldFeed/airGapMm", "null")),
+                full(SafeBothy.edited(List.of("/taps/0/mixerC", "47", "/safety/childrenOrFrail", "null"))),
+                full(SafeBothy.edited(List.of("/taps/0/mixerC", "47", "/safety/childrenOrFrail", "true"))),
+                full(SafeBothy.with("/taps/0/mixerC", "70")),
+                full(SafeBothy.with("/taps/0/mixerC", "49")),
+                full(SafeBothy.with("/hotLegs/0/fittings", "{\"ball\": 1}")),
+                usual.withHarder(List.of(HarderCase.tankAt(70, chilledRiser().circuit(40).search()))),
+                usual.withYear(new YearFacts(65, 12, 65, -11, 40)),
+                full(SafeBothy.with("/window", "null")).withYear(new YearFacts(74, 1, 74, -11, 2)),
+                steady(Example.orchardBothy(), 40));
+        Set<String> said = new TreeSet<>();
+        Stream.of(
+                        changes().map(one -> full(SafeBothy.edited(edits(one)))),
+                        otherFacts().map(one -> (CautionFacts) one.get()[1]),
+                        more.stream())
+                .flatMap(facts -> facts)
+                .forEach(facts -> said.addAll(SaidCodes.of(Cautions.of(facts))));
+        Set<String> never = new TreeSet<>(CautionKind.SENTENCES.codes());
+        never.removeAll(said);
+        never.removeIf(code -> code.endsWith(".source"));
+        assertEquals(Set.of(), never);
+    }
+
+    @SuppressWarnings("unchecked")
+    private static List<String> edits(Arguments change) {
+        return (List<String>) change.get()[1];
     }
 
     static CautionFacts full(Design design) {
