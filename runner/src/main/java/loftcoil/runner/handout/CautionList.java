@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.caution.Severity;
+import loftcoil.engine.caution.WorkStep;
+import loftcoil.engine.words.MeasuredText;
 
 /** Cautions as boxes, the word for how bad it can get before each. */
 final class CautionList {
@@ -23,24 +25,32 @@ final class CautionList {
                 .collect(Collectors.joining());
     }
 
-    /** Those of some codes, where the hand would be hurt; told in full on the first page. */
-    String about(List<Caution> cautions, String... codes) {
+    /** Those that stand beside a step of the work, where the hand would be hurt; told in full on the first page. */
+    String beside(WorkStep step, List<Caution> cautions) {
         return cautions.stream()
-                .filter(caution -> Arrays.stream(codes).anyMatch(caution.code()::startsWith))
+                .filter(caution -> caution.kind().beside().contains(step))
                 .map(caution -> box(caution, false))
                 .collect(Collectors.joining());
     }
 
     private String box(Caution caution, boolean sourced) {
         String source = sourced
-                ? " " + Html.element("span", "source", Html.text("Source: " + caution.source() + ". " + caution.code()))
+                ? " "
+                        + Html.element(
+                                "span",
+                                "source",
+                                "Source: " + inline(caution.kind().source()) + ". " + Html.text(caution.code()))
                 : "";
         return Html.element(
                 "div",
                 "warn " + caution.severity().code(),
                 Html.element(
                         "p",
-                        Html.element("strong", caution.severity().label() + ".") + " "
-                                + Html.text(measures.numbersInText(caution.text())) + source));
+                        Html.element("strong", caution.severity().label() + ".") + " " + inline(caution.words())
+                                + source));
+    }
+
+    private String inline(MeasuredText words) {
+        return Prose.inline(measures.words(words));
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.build.Filling;
+import loftcoil.engine.caution.WorkStep;
 
 /** Filling, leak test and first fire, step by step with a box to tick, cautions in their place. */
 final class FillingPart {
@@ -15,18 +16,10 @@ final class FillingPart {
         String stages = Arrays.stream(Filling.Stage.values())
                 .map(stage -> stage(sheet.filling(), stage, measures))
                 .collect(Collectors.joining());
-        CautionList cautions = new CautionList(measures);
         return Html.section(
                 "filling",
                 "Filling and first fire",
-                cautions.about(
-                                sheet.cautions(),
-                                "LC-BOIL",
-                                "LC-STILL",
-                                "LC-DRY",
-                                "LC-FROST-LOOP",
-                                "LC-SEALED",
-                                "LC-CO-AIR")
+                new CautionList(measures).beside(WorkStep.FILLING, sheet.cautions())
                         + stages);
     }
 

@@ -3,6 +3,7 @@ package loftcoil.runner.handout;
 import java.util.List;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.build.Loads;
+import loftcoil.engine.caution.WorkStep;
 
 /** What it weighs. */
 final class LoadsPart {
@@ -20,7 +21,7 @@ final class LoadsPart {
         return Html.section(
                 "loads",
                 "Weights and loads",
-                new CautionList(measures).about(sheet.cautions(), "LC-ROOF", "LC-TIP", "LC-AXLE")
+                new CautionList(measures).beside(WorkStep.LOADS, sheet.cautions())
                         + Html.table("loads", List.of("what", "weight", "how it was reckoned"), rows)
                         + Html.list(loads.notes().stream()
                                 .map(note -> Prose.inline(measures.words(note)))

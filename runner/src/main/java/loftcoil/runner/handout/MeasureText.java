@@ -74,12 +74,4 @@ final class MeasureText {
     private static String escaped(String name) {
         return MARKS.matcher(name).replaceAll("\\\\$0");
     }
-
-    /**
-     * What the engine still says as text with metric numbers in it: cautions, what it asks, and why a loop does not go. This is the
-     * only use of {@link BesideMetric}; once all of these are {@link MeasuredText} both can go.
-     */
-    String numbersInText(String text) {
-        return BesideMetric.in(units, text);
-    }
 }

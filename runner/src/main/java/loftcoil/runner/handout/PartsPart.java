@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.build.PartsList;
+import loftcoil.engine.caution.WorkStep;
 
 /** What to buy or find, to be ticked off. */
 final class PartsPart {
@@ -17,11 +18,10 @@ final class PartsPart {
                 .map(group -> Html.element("h3", Html.text(group.label()))
                         + table(sheet.parts().of(group), measures))
                 .collect(Collectors.joining());
-        CautionList cautions = new CautionList(measures);
         return Html.section(
                 "parts",
                 "Parts",
-                cautions.about(sheet.cautions(), "LC-METALS", "LC-PLASTIC", "LC-LAGGING", "LC-VALVE", "LC-VENT")
+                new CautionList(measures).beside(WorkStep.PARTS, sheet.cautions())
                         + groups);
     }
 

@@ -36,17 +36,10 @@ final class SheetTop {
 
     private String verdict() {
         String heading = sheet.buildable() ? "Finding" : "Do not build this as drawn";
-        // A danger that stands below in its own box is not told twice on one page.
-        List<String> reasons = sheet.reasons().stream()
-                .filter(reason -> sheet.cautions().stream()
-                        .noneMatch(caution -> caution.text().equals(reason.metric())))
-                .map(reason -> Prose.inline(measures.numbersInText(reason.metric())))
-                .toList();
-        String listed = reasons.isEmpty() ? "" : Html.list(reasons);
         return Html.element(
                 "div",
                 "verdict " + (sheet.buildable() ? "good" : "bad"),
-                Html.element("h2", Html.text(heading)) + Html.element("p", inline(sheet.verdict())) + listed);
+                Html.element("h2", Html.text(heading)) + Html.element("p", inline(sheet.verdict())));
     }
 
     private String contents() {
@@ -95,8 +88,7 @@ final class SheetTop {
                         "ul",
                         "steps",
                         sheet.asks().stream()
-                                .map(ask -> measures.numbersInText(ask.text()))
-                                .map(ask -> Html.element("li", Html.TICK + " " + Html.text(ask)))
+                                .map(ask -> Html.element("li", Html.TICK + " " + inline(ask.words())))
                                 .collect(Collectors.joining())));
     }
 

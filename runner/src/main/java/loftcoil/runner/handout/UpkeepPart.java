@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.build.Upkeep;
+import loftcoil.engine.caution.WorkStep;
 
 /** What to look after, and when. */
 final class UpkeepPart {
@@ -17,11 +18,10 @@ final class UpkeepPart {
                 .map(when -> Html.element("h3", Html.text(when.label()))
                         + tasks(sheet.upkeep().of(when), measures))
                 .collect(Collectors.joining());
-        CautionList cautions = new CautionList(measures);
         return Html.section(
                 "upkeep",
                 "Upkeep",
-                cautions.about(sheet.cautions(), "LC-LEGIONELLA", "LC-FROST-EMPTY", "LC-CREOSOTE", "LC-CO-ALARM")
+                new CautionList(measures).beside(WorkStep.UPKEEP, sheet.cautions())
                         + times);
     }
 

@@ -15,6 +15,7 @@ final class UsMeasure {
 
     private static final double FEW_POUNDS = 20;
     private static final double FEW_GALLONS = 3;
+    private static final double FEW_DEGREES = 10;
     private static final double SMALL_FLOW = 0.1;
     private static final int THREE_DIGITS = 3;
 
@@ -39,6 +40,7 @@ final class UsMeasure {
             case SLOPE_MM_PER_M ->
                 decimals(unit("mm").to(unit("in"), value) / unit("m").to(unit("ft"), 1), 2 + more);
             case AREA_M2 -> decimals(unit("m²").to(unit("ft²"), value), 1 + more);
+            case SMALL_AREA_CM2 -> decimals(unit("cm²").to(unit("in²"), value), 1 + more);
             case VOLUME_L -> {
                 double gallons = unit("L").to(unit("US gal"), value);
                 yield decimals(gallons, (Math.abs(gallons) < FEW_GALLONS ? 2 : 1) + more);
@@ -50,12 +52,19 @@ final class UsMeasure {
                 digits(unit("kg").to(unit("lb"), value) / Math.pow(unit("m").to(unit("ft"), 1), 3), more);
             case RESISTANCE_M2K_PER_W -> decimals(value * HOURS_FT2_F_PER_BTU, 1 + more);
             case MASS_KG_PER_H -> decimals(unit("kg").to(unit("lb"), value), 1 + more);
-            case FLOW_L_PER_MIN -> {
+            case FLOW_L_PER_MIN, FLOW_LITRES_A_MINUTE -> {
                 double flow = unit("L/min").to(unit("US gal/min"), value);
                 yield decimals(flow, (Math.abs(flow) < SMALL_FLOW ? 3 : 2) + more);
             }
-            case TEMP_C -> decimals(unit("°C").to(unit("°F"), value), more);
+            // A degree of ours is nearly two of theirs: a tenth more of ours is nothing to add to theirs.
+            case TEMP_C -> decimals(unit("°C").to(unit("°F"), value), more - 1);
             case TEMP_DIFF_K -> decimals(unit("K").stepTo(unit("°F"), value), more);
+            case TEMP_DIFF_C -> {
+                double degrees = unit("K").stepTo(unit("°F"), value);
+                yield decimals(degrees, (Math.abs(degrees) < FEW_DEGREES ? 1 : 0) + more);
+            }
+            case POWER_KW -> digits(unit("kW").to(unit("BTU/h"), value), more);
+            case PRESSURE_KPA -> digits(unit("kPa").to(unit("psi"), value), more);
             case POWER_W -> digits(unit("W").to(unit("BTU/h"), value), more);
             case ENERGY_KWH -> digits(unit("kWh").to(unit("BTU"), value), more);
             case PRESSURE_PA -> digits(unit("Pa").to(unit("psi"), value), more);
@@ -71,6 +80,7 @@ final class UsMeasure {
             case LENGTH_M, SMALL_LENGTH_MM -> "";
             case SLOPE_MM_PER_M -> "in/ft";
             case AREA_M2 -> "ft²";
+            case SMALL_AREA_CM2 -> "in²";
             case VOLUME_L -> "US gal";
             case MASS_KG -> "lb";
             case MASS_KG_PER_M -> "lb/ft";
@@ -78,10 +88,11 @@ final class UsMeasure {
             case RESISTANCE_M2K_PER_W -> "ft² h °F/Btu";
             case MASS_KG_PER_H -> "lb/h";
             case FLOW_L_PER_MIN -> "US gal/min";
-            case TEMP_C, TEMP_DIFF_K -> "°F";
-            case POWER_W -> "Btu/h";
+            case FLOW_LITRES_A_MINUTE -> "US gallons a minute";
+            case TEMP_C, TEMP_DIFF_K, TEMP_DIFF_C -> "°F";
+            case POWER_W, POWER_KW -> "Btu/h";
             case ENERGY_KWH -> "Btu";
-            case PRESSURE_PA -> "psi";
+            case PRESSURE_PA, PRESSURE_KPA -> "psi";
             case FORCE_N -> "lbf";
             case LOAD_KN_PER_M2 -> "lbf/ft²";
             default -> kind.unit();
@@ -107,7 +118,7 @@ final class UsMeasure {
     }
 
     private static String decimals(double value, int places) {
-        String number = String.format(Locale.ROOT, "%,." + places + "f", value);
+        String number = String.format(Locale.ROOT, "%,." + Math.max(0, places) + "f", value);
         return number.matches("-0(\\.0*)?") ? number.substring(1) : number.replace('-', '−');
     }
 

@@ -7,10 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.build.LogForm;
 import loftcoil.engine.caution.Caution;
+import loftcoil.engine.caution.WorkStep;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
@@ -108,17 +110,23 @@ class BuildSheetTest {
 
     @Test
     void cautionsStandOnTheFirstPageAndWhereTheyMatter() {
-        String page = html(BOTHY, Units.METRIC);
+        String page = html(BOTHY, Units.METRIC).replace('\u00a0', ' ');
         assertFalse(BOTHY.cautions().isEmpty());
         int figures = page.indexOf("id=\"figures\"");
         for (Caution caution : BOTHY.cautions()) {
             int at = page.indexOf(Html.text(caution.text()));
             assertTrue(at > 0 && at < figures, caution.code());
         }
-        boolean boils =
-                BOTHY.cautions().stream().anyMatch(caution -> caution.code().startsWith("LC-BOIL"));
-        int filling = page.indexOf("id=\"filling\"");
-        assertEquals(boils, page.indexOf("warn danger", filling) > 0);
+        for (WorkStep step : WorkStep.values()) {
+            int from = page.indexOf("id=\"" + step.name().toLowerCase(Locale.ROOT) + "\"");
+            String section = page.substring(from, page.indexOf("</section>", from));
+            for (Caution caution : BOTHY.cautions()) {
+                assertEquals(
+                        caution.kind().beside().contains(step),
+                        section.contains(Html.text(caution.text()) + "</p>"),
+                        step + " " + caution.code());
+            }
+        }
     }
 
     @Test
@@ -139,8 +147,8 @@ class BuildSheetTest {
     @Test
     void unitsSwitchEverywhere() {
         String us = words(html(BOTHY, Units.US));
-        // A metric number may stand with its US one behind it, and in names of tubes; nowhere alone.
-        String alone = "(?<![\\d.x])\\d+(?:\\.\\d+)? (?:°C|kg|L/min|L|kWh|kW|W|m|kN/m²)(?![\\p{L}/²³]| \\()";
+        // In names of tubes alone.
+        String alone = "(?<![\\d.x])\\d+(?:\\.\\d+)? (?:°C|kg|L/min|L|kWh|kW|W|m|kN/m²)(?![\\p{L}/²³])";
         List<String> found = Pattern.compile(alone)
                 .matcher(us)
                 .results()
