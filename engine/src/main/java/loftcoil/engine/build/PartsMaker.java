@@ -126,15 +126,9 @@ final class PartsMaker {
     }
 
     private void feed(ColdFeed feed) {
-        MeasuredText what = feed.boreMm().isPresent()
-                ? SENTENCES.say(
-                        "parts.feed-bore.what",
-                        "feed",
-                        feed.kind().code(),
-                        "bore",
-                        Measure.millimetres(feed.boreMm().getAsDouble()))
-                : SENTENCES.say("parts.feed.what", "feed", feed.kind().code());
-        parts.add(new Part(TANK, what, Measure.count(1), SENTENCES.say("parts.feed.why")));
+        // A feed that is not by hand says its bore, or the design is refused.
+        Measure bore = Measure.millimetres(feed.boreMm().orElseThrow());
+        add(TANK, 1, "parts.feed", "feed", feed.kind().code(), "bore", bore);
     }
 
     private void window() {

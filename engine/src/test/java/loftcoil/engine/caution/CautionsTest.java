@@ -235,15 +235,15 @@ class CautionsTest {
         Design safe = SafeBothy.design();
         CautionFacts usual = full(safe);
         List<CautionFacts> more = List.of(
-                full(SafeBothy.edited(List.of("/safety/coldFeed/valve", "true", "/safety/coldFeed/boreMm", "null"))),
+                full(SafeBothy.edited(List.of("/safety/coldFeed", "{\"kind\": \"by hand\", \"drinkingWater\": false, \"valve\": true}"))),
                 full(SafeBothy.with("/safety/coldFeed/airGapMm", "null")),
                 full(SafeBothy.edited(List.of("/taps/0/mixerC", "47", "/safety/childrenOrFrail", "null"))),
                 full(SafeBothy.edited(List.of("/taps/0/mixerC", "47", "/safety/childrenOrFrail", "true"))),
                 full(SafeBothy.with("/taps/0/mixerC", "70")),
-                full(SafeBothy.with("/taps/0/mixerC", "49")),
+                full(SafeBothy.edited(List.of("/taps/0/mixerC", "60", "/safety/childrenOrFrail", "true"))),
                 full(SafeBothy.with("/hotLegs/0/fittings", "{\"ball\": 1}")),
                 usual.withHarder(List.of(HarderCase.tankAt(70, chilledRiser().circuit(40).search()))),
-                usual.withYear(new YearFacts(65, 12, 65, -11, 40)),
+                usual.withYear(new YearFacts(45, 12, 45, -11, 40)),
                 full(SafeBothy.with("/window", "null")).withYear(new YearFacts(74, 1, 74, -11, 2)),
                 steady(Example.orchardBothy(), 40));
         Set<String> said = new TreeSet<>();
