@@ -11,6 +11,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import loftcoil.engine.loop.Circulation;
+import loftcoil.engine.words.BareNumbers;
+import loftcoil.engine.words.ClassStrings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -58,5 +61,13 @@ class CautionKindTest {
                 .anyMatch(kind -> code.equals(kind.code()) || code.startsWith(kind.code() + ".")));
         strays.removeIf(code -> code.startsWith("ask.") || code.startsWith("when."));
         assertEquals(Set.of("ask-first"), strays);
+    }
+
+    /** A distance that a standard states in both units is cited as it stands there. */
+    @Test
+    void aNumberStandsInAHole() {
+        Set<String> cited = Set.of("18 in (457 mm)", "36 in (914 mm)", "3 ft (914 mm)", "250 °F (121 °C)");
+        assertEquals(Set.of(), BareNumbers.in(ClassStrings.files(CautionKind.class, ".properties"), cited));
+        assertEquals(Set.of(), BareNumbers.in(ClassStrings.files(Circulation.class, ".properties"), Set.of()));
     }
 }
