@@ -48,8 +48,6 @@ final class BuildMaker {
     }
 
     private static List<MeasuredText> reasons(SafetyVerdict verdict) {
-        return verdict.of(Severity.DANGER).stream()
-                .map(Caution::words)
-                .toList();
+        return verdict.of(Severity.DANGER).stream().map(Caution::words).toList();
     }
 }

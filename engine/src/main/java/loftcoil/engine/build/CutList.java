@@ -32,7 +32,13 @@ public record CutList(List<Piece> pieces, List<Bar> bars, List<MeasuredText> rul
      * @param between what is at its two ends
      */
     public record Piece(
-            String mark, String leg, String tube, Measure centreMm, Measure takeOffMm, Measure cutMm, MeasuredText between) {}
+            String mark,
+            String leg,
+            String tube,
+            Measure centreMm,
+            Measure takeOffMm,
+            Measure cutMm,
+            MeasuredText between) {}
 
     /**
      * A length of tube as it is sold.

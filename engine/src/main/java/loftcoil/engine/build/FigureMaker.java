@@ -168,13 +168,8 @@ final class FigureMaker {
 
     private void tank() {
         figures.add(sure(
-                "full tank weighs",
-                Measure.kilograms(sheet.tank().fullMassKg()),
-                SENTENCES.say("figure.full-tank")));
-        figures.add(sure(
-                "water grows by",
-                Measure.litres(sheet.tank().expansionL()),
-                SENTENCES.say("figure.growth")));
+                "full tank weighs", Measure.kilograms(sheet.tank().fullMassKg()), SENTENCES.say("figure.full-tank")));
+        figures.add(sure("water grows by", Measure.litres(sheet.tank().expansionL()), SENTENCES.say("figure.growth")));
     }
 
     private void taps() {
@@ -185,8 +180,7 @@ final class FigureMaker {
                         Measure.litresPerMin(tap.flowLPerMin()),
                         Measure.litresPerMin(tap.flowLPerMin() * (1 - TAP_DOUBT)),
                         Measure.litresPerMin(tap.flowLPerMin() * (1 + TAP_DOUBT)),
-                        SENTENCES.say(
-                                "figure.tap", "doubt", new Measure(100 * TAP_DOUBT, MeasureKind.PERCENT)))));
+                        SENTENCES.say("figure.tap", "doubt", new Measure(100 * TAP_DOUBT, MeasureKind.PERCENT)))));
     }
 
     private void window() {
@@ -204,10 +198,7 @@ final class FigureMaker {
         year(years, "heat missing at the taps in a year", YearRun::shortfallKWh, MeasureKind.ENERGY_KWH, from);
         year(years, "hottest water in the tank", YearRun::hottestC, MeasureKind.TEMP_C, from);
         if (years.mid().woodKg() > 0) {
-            figures.add(sure(
-                    "wood in a year",
-                    Measure.kilograms(years.mid().woodKg()),
-                    SENTENCES.say("figure.wood")));
+            figures.add(sure("wood in a year", Measure.kilograms(years.mid().woodKg()), SENTENCES.say("figure.wood")));
         }
     }
 

@@ -22,6 +22,7 @@ final class FirstHourMaker {
     private static final Sentences SENTENCES = Sentences.read(FirstHourMaker.class, "first-hour.properties");
     /** When the system is looked at, min: in the table and in the form to fill in. */
     static final List<Integer> MINUTES = List.of(0, 1, 2, 5, 10, 15, 20, 30, 45, 60);
+
     private static final double USUAL_FLOW = 0.02;
     private static final double EARLY_MIN = 10;
     private static final double CLEARLY_K = 5;
@@ -80,8 +81,7 @@ final class FirstHourMaker {
         signs.add(new Sign(SENTENCES.say("sign.loop"), goesRound()));
         Measure bottom = Measure.celsius(mid.at(HOUR_MIN).bottomC());
         if (bottom.value() - startC < CLEARLY_K) {
-            signs.add(new Sign(
-                    SENTENCES.say("sign.tank-bottom"), SENTENCES.say("sign.cold-bottom", "end", bottom)));
+            signs.add(new Sign(SENTENCES.say("sign.tank-bottom"), SENTENCES.say("sign.cold-bottom", "end", bottom)));
         }
     }
 

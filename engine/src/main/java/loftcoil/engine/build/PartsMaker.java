@@ -161,8 +161,7 @@ final class PartsMaker {
         for (Tap tap : design.taps()) {
             add(TAPS, 1, "parts.tap", "tap", tap.name(), "mouth", Measure.metres(tap.levelM()));
             tap.mixerC()
-                    .ifPresent(most ->
-                            add(TAPS, 1, "parts.mixer", "most", Measure.celsius(most), "tap", tap.name()));
+                    .ifPresent(most -> add(TAPS, 1, "parts.mixer", "most", Measure.celsius(most), "tap", tap.name()));
         }
     }
 
@@ -170,8 +169,8 @@ final class PartsMaker {
         design.safety()
                 .flatMap(Safety::vent)
                 .filter(vent -> vent.tube().isPresent())
-                .ifPresent(vent -> vent(
-                        vent.tube().orElseThrow(), vent.aboveWaterlineM().orElse(0)));
+                .ifPresent(vent ->
+                        vent(vent.tube().orElseThrow(), vent.aboveWaterlineM().orElse(0)));
         design.fire().ifPresent(fire -> add(SAFETY, 1, "parts.alarm"));
     }
 

@@ -42,7 +42,13 @@ final class PipeChain {
         legs("C", "coldLegs", design.coldLegs(), Where.LAST_AT_THE_END, runs);
         Coil coil = design.coil();
         Tube tube = TubeTable.require("coil.tube", coil.tube());
-        runs.add(new Run("F", CutMaker.SENTENCES.say("cuts.coil").metric(), tube, coil.lengthM(), fittings(coil.fittings()), Where.INSIDE));
+        runs.add(new Run(
+                "F",
+                CutMaker.SENTENCES.say("cuts.coil").metric(),
+                tube,
+                coil.lengthM(),
+                fittings(coil.fittings()),
+                Where.INSIDE));
         legs("H", "hotLegs", design.hotLegs(), Where.FIRST_AT_THE_START, runs);
         return stretches(runs, said(PORT, "cuts.cold-port"), said(PORT, "cuts.return-port"));
     }

@@ -62,8 +62,7 @@ final class PipeParts {
                 new TreeMap<>(Comparator.comparing(Sort::fitting).thenComparing(Sort::tube));
         for (List<Stretch> chain : chains) {
             for (Stretch stretch : chain.subList(0, chain.size() - 1)) {
-                Sort sort =
-                        new Sort(words(stretch.to().key()), stretch.tube().name());
+                Sort sort = new Sort(words(stretch.to().key()), stretch.tube().name());
                 counts.merge(sort, 1, Integer::sum);
             }
         }

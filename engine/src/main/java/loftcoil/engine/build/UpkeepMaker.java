@@ -56,8 +56,7 @@ final class UpkeepMaker {
         design.window()
                 .ifPresent(window -> tasks.add(new Task(
                         MONTHLY,
-                        SENTENCES.say(
-                                window.shutter().isPresent() ? "upkeep.panes-shutter.what" : "upkeep.panes.what"),
+                        SENTENCES.say(window.shutter().isPresent() ? "upkeep.panes-shutter.what" : "upkeep.panes.what"),
                         SENTENCES.say("upkeep.panes.why"))));
     }
 

@@ -18,11 +18,7 @@ final class BackSiphonage implements CautionRule {
 
     @Override
     public void look(CautionFacts facts, Findings findings) {
-        facts.safety()
-                .coldFeed()
-                .ifPresentOrElse(
-                        feed -> judge(feed, findings),
-                        () -> findings.ask("safety.coldFeed"));
+        facts.safety().coldFeed().ifPresentOrElse(feed -> judge(feed, findings), () -> findings.ask("safety.coldFeed"));
     }
 
     private static void judge(ColdFeed feed, Findings findings) {
@@ -33,7 +29,12 @@ final class BackSiphonage implements CautionRule {
         if (feed.airGapMm().isEmpty()) {
             findings.ask("safety.coldFeed.airGapMm");
         } else if (feed.airGapMm().getAsDouble() < leastMm) {
-            findings.caution(CautionKind.BACKFLOW, "gap", Measure.millimetres(feed.airGapMm().getAsDouble()), "least", Measure.millimetres(leastMm));
+            findings.caution(
+                    CautionKind.BACKFLOW,
+                    "gap",
+                    Measure.millimetres(feed.airGapMm().getAsDouble()),
+                    "least",
+                    Measure.millimetres(leastMm));
         }
     }
 }

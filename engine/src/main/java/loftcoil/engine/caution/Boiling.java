@@ -35,7 +35,14 @@ final class Boiling implements CautionRule {
         if (!(margin.marginK() < SMALL_MARGIN_K)) {
             return false;
         }
-        findings.caution(CautionKind.BOIL_NEAR, "where", margin.where(), "margin", Measure.degrees(margin.marginK()), "boiling", Measure.celsius(margin.boilingC()));
+        findings.caution(
+                CautionKind.BOIL_NEAR,
+                "where",
+                margin.where(),
+                "margin",
+                Measure.degrees(margin.marginK()),
+                "boiling",
+                Measure.celsius(margin.boilingC()));
         return true;
     }
 
@@ -52,6 +59,11 @@ final class Boiling implements CautionRule {
         double boilingC = facts.circuit().boilingC(facts.design().tank().waterlineLevelM());
         facts.year()
                 .filter(year -> year.hottestTankC() > boilingC - SMALL_TANK_MARGIN_K)
-                .ifPresent(year -> findings.caution(CautionKind.BOIL_TANK, "hottest", Measure.celsius(year.hottestTankC()), "boiling", Measure.celsius(boilingC)));
+                .ifPresent(year -> findings.caution(
+                        CautionKind.BOIL_TANK,
+                        "hottest",
+                        Measure.celsius(year.hottestTankC()),
+                        "boiling",
+                        Measure.celsius(boilingC)));
     }
 }

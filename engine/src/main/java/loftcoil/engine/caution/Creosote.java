@@ -3,7 +3,6 @@ package loftcoil.engine.caution;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 
-
 /** Tar that settles in a cool flue and burns there one day. */
 final class Creosote implements CautionRule {
 
@@ -18,10 +17,16 @@ final class Creosote implements CautionRule {
         facts.fire()
                 .flatMap(fire -> fire.flueTopC().stream().boxed().findFirst())
                 .filter(topC -> topC < TAR_BELOW_C)
-                .ifPresent(topC -> findings.caution(CautionKind.CREOSOTE, "top", Measure.celsius(topC), "tar", Measure.celsius(TAR_BELOW_C)));
+                .ifPresent(topC -> findings.caution(
+                        CautionKind.CREOSOTE, "top", Measure.celsius(topC), "tar", Measure.celsius(TAR_BELOW_C)));
         facts.design()
                 .fire()
                 .filter(fire -> fire.moisturePct() > WETTEST_PCT)
-                .ifPresent(fire -> findings.caution(CautionKind.WET_WOOD, "moisture", new Measure(fire.moisturePct(), MeasureKind.PERCENT), "most", new Measure(WETTEST_PCT, MeasureKind.PERCENT)));
+                .ifPresent(fire -> findings.caution(
+                        CautionKind.WET_WOOD,
+                        "moisture",
+                        new Measure(fire.moisturePct(), MeasureKind.PERCENT),
+                        "most",
+                        new Measure(WETTEST_PCT, MeasureKind.PERCENT)));
     }
 }

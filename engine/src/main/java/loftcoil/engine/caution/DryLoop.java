@@ -20,7 +20,12 @@ final class DryLoop implements CautionRule {
                 TubeTable.find(hot.get(hot.size() - 1).tube()).orElseThrow().boreM();
         double leastM = tank.returnPortM() + boreM / 2 + SafeLevel.USUAL_COVER_M;
         if (tank.waterlineM() < leastM) {
-            findings.caution(CautionKind.DRY_COVER, "stands", Measure.millimetres((tank.waterlineM() - tank.returnPortM()) * 1000), "least", Measure.millimetres((leastM - tank.returnPortM()) * 1000));
+            findings.caution(
+                    CautionKind.DRY_COVER,
+                    "stands",
+                    Measure.millimetres((tank.waterlineM() - tank.returnPortM()) * 1000),
+                    "least",
+                    Measure.millimetres((leastM - tank.returnPortM()) * 1000));
         } else if (tank.drawPortM() < leastM) {
             drawnDown(tank, leastM, facts.safety().coldFeed(), findings);
         }
@@ -31,7 +36,16 @@ final class DryLoop implements CautionRule {
                 .orElse(tank.refillAtH().isPresent());
         if (byHand) {
             double litres = (tank.waterlineM() - leastM) / tank.heightM() * tank.volumeL();
-            findings.caution(CautionKind.DRY_DRAW, "draw", Measure.metres(tank.drawPortM()), "port", Measure.metres(tank.returnPortM()), "drawn", Measure.litres(litres), "tank", Measure.litres(tank.volumeL()));
+            findings.caution(
+                    CautionKind.DRY_DRAW,
+                    "draw",
+                    Measure.metres(tank.drawPortM()),
+                    "port",
+                    Measure.metres(tank.returnPortM()),
+                    "drawn",
+                    Measure.litres(litres),
+                    "tank",
+                    Measure.litres(tank.volumeL()));
         }
     }
 }

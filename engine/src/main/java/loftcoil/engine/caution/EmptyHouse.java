@@ -45,7 +45,12 @@ final class EmptyHouse implements CautionRule {
         absence.months().stream()
                 .filter(month -> means.get(month - 1) < COLD_MONTH_C)
                 .min(Comparator.comparing(month -> means.get(month - 1)))
-                .ifPresent(month -> findings.caution(CautionKind.FROST_EMPTY, "month", NAMES.get(month - 1), "air", Measure.celsius(means.get(month - 1))));
+                .ifPresent(month -> findings.caution(
+                        CautionKind.FROST_EMPTY,
+                        "month",
+                        NAMES.get(month - 1),
+                        "air",
+                        Measure.celsius(means.get(month - 1))));
     }
 
     private static void drained(CautionFacts facts, Absence absence, Findings findings) {

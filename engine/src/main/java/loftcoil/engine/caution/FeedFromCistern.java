@@ -9,10 +9,7 @@ final class FeedFromCistern implements CautionRule {
 
     @Override
     public void look(CautionFacts facts, Findings findings) {
-        facts.safety()
-                .coldFeed()
-                .filter(feed -> feed.valve().orElse(false))
-                .ifPresent(feed -> raise(feed, findings));
+        facts.safety().coldFeed().filter(feed -> feed.valve().orElse(false)).ifPresent(feed -> raise(feed, findings));
     }
 
     private static void raise(ColdFeed feed, Findings findings) {

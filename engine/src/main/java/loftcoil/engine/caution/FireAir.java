@@ -17,9 +17,7 @@ final class FireAir implements CautionRule {
         }
         facts.safety()
                 .fireRoom()
-                .ifPresentOrElse(
-                        room -> judge(room, facts, findings),
-                        () -> findings.ask("safety.fireRoom"));
+                .ifPresentOrElse(room -> judge(room, facts, findings), () -> findings.ask("safety.fireRoom"));
     }
 
     private static void judge(FireRoom room, CautionFacts facts, Findings findings) {
@@ -29,11 +27,19 @@ final class FireAir implements CautionRule {
         facts.fire().ifPresent(fire -> {
             double neededCm2 = CM2_PER_KW * fire.fuelKW();
             if (room.airOpeningCm2() < neededCm2) {
-                findings.caution(CautionKind.CO_AIR, "openings", new Measure(room.airOpeningCm2(), MeasureKind.SMALL_AREA_CM2), "fire", new Measure(fire.fuelKW(), MeasureKind.POWER_KW), "least", new Measure(neededCm2, MeasureKind.SMALL_AREA_CM2));
+                findings.caution(
+                        CautionKind.CO_AIR,
+                        "openings",
+                        new Measure(room.airOpeningCm2(), MeasureKind.SMALL_AREA_CM2),
+                        "fire",
+                        new Measure(fire.fuelKW(), MeasureKind.POWER_KW),
+                        "least",
+                        new Measure(neededCm2, MeasureKind.SMALL_AREA_CM2));
             }
         });
         if (room.extractFan()) {
-            findings.caution(CautionKind.CO_FAN, "openings", new Measure(room.airOpeningCm2(), MeasureKind.SMALL_AREA_CM2));
+            findings.caution(
+                    CautionKind.CO_FAN, "openings", new Measure(room.airOpeningCm2(), MeasureKind.SMALL_AREA_CM2));
         }
     }
 }

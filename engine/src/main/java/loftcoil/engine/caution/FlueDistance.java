@@ -20,24 +20,35 @@ final class FlueDistance implements CautionRule {
         if (!facts.heated()) {
             return;
         }
-        facts.safety()
-                .flue()
-                .ifPresentOrElse(
-                        flue -> judge(flue, findings),
-                        () -> findings.ask("safety.flue"));
+        facts.safety().flue().ifPresentOrElse(flue -> judge(flue, findings), () -> findings.ask("safety.flue"));
     }
 
     private static void judge(Flue flue, Findings findings) {
         double flueNeedsMm = flue.flueNeedsMm().orElse(FLUE_MM);
         if (flue.flueToCombustibleMm() < flueNeedsMm) {
-            findings.caution(CautionKind.FLUE_NEAR, "away", Measure.millimetres(flue.flueToCombustibleMm()), "least", Measure.millimetres(flueNeedsMm));
+            findings.caution(
+                    CautionKind.FLUE_NEAR,
+                    "away",
+                    Measure.millimetres(flue.flueToCombustibleMm()),
+                    "least",
+                    Measure.millimetres(flueNeedsMm));
         }
         double heaterNeedsMm = flue.heaterNeedsMm().orElse(HEATER_MM);
         if (flue.heaterToCombustibleMm() < heaterNeedsMm) {
-            findings.caution(CautionKind.HEATER_NEAR, "away", Measure.millimetres(flue.heaterToCombustibleMm()), "least", Measure.millimetres(heaterNeedsMm));
+            findings.caution(
+                    CautionKind.HEATER_NEAR,
+                    "away",
+                    Measure.millimetres(flue.heaterToCombustibleMm()),
+                    "least",
+                    Measure.millimetres(heaterNeedsMm));
         }
         if (flue.topAboveRoofM() < ABOVE_ROOF_M) {
-            findings.caution(CautionKind.FLUE_LOW, "above", Measure.metres(flue.topAboveRoofM()), "least", Measure.metres(ABOVE_ROOF_M));
+            findings.caution(
+                    CautionKind.FLUE_LOW,
+                    "above",
+                    Measure.metres(flue.topAboveRoofM()),
+                    "least",
+                    Measure.metres(ABOVE_ROOF_M));
         }
     }
 }

@@ -17,7 +17,10 @@ final class Frost implements CautionRule {
         loop(facts.design(), findings);
         tank(facts, findings);
         if (facts.safety().antifreeze().orElse(false)) {
-            findings.caution(CautionKind.ANTIFREEZE, "tank", Measure.litres(facts.design().tank().volumeL()));
+            findings.caution(
+                    CautionKind.ANTIFREEZE,
+                    "tank",
+                    Measure.litres(facts.design().tank().volumeL()));
         }
     }
 
@@ -27,7 +30,8 @@ final class Frost implements CautionRule {
                 .filter(leg -> fireOutC(leg, roomC) < FROST_C)
                 .toList();
         for (Leg leg : cold) {
-            findings.caution(CautionKind.FROST_LOOP, "around", Measure.celsius(fireOutC(leg, roomC)), "leg", leg.name());
+            findings.caution(
+                    CautionKind.FROST_LOOP, "around", Measure.celsius(fireOutC(leg, roomC)), "leg", leg.name());
         }
     }
 

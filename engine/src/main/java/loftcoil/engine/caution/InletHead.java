@@ -21,7 +21,18 @@ final class InletHead implements CautionRule {
             tap.appliance()
                     .flatMap(InletNeed::find)
                     .filter(need -> kPa < need.leastKPa())
-                    .ifPresent(need -> findings.caution(CautionKind.INLET, "tap", tap.name(), "head", Measure.metres(headM), "pressure", new Measure(kPa, MeasureKind.PRESSURE_KPA), "machine", need.name(), "least", new Measure(need.leastKPa(), MeasureKind.PRESSURE_KPA)));
+                    .ifPresent(need -> findings.caution(
+                            CautionKind.INLET,
+                            "tap",
+                            tap.name(),
+                            "head",
+                            Measure.metres(headM),
+                            "pressure",
+                            new Measure(kPa, MeasureKind.PRESSURE_KPA),
+                            "machine",
+                            need.name(),
+                            "least",
+                            new Measure(need.leastKPa(), MeasureKind.PRESSURE_KPA)));
         }
     }
 }

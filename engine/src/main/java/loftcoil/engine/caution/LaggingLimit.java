@@ -34,7 +34,16 @@ final class LaggingLimit implements CautionRule {
         leg.lagging().filter(lagging -> lagging.thicknessMm() > 0).ifPresent(lagging -> {
             LaggingMaterial material = LaggingTable.find(lagging.material()).orElseThrow();
             if (hottestC > material.serviceLimitC()) {
-                findings.caution(CautionKind.LAGGING_HOT, "lagging", material.name(), "leg", leg.name(), "hottest", Measure.celsius(hottestC), "most", Measure.celsius(material.serviceLimitC()));
+                findings.caution(
+                        CautionKind.LAGGING_HOT,
+                        "lagging",
+                        material.name(),
+                        "leg",
+                        leg.name(),
+                        "hottest",
+                        Measure.celsius(hottestC),
+                        "most",
+                        Measure.celsius(material.serviceLimitC()));
             }
         });
     }

@@ -4,9 +4,6 @@ import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.MeasuredText;
 
-
-
-
 /** Water that stands warm for long and is never hot enough to kill what grows in it. */
 final class Legionella implements CautionRule {
 

@@ -16,9 +16,7 @@ final class MixedMetals implements CautionRule {
     public void look(CautionFacts facts, Findings findings) {
         facts.safety()
                 .materials()
-                .ifPresentOrElse(
-                        materials -> judge(materials, findings),
-                        () -> findings.ask("safety.materials"));
+                .ifPresentOrElse(materials -> judge(materials, findings), () -> findings.ask("safety.materials"));
     }
 
     private static void judge(Materials materials, Findings findings) {

@@ -28,20 +28,22 @@ final class OpenVent implements CautionRule {
 
     @Override
     public void look(CautionFacts facts, Findings findings) {
-        facts.safety()
-                .vent()
-                .ifPresentOrElse(
-                        vent -> judge(vent, facts, findings),
-                        () -> findings.ask("safety.vent"));
+        facts.safety().vent().ifPresentOrElse(vent -> judge(vent, facts, findings), () -> findings.ask("safety.vent"));
     }
 
     private static void judge(Vent vent, CautionFacts facts, Findings findings) {
         switch (vent.kind()) {
             case OPEN_PIPE -> pipe(vent, facts, findings);
             case SEALED ->
-                findings.caution(CautionKind.SEALED, "tank", Measure.litres(facts.design().tank().volumeL()));
+                findings.caution(
+                        CautionKind.SEALED,
+                        "tank",
+                        Measure.litres(facts.design().tank().volumeL()));
             case NONE ->
-                findings.caution(CautionKind.VENT_NONE, "tank", Measure.litres(facts.design().tank().volumeL()));
+                findings.caution(
+                        CautionKind.VENT_NONE,
+                        "tank",
+                        Measure.litres(facts.design().tank().volumeL()));
             case LOOSE_LID -> {}
         }
     }
@@ -52,14 +54,26 @@ final class OpenVent implements CautionRule {
         }
         double boreM = vent.tube().flatMap(TubeTable::find).orElseThrow().boreM();
         if (boreM < LEAST_BORE_M - PLAY_M) {
-            findings.caution(CautionKind.VENT_BORE, "bore", Measure.millimetres(boreM * 1000), "least", Measure.millimetres(LEAST_BORE_M * 1000));
+            findings.caution(
+                    CautionKind.VENT_BORE,
+                    "bore",
+                    Measure.millimetres(boreM * 1000),
+                    "least",
+                    Measure.millimetres(LEAST_BORE_M * 1000));
         }
         double headM =
                 facts.design().tank().waterlineLevelM() - facts.design().coil().inletM();
         double leastM = leastRiseM(Math.max(0, headM));
         double risesM = vent.aboveWaterlineM().orElseThrow();
         if (risesM < leastM) {
-            findings.caution(CautionKind.VENT_LOW, "rises", Measure.metres(risesM), "head", Measure.metres(headM), "least", Measure.metres(leastM));
+            findings.caution(
+                    CautionKind.VENT_LOW,
+                    "rises",
+                    Measure.metres(risesM),
+                    "head",
+                    Measure.metres(headM),
+                    "least",
+                    Measure.metres(leastM));
         }
     }
 }

@@ -17,7 +17,14 @@ final class Overflow implements CautionRule {
         double growthL = tank.volumeL() * full * Expansion.growthM3(1, COLD_C, HOT_C);
         double roomL = tank.volumeL() * (1 - full);
         if (growthL > roomL) {
-            findings.caution(CautionKind.OVERFLOW, "growth", Measure.litres(growthL), "hot", Measure.celsius(HOT_C), "room", Measure.litres(roomL));
+            findings.caution(
+                    CautionKind.OVERFLOW,
+                    "growth",
+                    Measure.litres(growthL),
+                    "hot",
+                    Measure.celsius(HOT_C),
+                    "room",
+                    Measure.litres(roomL));
         }
     }
 }

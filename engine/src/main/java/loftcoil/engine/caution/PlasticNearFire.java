@@ -18,9 +18,23 @@ final class PlasticNearFire implements CautionRule {
     private static void judge(Materials materials, Findings findings) {
         for (PlasticPipe pipe : materials.plasticPipes()) {
             if (pipe.inLoop()) {
-                findings.cautionAs(CautionKind.PLASTIC, "in-loop", "pipe", pipe.name(), "from", Measure.metres(pipe.fromHeaterM()));
+                findings.cautionAs(
+                        CautionKind.PLASTIC,
+                        "in-loop",
+                        "pipe",
+                        pipe.name(),
+                        "from",
+                        Measure.metres(pipe.fromHeaterM()));
             } else if (pipe.fromHeaterM() < LEAST_M) {
-                findings.cautionAs(CautionKind.PLASTIC, "near", "pipe", pipe.name(), "from", Measure.metres(pipe.fromHeaterM()), "least", Measure.metres(LEAST_M));
+                findings.cautionAs(
+                        CautionKind.PLASTIC,
+                        "near",
+                        "pipe",
+                        pipe.name(),
+                        "from",
+                        Measure.metres(pipe.fromHeaterM()),
+                        "least",
+                        Measure.metres(LEAST_M));
             }
         }
         if (materials.tank() == Materials.Metal.PLASTIC) {

@@ -28,10 +28,22 @@ final class RoofLoad implements CautionRule {
 
     private static void judge(Structure structure, double fullKg, Findings findings) {
         if (fullKg > structure.loadLimitKg()) {
-            findings.caution(CautionKind.ROOF_LOAD, "full", Measure.kilograms(fullKg), "most", Measure.kilograms(structure.loadLimitKg()));
+            findings.caution(
+                    CautionKind.ROOF_LOAD,
+                    "full",
+                    Measure.kilograms(fullKg),
+                    "most",
+                    Measure.kilograms(structure.loadLimitKg()));
         }
         if (structure.bearers() < LEAST_BEARERS) {
-            findings.caution(CautionKind.ROOF_BEARERS, "full", Measure.kilograms(fullKg), "bearers", Measure.count(structure.bearers()), "least", Measure.count(LEAST_BEARERS));
+            findings.caution(
+                    CautionKind.ROOF_BEARERS,
+                    "full",
+                    Measure.kilograms(fullKg),
+                    "bearers",
+                    Measure.count(structure.bearers()),
+                    "least",
+                    Measure.count(LEAST_BEARERS));
         }
     }
 }

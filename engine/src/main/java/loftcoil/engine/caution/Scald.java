@@ -45,8 +45,7 @@ final class Scald implements CautionRule {
         double hottestC = facts.hottestDrawC();
         double worstC =
                 taps.stream().mapToDouble(tap -> atTapC(tap, hottestC)).max().orElse(hottestC);
-        String names =
-                taps.stream().map(tap -> "'" + tap.name() + "'").collect(Collectors.joining(", "));
+        String names = taps.stream().map(tap -> "'" + tap.name() + "'").collect(Collectors.joining(", "));
         findings.cautionAs(
                 CautionKind.SCALD,
                 "taps",

@@ -12,7 +12,12 @@ final class StandingStill implements CautionRule {
             return;
         }
         if (facts.tankBelowCoil()) {
-            findings.caution(CautionKind.TANK_LOW, "outlet", Measure.metres(facts.design().coil().outletM()), "port", Measure.metres(facts.design().tank().returnPortLevelM()));
+            findings.caution(
+                    CautionKind.TANK_LOW,
+                    "outlet",
+                    Measure.metres(facts.design().coil().outletM()),
+                    "port",
+                    Measure.metres(facts.design().tank().returnPortLevelM()));
         } else if (facts.lit().circulation() instanceof Still still) {
             findings.cautionAs(CautionKind.STILL, "now", "finding", still.finding());
         } else {

@@ -19,22 +19,33 @@ final class ValveInLoop implements CautionRule {
         for (Leg leg : facts.design().hotLegs()) {
             leg(leg, findings);
         }
-        valves(facts.design().coil().fittings(), (count, fitting) -> findings.cautionAs(
-                CautionKind.VALVE, "coil", "count", count, "fitting", fitting, "burst", CautionKind.VALVE.part("burst")));
+        valves(
+                facts.design().coil().fittings(),
+                (count, fitting) -> findings.cautionAs(
+                        CautionKind.VALVE,
+                        "coil",
+                        "count",
+                        count,
+                        "fitting",
+                        fitting,
+                        "burst",
+                        CautionKind.VALVE.part("burst")));
     }
 
     private static void leg(Leg leg, Findings findings) {
-        valves(leg.fittings(), (count, fitting) -> findings.cautionAs(
-                CautionKind.VALVE,
-                "leg",
-                "count",
-                count,
-                "fitting",
-                fitting,
-                "leg",
-                leg.name(),
-                "burst",
-                CautionKind.VALVE.part("burst")));
+        valves(
+                leg.fittings(),
+                (count, fitting) -> findings.cautionAs(
+                        CautionKind.VALVE,
+                        "leg",
+                        "count",
+                        count,
+                        "fitting",
+                        fitting,
+                        "leg",
+                        leg.name(),
+                        "burst",
+                        CautionKind.VALVE.part("burst")));
     }
 
     private static void valves(Map<String, Integer> fittings, BiConsumer<Measure, String> found) {

@@ -35,13 +35,24 @@ final class Wheeled implements CautionRule {
 
     private static void judge(Wheels wheels, WheelLoad load, Findings findings) {
         if (load.tipsAtDeg() < LEAST_TILT_DEG) {
-            findings.cautionAs(CautionKind.TIP, "side", "tips", new Measure(load.tipsAtDeg(), MeasureKind.ANGLE_DEG), "least", new Measure(LEAST_TILT_DEG, MeasureKind.ANGLE_DEG));
+            findings.cautionAs(
+                    CautionKind.TIP,
+                    "side",
+                    "tips",
+                    new Measure(load.tipsAtDeg(), MeasureKind.ANGLE_DEG),
+                    "least",
+                    new Measure(LEAST_TILT_DEG, MeasureKind.ANGLE_DEG));
         } else if (load.hitchN() < 0) {
             findings.cautionAs(CautionKind.TIP, "hitch", "hitch", Measure.kilograms(load.hitchN() / NEWTON_PER_KG));
         }
         double axleKg = load.axleN() / NEWTON_PER_KG;
         if (axleKg > wheels.axleLimitKg()) {
-            findings.caution(CautionKind.AXLE, "axle", Measure.kilograms(axleKg), "most", Measure.kilograms(wheels.axleLimitKg()));
+            findings.caution(
+                    CautionKind.AXLE,
+                    "axle",
+                    Measure.kilograms(axleKg),
+                    "most",
+                    Measure.kilograms(wheels.axleLimitKg()));
         }
     }
 }

@@ -10,7 +10,8 @@ import java.util.regex.Pattern;
 record Sentence(List<Piece> pieces) {
 
     private static final Pattern BRACES = Pattern.compile("\\{([^{}]*)}");
-    private static final Pattern HOLE = Pattern.compile("([a-zA-Z]\\w*|-?\\d+(?:\\.\\d+)?)(?::([A-Z_0-9]+)([+-]\\d)?( bare)?)?");
+    private static final Pattern HOLE =
+            Pattern.compile("([a-zA-Z]\\w*|-?\\d+(?:\\.\\d+)?)(?::([A-Z_0-9]+)([+-]\\d)?( bare)?)?");
 
     Sentence {
         pieces = List.copyOf(pieces);
@@ -74,7 +75,8 @@ record Sentence(List<Piece> pieces) {
         }
         double value = Double.parseDouble(made.name());
         return new Ready(made.written(new Measure(
-                value, kind.orElseThrow(() -> new IllegalStateException(where + ": " + inside + " measures nothing")))));
+                value,
+                kind.orElseThrow(() -> new IllegalStateException(where + ": " + inside + " measures nothing")))));
     }
 
     private static MeasureKind kind(String where, String named) {

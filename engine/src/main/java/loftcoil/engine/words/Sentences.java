@@ -134,7 +134,8 @@ public final class Sentences {
             String code,
             Sentence.Hole hole,
             @Nullable Object value) {
-        if (value instanceof Measure measure && hole.kind().filter(measure.kind()::equals).isPresent()) {
+        if (value instanceof Measure measure
+                && hole.kind().filter(measure.kind()::equals).isPresent()) {
             parts.add(hole.written(measure));
         } else if (hole.kind().isEmpty() && value instanceof String named) {
             parts.add(new MeasuredText.Name(named));

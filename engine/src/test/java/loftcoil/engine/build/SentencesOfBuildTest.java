@@ -48,7 +48,8 @@ class SentencesOfBuildTest {
     /** With {@link #STEADY} they walk every branch of every maker. */
     private static final List<Design> WITH_YEAR = List.of(
             Example.orchardBothy(),
-            SafeBothy.edited(List.of("/window/shutter", "{\"resistanceM2KPerW\": 1.1, \"shutFromH\": 18, \"shutForH\": 13}")),
+            SafeBothy.edited(
+                    List.of("/window/shutter", "{\"resistanceM2KPerW\": 1.1, \"shutFromH\": 18, \"shutForH\": 13}")),
             SafeBothy.edited(List.of("/coil/heatKW", "null", "/coil/lengthM", "2.2")));
 
     /** Those whose year says nothing new: it takes far longer than all the rest. */
@@ -58,7 +59,8 @@ class SentencesOfBuildTest {
             SafeBothy.edited(List.of("/coil/heatKW", "null", "/coil/lengthM", "4")),
             SafeBothy.edited(List.of("/coil/heatKW", "null", "/coil/lengthM", "12", "/tank/volumeL", "40")),
             SafeBothy.edited(List.of("/coil/heatKW", "0", "/fire", "null")),
-            SafeBothy.edited(List.of("/coil/heatKW", "0", "/fire", "null", "/window", "null", "/hotLegs", CHILLED_RISER)),
+            SafeBothy.edited(
+                    List.of("/coil/heatKW", "0", "/fire", "null", "/window", "null", "/hotLegs", CHILLED_RISER)),
             SafeBothy.edited(List.of("/taps/0/mixerC", "45", "/coil/fittings", "{}")),
             Example.orchardBothy().withElbowsPerLeg(0),
             Example.orchardBothy().withElbowsPerLeg(20),
@@ -67,14 +69,17 @@ class SentencesOfBuildTest {
 
     private static Set<String> codes() {
         return FILES.stream()
-                .flatMap(file -> Sentences.read(BuildSheet.class, file.getFileName().toString()).codes().stream())
+                .flatMap(file ->
+                        Sentences.read(BuildSheet.class, file.getFileName().toString()).codes().stream())
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
     @Test
     void thereAreSentences() {
         assertTrue(codes().size() >= LEAST_SENTENCES, codes().toString());
-        assertEquals(List.of(), codes().stream().filter(code -> !CODE.matcher(code).matches()).toList());
+        assertEquals(
+                List.of(),
+                codes().stream().filter(code -> !CODE.matcher(code).matches()).toList());
     }
 
     /** What the makers' classes have as literals that begin as codes do. */

@@ -134,8 +134,7 @@ class CautionsTest {
                 Arguments.of("LC-TANK-LOW", full(SafeBothy.unwheeled().withTankBaseM(-1.5))),
                 Arguments.of("LC-BOIL", full(safe.withLoopTube("EN1057 15x0.7").withCoilHeatKW(20))),
                 Arguments.of("LC-BOIL-NEAR", steady(safe.withCoilHeatKW(3), 82)),
-                Arguments.of(
-                        "LC-BOIL-HARD", usual.withHarder(List.of(HarderCase.coilTaking(20, weak.search())))),
+                Arguments.of("LC-BOIL-HARD", usual.withHarder(List.of(HarderCase.coilTaking(20, weak.search())))),
                 Arguments.of("LC-BOIL-TANK", usual.withYear(new YearFacts(96, 12, 74, -11, 2))),
                 Arguments.of("LC-STILL", full(chilledRiser())),
                 Arguments.of("LC-AIR", full(safe.withLegs(cold, List.of(flue.withRiseM(2.0), last.withRiseM(-0.2))))),
@@ -167,9 +166,7 @@ class CautionsTest {
     void whatIsOnlyNearlyDangerousRaisesNothing() {
         CautionFacts usual = steady(SafeBothy.design(), 40);
         assertEquals(List.of(), codes(Cautions.of(steady(SafeBothy.design().withCoilHeatKW(3), 40))));
-        assertEquals(
-                List.of(),
-                codes(Cautions.of(usual.withHarder(List.of(HarderCase.tankAt(40, usual.lit()))))));
+        assertEquals(List.of(), codes(Cautions.of(usual.withHarder(List.of(HarderCase.tankAt(40, usual.lit()))))));
         assertEquals(List.of(), codes(Cautions.of(usual.withYear(new YearFacts(92, 4, 92, -11, 6.9)))));
         assertEquals(List.of(), codes(Cautions.of(usual.withFire(new FireFacts(122, 10.8)))));
     }
@@ -235,14 +232,16 @@ class CautionsTest {
         Design safe = SafeBothy.design();
         CautionFacts usual = full(safe);
         List<CautionFacts> more = List.of(
-                full(SafeBothy.edited(List.of("/safety/coldFeed", "{\"kind\": \"by hand\", \"drinkingWater\": false, \"valve\": true}"))),
+                full(SafeBothy.edited(List.of(
+                        "/safety/coldFeed", "{\"kind\": \"by hand\", \"drinkingWater\": false, \"valve\": true}"))),
                 full(SafeBothy.with("/safety/coldFeed/airGapMm", "null")),
                 full(SafeBothy.edited(List.of("/taps/0/mixerC", "47", "/safety/childrenOrFrail", "null"))),
                 full(SafeBothy.edited(List.of("/taps/0/mixerC", "47", "/safety/childrenOrFrail", "true"))),
                 full(SafeBothy.with("/taps/0/mixerC", "70")),
                 full(SafeBothy.edited(List.of("/taps/0/mixerC", "60", "/safety/childrenOrFrail", "true"))),
                 full(SafeBothy.with("/hotLegs/0/fittings", "{\"ball\": 1}")),
-                usual.withHarder(List.of(HarderCase.tankAt(70, chilledRiser().circuit(40).search()))),
+                usual.withHarder(
+                        List.of(HarderCase.tankAt(70, chilledRiser().circuit(40).search()))),
                 usual.withYear(new YearFacts(45, 12, 45, -11, 40)),
                 full(SafeBothy.with("/window", "null")).withYear(new YearFacts(74, 1, 74, -11, 2)),
                 steady(Example.orchardBothy(), 40));

@@ -17,7 +17,8 @@ public final class BareNumbers {
     private static final Pattern DIGIT = Pattern.compile("[\\d°]");
 
     /** In the name of a standard digits are its number; with a unit behind they measure something. */
-    private static final Pattern WITH_UNIT = Pattern.compile("\\d ?(?:[µmck]?m[²³]?|km|K|°?[CF]|k?g|L|k?W|k?Pa|in|ft|lb)\\b");
+    private static final Pattern WITH_UNIT =
+            Pattern.compile("\\d ?(?:[µmck]?m[²³]?|km|K|°?[CF]|k?g|L|k?W|k?Pa|in|ft|lb)\\b");
 
     private BareNumbers() {}
 

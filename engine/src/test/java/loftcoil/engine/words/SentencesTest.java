@@ -40,8 +40,7 @@ class SentencesTest {
 
     @Test
     void aStringIsANameAndNoCommonMark() {
-        assertTrue(
-                sentences.say("look", "what", "*here*").parts().contains(new MeasuredText.Name("*here*")));
+        assertTrue(sentences.say("look", "what", "*here*").parts().contains(new MeasuredText.Name("*here*")));
     }
 
     @Test
@@ -62,8 +61,7 @@ class SentencesTest {
         assertThrows(
                 IllegalStateException.class,
                 () -> sentences.sayEach("tank", List.of("what"), "volume", Measure.litres(120), "name", "x"));
-        assertThrows(
-                IllegalStateException.class, () -> sentences.sayEach("tank", List.of("why"), "name", "no volume"));
+        assertThrows(IllegalStateException.class, () -> sentences.sayEach("tank", List.of("why"), "name", "no volume"));
     }
 
     @ParameterizedTest

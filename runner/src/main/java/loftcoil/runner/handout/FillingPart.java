@@ -19,8 +19,7 @@ final class FillingPart {
         return Html.section(
                 "filling",
                 "Filling and first fire",
-                new CautionList(measures).beside(WorkStep.FILLING, sheet.cautions())
-                        + stages);
+                new CautionList(measures).beside(WorkStep.FILLING, sheet.cautions()) + stages);
     }
 
     private static String stage(Filling filling, Filling.Stage stage, MeasureText measures) {

@@ -19,10 +19,7 @@ final class PartsPart {
                         + table(sheet.parts().of(group), measures))
                 .collect(Collectors.joining());
         return Html.section(
-                "parts",
-                "Parts",
-                new CautionList(measures).beside(WorkStep.PARTS, sheet.cautions())
-                        + groups);
+                "parts", "Parts", new CautionList(measures).beside(WorkStep.PARTS, sheet.cautions()) + groups);
     }
 
     private static String table(List<PartsList.Part> parts, MeasureText measures) {

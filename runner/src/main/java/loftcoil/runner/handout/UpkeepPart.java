@@ -19,10 +19,7 @@ final class UpkeepPart {
                         + tasks(sheet.upkeep().of(when), measures))
                 .collect(Collectors.joining());
         return Html.section(
-                "upkeep",
-                "Upkeep",
-                new CautionList(measures).beside(WorkStep.UPKEEP, sheet.cautions())
-                        + times);
+                "upkeep", "Upkeep", new CautionList(measures).beside(WorkStep.UPKEEP, sheet.cautions()) + times);
     }
 
     private static String tasks(List<Upkeep.Task> tasks, MeasureText measures) {

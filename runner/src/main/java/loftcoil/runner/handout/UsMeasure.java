@@ -20,8 +20,9 @@ final class UsMeasure {
     private static final int THREE_DIGITS = 3;
 
     /** The "R-value" of a US merchant in ft² h °F/Btu that is 1 m² K/W. */
-    private static final double HOURS_FT2_F_PER_BTU =
-            unit("m²").to(unit("ft²"), 1) * unit("K").stepTo(unit("°F"), 1) / unit("W").to(unit("BTU/h"), 1);
+    private static final double HOURS_FT2_F_PER_BTU = unit("m²").to(unit("ft²"), 1)
+            * unit("K").stepTo(unit("°F"), 1)
+            / unit("W").to(unit("BTU/h"), 1);
 
     private static final WrittenUnit POUND_FORCE = new WrittenUnit("lbf", Imperial.POUND_FORCE);
     private static final WrittenUnit POUNDS_PER_SQUARE_FOOT =
@@ -54,7 +55,7 @@ final class UsMeasure {
             case MASS_KG_PER_H -> decimals(unit("kg").to(unit("lb"), value), 1 + more);
             case FLOW_L_PER_MIN, FLOW_LITRES_A_MINUTE -> {
                 double flow = unit("L/min").to(unit("US gal/min"), value);
-                yield decimals(flow, (Math.abs(flow) < SMALL_FLOW ? 3 : 2) + more);
+                yield decimals(flow, (flow != 0 && Math.abs(flow) < SMALL_FLOW ? 3 : 2) + more);
             }
             // A degree of ours is nearly two of theirs: a tenth more of ours is nothing to add to theirs.
             case TEMP_C -> decimals(unit("°C").to(unit("°F"), value), more - 1);

@@ -80,7 +80,8 @@ class BuildSheetTest {
             assertTrue(pdf.contains(caution.text().substring(0, 40).replace(" ", "")), caution.text());
         }
         for (LogForm form : BOTHY.logs()) {
-            assertTrue(pdf.contains(form.title().metric().replace(" ", "")),
+            assertTrue(
+                    pdf.contains(form.title().metric().replace(" ", "")),
                     form.title().metric());
         }
     }
@@ -94,7 +95,10 @@ class BuildSheetTest {
                 .forEach(part -> assertTrue(
                         page.contains(part.group().label()), part.what().metric()));
         BOTHY.cuts().pieces().forEach(piece -> assertTrue(page.contains(piece.mark()), piece.mark()));
-        BOTHY.loads().loads().forEach(load -> assertTrue(page.contains(load.what().metric()), load.what().metric()));
+        BOTHY.loads()
+                .loads()
+                .forEach(load -> assertTrue(
+                        page.contains(load.what().metric()), load.what().metric()));
         BOTHY.cautions().forEach(caution -> assertTrue(page.contains(PdfText.plain(caution.text())), caution.text()));
         BOTHY.asks().forEach(ask -> assertTrue(page.contains(ask.text()), ask.text()));
         BOTHY.filling()

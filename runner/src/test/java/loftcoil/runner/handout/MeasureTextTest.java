@@ -52,6 +52,8 @@ class MeasureTextTest {
         "TEMP_DIFF_C, 10, 18 °F",
         "TEMP_DIFF_C, 4.3, 7.7 °F",
         "SMALL_AREA_CM2, 33, 5.1 in²",
+        "FLOW_L_PER_MIN, 0, 0.00 US gal/min",
+        "FLOW_L_PER_MIN, 0.19, 0.050 US gal/min",
         "FLOW_LITRES_A_MINUTE, 1.9, 0.50 US gallons a minute",
         "POWER_KW, 2, '6,820 Btu/h'",
         "PRESSURE_KPA, 100, 14.5 psi",
@@ -110,11 +112,14 @@ class MeasureTextTest {
     @Test
     void aUnitThatFollowsIsSaidOnceAndTwoNumbersAreConverted() {
         MeasuredText words = MeasuredText.of(
-                "between ", Measure.celsius(25).withoutUnit(), " and ", Measure.celsius(45), ", 0.26 finer: ", Measure.kelvins(
-                        0.26).finer(1));
+                "between ",
+                Measure.celsius(25).withoutUnit(),
+                " and ",
+                Measure.celsius(45),
+                ", 0.26 finer: ",
+                Measure.kelvins(0.26).finer(1));
         assertEquals(
-                "between 25 and 45 °C, 0.26 finer: 0.3 K",
-                METRIC.words(words).replace('\u00a0', ' '));
+                "between 25 and 45 °C, 0.26 finer: 0.3 K", METRIC.words(words).replace('\u00a0', ' '));
         assertEquals(
                 "between 77 and 113 °F, 0.26 finer: 0.5 °F", US.words(words).replace('\u00a0', ' '));
     }
