@@ -14,7 +14,9 @@ import java.util.regex.Pattern;
 /** Numbers that stand in sentences without a hole, so that no other units can be shown. */
 public final class BareNumbers {
 
-    private static final Pattern DIGIT = Pattern.compile("[\\d°]");
+    /** A digit, or a metric unit in words such as "a tenth of a metre". */
+    private static final Pattern DIGIT =
+            Pattern.compile("[\\d°]|\\b(?:(?:milli|centi)?metres?|litres?|kilograms?|degrees? Celsius)\\b");
 
     /** In the name of a standard digits are its number; with a unit behind they measure something. */
     private static final Pattern WITH_UNIT =
