@@ -63,7 +63,7 @@ final class SiteFields {
             "coldestNightC",
             "Coldest night",
             "Air outside on the coldest night that happens in some ten years; ask the neighbours or a weather station.",
-            Said.number(Leaf.number(-70, 30, FieldUnit.C), "frost is judged from the months' means"),
+            Said.number(Leaf.number(-70, 30, FieldUnit.C), "an empty house is judged by the means of its months"),
             Site::coldestNightC);
 
     static final Table<Site> TABLE = new Table<>(
