@@ -1,5 +1,6 @@
 package loftcoil.engine.caution;
 
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.design.Structure;
 import loftcoil.engine.design.Tank;
 import loftcoil.engine.design.Wheels;
@@ -12,8 +13,6 @@ final class Wheeled implements CautionRule {
 
     /** Least side tilt it must stand, degrees; UN Regulation 111, from memory. */
     static final double LEAST_TILT_DEG = 23;
-
-    private static final double NEWTON_PER_KG = 9.80665;
 
     @Override
     public void look(CautionFacts facts, Findings findings) {
@@ -43,9 +42,9 @@ final class Wheeled implements CautionRule {
             findings.caution(
                     "LC-TIP",
                     "With the tank full the hitch lifts (%.0f kg): the dwelling tips backward off its stand.",
-                    load.hitchN() / NEWTON_PER_KG);
+                    load.hitchN() / Constants.GRAVITY_M_PER_S2);
         }
-        double axleKg = load.axleN() / NEWTON_PER_KG;
+        double axleKg = load.axleN() / Constants.GRAVITY_M_PER_S2;
         if (axleKg > wheels.axleLimitKg()) {
             findings.caution(
                     "LC-AXLE",
