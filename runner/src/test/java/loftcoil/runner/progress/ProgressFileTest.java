@@ -114,7 +114,7 @@ class ProgressFileTest {
         try (ProgressFile file = ProgressFile.open(temp)) {
             file.keep(read.withRefreshed("01-warm/legs", AnswerState.FORGOTTEN));
         }
-        assertEquals("forgotten", read().refresher().get("01-warm/legs"));
+        assertEquals(AnswerState.FORGOTTEN, read().refresher().get("01-warm/legs"));
         assertEquals(Map.of(), read().withoutRefresher().refresher());
     }
 

@@ -246,9 +246,11 @@ class CourseAppTest {
     @Test
     void javaIsAskedForAndItsLastValueCounts() {
         assertEquals(
-                "wrong", bench.answer("02-more", "twice", "int x = 20; 2 * x").state());
+                AnswerState.WRONG,
+                bench.answer("02-more", "twice", "int x = 20; 2 * x").state());
         assertEquals(
-                "right", bench.answer("02-more", "twice", "int x = 21; 2 * x").state());
+                AnswerState.RIGHT,
+                bench.answer("02-more", "twice", "int x = 21; 2 * x").state());
     }
 
     @Test

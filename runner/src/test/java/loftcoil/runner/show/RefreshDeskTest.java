@@ -74,7 +74,7 @@ class RefreshDeskTest {
 
         assertEquals(
                 AnswerState.RIGHT, bench.refresh().answer(GUESS, "16.5 kg/m3").state());
-        assertEquals("wrong", states().get(2));
+        assertEquals(Optional.of(AnswerState.WRONG), states().get(2));
         assertEquals(Recall.FADED, bench.course().lessons().get(0).recall());
     }
 
@@ -83,7 +83,7 @@ class RefreshDeskTest {
         RefreshView.Said said = bench.refresh().forgotten(HEAD);
         assertEquals(AnswerState.FORGOTTEN, said.state());
         assertTrue(said.workedMarkdown().matches("It comes to .* Pa\\."), said.workedMarkdown());
-        assertEquals("forgotten", states().get(0));
+        assertEquals(Optional.of(AnswerState.FORGOTTEN), states().get(0));
         assertEquals(Recall.FADED, found());
     }
 
