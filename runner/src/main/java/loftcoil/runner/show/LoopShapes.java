@@ -15,6 +15,9 @@ public final class LoopShapes {
 
     private static final String INK = "#1d2a30";
 
+    /** Letters of the tank's name for its width, so that the name leaves room for ports on both sides. */
+    private static final double NAME_OF_WIDTH = 0.25;
+
     private final Drawing drawing;
     private final Pen pen;
     private final StringBuilder svg = new StringBuilder();
@@ -113,7 +116,12 @@ public final class LoopShapes {
                         "rx=\"%.2f\" class=\"lc-ink-stroke\" stroke=\"" + INK + "\" stroke-width=\"%.2f\"",
                         pen.stroke(),
                         0.5 * pen.stroke()));
-        words(x(tank.leftM() + tank.widthM() / 2), y(tank.baseM() + tank.heightM() / 4), "middle", "tank");
+        add(
+                "<text x=\"%.2f\" y=\"%.2f\" text-anchor=\"middle\" font-size=\"%.1f\" class=\"lc-ink-fill\" fill=\""
+                        + INK + "\">tank</text>",
+                x(tank.leftM() + tank.widthM() / 2),
+                y(tank.baseM() + tank.heightM() / 4),
+                Math.min(pen.letters(), NAME_OF_WIDTH * tank.widthM() * pen.perM()));
     }
 
     private void box(double topM, double heightM, String look) {
