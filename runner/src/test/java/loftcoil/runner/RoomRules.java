@@ -32,11 +32,11 @@ record RoomRules(String root) {
             Set.of("cli"));
 
     /**
-     * Rooms of the engine the runner knows by name; loop and caution for the records a sheet hands on, build for the build sheet.
+     * Rooms of the engine the runner knows by name; loop and caution for the records a sheet hands on, build for the build sheet, constant for what both count with.
      * Snippets know all.
      */
     private static final Set<String> ENGINE_DOORS =
-            Set.of("design", "sheet", "study", "build", "fault", "loop", "caution", "words");
+            Set.of("design", "sheet", "study", "build", "fault", "loop", "caution", "words", "constant");
 
     Set<String> climbs(JavaClasses classes) {
         return uses(classes, use -> {

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import loftcoil.engine.build.FirstHour.Row;
 import loftcoil.engine.build.FirstHour.Sign;
 import loftcoil.engine.build.FirstHour.State;
+import loftcoil.engine.design.CoilHeating;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.fire.LowMidHigh;
 import loftcoil.engine.run.FirstFire;
@@ -23,7 +24,6 @@ final class FirstHourMaker {
     /** When the system is looked at, min: in the table and in the form to fill in. */
     static final List<Integer> MINUTES = List.of(0, 1, 2, 5, 10, 15, 20, 30, 45, 60);
 
-    private static final double USUAL_FLOW = 0.02;
     private static final double EARLY_MIN = 10;
     private static final double CLEARLY_K = 5;
     private static final double HOUR_MIN = 60;
@@ -37,7 +37,7 @@ final class FirstHourMaker {
 
     private FirstHourMaker(Design design) {
         startC = design.site().coldSupplyC();
-        LowMidHigh heat = design.coilHeatW(USUAL_FLOW, startC);
+        LowMidHigh heat = design.coilHeatW(CoilHeating.USUAL_FLOW_KG_PER_S, startC);
         spread = heat.mid() > 0 && heat.low() < heat.high();
         mid = FirstFire.of(design);
         low = spread ? FirstFire.of(design, heat.low() / heat.mid()) : mid;

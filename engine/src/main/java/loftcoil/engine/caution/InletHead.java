@@ -1,5 +1,6 @@
 package loftcoil.engine.caution;
 
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.design.Tap;
 import loftcoil.engine.supply.InletNeed;
 import loftcoil.engine.water.Water;
@@ -9,7 +10,6 @@ import loftcoil.engine.words.MeasureKind;
 /** An appliance that has less pressure than its inlet valve needs. */
 final class InletHead implements CautionRule {
 
-    private static final double GRAVITY = 9.80665;
     private static final double PA_PER_KPA = 1000;
 
     @Override
@@ -17,7 +17,7 @@ final class InletHead implements CautionRule {
         double density = Water.densityKgPerM3(facts.design().site().coldSupplyC());
         for (Tap tap : facts.design().taps()) {
             double headM = facts.design().tank().waterlineLevelM() - tap.levelM();
-            double kPa = density * GRAVITY * headM / PA_PER_KPA;
+            double kPa = density * Constants.GRAVITY_M_PER_S2 * headM / PA_PER_KPA;
             tap.appliance()
                     .flatMap(InletNeed::find)
                     .filter(need -> kPa < need.leastKPa())

@@ -1,5 +1,6 @@
 package loftcoil.engine.caution;
 
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.design.Structure;
 import loftcoil.engine.design.Tank;
 import loftcoil.engine.design.Wheels;
@@ -14,8 +15,6 @@ final class Wheeled implements CautionRule {
 
     /** Least side tilt it must stand, degrees; UN Regulation 111, from memory. */
     static final double LEAST_TILT_DEG = 23;
-
-    private static final double NEWTON_PER_KG = 9.80665;
 
     @Override
     public void look(CautionFacts facts, Findings findings) {
@@ -43,9 +42,10 @@ final class Wheeled implements CautionRule {
                     "least",
                     new Measure(LEAST_TILT_DEG, MeasureKind.ANGLE_DEG));
         } else if (load.hitchN() < 0) {
-            findings.cautionAs(CautionKind.TIP, "hitch", "hitch", Measure.kilograms(load.hitchN() / NEWTON_PER_KG));
+            findings.cautionAs(
+                    CautionKind.TIP, "hitch", "hitch", Measure.kilograms(load.hitchN() / Constants.GRAVITY_M_PER_S2));
         }
-        double axleKg = load.axleN() / NEWTON_PER_KG;
+        double axleKg = load.axleN() / Constants.GRAVITY_M_PER_S2;
         if (axleKg > wheels.axleLimitKg()) {
             findings.caution(
                     CautionKind.AXLE,

@@ -9,6 +9,9 @@ import loftcoil.engine.loop.SteadyFlow;
 @FunctionalInterface
 public interface CoilHeating {
 
+    /** A usual flow, for what has to know the heat before the flow is found, kg/s; from the loops of the course, no source. */
+    double USUAL_FLOW_KG_PER_S = 0.02;
+
     /**
      * Heat taken up.
      *
@@ -34,7 +37,7 @@ public interface CoilHeating {
      * @param lit the loop with the fire lit; its own heat does not matter
      */
     default Agreed agreed(Circuit lit) {
-        double heatW = heatW(Agreed.ANY_FLOW, lit.setting().tankC());
+        double heatW = heatW(USUAL_FLOW_KG_PER_S, lit.setting().tankC());
         Circuit circuit = lit.withHeatW(heatW);
         FlowSearch search = circuit.search();
         for (int pass = 0; pass < Agreed.MOST_PASSES; pass++) {
@@ -61,9 +64,6 @@ public interface CoilHeating {
      * @param heatW heat, W
      */
     record Agreed(Circuit circuit, FlowSearch search, double heatW) {
-
-        /** A usual flow, kg/s, to begin with. */
-        private static final double ANY_FLOW = 0.02;
 
         /** Heat depends so little on flow that each pass takes off nine tenths of what is left. */
         private static final int MOST_PASSES = 12;

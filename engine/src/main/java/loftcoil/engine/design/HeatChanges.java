@@ -27,26 +27,37 @@ final class HeatChanges {
 
     /** Months in which the fire is lit, by a name that can be chosen. */
     private enum Season implements Coded {
-        ALL_YEAR("all year", 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12),
-        COLD_NINE("September to May", 1, 2, 3, 4, 5, 9, 10, 11, 12),
-        COLD_SEVEN("October to April", 1, 2, 3, 4, 10, 11, 12),
-        COLD_FIVE("November to March", 1, 2, 3, 11, 12),
-        AWAY_IN_WINTER("October to December, March and April", 3, 4, 10, 11, 12),
-        SOUTHERN_WINTER("March to October", 3, 4, 5, 6, 7, 8, 9, 10),
+        ALL_YEAR("all year"),
+        COLD_NINE("September to May"),
+        COLD_SEVEN("October to April"),
+        COLD_FIVE("November to March"),
+        AWAY_IN_WINTER("October to December, March and April"),
+        SOUTHERN_WINTER("March to October"),
         /** Others than those that can be chosen; choosing it leaves them as they are. */
         OTHER("other months, as the design says");
 
         private final String code;
-        private final List<Integer> months;
 
-        Season(String code, Integer... months) {
+        Season(String code) {
             this.code = code;
-            this.months = List.of(months);
         }
 
         @Override
         public String code() {
             return code;
+        }
+
+        /** The months, 1 to 12 in order; none for {@link #OTHER}. */
+        List<Integer> months() {
+            return switch (this) {
+                case ALL_YEAR -> List.of(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12);
+                case COLD_NINE -> List.of(1, 2, 3, 4, 5, 9, 10, 11, 12);
+                case COLD_SEVEN -> List.of(1, 2, 3, 4, 10, 11, 12);
+                case COLD_FIVE -> List.of(1, 2, 3, 11, 12);
+                case AWAY_IN_WINTER -> List.of(3, 4, 10, 11, 12);
+                case SOUTHERN_WINTER -> List.of(3, 4, 5, 6, 7, 8, 9, 10);
+                case OTHER -> List.of();
+            };
         }
 
         static Season of(Design design) {
@@ -55,7 +66,7 @@ final class HeatChanges {
                     .distinct()
                     .toList();
             return Stream.of(values())
-                    .filter(season -> season != OTHER && season.months.equals(lit))
+                    .filter(season -> season != OTHER && season.months().equals(lit))
                     .findFirst()
                     .orElse(OTHER);
         }
@@ -130,7 +141,7 @@ final class HeatChanges {
 
     private static Design lit(Design design, Season season) {
         Fire fire = FireFields.orStarted(design);
-        List<Integer> months = season == Season.OTHER ? fire.months() : season.months;
+        List<Integer> months = season == Season.OTHER ? fire.months() : season.months();
         return design.with(DesignTable.FIRE, Optional.of(FireFields.TABLE.with(fire, FireFields.MONTHS, months)));
     }
 

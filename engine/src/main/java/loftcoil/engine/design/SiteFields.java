@@ -1,6 +1,7 @@
 package loftcoil.engine.design;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** The fields of {@link Site}. */
 final class SiteFields {
@@ -58,9 +59,15 @@ final class SiteFields {
             "As they are while the fire burns.",
             Leaf.number(0, 40, FieldUnit.C),
             Site::roomC);
+    private static final Field<Site, OptionalDouble> COLDEST_NIGHT = new Field<>(
+            "coldestNightC",
+            "Coldest night",
+            "Air outside on the coldest night that happens in some ten years; ask the neighbours or a weather station.",
+            Said.number(Leaf.number(-70, 30, FieldUnit.C), "an empty house is judged by the means of its months"),
+            Site::coldestNightC);
 
     static final Table<Site> TABLE = new Table<>(
-            List.of(LATITUDE, LONGITUDE, ALTITUDE, UTC_OFFSET, MONTHLY, COLD_SUPPLY, ROOM),
+            List.of(LATITUDE, LONGITUDE, ALTITUDE, UTC_OFFSET, MONTHLY, COLD_SUPPLY, ROOM, COLDEST_NIGHT),
             of -> new Site(
                     of.of(LATITUDE),
                     of.of(LONGITUDE),
@@ -68,7 +75,8 @@ final class SiteFields {
                     of.of(UTC_OFFSET),
                     of.of(MONTHLY),
                     of.of(COLD_SUPPLY),
-                    of.of(ROOM)));
+                    of.of(ROOM),
+                    of.of(COLDEST_NIGHT)));
 
     private SiteFields() {}
 }

@@ -1,5 +1,6 @@
 package loftcoil.engine.fire;
 
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.heat.GreyRadiation;
 
@@ -28,7 +29,6 @@ public record BesideFlue(double flueOuterM, double gapM, boolean shielded) {
     private static final Allowed GAP = new Allowed(0.005, 3, "m");
     private static final Allowed GAS = new Allowed(-40, 1200, "°C");
     private static final Allowed ROOM = new Allowed(-40, 60, "°C");
-    private static final double KELVIN_AT_ZERO_C = 273.15;
 
     /**
      * Checks the sizes.
@@ -75,12 +75,12 @@ public record BesideFlue(double flueOuterM, double gapM, boolean shielded) {
     public double aroundC(double gasC, double roomC) {
         double share = shielded ? viewShare() / 2 : viewShare();
         double radiant = share * fourth(surfaceC(gasC, roomC)) + (1 - share) * fourth(roomC);
-        double radiantC = Math.sqrt(Math.sqrt(radiant)) - KELVIN_AT_ZERO_C;
+        double radiantC = Math.sqrt(Math.sqrt(radiant)) - Constants.KELVIN_AT_ZERO_C;
         return (roomC + GreyRadiation.TEMPERATURE.require("radiantC", radiantC)) / 2;
     }
 
     private static double fourth(double tempC) {
-        double kelvin = tempC + KELVIN_AT_ZERO_C;
+        double kelvin = tempC + Constants.KELVIN_AT_ZERO_C;
         return kelvin * kelvin * kelvin * kelvin;
     }
 }

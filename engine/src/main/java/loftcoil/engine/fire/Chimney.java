@@ -1,5 +1,6 @@
 package loftcoil.engine.fire;
 
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.gas.Air;
 import loftcoil.engine.gas.FlueGas;
@@ -19,7 +20,6 @@ public record Chimney(double heightM, double diameterM, double lossWPerM2K, doub
     private static final Allowed DIAMETER = new Allowed(0.05, 0.6, "m");
     private static final Allowed LOSS = new Allowed(0, 30, "W/(m² K)");
     private static final Allowed OUTSIDE = new Allowed(-40, 50, "°C");
-    private static final double GRAVITY = 9.80665;
 
     /**
      * Checks the values.
@@ -52,6 +52,6 @@ public record Chimney(double heightM, double diameterM, double lossWPerM2K, doub
         double part = units < 1e-9 ? 1 : -Math.expm1(-units) / units;
         double meanC = outsideC + (bottomC - outsideC) * part;
         double lighter = Air.densityKgPerM3(outsideC, pressurePa) - gas.densityKgPerM3(meanC, pressurePa);
-        return new FlueTop(topC, GRAVITY * heightM * lighter, gas.dewPointC(pressurePa));
+        return new FlueTop(topC, Constants.GRAVITY_M_PER_S2 * heightM * lighter, gas.dewPointC(pressurePa));
     }
 }

@@ -2,6 +2,7 @@ package loftcoil.engine.fire;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
@@ -34,8 +35,6 @@ public record CoilInFire(FireCoil coil, Burn burn, Firebox firebox) {
 
     /** Temperature of embers, K: 900 °C, common practice, no source. It only matters where the coil is nearly as hot. */
     private static final double EMBER_K = 1173;
-
-    private static final double KELVIN_AT_ZERO_C = 273.15;
 
     /**
      * Checks that the fire can burn at all.
@@ -151,7 +150,7 @@ public record CoilInFire(FireCoil coil, Burn burn, Firebox firebox) {
     private double emberW(double surfaceC) {
         double seen = coil.surfaceM2() * coil.place().emberShare();
         double part = seen / (seen + firebox.size().wallM2());
-        double ratio = (surfaceC + KELVIN_AT_ZERO_C) / EMBER_K;
+        double ratio = (surfaceC + Constants.KELVIN_AT_ZERO_C) / EMBER_K;
         return radiatedPoolW() * part * SOOTY * Math.max(0, 1 - ratio * ratio * ratio * ratio);
     }
 }

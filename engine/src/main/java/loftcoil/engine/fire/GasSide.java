@@ -1,10 +1,10 @@
 package loftcoil.engine.fire;
 
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.gas.FlueGas;
 import loftcoil.engine.gas.GasTransport;
 import loftcoil.engine.heat.ChurchillBernstein;
 import loftcoil.engine.heat.GasRadiation;
-import loftcoil.engine.heat.GreyRadiation;
 
 /**
  * What a coil with a surface of even temperature takes from the gas that sweeps over it: {@code m (h(gas) − h(surface)) (1 −
@@ -15,8 +15,7 @@ import loftcoil.engine.heat.GreyRadiation;
 final class GasSide {
 
     private static final double SOOTY = 0.9;
-    private static final double STANDARD_ATMOSPHERE_PA = 101_325;
-    private static final double KELVIN_AT_ZERO_C = 273.15;
+    private static final double KELVIN_AT_ZERO_C = Constants.KELVIN_AT_ZERO_C;
     private static final int MOST_ROUNDS = 60;
 
     private final FireCoil coil;
@@ -38,7 +37,7 @@ final class GasSide {
         this.flueKgPerS = burn.flueKgPerS();
         this.pressurePa = fire.firebox().air().pressurePa();
         this.size = fire.firebox().size();
-        double atmospheres = pressurePa / STANDARD_ATMOSPHERE_PA;
+        double atmospheres = pressurePa / Constants.STANDARD_ATMOSPHERE_PA;
         this.glow =
                 new GasRadiation(gas.carbonDioxide() * atmospheres, gas.waterVapour() * atmospheres, size.meanBeamM());
         this.beforeC = fire.gasBeforeC();
@@ -94,7 +93,7 @@ final class GasSide {
         double emissivity = 1 - clear * (1 - flame);
         double hot = gasC + KELVIN_AT_ZERO_C;
         double cold = surfaceC + KELVIN_AT_ZERO_C;
-        double black = GreyRadiation.STEFAN_BOLTZMANN * (hot * hot + cold * cold) * (hot + cold);
+        double black = Constants.STEFAN_BOLTZMANN_W_PER_M2_K4 * (hot * hot + cold * cold) * (hot + cold);
         return (1 + SOOTY) / 2 * emissivity * black;
     }
 }

@@ -1,5 +1,6 @@
 package loftcoil.engine.fire;
 
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.heat.ChurchillChu;
 import loftcoil.engine.heat.InsideFilm;
 import loftcoil.engine.heat.RoundWall;
@@ -27,7 +28,6 @@ final class TubeInside {
      */
     private static final double COLDEST_FILM_C = 10;
 
-    private static final double GRAVITY = 9.80665;
     private static final int MOST_ROUNDS = 60;
 
     private final FireCoil coil;
@@ -89,6 +89,6 @@ final class TubeInside {
     private double rayleighPerExpansion(double meanC, double prandtl) {
         double bore = coil.tube().boreM();
         double viscosity = Water.viscosityPaS(meanC) / Water.densityKgPerM3(meanC);
-        return GRAVITY * bore * bore * bore * prandtl / (viscosity * viscosity);
+        return Constants.GRAVITY_M_PER_S2 * bore * bore * bore * prandtl / (viscosity * viscosity);
     }
 }

@@ -1,5 +1,6 @@
 package loftcoil.engine.gas;
 
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.RefusedException;
 
@@ -95,6 +96,6 @@ public final class Air {
     }
 
     private static double kelvin(double tempC) {
-        return TEMPERATURE.require("tempC", tempC) + 273.15;
+        return TEMPERATURE.require("tempC", tempC) + Constants.KELVIN_AT_ZERO_C;
     }
 }

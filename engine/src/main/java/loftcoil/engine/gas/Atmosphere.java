@@ -1,5 +1,6 @@
 package loftcoil.engine.gas;
 
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.RefusedException;
 
@@ -15,11 +16,9 @@ public final class Atmosphere {
     /** The altitudes accepted, in m above sea level. */
     public static final Allowed ALTITUDE = new Allowed(-500, 5000, "m");
 
-    private static final double SEA_LEVEL_PA = 101_325;
     private static final double SEA_LEVEL_K = 288.15;
     private static final double LAPSE_K_PER_M = 0.0065;
-    private static final double GRAVITY_M_PER_S2 = 9.80665;
-    private static final double EXPONENT = GRAVITY_M_PER_S2 / (Air.GAS_CONSTANT_J_PER_KG_K * LAPSE_K_PER_M);
+    private static final double EXPONENT = Constants.GRAVITY_M_PER_S2 / (Air.GAS_CONSTANT_J_PER_KG_K * LAPSE_K_PER_M);
 
     private Atmosphere() {}
 
@@ -32,6 +31,6 @@ public final class Atmosphere {
      */
     public static double pressurePa(double altitudeM) {
         double warmth = 1 - LAPSE_K_PER_M / SEA_LEVEL_K * ALTITUDE.require("altitudeM", altitudeM);
-        return SEA_LEVEL_PA * Math.pow(warmth, EXPONENT);
+        return Constants.STANDARD_ATMOSPHERE_PA * Math.pow(warmth, EXPONENT);
     }
 }

@@ -2,6 +2,7 @@ package loftcoil.engine.gas;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
@@ -25,7 +26,6 @@ public record FlueGas(double carbonDioxide, double waterVapour, double oxygen) {
 
     private static final Allowed SHARE = new Allowed(0, 1, "");
     private static final double ARGON_OF_INERT = 0.934 / 79.05;
-    private static final double KELVIN_AT_ZERO_C = 273.15;
     private static final List<Species> GASES =
             List.of(Species.CARBON_DIOXIDE, Species.WATER, Species.OXYGEN, Species.NITROGEN, Species.ARGON);
 
@@ -75,7 +75,7 @@ public record FlueGas(double carbonDioxide, double waterVapour, double oxygen) {
      */
     public double densityKgPerM3(double tempC, double pressurePa) {
         double pressure = Air.PRESSURE.require("pressurePa", pressurePa);
-        return pressure * kgPerMol() / (Species.GAS_CONSTANT * kelvin(tempC));
+        return pressure * kgPerMol() / (Constants.GAS_CONSTANT_J_PER_MOL_K * kelvin(tempC));
     }
 
     /**
@@ -195,6 +195,6 @@ public record FlueGas(double carbonDioxide, double waterVapour, double oxygen) {
     }
 
     private static double kelvin(double tempC) {
-        return TEMPERATURE.require("tempC", tempC) + KELVIN_AT_ZERO_C;
+        return TEMPERATURE.require("tempC", tempC) + Constants.KELVIN_AT_ZERO_C;
     }
 }

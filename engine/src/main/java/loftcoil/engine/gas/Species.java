@@ -1,5 +1,7 @@
 package loftcoil.engine.gas;
 
+import loftcoil.engine.constant.Constants;
+
 /**
  * One of the gases that make up flue gas, as an ideal gas.
  *
@@ -33,9 +35,6 @@ record Species(Molecule molecule, Heat cool, Heat hot) {
     static final Species ARGON = new Species(
             new Molecule(0.039948, 3.542, 93.3, false), new Heat(2.5, 0, 0, 0, 0), new Heat(2.5, 0, 0, 0, 0));
 
-    /** Molar gas constant, J/(mol K), exact in the SI of 2019. */
-    static final double GAS_CONSTANT = 8.31446261815324;
-
     /** Enthalpies are counted from here, as in the tables: 25 °C. */
     static final double REFERENCE_K = 298.15;
 
@@ -63,14 +62,14 @@ record Species(Molecule molecule, Heat cool, Heat hot) {
 
     /** Heat capacity at constant pressure, J/(mol K). */
     double heatJPerMolK(double kelvin) {
-        return GAS_CONSTANT * (kelvin <= JOIN_K ? cool : hot).at(kelvin);
+        return Constants.GAS_CONSTANT_J_PER_MOL_K * (kelvin <= JOIN_K ? cool : hot).at(kelvin);
     }
 
     /** Heat above 25 °C, J/mol. */
     double enthalpyJPerMol(double kelvin) {
         double below = cool.integral(Math.min(kelvin, JOIN_K)) - cool.integral(REFERENCE_K);
         double above = kelvin > JOIN_K ? hot.integral(kelvin) - hot.integral(JOIN_K) : 0;
-        return GAS_CONSTANT * (below + above);
+        return Constants.GAS_CONSTANT_J_PER_MOL_K * (below + above);
     }
 
     /** Dynamic viscosity, Pa s; Chapman and Enskog. */
@@ -87,9 +86,10 @@ record Species(Molecule molecule, Heat cool, Heat hot) {
      * others: each is used where it is the better.
      */
     double conductivityOverViscosity(double kelvin) {
-        double constantVolume = heatJPerMolK(kelvin) - GAS_CONSTANT;
-        double eucken =
-                molecule.polar() ? constantVolume + 2.25 * GAS_CONSTANT : 1.32 * constantVolume + 1.77 * GAS_CONSTANT;
+        double constantVolume = heatJPerMolK(kelvin) - Constants.GAS_CONSTANT_J_PER_MOL_K;
+        double eucken = molecule.polar()
+                ? constantVolume + 2.25 * Constants.GAS_CONSTANT_J_PER_MOL_K
+                : 1.32 * constantVolume + 1.77 * Constants.GAS_CONSTANT_J_PER_MOL_K;
         return eucken / molecule.kgPerMol();
     }
 }

@@ -1,6 +1,7 @@
 package loftcoil.engine.heat;
 
 import java.util.List;
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.RefusedException;
 
@@ -52,7 +53,7 @@ public record GasRadiation(double carbonDioxideAtm, double waterVapourAtm, doubl
      * @throws RefusedException where the temperature is outside its range or not a number
      */
     public double emissivity(double gasC) {
-        double kelvin = Math.min(Math.max(TEMPERATURE.require("gasC", gasC) + 273.15, 600), 2400);
+        double kelvin = Math.min(Math.max(TEMPERATURE.require("gasC", gasC) + Constants.KELVIN_AT_ZERO_C, 600), 2400);
         double path = (carbonDioxideAtm + waterVapourAtm) * meanBeamM;
         double watery = Math.min(Math.max(waterVapourAtm / Math.max(carbonDioxideAtm, 1e-9) - 1, 0), 1);
         return (1 - watery) * sum(EVEN, path, kelvin) + watery * sum(TWICE_THE_WATER, path, kelvin);

@@ -1,5 +1,6 @@
 package loftcoil.engine.heat;
 
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.RefusedException;
 
@@ -8,9 +9,6 @@ import loftcoil.engine.fault.RefusedException;
  * Stefan-Boltzmann constant is the exact SI value (CODATA 2018).
  */
 public final class GreyRadiation {
-
-    /** Stefan-Boltzmann constant, W/(m² K⁴). */
-    public static final double STEFAN_BOLTZMANN = 5.670374419e-8;
 
     /** The temperatures accepted, in °C. */
     public static final Allowed TEMPERATURE = new Allowed(-100, 1500, "°C");
@@ -43,9 +41,12 @@ public final class GreyRadiation {
      * @throws RefusedException where a value is outside its range or not a number
      */
     public static double filmWPerM2K(double surfaceC, double aroundC, double emissivity) {
-        double surface = TEMPERATURE.require("surfaceC", surfaceC) + 273.15;
-        double around = TEMPERATURE.require("aroundC", aroundC) + 273.15;
+        double surface = TEMPERATURE.require("surfaceC", surfaceC) + Constants.KELVIN_AT_ZERO_C;
+        double around = TEMPERATURE.require("aroundC", aroundC) + Constants.KELVIN_AT_ZERO_C;
         double grey = EMISSIVITY.require("emissivity", emissivity);
-        return grey * STEFAN_BOLTZMANN * (surface * surface + around * around) * (surface + around);
+        return grey
+                * Constants.STEFAN_BOLTZMANN_W_PER_M2_K4
+                * (surface * surface + around * around)
+                * (surface + around);
     }
 }

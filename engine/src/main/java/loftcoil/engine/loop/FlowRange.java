@@ -1,5 +1,7 @@
 package loftcoil.engine.loop;
 
+import loftcoil.engine.constant.Constants;
+
 /** The flows a search walks over, kg/s, both ends more than 0. */
 record FlowRange(double lowKgPerS, double highKgPerS) {
 
@@ -48,7 +50,7 @@ record FlowRange(double lowKgPerS, double highKgPerS) {
     }
 
     private static double mostDrivePa(double heightM, double apartK) {
-        return March.GRAVITY * heightM * Math.min(HEAVIEST - LIGHTEST, MOST_SWELLING * 2 * apartK);
+        return Constants.GRAVITY_M_PER_S2 * heightM * Math.min(HEAVIEST - LIGHTEST, MOST_SWELLING * 2 * apartK);
     }
 
     int steps(int perDecade) {

@@ -2,6 +2,7 @@ package loftcoil.engine.loop;
 
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
+import loftcoil.engine.constant.Constants;
 import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
 import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 
@@ -15,8 +16,6 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
  * the ports is part of the circuit and a gap of a few millimetres left by rounded rises cannot pass for a drive.
  */
 final class March {
-
-    static final double GRAVITY = 9.80665;
 
     // Points on 0..1; four are exact for polynomials of degree seven, two of degree three.
     private static final GaussIntegrator FOUR = new GaussIntegratorFactory().legendre(4, 0, 1);
@@ -64,7 +63,7 @@ final class March {
         this.tankC = setting.tankC();
         this.tankDensity = LiquidTable.densityKgPerM3(tankC);
         this.firing = setting.firing();
-        this.columnPa = GRAVITY * setting.columnExcessKgPerM3() * portsApartM;
+        this.columnPa = Constants.GRAVITY_M_PER_S2 * setting.columnExcessKgPerM3() * portsApartM;
         this.startC = new double[segments.length];
         this.endC = new double[segments.length];
         this.midC = new double[segments.length];
@@ -88,7 +87,7 @@ final class March {
                 limits.entering(i, tempC);
             }
             limits.leaving(i, leavingC);
-            drivePa -= GRAVITY * (meanDensity - tankDensity) * segment.riseM;
+            drivePa -= Constants.GRAVITY_M_PER_S2 * (meanDensity - tankDensity) * segment.riseM;
             double reynolds = flow * segment.boreM / (segment.areaM2 * meanKinematic * meanDensity);
             frictionPa += segment.resistancePa(flow, reynolds, meanDensity, direction);
             if (segment.coil) {

@@ -1,5 +1,7 @@
 package loftcoil.engine.loop;
 
+import loftcoil.engine.constant.Constants;
+
 /** The push on water that stands still with every leg at the temperature of its surroundings. */
 final class StaticDrive {
 
@@ -11,10 +13,13 @@ final class StaticDrive {
      */
     static double pa(CircuitPlan plan, Setting setting) {
         double tankDensity = LiquidTable.densityKgPerM3(setting.tankC());
-        double drive =
-                March.GRAVITY * setting.columnExcessKgPerM3() * plan.heights().portsApartM();
+        double drive = Constants.GRAVITY_M_PER_S2
+                * setting.columnExcessKgPerM3()
+                * plan.heights().portsApartM();
         for (Pipe pipe : plan.forward()) {
-            drive -= March.GRAVITY * (LiquidTable.densityKgPerM3(pipe.aroundC()) - tankDensity) * pipe.riseM();
+            drive -= Constants.GRAVITY_M_PER_S2
+                    * (LiquidTable.densityKgPerM3(pipe.aroundC()) - tankDensity)
+                    * pipe.riseM();
         }
         return drive;
     }

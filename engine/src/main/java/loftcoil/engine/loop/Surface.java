@@ -1,5 +1,6 @@
 package loftcoil.engine.loop;
 
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.water.Saturation;
 
 /**
@@ -13,7 +14,7 @@ record Surface(double pressurePa, double levelM, double densityKgPerM3) {
 
     /** Boiling temperature at a level, °C; 0.01 where the column above hangs on less than its vapour pressure. */
     double boilingC(double atLevelM) {
-        double pressure = pressurePa + densityKgPerM3 * March.GRAVITY * (levelM - atLevelM);
+        double pressure = pressurePa + densityKgPerM3 * Constants.GRAVITY_M_PER_S2 * (levelM - atLevelM);
         return Saturation.tempC(Math.max(pressure, LEAST_PA));
     }
 }

@@ -1,5 +1,6 @@
 package loftcoil.engine.loop;
 
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.tank.WaterHeat;
 
 /**
@@ -107,7 +108,7 @@ public final class WarmingLoop {
             }
             density /= first[s + 1] - first[s];
             kinematic /= first[s + 1] - first[s];
-            drivePa -= March.GRAVITY * (density - columnKgPerM3) * segment.riseM;
+            drivePa -= Constants.GRAVITY_M_PER_S2 * (density - columnKgPerM3) * segment.riseM;
             double reynolds = flow * segment.boreM / (segment.areaM2 * kinematic * density);
             perFlow += segment.resistancePa(flow, reynolds, density, direction) / flow;
         }

@@ -1,5 +1,6 @@
 package loftcoil.engine.pipe;
 
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.gas.Air;
 import loftcoil.engine.heat.ChurchillChu;
 import loftcoil.engine.heat.GreyRadiation;
@@ -19,9 +20,6 @@ record OuterFilm(double diameterM, double emissivity) {
     /** Lagging or its cloth or plastic skin; from memory: ISO 12241 gives 0.94 for surfaces that are not metal. */
     static final double LAGGED = 0.94;
 
-    private static final double GRAVITY_M_PER_S2 = 9.80665;
-    private static final double SEA_LEVEL_PA = 101_325;
-
     /**
      * The air of a room is never still enough for convection to die with the last kelvin; this much of a difference is
      * always left. It keeps the loss smooth through equal temperatures and adds under 0.2 % from 10 K on.
@@ -39,13 +37,13 @@ record OuterFilm(double diameterM, double emissivity) {
 
     private double convection(double surfaceC, double aroundC) {
         double meanC = (surfaceC + aroundC) / 2;
-        double density = Air.densityKgPerM3(meanC, SEA_LEVEL_PA);
+        double density = Air.densityKgPerM3(meanC, Constants.STANDARD_ATMOSPHERE_PA);
         double viscosity = Air.viscosityPaS(meanC);
         double prandtl = Air.prandtl(meanC);
         double difference = Math.hypot(surfaceC - aroundC, STIRRING_K);
         double kinematic = viscosity / density;
-        double rayleigh = GRAVITY_M_PER_S2
-                / (meanC + 273.15)
+        double rayleigh = Constants.GRAVITY_M_PER_S2
+                / (meanC + Constants.KELVIN_AT_ZERO_C)
                 * difference
                 * diameterM
                 * diameterM

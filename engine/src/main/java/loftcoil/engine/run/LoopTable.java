@@ -1,6 +1,7 @@
 package loftcoil.engine.run;
 
 import java.util.Optional;
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.design.CoilHeating;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.FlowSearch;
@@ -19,7 +20,6 @@ import loftcoil.engine.water.Water;
  */
 final class LoopTable {
 
-    private static final double GRAVITY = 9.80665;
     private static final double FORMULA_C = Water.TEMPERATURE.high();
     private static final double ANY_C = 40;
     private static final double HEAVIEST_C = 4;
@@ -42,7 +42,7 @@ final class LoopTable {
         risesM = out.plan().forward().stream().mapToDouble(Pipe::riseM).sum();
         // The push at rest on a uniform tank is that of its column over the rises less the weight of the legs.
         double density = Water.densityKgPerM3(ANY_C);
-        legsPa = out.onLayers(ANY_C, density).search().staticDrivePa() - GRAVITY * density * risesM;
+        legsPa = out.onLayers(ANY_C, density).search().staticDrivePa() - Constants.GRAVITY_M_PER_S2 * density * risesM;
     }
 
     /**
@@ -101,7 +101,9 @@ final class LoopTable {
      */
     double staticDrivePa(double enteringKgPerM3, double columnKgPerM3) {
         // As in the search, rises that miss the ports by a few millimetres must not pass for a push.
-        return legsPa + GRAVITY * (enteringKgPerM3 * risesM + (columnKgPerM3 - enteringKgPerM3) * portsApartM);
+        return legsPa
+                + Constants.GRAVITY_M_PER_S2
+                        * (enteringKgPerM3 * risesM + (columnKgPerM3 - enteringKgPerM3) * portsApartM);
     }
 
     /** The lit loop at one place, with heat and flow made to agree. */

@@ -14,7 +14,6 @@ import loftcoil.engine.fire.LowMidHigh;
  */
 public record YearSpread(YearRun mid, Optional<YearRun> low, Optional<YearRun> high) {
 
-    private static final double USUAL_FLOW = 0.02;
     private static final double USUAL_INLET_C = 40;
 
     /**
@@ -27,7 +26,7 @@ public record YearSpread(YearRun mid, Optional<YearRun> low, Optional<YearRun> h
         CoilHeating heating = Heatings.of(design);
         SystemPlan plan = SystemPlan.of(design, Pace.USUAL, heating);
         YearRun mid = YearRun.of(plan);
-        LowMidHigh heat = design.coilHeatW(USUAL_FLOW, USUAL_INLET_C);
+        LowMidHigh heat = design.coilHeatW(CoilHeating.USUAL_FLOW_KG_PER_S, USUAL_INLET_C);
         if (!(heat.low() < heat.high() && heat.mid() > 0)) {
             return new YearSpread(mid, Optional.empty(), Optional.empty());
         }

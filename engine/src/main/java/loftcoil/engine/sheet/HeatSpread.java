@@ -16,8 +16,6 @@ import loftcoil.engine.loop.SteadyFlow;
  */
 public record HeatSpread(End low, End high) {
 
-    private static final double USUAL_FLOW = 0.02;
-
     /**
      * The loop at one end.
      *
@@ -39,7 +37,7 @@ public record HeatSpread(End low, End high) {
         double tankC = lit.setting().tankC();
         LowMidHigh heat = search.forward()
                 .map(flow -> design.coilHeatW(flow.flowKgPerS(), flow.coil().startC()))
-                .orElseGet(() -> design.coilHeatW(USUAL_FLOW, tankC));
+                .orElseGet(() -> design.coilHeatW(CoilHeating.USUAL_FLOW_KG_PER_S, tankC));
         CoilHeating heating = design.coilHeating();
         return heat.mid() > 0
                 ? Optional.of(new HeatSpread(

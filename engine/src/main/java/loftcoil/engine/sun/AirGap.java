@@ -1,5 +1,6 @@
 package loftcoil.engine.sun;
 
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.gas.Air;
@@ -20,7 +21,6 @@ public record AirGap(double widthM, double tiltDeg, double pressurePa) {
     /** Widths accepted. */
     public static final Allowed WIDTH = new Allowed(0.003, 0.2, "m");
 
-    private static final double GRAVITY_M_PER_S2 = 9.80665;
     private static final double STEEPEST_FITTED_DEG = 75;
     private static final double CRITICAL_RAYLEIGH = 1708;
 
@@ -55,7 +55,7 @@ public record AirGap(double widthM, double tiltDeg, double pressurePa) {
     /** Rayleigh number of the gap. */
     double rayleigh(double middleC, double differenceK) {
         double kinematic = Air.viscosityPaS(middleC) / Air.densityKgPerM3(middleC, pressurePa);
-        double buoyancy = GRAVITY_M_PER_S2 * differenceK / (middleC + 273.15);
+        double buoyancy = Constants.GRAVITY_M_PER_S2 * differenceK / (middleC + Constants.KELVIN_AT_ZERO_C);
         return buoyancy * widthM * widthM * widthM * Air.prandtl(middleC) / (kinematic * kinematic);
     }
 

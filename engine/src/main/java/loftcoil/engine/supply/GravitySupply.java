@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
@@ -137,7 +138,7 @@ public final class GravitySupply {
     private TapFlow describe(SupplyPath tap, double flowM3PerS, double leftOverM) {
         Outlet outlet = tap.outlet();
         double headM = waterlineM - outlet.levelM();
-        double pascalPerM = Water.densityKgPerM3(waterC) * HeadLoss.GRAVITY_M_PER_S2;
+        double pascalPerM = Water.densityKgPerM3(waterC) * Constants.GRAVITY_M_PER_S2;
         double staticKPa = headM * pascalPerM / 1000;
         if (headM <= 0) {
             return new TapFlow.TooHigh(outlet.name(), staticKPa, -headM);

@@ -1,6 +1,7 @@
 package loftcoil.engine.supply;
 
 import java.util.Map;
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.pipe.Fitting;
 import loftcoil.engine.pipe.FittingTable;
 import loftcoil.engine.pipe.Friction;
@@ -11,8 +12,6 @@ import loftcoil.engine.water.Water;
  * fitting, summed once. Finite and zero at no flow, growing without end.
  */
 final class HeadLoss {
-
-    static final double GRAVITY_M_PER_S2 = 9.80665;
 
     private final double boreM;
     private final double areaM2;
@@ -50,7 +49,7 @@ final class HeadLoss {
     /** Velocity head v²/2g in m. */
     double velocityHeadM(double flowM3PerS) {
         double v = velocityMPerS(flowM3PerS);
-        return v * v / (2 * GRAVITY_M_PER_S2);
+        return v * v / (2 * Constants.GRAVITY_M_PER_S2);
     }
 
     /** Head lost to friction and fittings in m, at a flow of 0 or more in m³/s. */
@@ -59,7 +58,7 @@ final class HeadLoss {
         double v = velocityMPerS(flowM3PerS);
         // Coefficients times Re, so that no flow needs no special case: (f Re L/D + K1 + K∞ Re) ν v / (2 g D).
         double kRe = Friction.darcyTimesReynolds(re, relativeRoughness) * lengthM / boreM + laminarK1 + turbulentK * re;
-        return kRe * kinematicM2PerS * v / (2 * GRAVITY_M_PER_S2 * boreM);
+        return kRe * kinematicM2PerS * v / (2 * Constants.GRAVITY_M_PER_S2 * boreM);
     }
 
     /**

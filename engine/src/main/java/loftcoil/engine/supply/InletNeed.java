@@ -3,6 +3,7 @@ package loftcoil.engine.supply;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.pipe.ResourceTable;
 
 /**
@@ -40,7 +41,7 @@ public record InletNeed(String name, double leastKPa, String source) {
         return spare >= 0 ? new InletVerdict.Enough(spare) : new InletVerdict.TooLittle(-spare, -spare / KPA_PER_M);
     }
 
-    private static final double KPA_PER_M = 9.80665 * 0.9997;
+    private static final double KPA_PER_M = Constants.GRAVITY_M_PER_S2 * 0.9997;
 
     private static InletNeed of(Map<String, String> row) {
         return new InletNeed(

@@ -1,5 +1,6 @@
 package loftcoil.engine.tank;
 
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.gas.Air;
 import loftcoil.engine.heat.ChurchillChu;
 import loftcoil.engine.heat.GreyRadiation;
@@ -20,7 +21,6 @@ enum Face {
     /** Lagging, paint and rust alike; from memory: ISO 12241 gives 0.94 for surfaces that are not metal. Blank metal is less. */
     static final double EMISSIVITY = 0.94;
 
-    private static final double SEA_LEVEL_PA = 101_325;
     private static final double TURBULENT_FROM = 1e7;
 
     /** Air in a roof is never quite still: this much of a difference is always left, in K. It keeps the film above nothing. */
@@ -34,10 +34,10 @@ enum Face {
      */
     double filmWPerM2K(double lengthM, double surfaceC, double aroundC) {
         double meanC = (surfaceC + aroundC) / 2;
-        double kinematic = Air.viscosityPaS(meanC) / Air.densityKgPerM3(meanC, SEA_LEVEL_PA);
+        double kinematic = Air.viscosityPaS(meanC) / Air.densityKgPerM3(meanC, Constants.STANDARD_ATMOSPHERE_PA);
         double difference = Math.hypot(surfaceC - aroundC, STIRRING_K);
-        double rayleigh = FullWeight.GRAVITY_M_PER_S2
-                / (meanC + 273.15)
+        double rayleigh = Constants.GRAVITY_M_PER_S2
+                / (meanC + Constants.KELVIN_AT_ZERO_C)
                 * difference
                 * Math.pow(lengthM, 3)
                 / (kinematic * kinematic)

@@ -1,5 +1,6 @@
 package loftcoil.engine.tank;
 
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.water.Water;
@@ -14,9 +15,6 @@ import loftcoil.engine.water.Water;
  * @param footprintM2 area of the base in m²
  */
 public record FullWeight(double waterKg, double emptyKg, double footprintM2) {
-
-    /** Standard gravity, m/s². */
-    public static final double GRAVITY_M_PER_S2 = 9.80665;
 
     /** The temperature of cold water for weight and growth, °C. */
     public static final double COLD_C = 10;
@@ -53,7 +51,7 @@ public record FullWeight(double waterKg, double emptyKg, double footprintM2) {
 
     /** Weight in N. */
     public double forceN() {
-        return massKg() * GRAVITY_M_PER_S2;
+        return massKg() * Constants.GRAVITY_M_PER_S2;
     }
 
     /** Mean pressure on what carries the whole base, in kN/m². */

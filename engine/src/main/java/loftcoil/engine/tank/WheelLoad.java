@@ -1,5 +1,7 @@
 package loftcoil.engine.tank;
 
+import loftcoil.engine.constant.Constants;
+
 /**
  * Statics of a dwelling on wheels with its tank, standing on level ground on axle and hitch: moments about the axle for the
  * hitch, about the middle line for left and right, and the side tilt at which the resultant passes over the tyres of one side.
@@ -24,7 +26,7 @@ public record WheelLoad(double axleN, double hitchN, double heavierSideN, double
      * @param place where its centre of mass is
      */
     public static WheelLoad of(Dwelling dwelling, FullWeight tank, TankPlace place) {
-        double dwellingN = dwelling.massKg() * FullWeight.GRAVITY_M_PER_S2;
+        double dwellingN = dwelling.massKg() * Constants.GRAVITY_M_PER_S2;
         double tankN = tank.forceN();
         double totalN = dwellingN + tankN;
         double hitchN = (dwellingN * dwelling.centreAheadM() + tankN * place.aheadM()) / dwelling.hitchAheadM();

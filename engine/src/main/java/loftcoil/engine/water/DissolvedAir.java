@@ -1,5 +1,6 @@
 package loftcoil.engine.water;
 
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.RefusedException;
 
@@ -20,8 +21,6 @@ public final class DissolvedAir {
     private static final double MOL_PER_L = 1 / 22.414;
 
     private static final double CRITICAL_K = 647.096;
-    private static final double ZERO_C_IN_K = 273.15;
-    private static final double TABLES_PA = 101_325;
     private static final double WATER_KG_PER_MOL = 0.01801528;
     private static final double OXYGEN_G_PER_MOL = 31.9988;
 
@@ -45,7 +44,7 @@ public final class DissolvedAir {
 
         /** Pressure of this gas over its share of the molecules in the water, Pa; {@code boilPa} is the water's own. */
         double henryPa(double tempC, double boilPa) {
-            double warmth = (tempC + ZERO_C_IN_K) / CRITICAL_K;
+            double warmth = (tempC + Constants.KELVIN_AT_ZERO_C) / CRITICAL_K;
             double tau = 1 - warmth;
             double power = a / warmth + b * Math.pow(tau, 0.355) / warmth + c * Math.pow(warmth, -0.41) * Math.exp(tau);
             return boilPa * Math.exp(power);
@@ -92,7 +91,12 @@ public final class DissolvedAir {
      */
     public static double bubbleSwell(double tempC, double pressurePa) {
         double airPa = airPa(tempC, pressurePa);
-        return airPa > 0 ? (tempC + ZERO_C_IN_K) / ZERO_C_IN_K * TABLES_PA / airPa : Double.POSITIVE_INFINITY;
+        return airPa > 0
+                ? (tempC + Constants.KELVIN_AT_ZERO_C)
+                        / Constants.KELVIN_AT_ZERO_C
+                        * Constants.STANDARD_ATMOSPHERE_PA
+                        / airPa
+                : Double.POSITIVE_INFINITY;
     }
 
     private static double molPerL(Gas gas, double tempC, double pressurePa) {

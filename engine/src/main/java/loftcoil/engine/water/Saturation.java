@@ -1,5 +1,6 @@
 package loftcoil.engine.water;
 
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.RefusedException;
 
@@ -45,7 +46,7 @@ public final class Saturation {
         double g = N2 * beta2 + N5 * beta + N8;
         double d = 2 * g / (-f - Math.sqrt(f * f - 4 * e * g));
         double sum = N10 + d;
-        return (sum - Math.sqrt(sum * sum - 4 * (N9 + N10 * d))) / 2 - 273.15;
+        return (sum - Math.sqrt(sum * sum - 4 * (N9 + N10 * d))) / 2 - Constants.KELVIN_AT_ZERO_C;
     }
 
     /**
@@ -56,7 +57,7 @@ public final class Saturation {
      * @throws RefusedException where the temperature is outside its range or not a number
      */
     public static double pressurePa(double tempC) {
-        double kelvin = TEMPERATURE.require("tempC", tempC) + 273.15;
+        double kelvin = TEMPERATURE.require("tempC", tempC) + Constants.KELVIN_AT_ZERO_C;
         double theta = kelvin + N9 / (kelvin - N10);
         double theta2 = theta * theta;
         double a = theta2 + N1 * theta + N2;

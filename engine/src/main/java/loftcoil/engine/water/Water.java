@@ -1,5 +1,6 @@
 package loftcoil.engine.water;
 
+import loftcoil.engine.constant.Constants;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.RefusedException;
 
@@ -16,8 +17,6 @@ public final class Water {
 
     /** The temperatures every method accepts, in °C. */
     public static final Allowed TEMPERATURE = new Allowed(0, 110, "°C");
-
-    private static final double KELVIN_AT_ZERO_C = 273.15;
 
     private Water() {}
 
@@ -92,6 +91,6 @@ public final class Water {
     }
 
     private static double kelvin(double tempC) {
-        return TEMPERATURE.require("tempC", tempC) + KELVIN_AT_ZERO_C;
+        return TEMPERATURE.require("tempC", tempC) + Constants.KELVIN_AT_ZERO_C;
     }
 }

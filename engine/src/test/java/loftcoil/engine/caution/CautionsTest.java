@@ -191,6 +191,15 @@ class CautionsTest {
         assertTrue(scald.text().contains("in less than 2.0 s"), scald.text());
     }
 
+    /** A cold month's mean only hints at frost; the coldest night that is known decides. */
+    @Test
+    void anEmptyHouseFreezesWhereItsColdestNightDoes() {
+        Design empty = SafeBothy.with("/safety/absence", "{\"months\": [1, 2], \"drained\": false}");
+        assertEquals(List.of(), codes(Cautions.of(full(Changes.apply(empty, "site.coldestNightC", "4")))));
+        assertEquals(
+                List.of("LC-FROST-EMPTY"), codes(Cautions.of(full(Changes.apply(empty, "site.coldestNightC", "-9")))));
+    }
+
     @Test
     void childrenAreScaldedSooner() {
         CautionFacts adults = full(SafeBothy.with("/taps/0/mixerC", "47"));

@@ -1,5 +1,6 @@
 package loftcoil.runner.check;
 
+import loftcoil.engine.constant.Constants;
 import loftcoil.runner.exercise.Quantity.Temperature;
 import loftcoil.runner.unit.UnitText;
 import loftcoil.runner.unit.WrittenUnit;
@@ -7,7 +8,7 @@ import loftcoil.runner.unit.WrittenUnit;
 /** A number an answer holds, before and after it is turned into the wanted unit. */
 record Measured(double given, WrittenUnit unit, boolean assumed) {
 
-    private static final double ABSOLUTE_ZERO_C = -273.15;
+    private static final double ABSOLUTE_ZERO_C = -Constants.KELVIN_AT_ZERO_C;
 
     static Measured of(AnswerText.Amount amount, WrittenUnit wanted) {
         return new Measured(

@@ -3,6 +3,7 @@ package loftcoil.runner.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import loftcoil.engine.constant.Constants;
 import loftcoil.runner.exercise.Quantity;
 import loftcoil.runner.exercise.Quantity.Temperature;
 import loftcoil.runner.unit.QuantityKind;
@@ -63,7 +64,7 @@ final class UnitSlips {
 
     private void gauge() {
         if (QuantityKind.is(wanted, "Pa")) {
-            double air = Measured.wanted("Pa").to(wanted, 101_325);
+            double air = Measured.wanted("Pa").to(wanted, Constants.STANDARD_ATMOSPHERE_PA);
             slips.add(new Slip(
                     "gauge",
                     reference - air,
@@ -101,7 +102,7 @@ final class UnitSlips {
         if (level && wanted.unit().equals(celsius.unit())) {
             slips.add(new Slip(
                     "kelvin",
-                    reference + 273.15,
+                    reference + Constants.KELVIN_AT_ZERO_C,
                     1,
                     "That is the number in kelvin. Take 273.15 away, or write K" + " behind it."));
         }

@@ -58,7 +58,13 @@ public sealed interface Step {
      * @param label the words of the lesson's link after the kind
      * @param exercise path of the exercise below the exercises folder, without ending, such as {@code 01-warm-water/head}
      */
-    record Question(String id, int line, Asked asked, String label, String exercise) implements Step {}
+    record Question(String id, int line, Asked asked, String label, String exercise) implements Step {
+
+        /** Whether it counts as done once it is right or decided: a guess does not. */
+        public boolean counted() {
+            return asked != Asked.PREDICT;
+        }
+    }
 
     /** What kind of reply a question step wants. */
     enum Asked {

@@ -13,11 +13,11 @@ import java.util.stream.Collectors;
  * @param seed chooses the learner's own numbers in exercises that vary
  * @param lesson name of the lesson last open; empty at the start
  * @param lessons work by lesson name; work in steps that a lesson no longer has stays here
- * @param refresher what came of each question of the refresher, by the exercise's path: {@code right}, {@code wrong} or
- *     {@code forgotten}; none before it was begun
+ * @param refresher what came of each question of the refresher, by the exercise's path: right, wrong or forgotten; none
+ *     before it was begun
  */
 public record Progress(
-        int version, long seed, String lesson, Map<String, LessonWork> lessons, Map<String, String> refresher) {
+        int version, long seed, String lesson, Map<String, LessonWork> lessons, Map<String, AnswerState> refresher) {
 
     /** The shape written now. 2 has the refresher. */
     public static final int VERSION = 2;
@@ -49,7 +49,7 @@ public record Progress(
     }
 
     /** The same with what came of one question of the refresher. */
-    public Progress withRefreshed(String exercise, String state) {
+    public Progress withRefreshed(String exercise, AnswerState state) {
         return new Progress(version, seed, lesson, lessons, put(refresher, exercise, state));
     }
 
@@ -130,8 +130,8 @@ public record Progress(
      * One answer.
      *
      * @param text as typed
-     * @param state what came of it: {@code right}, {@code wrong}, {@code noted}, {@code decided} or {@code unread}
+     * @param state what came of it
      * @param mistake which known mistake it looked like; empty where none
      */
-    public record Given(String text, String state, String mistake) {}
+    public record Given(String text, AnswerState state, String mistake) {}
 }

@@ -8,6 +8,7 @@ import loftcoil.runner.course.Course;
 import loftcoil.runner.course.Term;
 import loftcoil.runner.lesson.Lesson;
 import loftcoil.runner.lesson.Step;
+import loftcoil.runner.progress.LessonProgress;
 import loftcoil.runner.progress.Progress;
 import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.Outcome;
@@ -68,19 +69,9 @@ public final class CourseApp implements LearnerApp {
     }
 
     private View.LessonLine line(Lesson lesson) {
-        Progress.LessonWork work = store.work(lesson.id());
-        List<Step.Question> counted = lesson.steps().stream()
-                .filter(Step.Question.class::isInstance)
-                .map(Step.Question.class::cast)
-                .filter(question -> question.asked() != Step.Asked.PREDICT)
-                .toList();
-        long done = counted.stream()
-                .filter(question -> work.answersTo(question.id()).stream()
-                        .anyMatch(given ->
-                                given.state().equals("right") || given.state().equals("decided")))
-                .count();
+        LessonProgress far = LessonProgress.of(course, lesson, store.progress());
         return new View.LessonLine(
-                lesson.id(), lesson.title(), lesson.minutes(), (int) done, counted.size(), refresh.found(lesson.id()));
+                lesson.id(), lesson.title(), lesson.minutes(), far.done(), far.counted(), far.recall());
     }
 
     @Override

@@ -22,6 +22,7 @@ import loftcoil.runner.exercise.ReckoningException;
 import loftcoil.runner.exercise.Variation;
 import loftcoil.runner.lesson.Lesson;
 import loftcoil.runner.lesson.Step;
+import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.progress.Progress;
 
 /** Shows questions with the learner's own numbers, and takes answers and decisions. */
@@ -96,7 +97,7 @@ final class QuestionDesk {
             // The answer may well be right: it is told as our own trouble and never counted as a try.
             String words = "Loftcoil cannot work out this question's own value, so your answer is not judged: "
                     + unable.getMessage();
-            return new View.Reply(text, "unread", words, "", 0, "", "");
+            return new View.Reply(text, AnswerState.UNREAD, words, "", View.Counted.NONE, "", "");
         }
     }
 
@@ -117,22 +118,23 @@ final class QuestionDesk {
             Design changed = Changes.apply(store.design(), decision.change(), decided.value());
             store.decide(changed);
         } catch (RefusedException refused) {
-            keep(lesson, question, new Progress.Given(text, "unread", ""));
+            keep(lesson, question, new Progress.Given(text, AnswerState.UNREAD, ""));
             String faults = "- " + String.join("\n- ", refused.lines());
-            return new View.Reply(text, "unread", "Your design cannot take that.", faults, 0, "", "");
+            return new View.Reply(
+                    text, AnswerState.UNREAD, "Your design cannot take that.", faults, View.Counted.NONE, "", "");
         }
-        keep(lesson, question, new Progress.Given(text, "decided", ""));
+        keep(lesson, question, new Progress.Given(text, AnswerState.DECIDED, ""));
         Change change = Changes.describe(decision.change());
         String words = change.label() + ": " + decided.taken().words() + ". It is in your design now.";
         return new View.Reply(
                 text,
-                "decided",
+                AnswerState.DECIDED,
                 words,
                 decision.about().solution().text(),
-                0,
+                View.Counted.NONE,
                 "",
                 decision.about().source(),
-                Optional.of(SafetyWords.of(SafetyVerdict.quick(store.design()))));
+                Optional.of(new View.Stands(current(decision), SafetyWords.of(SafetyVerdict.quick(store.design())))));
     }
 
     private List<Progress.Given> keep(Lesson lesson, Step.Question question, Progress.Given given) {
@@ -171,7 +173,7 @@ final class QuestionDesk {
 
     private Optional<Guess> lastGuess(Lesson lesson, Step.Question question) {
         return store.work(lesson.id()).answersTo(question.id()).stream()
-                .filter(given -> given.state().equals("noted"))
+                .filter(given -> given.state() == AnswerState.NOTED)
                 .reduce((first, second) -> second)
                 .map(given -> new Guess(question, given.text()));
     }

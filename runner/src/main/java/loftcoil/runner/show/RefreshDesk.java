@@ -1,7 +1,7 @@
 package loftcoil.runner.show;
 
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import loftcoil.runner.check.Checker;
 import loftcoil.runner.check.Verdict;
 import loftcoil.runner.check.Worked;
@@ -15,13 +15,14 @@ import loftcoil.runner.exercise.ReckoningException;
 import loftcoil.runner.exercise.Variation;
 import loftcoil.runner.lesson.Lesson;
 import loftcoil.runner.lesson.Step;
+import loftcoil.runner.progress.AnswerState;
+import loftcoil.runner.progress.LessonProgress.Recall;
+import loftcoil.runner.progress.LessonProgress.Recalled;
 import loftcoil.runner.progress.Progress;
 
 /** The refresher of a course over a learner's folder. */
 final class RefreshDesk implements Refresh {
 
-    private static final String RIGHT = "right";
-    private static final String FORGOTTEN = "forgotten";
     private static final int SECONDS_PER_MINUTE = 60;
 
     private final Course course;
@@ -58,7 +59,8 @@ final class RefreshDesk implements Refresh {
         if (left > 0) {
             return (questions.size() - left) + " of " + questions.size() + " questions answered.";
         }
-        long faded = found.stream().filter(each -> each.state().equals("faded")).count();
+        long faded =
+                found.stream().filter(each -> each.recall() == Recall.FADED).count();
         return faded == 0
                 ? "Nothing has faded: every question was right."
                 : faded == 1 ? "One lesson has faded." : faded + " lessons have faded.";
@@ -76,7 +78,7 @@ final class RefreshDesk implements Refresh {
                 exercise instanceof Choice choice
                         ? choice.options().stream().map(Choice.Option::text).toList()
                         : List.of(),
-                store.progress().refresher().getOrDefault(path, ""));
+                Optional.ofNullable(store.progress().refresher().get(path)));
     }
 
     /** A lesson the refresher names; the reader of courses has refused any that is not there. */
@@ -102,29 +104,14 @@ final class RefreshDesk implements Refresh {
 
     private RefreshView.Found found(Refresher.Part part) {
         Lesson lesson = lesson(part.lesson());
-        Map<String, String> given = store.progress().refresher();
-        int of = part.questions().size();
-        long answered = part.questions().stream()
-                .filter(quick -> given.containsKey(quick.exercise()))
-                .count();
-        long missed = part.questions().stream()
-                .filter(quick -> !given.getOrDefault(quick.exercise(), RIGHT).equals(RIGHT))
-                .count();
-        String state = missed > 0 ? "faded" : answered == of ? "held" : "open";
-        String words = missed > 0
-                ? missed + " of " + of + " missed"
-                : answered == of ? "all " + of + " right" : answered + " of " + of + " asked";
-        return new RefreshView.Found(lesson.id(), lesson.title(), lesson.minutes(), state, words);
-    }
-
-    /** What was found of a lesson: {@code faded}, {@code held}, or empty. */
-    String found(String lessonId) {
-        return course.refresher().parts().stream()
-                .filter(part -> part.lesson().equals(lessonId))
-                .map(part -> found(part).state())
-                .filter(state -> !state.equals("open"))
-                .findFirst()
-                .orElse("");
+        Recalled came = Recalled.of(part, store.progress());
+        String words =
+                switch (came.recall()) {
+                    case FADED -> came.missed() + " of " + came.asked() + " missed";
+                    case HELD -> "all " + came.asked() + " right";
+                    case OPEN -> came.answered() + " of " + came.asked() + " asked";
+                };
+        return new RefreshView.Found(lesson.id(), lesson.title(), lesson.minutes(), came.recall(), words);
     }
 
     @Override
@@ -133,7 +120,7 @@ final class RefreshDesk implements Refresh {
         try {
             // A lesson's prediction is asked here of someone who knows: it is judged too.
             Verdict verdict = Checker.compare(exercise, text, reckoning);
-            String state = ReplyWords.state(verdict);
+            AnswerState state = ReplyWords.state(verdict);
             if (verdict instanceof Verdict.Right right) {
                 keep(id, state);
                 String source = exercise.about().source();
@@ -141,21 +128,21 @@ final class RefreshDesk implements Refresh {
             }
             return verdict instanceof Verdict.Wrong wrong
                     ? missed(exercise, state, replies.words(exercise, verdict), wrong.hint())
-                    : new RefreshView.Said("unread", replies.words(exercise, verdict), "", "", "");
+                    : new RefreshView.Said(AnswerState.UNREAD, replies.words(exercise, verdict), "", "", "");
         } catch (ReckoningException unable) {
             // The answer may well be right: it is told as our own trouble and never counted.
             String words = "Loftcoil cannot work out this question's own value, so your answer is not judged: "
                     + unable.getMessage();
-            return new RefreshView.Said("unread", words, "", "", "");
+            return new RefreshView.Said(AnswerState.UNREAD, words, "", "", "");
         }
     }
 
     @Override
     public RefreshView.Said forgotten(String id) {
-        return missed(asked(id), FORGOTTEN, "Then read how it goes.", "");
+        return missed(asked(id), AnswerState.FORGOTTEN, "Then read how it goes.", "");
     }
 
-    private RefreshView.Said missed(Exercise exercise, String state, String words, String hint) {
+    private RefreshView.Said missed(Exercise exercise, AnswerState state, String words, String hint) {
         keep(exercise.path(), state);
         String worked;
         try {
@@ -175,7 +162,7 @@ final class RefreshDesk implements Refresh {
     }
 
     /** The first answer stands: what was missed once has faded, whatever is tried after the solution was read. */
-    private void keep(String id, String state) {
+    private void keep(String id, AnswerState state) {
         store.update(progress -> progress.refresher().containsKey(id) ? progress : progress.withRefreshed(id, state));
     }
 

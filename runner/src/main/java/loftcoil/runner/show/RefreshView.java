@@ -1,6 +1,9 @@
 package loftcoil.runner.show;
 
 import java.util.List;
+import java.util.Optional;
+import loftcoil.runner.progress.AnswerState;
+import loftcoil.runner.progress.LessonProgress.Recall;
 
 /** What a face shows of the refresher. */
 public final class RefreshView {
@@ -32,10 +35,16 @@ public final class RefreshView {
      * @param markdown the question
      * @param unit the unit the reference is in; empty where there is none
      * @param options texts to choose among; empty where typed
-     * @param state {@code right}, {@code wrong}, {@code forgotten}, or empty where not yet answered
+     * @param state what came of the first answer; empty where not yet answered
      */
     public record Question(
-            String id, String lesson, String label, String markdown, String unit, List<String> options, String state) {}
+            String id,
+            String lesson,
+            String label,
+            String markdown,
+            String unit,
+            List<String> options,
+            Optional<AnswerState> state) {}
 
     /**
      * What was found of one lesson.
@@ -43,19 +52,19 @@ public final class RefreshView {
      * @param id its name
      * @param title what it is called
      * @param minutes how long it takes
-     * @param state {@code faded}, {@code held}, or {@code open} where questions are left
+     * @param recall what it comes to
      * @param words what was found, in words
      */
-    public record Found(String id, String title, int minutes, String state, String words) {}
+    public record Found(String id, String title, int minutes, Recall recall, String words) {}
 
     /**
      * What is said to an answer.
      *
-     * @param state {@code right}, {@code wrong}, {@code forgotten}, or {@code unread} where it must be given again
+     * @param state what came of it; where unread, it must be given again
      * @param words what to say first
      * @param hintMarkdown a hint; empty where none
      * @param workedMarkdown the worked solution; empty where the answer was right or could not be read
      * @param source where the reference value is from; empty where the answer could not be read
      */
-    public record Said(String state, String words, String hintMarkdown, String workedMarkdown, String source) {}
+    public record Said(AnswerState state, String words, String hintMarkdown, String workedMarkdown, String source) {}
 }

@@ -10,6 +10,7 @@ import loftcoil.runner.exercise.Exercise;
 import loftcoil.runner.exercise.Mend;
 import loftcoil.runner.exercise.Quantity;
 import loftcoil.runner.exercise.Reckoning;
+import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.progress.Progress;
 import loftcoil.runner.progress.Tries;
 
@@ -23,14 +24,14 @@ final class ReplyWords {
     }
 
     /** The state an answer is kept under. */
-    static String state(Verdict verdict) {
+    static AnswerState state(Verdict verdict) {
         if (verdict instanceof Verdict.Right) {
-            return "right";
+            return AnswerState.RIGHT;
         }
         if (verdict instanceof Verdict.Wrong) {
-            return "wrong";
+            return AnswerState.WRONG;
         }
-        return verdict instanceof Verdict.Noted ? "noted" : "unread";
+        return verdict instanceof Verdict.Noted ? AnswerState.NOTED : AnswerState.UNREAD;
     }
 
     /** The short name of the known mistake; empty where none was seen. */
@@ -61,21 +62,27 @@ final class ReplyWords {
         Progress.Given last = answers.get(answers.size() - 1);
         String words =
                 switch (last.state()) {
-                    case "right" -> "Right.";
-                    case "wrong" -> "Not yet.";
-                    case "noted" -> "Your guess is noted.";
-                    case "decided" -> "Decided.";
-                    default -> "That could not be read as an answer.";
+                    case RIGHT -> "Right.";
+                    case WRONG -> "Not yet.";
+                    case NOTED -> "Your guess is noted.";
+                    case DECIDED -> "Decided.";
+                    case UNREAD, FORGOTTEN -> "That could not be read as an answer.";
                 };
         return Optional.of(reply(exercise, last.text(), last.state(), words, "", answers));
     }
 
     private View.Reply reply(
-            Exercise exercise, String typed, String state, String words, String hint, List<Progress.Given> answers) {
+            Exercise exercise,
+            String typed,
+            AnswerState state,
+            String words,
+            String hint,
+            List<Progress.Given> answers) {
         Tries tries = Tries.of(answers);
         String worked = tries.solutionDue() ? Worked.markdown(exercise, reckoning) : "";
         String source = tries.solutionDue() ? exercise.about().source() : "";
-        return new View.Reply(typed, state, words, hint, tries.wrong(), worked, source);
+        return new View.Reply(
+                typed, state, words, hint, new View.Counted(tries.wrong(), tries.leftBeforeSolution()), worked, source);
     }
 
     /** What is said first. */

@@ -26,23 +26,37 @@ final class RunWords {
         if (outcome instanceof Outcome.Done done) {
             String value = Digits.of(done.value(), done.type());
             return new View.Run(
-                    "done", before, printed, value, done.type(), List.of(), charts, predictions, trace.millis());
+                    View.RunState.DONE,
+                    before,
+                    printed,
+                    value,
+                    done.type(),
+                    List.of(),
+                    charts,
+                    predictions,
+                    trace.millis());
         }
         if (outcome instanceof Outcome.NotJava notJava) {
             List<View.Problem> problems = notJava.problems().stream()
                     .map(p -> new View.Problem(p.line(), p.column(), p.words(), p.compiler()))
                     .toList();
-            return failed("problems", before + "This does not read as Java yet.", printed, problems, charts, trace);
+            return failed(
+                    View.RunState.PROBLEMS,
+                    before + "This does not read as Java yet.",
+                    printed,
+                    problems,
+                    charts,
+                    trace);
         }
         if (outcome instanceof Outcome.Threw threw) {
-            return failed("threw", before + ThrownWords.of(threw), printed, List.of(), charts, trace);
+            return failed(View.RunState.THREW, before + ThrownWords.of(threw), printed, List.of(), charts, trace);
         }
         Outcome.Stopped stopped = (Outcome.Stopped) outcome;
-        return failed("stopped", before + stopped(stopped), printed, List.of(), charts, trace);
+        return failed(View.RunState.STOPPED, before + stopped(stopped), printed, List.of(), charts, trace);
     }
 
     private static View.Run failed(
-            String state,
+            View.RunState state,
             String words,
             String printed,
             List<View.Problem> problems,

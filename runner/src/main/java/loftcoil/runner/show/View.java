@@ -1,10 +1,13 @@
 package loftcoil.runner.show;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.util.List;
 import java.util.Optional;
 import loftcoil.runner.lesson.Drag;
+import loftcoil.runner.progress.AnswerState;
+import loftcoil.runner.progress.LessonProgress;
 
 /**
  * Everything a face can show. Text is CommonMark where the component is named {@code markdown}, plain otherwise; numbers are
@@ -32,9 +35,9 @@ public final class View {
      * @param minutes how long it takes
      * @param done questions answered right or decided
      * @param of questions in all, predictions not counted
-     * @param refreshed what the refresher found: {@code faded}, {@code held}, or empty where it has not asked
+     * @param recall what the refresher found
      */
-    public record LessonLine(String id, String title, int minutes, int done, int of, String refreshed) {}
+    public record LessonLine(String id, String title, int minutes, int done, int of, LessonProgress.Recall recall) {}
 
     /**
      * A lesson with the learner's work in it.
@@ -116,36 +119,56 @@ public final class View {
      * What is said to an answer.
      *
      * @param answer the answer as typed
-     * @param state {@code right}, {@code wrong}, {@code noted}, {@code decided} or {@code unread}
+     * @param state what came of it
      * @param words what to say first
      * @param hintMarkdown a hint; empty where none
-     * @param tries how many wrong answers so far
+     * @param tries the wrong answers so far
      * @param workedMarkdown the worked solution; empty until it is due
      * @param source where the reference value is from; empty until answered
-     * @param safety what the design's dangers come to with this decision in it, the year left open; empty where nothing was decided
+     * @param stands what stands in the design now; empty where nothing was decided
      */
     public record Reply(
             String answer,
-            String state,
+            AnswerState state,
             String words,
             String hintMarkdown,
-            int tries,
+            Counted tries,
             String workedMarkdown,
             String source,
-            Optional<Safety> safety) {
+            Optional<Stands> stands) {
 
         /** A reply that changed no design. */
         public Reply(
                 String answer,
-                String state,
+                AnswerState state,
                 String words,
                 String hintMarkdown,
-                int tries,
+                Counted tries,
                 String workedMarkdown,
                 String source) {
             this(answer, state, words, hintMarkdown, tries, workedMarkdown, source, Optional.empty());
         }
     }
+
+    /**
+     * Wrong answers to a question.
+     *
+     * @param wrong how many so far
+     * @param left how many more until the worked solution opens; 0 where it has, or never does
+     */
+    public record Counted(int wrong, int left) {
+
+        /** Of a reply to what is no try. */
+        static final Counted NONE = new Counted(0, 0);
+    }
+
+    /**
+     * What stands in the design after a decision.
+     *
+     * @param current the decided value, as the design has it
+     * @param safety what the design's dangers come to with it, the year left open
+     */
+    public record Stands(String current, Safety safety) {}
 
     /**
      * The one verdict on a design's dangers.
@@ -168,10 +191,26 @@ public final class View {
      */
     public record Finding(String code, String severity, String label, String text) {}
 
+    /** How a snippet ended; the code is what pages hold. */
+    public enum RunState {
+        /** It ran to its end. */
+        @JsonProperty("done")
+        DONE,
+        /** It does not read as Java. */
+        @JsonProperty("problems")
+        PROBLEMS,
+        /** It threw. */
+        @JsonProperty("threw")
+        THREW,
+        /** It was ended. */
+        @JsonProperty("stopped")
+        STOPPED
+    }
+
     /**
      * What came of running a snippet.
      *
-     * @param state {@code done}, {@code problems}, {@code threw} or {@code stopped}
+     * @param state how it ended
      * @param words one line on what happened; empty where all is well
      * @param printed what it printed
      * @param value its last value; empty where none
@@ -182,7 +221,7 @@ public final class View {
      * @param millis how long it took
      */
     public record Run(
-            String state,
+            RunState state,
             String words,
             String printed,
             String value,

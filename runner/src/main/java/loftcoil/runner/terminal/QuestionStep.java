@@ -91,7 +91,7 @@ final class QuestionStep {
         View.Reply reply = bench.answer(lessonId, question.id(), typed);
         boolean settled = ReplyText.say(console, reply);
         // Who waits here anyway is told the whole verdict, and only it: half of one could read as calm.
-        reply.safety().map(this::judged).ifPresent(safety -> SafetyText.lines(safety).stream()
+        reply.stands().map(View.Stands::safety).map(this::judged).ifPresent(safety -> SafetyText.lines(safety).stream()
                 .flatMap(line -> Wrap.lines(line, console.width()).stream())
                 .forEach(console::say));
         return settled;

@@ -2,6 +2,8 @@ package loftcoil.runner.terminal;
 
 import java.util.List;
 import java.util.Optional;
+import loftcoil.runner.progress.AnswerState;
+import loftcoil.runner.progress.LessonProgress.Recall;
 import loftcoil.runner.show.Refresh;
 import loftcoil.runner.show.RefreshView;
 
@@ -63,7 +65,7 @@ final class RefreshWalk {
                     ? refresh.forgotten(question.id())
                     : refresh.answer(question.id(), typed.get());
             say(said);
-            if (!said.state().equals("unread")) {
+            if (said.state() != AnswerState.UNREAD) {
                 return true;
             }
         }
@@ -91,14 +93,14 @@ final class RefreshWalk {
         console.say("");
         console.head(path.words());
         List<RefreshView.Found> faded = path.lessons().stream()
-                .filter(lesson -> lesson.state().equals("faded"))
+                .filter(lesson -> lesson.recall() == Recall.FADED)
                 .toList();
         for (int i = 0; i < faded.size(); i++) {
             RefreshView.Found lesson = faded.get(i);
             console.say("%3d  %s  (%d min; %s)".formatted(i + 1, lesson.title(), lesson.minutes(), lesson.words()));
         }
         path.lessons().stream()
-                .filter(lesson -> !lesson.state().equals("faded"))
+                .filter(lesson -> lesson.recall() != Recall.FADED)
                 .forEach(lesson -> console.say("     still there: " + lesson.title()));
         return faded.isEmpty() ? Optional.empty() : chosen(faded);
     }

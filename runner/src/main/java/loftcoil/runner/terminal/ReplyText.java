@@ -1,13 +1,10 @@
 package loftcoil.runner.terminal;
 
-import java.util.Set;
+import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.show.View;
 
 /** What is said to an answer, as lines of text. */
 final class ReplyText {
-
-    /** Replies after which the walk goes on by itself. */
-    private static final Set<String> SETTLED = Set.of("right", "noted", "decided");
 
     private ReplyText() {}
 
@@ -23,6 +20,6 @@ final class ReplyText {
         if (!reply.source().isEmpty()) {
             Wrap.lines("Source: " + reply.source(), console.width()).forEach(console::say);
         }
-        return SETTLED.contains(reply.state());
+        return reply.state().isDone() || reply.state() == AnswerState.NOTED;
     }
 }

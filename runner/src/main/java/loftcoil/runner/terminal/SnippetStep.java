@@ -131,7 +131,7 @@ final class SnippetStep {
     private boolean runsWell() {
         View.Run run = bench.run(lessonId, snippet.id(), source, dragged);
         RunText.lines(run, console.width()).forEach(console::say);
-        if (!run.state().equals("done")) {
+        if (run.state() != View.RunState.DONE) {
             console.warn(run.words());
             run.problems()
                     .forEach(problem -> console.warn(

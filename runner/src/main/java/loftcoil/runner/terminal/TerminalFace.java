@@ -240,7 +240,12 @@ public final class TerminalFace {
         List<View.LessonLine> lessons = bench.course().lessons();
         for (int i = 0; i < lessons.size(); i++) {
             View.LessonLine line = lessons.get(i);
-            String found = line.refreshed().isEmpty() ? "" : "; " + line.refreshed();
+            String found =
+                    switch (line.recall()) {
+                        case OPEN -> "";
+                        case HELD -> "; held";
+                        case FADED -> "; faded";
+                    };
             console.say("%3d  %s  (%d min; %d of %d questions done%s)"
                     .formatted(i + 1, line.title(), line.minutes(), line.done(), line.of(), found));
         }

@@ -30,11 +30,6 @@ record Asked(Lesson lesson, Step.Question step, Exercise exercise) {
                 .toList();
     }
 
-    /** Whether it counts as done once it is right or decided: a guess does not. */
-    boolean counted() {
-        return step.asked() != Step.Asked.PREDICT;
-    }
-
     /** Whether an answer to it is judged. */
     boolean judged() {
         return step.asked() == Step.Asked.QUESTION;

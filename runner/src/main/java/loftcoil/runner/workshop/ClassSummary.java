@@ -3,7 +3,7 @@ package loftcoil.runner.workshop;
 import java.util.List;
 import java.util.Map;
 import loftcoil.runner.course.Course;
-import loftcoil.runner.lesson.Lesson;
+import loftcoil.runner.progress.LessonProgress;
 
 /**
  * What a teacher wants to know of a class: who is where, which question trips whom, and with which wrong idea.
@@ -96,7 +96,10 @@ public record ClassSummary(
     public static ClassSummary of(Course course, ClassRoll roll) {
         List<Asked> asked = Asked.all(course);
         List<LessonName> lessons = course.lessons().stream()
-                .map(lesson -> new LessonName(lesson.id(), lesson.title(), counted(asked, lesson)))
+                .map(lesson -> new LessonName(
+                        lesson.id(),
+                        lesson.title(),
+                        LessonProgress.counted(lesson).size()))
                 .toList();
         return new ClassSummary(
                 lessons,
@@ -108,13 +111,6 @@ public record ClassSummary(
                         .map(each -> QuestionRows.row(each, roll.learners()))
                         .toList(),
                 roll.skipped());
-    }
-
-    private static int counted(List<Asked> asked, Lesson lesson) {
-        return (int) asked.stream()
-                .filter(each -> each.lesson().id().equals(lesson.id()))
-                .filter(Asked::counted)
-                .count();
     }
 
     /** The questions that tripped anybody, the one that tripped most learners first. */

@@ -4,6 +4,7 @@ import java.util.List;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.lesson.Lesson;
 import loftcoil.runner.lesson.Step;
+import loftcoil.runner.progress.LessonProgress;
 import loftcoil.runner.progress.Progress;
 
 /** Where one learner is. */
@@ -14,11 +15,11 @@ final class LearnerRows {
     static ClassSummary.LearnerRow row(Course course, List<Asked> asked, ClassRoll.Learner learner) {
         Progress progress = learner.progress();
         List<Integer> done = course.lessons().stream()
-                .map(lesson -> done(asked, lesson, progress))
+                .map(lesson -> LessonProgress.of(course, lesson, progress).done())
                 .toList();
         List<Tried> tried = asked.stream().map(each -> each.by(progress)).toList();
         int wrong = tried.stream()
-                .mapToInt(each -> each.tries() - (each.state().equals("right") ? 1 : 0))
+                .mapToInt(each -> each.tries() - (each.right() ? 1 : 0))
                 .sum();
         return new ClassSummary.LearnerRow(
                 learner.name(),
@@ -27,14 +28,6 @@ final class LearnerRows {
                 tried.stream().mapToInt(Tried::tries).sum(),
                 wrong,
                 faded(course, progress));
-    }
-
-    private static int done(List<Asked> asked, Lesson lesson, Progress progress) {
-        return (int) asked.stream()
-                .filter(each -> each.lesson().id().equals(lesson.id()))
-                .filter(Asked::counted)
-                .filter(each -> each.by(progress).done())
-                .count();
     }
 
     /** A lesson or step that the course no longer has is told by the name it had. */
@@ -62,11 +55,9 @@ final class LearnerRows {
     }
 
     private static List<String> faded(Course course, Progress progress) {
-        return course.refresher().parts().stream()
-                .filter(part -> part.questions().stream().anyMatch(quick -> !progress.refresher()
-                        .getOrDefault(quick.exercise(), "right")
-                        .equals("right")))
-                .map(part -> course.lesson(part.lesson()).map(Lesson::title).orElse(part.lesson()))
+        return course.lessons().stream()
+                .filter(lesson -> LessonProgress.of(course, lesson, progress).recall() == LessonProgress.Recall.FADED)
+                .map(Lesson::title)
                 .toList();
     }
 }

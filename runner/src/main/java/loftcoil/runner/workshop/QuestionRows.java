@@ -22,10 +22,10 @@ final class QuestionRows {
             if (each.tries() > 0) {
                 tried++;
                 rightFirst += each.rightFirst() ? 1 : 0;
-                rightLater += each.state().equals("right") && !each.rightFirst() ? 1 : 0;
+                rightLater += each.right() && !each.rightFirst() ? 1 : 0;
                 other += each.otherWrong();
                 each.ideas().forEach(idea -> ideas.merge(asked.idea(idea), 1, Integer::sum));
-                if (!each.state().equals("right")) {
+                if (!each.right()) {
                     wrong.add(learner.name());
                 }
             }

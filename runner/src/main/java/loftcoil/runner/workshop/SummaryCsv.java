@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import loftcoil.runner.course.Course;
+import loftcoil.runner.progress.AnswerState;
 
 /**
  * A class as a table for other programs: a row for each learner and question, by RFC 4180, lines ended by CR LF, in UTF-8. A
@@ -53,7 +54,7 @@ public final class SummaryCsv {
         cells.add(asked.step().id());
         cells.add(asked.step().label());
         cells.add(asked.kind());
-        cells.add(tried.state().isEmpty() ? "not tried" : tried.state());
+        cells.add(tried.state().map(AnswerState::code).orElse("not tried"));
         cells.add(Integer.toString(tried.tries()));
         cells.add(tried.tries() == 0 ? "" : tried.rightFirst() ? "yes" : "no");
         cells.add(tried.ideas().stream().map(asked::idea).collect(Collectors.joining("; ")));

@@ -16,8 +16,8 @@ function entry(line, open) {
     el('a', { href: addressOf(line.id), 'aria-current': open ? 'page' : null },
       el('span', { class: 'lesson-name' }, line.title),
       el('span', { class: 'lesson-far' }, [`${line.minutes} min`, far].filter(Boolean).join(', ')),
-      line.refreshed ? el('span', { class: `lesson-refreshed ${line.refreshed}-lesson` },
-        line.refreshed === 'faded' ? 'faded: read again' : 'still there') : null));
+      line.recall !== 'open' ? el('span', { class: `lesson-refreshed ${line.recall}-lesson` },
+        line.recall === 'faded' ? 'faded: read again' : 'still there') : null));
 }
 
 function showNotices(notices) {

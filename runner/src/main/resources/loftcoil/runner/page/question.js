@@ -1,6 +1,7 @@
 // A question: something to type, choose or write in Java; what is said to it stands beneath.
 import * as api from './api.js';
 import { el, prose } from './dom.js';
+import { choiceField, typedField } from './field.js';
 import { makeEditor } from './editor.js';
 import { showBanner } from './banner.js';
 import { showReply } from './reply.js';
@@ -39,15 +40,10 @@ export function questionStep(step, { lesson, outline, afterReply }) {
   return box;
 }
 
+/** The value as the design now has it, in its own unit, however it was typed. */
 function showCurrent(place, current) {
   place.hidden = !current;
   place.replaceChildren('In your design now: ', el('strong', {}, current));
-}
-
-/** The value as the design now has it, in its own unit, however it was typed. */
-async function refreshCurrent(lesson, step, place) {
-  const fresh = (await api.lesson(lesson.id)).steps.find((each) => each.id === step.id);
-  if (fresh) showCurrent(place, fresh.current);
 }
 
 /** What was said was said of the levers as they stood then. */
@@ -69,7 +65,7 @@ async function send({ lesson, step, text, reply, button, current, key, afterRepl
     const said = await api.answer(lesson.id, step.id, text);
     if (!said.unsaved) forget(key);
     showReply(reply, said);
-    if (said.state === 'decided') await refreshCurrent(lesson, step, current);
+    if (said.stands) showCurrent(current, said.stands.current);
     await afterReply(said, step);
   } catch (trouble) {
     remember(key, text);
@@ -83,39 +79,13 @@ async function send({ lesson, step, text, reply, button, current, key, afterRepl
 function fieldFor(step, key, text, lessonId) {
   if (step.form === 'mend') return mendField(step, key, text, lessonId);
   if (step.form === 'java') return javaField(step, key, text || step.starter, lessonId);
-  return step.options.length ? choiceField(step, key, text) : typedField(step, key, text);
-}
-
-function typedField(step, key, text) {
-  const name = `answer-${step.id}`;
-  const input = el('input', {
-    type: 'text', id: name, autocomplete: 'off', autocapitalize: 'off', spellcheck: 'false', maxlength: '200',
-    'aria-describedby': step.unit ? `${name}-unit` : null, oninput: () => remember(key, input.value),
-  });
-  input.value = text;
-  const unit = step.unit && el('span', { class: 'unit', id: `${name}-unit` },
-    el('span', { class: 'unseen' }, 'in '), step.unit, el('span', { class: 'unseen' }, ', or write another unit'));
-  return {
-    box: el('div', { class: 'typed' }, el('label', { for: name }, labelFor(step)), el('span', { class: 'typed-line' }, input, unit)),
-    text: () => input.value, focus: () => input.focus(), placed: () => {},
-  };
+  const asked = { name: `answer-${step.id}`, label: labelFor(step), text, changed: (now) => remember(key, now) };
+  const field = step.options.length ? choiceField(step.options, asked) : typedField(step.unit, asked);
+  return { ...field, placed: () => {} };
 }
 
 function labelFor(step) {
   return { predict: 'Your guess', decide: 'New value' }[step.asked] || 'Your answer';
-}
-
-function choiceField(step, key, text) {
-  const name = `answer-${step.id}`;
-  const inputs = step.options.map((option) => el('input', {
-    type: 'radio', name, value: option, checked: option === text, onchange: () => remember(key, option),
-  }));
-  return {
-    box: el('fieldset', {}, el('legend', {}, labelFor(step)),
-      ...inputs.map((input, n) => el('label', { class: 'option' }, input, el('span', {}, step.options[n])))),
-    text: () => (inputs.find((input) => input.checked) || { value: '' }).value,
-    focus: () => inputs[0].focus(), placed: () => {},
-  };
 }
 
 function javaField(step, key, text, lessonId) {

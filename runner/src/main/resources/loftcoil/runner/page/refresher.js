@@ -2,6 +2,7 @@
 import * as api from './api.js';
 import { clear, el, prose, sign } from './dom.js';
 import { addressOf } from './address.js';
+import { choiceField, typedField } from './field.js';
 import { showBanner } from './banner.js';
 
 export async function showRefresher(main, changed) {
@@ -37,7 +38,8 @@ function focusOn(heading) {
 
 function ask(view, path, at) {
   const question = path.questions[at];
-  const field = question.options.length ? choice(question) : typed(question);
+  const asked = { name: 'refresher-answer', label: 'Your answer' };
+  const field = question.options.length ? choiceField(question.options, asked) : typedField(question.unit, asked);
   const said = el('div', { class: 'reply', 'aria-live': 'polite' });
   const sends = el('button', { type: 'submit', class: 'main' }, 'Answer');
   const forgets = el('button', { type: 'button' }, 'I do not remember');
@@ -102,33 +104,9 @@ function showSaid(place, reply) {
       reply.source ? el('p', { class: 'source' }, 'Source: ', reply.source) : null)));
 }
 
-function typed(question) {
-  const input = el('input', {
-    type: 'text', id: 'refresher-answer', autocomplete: 'off', autocapitalize: 'off', spellcheck: 'false', maxlength: '200',
-    'aria-describedby': question.unit ? 'refresher-unit' : null,
-  });
-  const unit = question.unit && el('span', { class: 'unit', id: 'refresher-unit' },
-    el('span', { class: 'unseen' }, 'in '), question.unit, el('span', { class: 'unseen' }, ', or write another unit'));
-  return {
-    box: el('div', { class: 'typed' }, el('label', { for: 'refresher-answer' }, 'Your answer'),
-      el('span', { class: 'typed-line' }, input, unit)),
-    text: () => input.value, focus: () => input.focus(),
-  };
-}
-
-function choice(question) {
-  const inputs = question.options.map((option) => el('input', { type: 'radio', name: 'refresher-answer', value: option }));
-  return {
-    box: el('fieldset', {}, el('legend', {}, 'Your answer'),
-      ...inputs.map((input, n) => el('label', { class: 'option' }, input, el('span', {}, question.options[n])))),
-    text: () => (inputs.find((input) => input.checked) || { value: '' }).value,
-    focus: () => inputs[0].focus(),
-  };
-}
-
 function end(view, path) {
-  const faded = path.lessons.filter((lesson) => lesson.state === 'faded');
-  const held = path.lessons.filter((lesson) => lesson.state !== 'faded');
+  const faded = path.lessons.filter((lesson) => lesson.recall === 'faded');
+  const held = path.lessons.filter((lesson) => lesson.recall !== 'faded');
   const minutes = faded.reduce((sum, lesson) => sum + lesson.minutes, 0);
   view.place.replaceChildren(...[
     el('h2', {}, path.words),

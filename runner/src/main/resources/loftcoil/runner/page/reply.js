@@ -10,7 +10,7 @@ export function showReply(place, reply) {
     sign(SIGNS[reply.state] || 'noted'),
     el('div', {},
       el('p', { class: 'said-words' }, reply.words),
-      judgedLater(reply.safety),
+      judgedLater(reply.stands),
       reply.hintHtml ? prose(reply.hintHtml) : null,
       tries(reply),
       worked(reply),
@@ -18,18 +18,18 @@ export function showReply(place, reply) {
 }
 
 /** What the decision does to the design's dangers; filled in when the year is judged. Told by the panel, so silent here. */
-function judgedLater(safety) {
-  if (!safety) return null;
+function judgedLater(stands) {
+  if (!stands) return null;
+  const { safety } = stands;
   const place = el('div', { 'aria-live': 'off' }, el('p', {}, 'Your design now:'), safetyBox(safety));
   if (safety.open) whenJudged(place, (whole) => place.lastChild.replaceWith(safetyBox(whole)));
   return place;
 }
 
 function tries(reply) {
-  if (reply.state !== 'wrong' || reply.workedHtml) return null;
-  const left = 3 - reply.tries;
-  if (left <= 0) return null;
-  const times = reply.tries === 1 ? '1 try' : `${reply.tries} tries`;
+  const { wrong, left } = reply.tries;
+  if (reply.state !== 'wrong' || !left) return null;
+  const times = wrong === 1 ? '1 try' : `${wrong} tries`;
   return el('p', { class: 'quiet' }, `${times} so far. The worked solution opens after ${left} more.`);
 }
 

@@ -9,7 +9,9 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.design.Example;
+import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.progress.FolderException;
+import loftcoil.runner.progress.LessonProgress.Recall;
 import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.show.MendView;
 import loftcoil.runner.show.RebuildApp;
@@ -32,13 +34,14 @@ final class FakeApp implements LearnerApp {
     @Override
     public View.Course course() {
         int right = (int) replies.values().stream()
-                .filter(reply -> reply.state().equals("right"))
+                .filter(reply -> reply.state() == AnswerState.RIGHT)
                 .count();
         return new View.Course(
                 List.of(
-                        new View.LessonLine(FakeCourse.FIRST, "Warm water is lighter", 25, right, 3, ""),
-                        new View.LessonLine(FakeCourse.SECOND, "Why the tank must sit above the coil", 25, 0, 1, ""),
-                        new View.LessonLine(FakeCourse.THIRD, "Finding faults", 30, 0, 1, "")),
+                        new View.LessonLine(FakeCourse.FIRST, "Warm water is lighter", 25, right, 3, Recall.OPEN),
+                        new View.LessonLine(
+                                FakeCourse.SECOND, "Why the tank must sit above the coil", 25, 0, 1, Recall.OPEN),
+                        new View.LessonLine(FakeCourse.THIRD, "Finding faults", 30, 0, 1, Recall.OPEN)),
                 FakeCourse.FIRST,
                 "/home/orchard/loftcoil",
                 List.of());
@@ -103,11 +106,11 @@ final class FakeApp implements LearnerApp {
         sources.put(step, source);
         if (source.contains("while (true)")) {
             waitForStop();
-            return run("stopped", "You stopped it.", "", List.of(), List.of());
+            return run(View.RunState.STOPPED, "You stopped it.", "", List.of(), List.of());
         }
         if (source.contains("oops")) {
             return run(
-                    "problems",
+                    View.RunState.PROBLEMS,
                     "",
                     "",
                     List.of(new View.Problem(2, 5, "There is no oops here.", "cannot find symbol")),
@@ -115,12 +118,17 @@ final class FakeApp implements LearnerApp {
         }
         double base = dragged.getOrDefault("tankBaseM", 2.0);
         String title = step.equals("density-curve") ? "What a litre of water weighs" : "Flow against tank height";
-        return run("done", "", "a litre at 10 °C weighs 999.7 g\n", List.of(), List.of(FakeDrawn.chart(title, base)));
+        return run(
+                View.RunState.DONE,
+                "",
+                "a litre at 10 °C weighs 999.7 g\n",
+                List.of(),
+                List.of(FakeDrawn.chart(title, base)));
     }
 
     private static View.Run run(
-            String state, String words, String printed, List<View.Problem> problems, List<View.Picture> charts) {
-        boolean done = state.equals("done");
+            View.RunState state, String words, String printed, List<View.Problem> problems, List<View.Picture> charts) {
+        boolean done = state == View.RunState.DONE;
         return new View.Run(
                 state,
                 words,
@@ -176,9 +184,11 @@ final class FakeApp implements LearnerApp {
         View.Reply before = replies.get(step);
         View.Reply reply =
                 switch (step) {
-                    case "litre" -> new View.Reply(text, "noted", "Noted. Now run it.", "", 0, "", "");
+                    case "litre" ->
+                        new View.Reply(
+                                text, AnswerState.NOTED, "Noted. Now run it.", "", new View.Counted(0, 3), "", "");
                     case "tank-height" -> decided(text);
-                    default -> judged(text, before == null ? 0 : before.tries());
+                    default -> judged(text, before == null ? 0 : before.tries().wrong());
                 };
         replies.put(step, reply);
         return reply;
@@ -186,30 +196,45 @@ final class FakeApp implements LearnerApp {
 
     private View.Reply decided(String text) {
         tankBaseM = text.replaceAll("[^0-9.]", "");
-        return new View.Reply(tankBaseM + " m", "decided", "It is in your design.", "", 0, "", "");
+        return new View.Reply(
+                tankBaseM + " m",
+                AnswerState.DECIDED,
+                "It is in your design.",
+                "",
+                new View.Counted(0, 0),
+                "",
+                "",
+                Optional.of(new View.Stands(tankBaseM + " m", design().safety())));
     }
 
     private static View.Reply judged(String text, int tries) {
         if (text.startsWith("tank.baseM = 2")) {
             return new View.Reply(
                     text,
-                    "right",
+                    AnswerState.RIGHT,
                     "It works.",
                     "- **Yes:** The loop circulates.",
-                    tries,
+                    new View.Counted(tries, 0),
                     "Raise it.",
                     "common practice");
         }
         if (text.startsWith("176") || text.equals("Up on the right") || text.contains("Water.")) {
-            return new View.Reply(text, "right", "Right, 0.2 % off.", "", tries, "", "IAPWS SR6-08(2011), equation 1");
+            return new View.Reply(
+                    text,
+                    AnswerState.RIGHT,
+                    "Right, 0.2 % off.",
+                    "",
+                    new View.Counted(tries, 0),
+                    "",
+                    "IAPWS SR6-08(2011), equation 1");
         }
         String worked = tries >= 2 ? "992.2 − 983.2 = 9.0 kg/m³; times 9.81 m/s² and 2.0 m is **176.6 Pa**." : "";
         return new View.Reply(
                 text,
-                "wrong",
+                AnswerState.WRONG,
                 "Not yet.",
                 "Look at the *difference* of the two densities.",
-                tries + 1,
+                new View.Counted(tries + 1, Math.max(0, 2 - tries)),
                 worked,
                 "IAPWS SR6-08(2011), equation 1");
     }

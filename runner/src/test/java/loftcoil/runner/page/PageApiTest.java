@@ -9,12 +9,17 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Pattern;
 import java.util.zip.GZIPInputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -52,6 +57,23 @@ class PageApiTest extends PageServing {
             assertEquals(Optional.of("no-referrer"), answer.headers().firstValue("Referrer-Policy"));
         }
         assertEquals(Optional.of("no-store"), answers.get(1).headers().firstValue("Cache-Control"));
+    }
+
+    /** A script that another one imports and nobody serves would leave the page empty. */
+    @Test
+    void everyScriptThatIsImportedIsServed() throws Exception {
+        Pattern imported = Pattern.compile("from '\\./([a-z-]+\\.js)'");
+        Deque<String> open = new ArrayDeque<>(List.of("app.js"));
+        Set<String> served = new TreeSet<>();
+        while (!open.isEmpty()) {
+            String name = open.pop();
+            if (served.add(name)) {
+                HttpResponse<String> answer = send(known("/page/" + name).GET());
+                assertEquals(200, answer.statusCode(), name);
+                imported.matcher(answer.body()).results().forEach(found -> open.push(found.group(1)));
+            }
+        }
+        assertTrue(served.size() > 20, served.toString());
     }
 
     @ParameterizedTest

@@ -35,8 +35,8 @@ class ProgressFileTest {
                             .withStep("weigh")
                             .withSnippet("weigh", "int a = 1; // \"°C\" \\ \n")
                             .withRan("weigh")
-                            .withAnswer("legs", new Given("9 Pa", "wrong", "no gravity"))
-                            .withAnswer("legs", new Given("88.5 Pa", "right", "")))
+                            .withAnswer("legs", new Given("9 Pa", AnswerState.WRONG, "no gravity"))
+                            .withAnswer("legs", new Given("88.5 Pa", AnswerState.RIGHT, "")))
             .withWork("09-gone", LessonWork.NONE.withStep("a-step-no-lesson-has"));
 
     private Progress read() {
@@ -112,9 +112,9 @@ class ProgressFileTest {
         assertEquals(List.of("a"), read.work("01-warm").ran());
         assertEquals(Map.of(), read.refresher());
         try (ProgressFile file = ProgressFile.open(temp)) {
-            file.keep(read.withRefreshed("01-warm/legs", "forgotten"));
+            file.keep(read.withRefreshed("01-warm/legs", AnswerState.FORGOTTEN));
         }
-        assertEquals("forgotten", read().refresher().get("01-warm/legs"));
+        assertEquals(AnswerState.FORGOTTEN, read().refresher().get("01-warm/legs"));
         assertEquals(Map.of(), read().withoutRefresher().refresher());
     }
 
@@ -277,12 +277,12 @@ class ProgressFileTest {
 
     @Test
     void triesAreCounted() {
-        Given wrong = new Given("1", "wrong", "");
-        Given unread = new Given("?", "unread", "");
+        Given wrong = new Given("1", AnswerState.WRONG, "");
+        Given unread = new Given("?", AnswerState.UNREAD, "");
         assertEquals(new Tries(2, false), Tries.of(List.of(wrong, unread, wrong)));
         assertFalse(Tries.of(List.of(wrong, unread, wrong)).solutionDue());
         assertTrue(Tries.of(List.of(wrong, wrong, wrong)).solutionDue());
-        assertTrue(Tries.of(List.of(new Given("2", "right", ""))).solutionDue());
+        assertTrue(Tries.of(List.of(new Given("2", AnswerState.RIGHT, ""))).solutionDue());
         assertFalse(Tries.of(List.of()).solutionDue());
     }
 

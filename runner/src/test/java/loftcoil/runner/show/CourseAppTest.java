@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.SessionSetup;
@@ -64,7 +65,7 @@ class CourseAppTest {
     void aSnippetGivesTheValueOfItsLastLine() {
         View.Run run = bench.run(LESSON, "weigh", WEIGH, Map.of());
 
-        assertEquals("done", run.state(), run.words());
+        assertEquals(View.RunState.DONE, run.state(), run.words());
         // IAPWS SR6-08(2011): 999.7019 - 983.1953 kg/m3.
         assertEquals(16.507, Double.parseDouble(run.value()), 0.001);
         assertTrue(step("weigh", View.Snippet.class).ran());
@@ -74,7 +75,7 @@ class CourseAppTest {
     void aSnippetRunsThoseAboveItFirst() {
         View.Run run = bench.run(LESSON, "lift", source("lift"), Map.of("tankBaseM", 2.5));
 
-        assertEquals("done", run.state(), run.words());
+        assertEquals(View.RunState.DONE, run.state(), run.words());
         assertTrue(run.printed().startsWith("tank at 2.5, lighter by 16.5"), run.printed());
         assertEquals(1, run.charts().size());
         assertTrue(run.charts().get(0).svg().contains("<svg"));
@@ -116,7 +117,7 @@ class CourseAppTest {
     void problemsAreSaidWithTheirLine() {
         View.Run run = bench.run(LESSON, "weigh", "int a = 1;\nint b = ;\n", Map.of());
 
-        assertEquals("problems", run.state());
+        assertEquals(View.RunState.PROBLEMS, run.state());
         assertEquals(2, run.problems().get(0).line());
     }
 
@@ -124,7 +125,7 @@ class CourseAppTest {
     void anEngineRefusalIsSaidWithoutClassNames() {
         View.Run run = bench.run(LESSON, "weigh", "Water.densityKgPerM3(200)", Map.of());
 
-        assertEquals("threw", run.state());
+        assertEquals(View.RunState.THREW, run.state());
         assertTrue(run.words().contains("0 to 110"), run.words());
         assertFalse(run.words().contains("Exception"), run.words());
     }
@@ -134,7 +135,7 @@ class CourseAppTest {
         View.Reply noted = bench.answer(LESSON, "guess", "5 g/L");
         View.Run run = bench.run(LESSON, "weigh", WEIGH, Map.of());
 
-        assertEquals("noted", noted.state(), noted.words());
+        assertEquals(AnswerState.NOTED, noted.state(), noted.words());
         assertEquals(1, run.predictions().size());
         assertTrue(run.predictions().get(0).contains("5 g/L"), run.predictions().get(0));
         assertTrue(run.predictions().get(0).contains("16.5"), run.predictions().get(0));
@@ -146,7 +147,7 @@ class CourseAppTest {
 
         View.Reply reply = bench.answer(LESSON, "head", pascals / 1000 + " kPa");
 
-        assertEquals("right", reply.state(), reply.words());
+        assertEquals(AnswerState.RIGHT, reply.state(), reply.words());
         assertTrue(reply.source().contains("SR6-08"), reply.source());
         assertEquals(1, bench.course().lessons().get(0).done());
     }
@@ -166,8 +167,8 @@ class CourseAppTest {
         View.Reply third = bench.answer(LESSON, "head", "3 Pa");
 
         assertEquals("", first.workedMarkdown());
-        assertEquals("unread", unread.state());
-        assertEquals(3, third.tries());
+        assertEquals(AnswerState.UNREAD, unread.state());
+        assertEquals(3, third.tries().wrong());
         assertTrue(third.workedMarkdown().contains("Pa"), third.workedMarkdown());
     }
 
@@ -175,7 +176,7 @@ class CourseAppTest {
     void aTypicalMistakeGetsItsOwnHint() {
         View.Reply reply = bench.answer(LESSON, "head", headPa() / 9.80665 + " Pa");
 
-        assertEquals("wrong", reply.state());
+        assertEquals(AnswerState.WRONG, reply.state());
         assertTrue(reply.hintMarkdown().contains("gravity"), reply.hintMarkdown());
     }
 
@@ -183,7 +184,7 @@ class CourseAppTest {
     void aWrongDimensionIsToldAsSuch() {
         View.Reply reply = bench.answer(LESSON, "head", "2 L/min");
 
-        assertEquals("unread", reply.state());
+        assertEquals(AnswerState.UNREAD, reply.state());
         assertTrue(reply.words().contains("volume flow"), reply.words());
         assertTrue(reply.words().contains("pressure"), reply.words());
     }
@@ -193,7 +194,7 @@ class CourseAppTest {
         View.Reply reply = bench.answer(LESSON, "tank", "9 ft");
         reopen();
 
-        assertEquals("decided", reply.state(), reply.words());
+        assertEquals(AnswerState.DECIDED, reply.state(), reply.words());
         assertEquals("2.7432 m", step("tank", View.Question.class).current());
         assertTrue(
                 bench.design().picture().says().contains("tank base 2.74 m"),
@@ -214,20 +215,20 @@ class CourseAppTest {
     @Test
     void aDecisionThatStopsTheLoopIsToldAtOnce() {
         View.Reply sunk = bench.answer(LESSON, "tank", "-1 m");
-        assertEquals("decided", sunk.state(), sunk.words());
-        View.Safety told = sunk.safety().orElseThrow();
+        assertEquals(AnswerState.DECIDED, sunk.state(), sunk.words());
+        View.Safety told = sunk.stands().orElseThrow().safety();
         assertEquals("danger", told.level());
         assertTrue(told.findings().stream().anyMatch(finding -> finding.code().equals("LC-TANK-LOW")), told.toString());
 
         View.Reply high = bench.answer(LESSON, "tank", "2.2 m");
-        assertFalse(high.safety().orElseThrow().level().equals("danger"), high.toString());
+        assertFalse(high.stands().orElseThrow().safety().level().equals("danger"), high.toString());
     }
 
     @Test
     void aDecisionTheDesignCannotTakeIsRefusedWithTheRange() {
         View.Reply reply = bench.answer(LESSON, "tank", "900 m");
 
-        assertEquals("unread", reply.state());
+        assertEquals(AnswerState.UNREAD, reply.state());
         assertTrue(reply.hintMarkdown().contains("allowed"), reply.hintMarkdown());
         assertEquals("2.2 m", step("tank", View.Question.class).current());
     }
@@ -245,9 +246,11 @@ class CourseAppTest {
     @Test
     void javaIsAskedForAndItsLastValueCounts() {
         assertEquals(
-                "wrong", bench.answer("02-more", "twice", "int x = 20; 2 * x").state());
+                AnswerState.WRONG,
+                bench.answer("02-more", "twice", "int x = 20; 2 * x").state());
         assertEquals(
-                "right", bench.answer("02-more", "twice", "int x = 21; 2 * x").state());
+                AnswerState.RIGHT,
+                bench.answer("02-more", "twice", "int x = 21; 2 * x").state());
     }
 
     @Test
@@ -262,7 +265,7 @@ class CourseAppTest {
         View.Reply broken = bench.answer("02-more", "twice", "int x = 21;\n2 * ;");
         assertTrue(broken.words().contains("Line 2: "), broken.words());
         assertFalse(broken.words().contains("allowed"), broken.words());
-        assertEquals(0, broken.tries());
+        assertEquals(0, broken.tries().wrong());
     }
 
     @Test
@@ -280,7 +283,9 @@ class CourseAppTest {
     void whatALearnerWritesCannotBendTheReference() {
         bench.run(LESSON, "weigh", "class Water { static double densityKgPerM3(double t) { return 1; } }", Map.of());
 
-        assertEquals("right", bench.answer(LESSON, "head", headPa() + " Pa").state());
+        assertEquals(
+                AnswerState.RIGHT,
+                bench.answer(LESSON, "head", headPa() + " Pa").state());
     }
 
     @Test
@@ -288,7 +293,7 @@ class CourseAppTest {
         bench.run(LESSON, "weigh", "int onlyHere = 1;", Map.of());
 
         assertEquals(
-                "problems",
+                View.RunState.PROBLEMS,
                 bench.run("02-more", "other", "onlyHere + 1", Map.of()).state());
     }
 
@@ -312,12 +317,14 @@ class CourseAppTest {
     @Test
     void aFaultySystemIsJudgedByWhatItDoes() {
         View.Reply lagged = bench.answer("02-more", "low-tank", "loop.laggingMm = 60");
-        assertEquals("wrong", lagged.state());
+        assertEquals(AnswerState.WRONG, lagged.state());
         assertTrue(lagged.hintMarkdown().contains("**Not yet:** The loop circulates."), lagged.hintMarkdown());
         assertTrue(lagged.hintMarkdown().contains("Heat does not push down."), lagged.hintMarkdown());
-        assertEquals("unread", bench.answer("02-more", "low-tank", "raise it").state());
+        assertEquals(
+                AnswerState.UNREAD,
+                bench.answer("02-more", "low-tank", "raise it").state());
         View.Reply raised = bench.answer("02-more", "low-tank", "tank.baseM = 2");
-        assertEquals("right", raised.state());
+        assertEquals(AnswerState.RIGHT, raised.state());
         assertEquals("It works.", raised.words());
         assertEquals("Raise it.", raised.workedMarkdown());
         reopen();
@@ -335,8 +342,10 @@ class CourseAppTest {
         // A folder where the new file would be written: it cannot be, whoever runs the test.
         Path inTheWay = Files.createDirectories(folder.resolve("progress.json.new/in the way"));
         Files.createDirectories(folder.resolve("design.json.new/in the way"));
-        assertEquals("done", bench.run(LESSON, "weigh", "1 + 1", Map.of()).state());
-        assertEquals("decided", bench.answer(LESSON, "tank", "2.6 m").state());
+        assertEquals(
+                View.RunState.DONE,
+                bench.run(LESSON, "weigh", "1 + 1", Map.of()).state());
+        assertEquals(AnswerState.DECIDED, bench.answer(LESSON, "tank", "2.6 m").state());
         assertTrue(
                 bench.unsaved().orElseThrow().contains("progress.json"),
                 bench.unsaved().toString());

@@ -7,6 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import loftcoil.runner.progress.AnswerState;
+import loftcoil.runner.progress.LessonProgress.Recall;
 import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.SessionSetup;
 import org.junit.jupiter.api.AfterEach;
@@ -35,14 +38,14 @@ class RefreshDeskTest {
         bench.close();
     }
 
-    private List<String> states() {
+    private List<Optional<AnswerState>> states() {
         return bench.refresh().path().questions().stream()
                 .map(RefreshView.Question::state)
                 .toList();
     }
 
-    private String found() {
-        return bench.refresh().path().lessons().get(0).state();
+    private Recall found() {
+        return bench.refresh().path().lessons().get(0).recall();
     }
 
     @Test
@@ -54,40 +57,41 @@ class RefreshDeskTest {
         assertEquals(2, path.minutes());
         assertEquals("A first try", path.questions().get(0).lesson());
         assertEquals(List.of("up", "down"), path.questions().get(1).options());
-        assertEquals(List.of("", "", ""), states());
-        assertEquals("open", found());
-        assertEquals("", bench.course().lessons().get(0).refreshed());
+        assertEquals(List.of(Optional.empty(), Optional.empty(), Optional.empty()), states());
+        assertEquals(Recall.OPEN, found());
+        assertEquals(Recall.OPEN, bench.course().lessons().get(0).recall());
     }
 
     @Test
     void oneMissedQuestionMakesItsLessonFadedAndNoLaterAnswerMendsThat() {
-        assertEquals("right", bench.refresh().answer(WAY, "up").state());
-        assertEquals("open", found());
+        assertEquals(AnswerState.RIGHT, bench.refresh().answer(WAY, "up").state());
+        assertEquals(Recall.OPEN, found());
         RefreshView.Said wrong = bench.refresh().answer(GUESS, "3 kg/m3");
-        assertEquals("wrong", wrong.state());
+        assertEquals(AnswerState.WRONG, wrong.state());
         assertEquals("999.7 - 983.2", wrong.workedMarkdown());
         assertEquals("IAPWS SR6-08(2011)", wrong.source());
-        assertEquals("faded", found());
+        assertEquals(Recall.FADED, found());
 
-        assertEquals("right", bench.refresh().answer(GUESS, "16.5 kg/m3").state());
-        assertEquals("wrong", states().get(2));
-        assertEquals("faded", bench.course().lessons().get(0).refreshed());
+        assertEquals(
+                AnswerState.RIGHT, bench.refresh().answer(GUESS, "16.5 kg/m3").state());
+        assertEquals(Optional.of(AnswerState.WRONG), states().get(2));
+        assertEquals(Recall.FADED, bench.course().lessons().get(0).recall());
     }
 
     @Test
     void notToRememberIsToldTheSolutionAndCountsAsMissed() {
         RefreshView.Said said = bench.refresh().forgotten(HEAD);
-        assertEquals("forgotten", said.state());
+        assertEquals(AnswerState.FORGOTTEN, said.state());
         assertTrue(said.workedMarkdown().matches("It comes to .* Pa\\."), said.workedMarkdown());
-        assertEquals("forgotten", states().get(0));
-        assertEquals("faded", found());
+        assertEquals(Optional.of(AnswerState.FORGOTTEN), states().get(0));
+        assertEquals(Recall.FADED, found());
     }
 
     @Test
     void whatCannotBeReadIsNoAnswer() {
-        assertEquals("unread", bench.refresh().answer(HEAD, "much").state());
-        assertEquals("unread", bench.refresh().answer(HEAD, "5 kg").state());
-        assertEquals(List.of("", "", ""), states());
+        assertEquals(AnswerState.UNREAD, bench.refresh().answer(HEAD, "much").state());
+        assertEquals(AnswerState.UNREAD, bench.refresh().answer(HEAD, "5 kg").state());
+        assertEquals(List.of(Optional.empty(), Optional.empty(), Optional.empty()), states());
     }
 
     @Test
@@ -97,12 +101,13 @@ class RefreshDeskTest {
         // The numbers are those of the refresher's own seed: any height of 1 to 3 m may stand in the question.
         String height = bench.refresh().path().questions().get(0).markdown().replaceAll(".*of ([0-9.]+) m.*", "$1");
         double pascals = 9.80665 * Double.parseDouble(height) * (992.22 - 983.20);
-        assertEquals("right", bench.refresh().answer(HEAD, pascals + " Pa").state());
+        assertEquals(
+                AnswerState.RIGHT, bench.refresh().answer(HEAD, pascals + " Pa").state());
         close();
         open();
         assertTrue(bench.refresh().path().done());
-        assertEquals("held", found());
-        assertEquals("held", bench.course().lessons().get(0).refreshed());
+        assertEquals(Recall.HELD, found());
+        assertEquals(Recall.HELD, bench.course().lessons().get(0).recall());
         assertEquals(
                 "Nothing has faded: every question was right.",
                 bench.refresh().path().words());
@@ -113,7 +118,7 @@ class RefreshDeskTest {
         bench.answer("01-try", "way", "up");
         bench.refresh().forgotten(WAY);
         assertFalse(bench.refresh().again().done());
-        assertEquals(List.of("", "", ""), states());
+        assertEquals(List.of(Optional.empty(), Optional.empty(), Optional.empty()), states());
         assertEquals(1, bench.course().lessons().get(0).done());
     }
 

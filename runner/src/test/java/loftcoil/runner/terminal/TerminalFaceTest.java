@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.DesignJson;
+import loftcoil.runner.progress.LessonProgress.Recall;
 import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.SessionSetup;
 import loftcoil.runner.show.CourseApp;
@@ -178,7 +179,7 @@ class TerminalFaceTest {
         assertTrue(all.contains("0 of 3 questions answered."), all);
         assertTrue(all.contains("One lesson has faded."), all);
         assertTrue(all.contains("  1  A first try  (5 min; 2 of 3 missed)"), all);
-        assertEquals("faded", bench.course().lessons().get(0).refreshed());
+        assertEquals(Recall.FADED, bench.course().lessons().get(0).recall());
         assertEquals(0, console.left());
     }
 

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import loftcoil.runner.course.Course;
+import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.progress.Progress;
 import loftcoil.runner.progress.Progress.Given;
 import loftcoil.runner.progress.Progress.LessonWork;
@@ -24,9 +25,9 @@ class ClassSummaryTest {
 
     private static final Course COURSE = TryCourse.read();
     private static final String LESSON = "01-try";
-    private static final Given WRONG = new Given("9 Pa", "wrong", "no gravity");
-    private static final Given RIGHT = new Given("88 Pa", "right", "");
-    private static final Given DOWN = new Given("down", "wrong", "choice 2");
+    private static final Given WRONG = new Given("9 Pa", AnswerState.WRONG, "no gravity");
+    private static final Given RIGHT = new Given("88 Pa", AnswerState.RIGHT, "");
+    private static final Given DOWN = new Given("down", AnswerState.WRONG, "choice 2");
 
     @TempDir
     private Path folder;
@@ -55,7 +56,7 @@ class ClassSummaryTest {
         learner(
                 "Bo",
                 LessonWork.NONE
-                        .withAnswer("head", new Given("much", "unread", ""))
+                        .withAnswer("head", new Given("much", AnswerState.UNREAD, ""))
                         .withAnswer("head", WRONG)
                         .withAnswer("head", WRONG)
                         .withAnswer("head", RIGHT)
@@ -68,11 +69,11 @@ class ClassSummaryTest {
                         .withWork(
                                 LESSON,
                                 LessonWork.NONE
-                                        .withAnswer("guess", new Given("3", "noted", ""))
-                                        .withAnswer("head", new Given("1 Pa", "wrong", ""))
+                                        .withAnswer("guess", new Given("3", AnswerState.NOTED, ""))
+                                        .withAnswer("head", new Given("1 Pa", AnswerState.WRONG, ""))
                                         .withAnswer("head", WRONG)
-                                        .withAnswer("tank", new Given("2.5", "decided", "")))
-                        .withRefreshed("01-try/way", "forgotten"));
+                                        .withAnswer("tank", new Given("2.5", AnswerState.DECIDED, "")))
+                        .withRefreshed("01-try/way", AnswerState.FORGOTTEN));
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import loftcoil.runner.course.Course;
+import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.progress.Progress;
 import loftcoil.runner.progress.Progress.Given;
 import loftcoil.runner.progress.Progress.LessonWork;
@@ -23,8 +24,8 @@ class SummaryCsvTest {
                 .withWork(
                         "01-try",
                         LessonWork.NONE
-                                .withAnswer("head", new Given("9", "wrong", "no gravity, \"or\" so"))
-                                .withAnswer("head", new Given("1", "wrong", "")));
+                                .withAnswer("head", new Given("9", AnswerState.WRONG, "no gravity, \"or\" so"))
+                                .withAnswer("head", new Given("1", AnswerState.WRONG, "")));
         return SummaryCsv.write(COURSE, new ClassRoll(List.of(new ClassRoll.Learner(learner, progress)), List.of()));
     }
 
