@@ -112,6 +112,8 @@ public enum CautionKind {
     static final Sentences SENTENCES = Sentences.read(CautionKind.class, "cautions.properties");
 
     private final Severity severity;
+    // Never changed after it is made; a Set does not say so in its type.
+    @SuppressWarnings("ImmutableEnumChecker")
     private final Set<WorkStep> beside;
 
     CautionKind(Severity severity, WorkStep first, WorkStep... others) {
