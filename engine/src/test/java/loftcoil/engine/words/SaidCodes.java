@@ -22,7 +22,7 @@ public final class SaidCodes {
 
     private void walk(Object said) {
         if (said instanceof MeasuredText text) {
-            codes.addAll(List.of(text.code().split(" ")));
+            codes.addAll(List.of(text.code().split(" ", -1)));
             codes.remove("");
         } else if (said instanceof Optional<?> optional) {
             optional.ifPresent(this::walk);
