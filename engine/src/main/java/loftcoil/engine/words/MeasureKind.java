@@ -16,6 +16,8 @@ public enum MeasureKind {
     MASS_KG("kg", 1),
     /** A mass in each hour, kg/h. */
     MASS_KG_PER_H("kg/h", 1),
+    /** A flow by mass in kg/s. */
+    FLOW_KG_PER_S("kg/s", 4),
     /** A flow in L/min. */
     FLOW_L_PER_MIN("L/min", 1),
     /** A temperature in °C. */
@@ -24,10 +26,16 @@ public enum MeasureKind {
     TEMP_DIFF_K("K", 0),
     /** A heat flow in W. */
     POWER_W("W", 0),
+    /** A large heat flow in kW. */
+    POWER_KW("kW", 2),
+    /** Heat passed by an area for each kelvin, W/(m² K). */
+    U_VALUE("W/(m² K)", 2),
     /** Heat in kWh. */
     ENERGY_KWH("kWh", 1),
     /** A pressure in Pa. */
     PRESSURE_PA("Pa", 0),
+    /** A large pressure in kPa. */
+    PRESSURE_KPA("kPa", 1),
     /** A weight as a force in N. */
     FORCE_N("N", 0),
     /** A load on an area in kN/m². */
@@ -40,6 +48,8 @@ public enum MeasureKind {
     ANGLE_DEG("°", 0),
     /** A share in percent. */
     PERCENT("%", 0),
+    /** A share of one, 0 to 1, that is written in percent. */
+    SHARE("%", 0),
     /** A number of pieces. */
     COUNT("", 0),
     /** A plain number. */
@@ -53,9 +63,14 @@ public enum MeasureKind {
         this.decimals = decimals;
     }
 
-    /** Metric unit; empty for plain numbers. */
+    /** Metric unit as written; empty for plain numbers. */
     public String unit() {
         return unit;
+    }
+
+    /** Metric unit of the number itself: that of {@link #unit}, but a share has none. */
+    public String ownUnit() {
+        return this == SHARE ? "" : unit;
     }
 
     /** Decimal places that a builder can use. */

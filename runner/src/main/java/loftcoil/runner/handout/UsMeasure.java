@@ -40,6 +40,11 @@ final class UsMeasure {
             }
             case MASS_KG -> pounds(value);
             case MASS_KG_PER_H -> decimals(unit("kg").to(unit("lb"), value), 1);
+            case FLOW_KG_PER_S -> digits(60 * unit("kg").to(unit("lb"), value));
+            case U_VALUE ->
+                digits(unit("W").to(unit("BTU/h"), value)
+                        / unit("m²").to(unit("ft²"), 1)
+                        / unit("K").stepTo(unit("°F"), 1));
             case FLOW_L_PER_MIN -> {
                 double flow = unit("L/min").to(unit("US gal/min"), value);
                 yield decimals(flow, Math.abs(flow) < SMALL_FLOW ? 3 : 2);
@@ -47,8 +52,10 @@ final class UsMeasure {
             case TEMP_C -> decimals(unit("°C").to(unit("°F"), value), 0);
             case TEMP_DIFF_K -> decimals(unit("K").stepTo(unit("°F"), value), 0);
             case POWER_W -> digits(unit("W").to(unit("BTU/h"), value));
+            case POWER_KW -> digits(unit("kW").to(unit("BTU/h"), value));
             case ENERGY_KWH -> digits(unit("kWh").to(unit("BTU"), value));
             case PRESSURE_PA -> digits(unit("Pa").to(unit("psi"), value));
+            case PRESSURE_KPA -> digits(unit("kPa").to(unit("psi"), value));
             case FORCE_N -> digits(unit("N").to(POUND_FORCE, value));
             case LOAD_KN_PER_M2 -> digits(KILONEWTON_PER_M2.to(POUNDS_PER_SQUARE_FOOT, value));
             default -> MetricMeasure.number(measure);
@@ -64,11 +71,13 @@ final class UsMeasure {
             case VOLUME_L -> "US gal";
             case MASS_KG -> "lb";
             case MASS_KG_PER_H -> "lb/h";
+            case FLOW_KG_PER_S -> "lb/min";
+            case U_VALUE -> "Btu/(h ft² °F)";
             case FLOW_L_PER_MIN -> "US gal/min";
             case TEMP_C, TEMP_DIFF_K -> "°F";
-            case POWER_W -> "Btu/h";
+            case POWER_W, POWER_KW -> "Btu/h";
             case ENERGY_KWH -> "Btu";
-            case PRESSURE_PA -> "psi";
+            case PRESSURE_PA, PRESSURE_KPA -> "psi";
             case FORCE_N -> "lbf";
             case LOAD_KN_PER_M2 -> "lbf/ft²";
             default -> MetricMeasure.unit(kind);
