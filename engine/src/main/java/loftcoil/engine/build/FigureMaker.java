@@ -6,13 +6,15 @@ import static loftcoil.engine.build.BuildFigure.sure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.SteadyFlow;
 import loftcoil.engine.loop.UncertaintyFactors;
+import loftcoil.engine.run.MonthRow;
 import loftcoil.engine.run.YearRun;
 import loftcoil.engine.run.YearSpread;
+import loftcoil.engine.sheet.Figure;
+import loftcoil.engine.sheet.Figures;
 import loftcoil.engine.sheet.HeatSpread;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.study.Doubt;
@@ -39,6 +41,7 @@ final class FigureMaker {
     private static final double J_PER_L_K = 4180;
     private static final double S_PER_H = 3600;
     private static final double TAP_DOUBT = 0.15;
+    private static final String A_YEAR = "year";
 
     private final Sheet sheet;
     private final Design design;
@@ -69,9 +72,8 @@ final class FigureMaker {
         LoopSpread spread = LoopSpread.of(design.circuit(sheet.loop().tankC()), doubts, PLAN, ProgressListener.NONE)
                 .result();
         MeasuredText from = SENTENCES.say("figure.chance", "samples", Measure.count(spread.samples()), "tank", tankC());
-        figures.add(spread(
-                "flow of the lit loop", flow.flowLPerMin(), litres(spread, flow), MeasureKind.FLOW_L_PER_MIN, from));
-        figures.add(spread("water out of the coil", flow.coil().endC(), spread.coilOutC(), MeasureKind.TEMP_C, from));
+        figures.add(spread(Figures.FLOW, flow.flowLPerMin(), litres(spread, flow), from));
+        figures.add(spread(Figures.COIL_OUT, flow.coil().endC(), spread.coilOutC(), from));
         MeasuredText boiling = spread.boilsShare() + spread.stillShare() > 0
                 ? MeasuredText.of(
                         from,
@@ -81,12 +83,7 @@ final class FigureMaker {
                                 "share",
                                 new Measure(100 * (spread.boilsShare() + spread.stillShare()), MeasureKind.PERCENT)))
                 : from;
-        figures.add(spread(
-                "least distance from boiling",
-                flow.boilMargin().marginK(),
-                spread.boilMarginK(),
-                MeasureKind.TEMP_DIFF_K,
-                boiling));
+        figures.add(spread(Figures.BOIL_MARGIN, flow.boilMargin().marginK(), spread.boilMarginK(), boiling));
         heating(flow);
     }
 
@@ -96,26 +93,26 @@ final class FigureMaker {
         return new Percentiles(kg.p5() * perKg, kg.p25() * perKg, kg.p50() * perKg, kg.p75() * perKg, kg.p95() * perKg);
     }
 
-    private static BuildFigure spread(
-            String label, double value, Percentiles spread, MeasureKind kind, MeasuredText from) {
+    private static BuildFigure spread(Figure<?> figure, double value, Percentiles spread, MeasuredText from) {
         // A loop at the edge of boiling may lie outside the nine in ten of those that do not boil.
         double low = Math.min(value, spread.p5());
         double high = Math.max(value, spread.p95());
-        return between(label, new Measure(value, kind), new Measure(low, kind), new Measure(high, kind), from);
+        return between(figure.label(), figure.measure(value), figure.measure(low), figure.measure(high), from);
     }
 
     private void heat(SteadyFlow flow) {
-        double heatW = flow.heat().coilW();
+        Figure<?> heat = Figures.HEAT;
+        Measure best = heat.measure(flow.heat().coilW() / 1000);
         if (sheet.spread().isPresent()) {
             HeatSpread spread = sheet.spread().get();
             figures.add(between(
-                    "heat of the coil",
-                    Measure.watts(heatW),
-                    Measure.watts(1000 * spread.low().heatKW()),
-                    Measure.watts(1000 * spread.high().heatKW()),
+                    heat.label(),
+                    best,
+                    heat.measure(spread.low().heatKW()),
+                    heat.measure(spread.high().heatKW()),
                     SENTENCES.say("figure.heat-from-fire")));
         } else {
-            figures.add(sure("heat of the coil", Measure.watts(heatW), SENTENCES.say("figure.heat-stated")));
+            figures.add(sure(heat.label(), best, SENTENCES.say("figure.heat-stated")));
         }
     }
 
@@ -151,10 +148,10 @@ final class FigureMaker {
         Circuit out = design.circuitFireOut(sheet.loop().tankC());
         Doubt lagging = LoopDoubts.USUAL.heatLoss();
         figures.add(between(
-                "heat lost through the loop by night",
-                Measure.watts(nightW(out)),
-                Measure.watts(nightW(out.trimmed(new UncertaintyFactors(1, 1, lagging.lowTimes())))),
-                Measure.watts(nightW(out.trimmed(new UncertaintyFactors(1, 1, lagging.highTimes())))),
+                Figures.NIGHT_LOSS.label(),
+                nightLoss(out),
+                nightLoss(out.trimmed(new UncertaintyFactors(1, 1, lagging.lowTimes()))),
+                nightLoss(out.trimmed(new UncertaintyFactors(1, 1, lagging.highTimes()))),
                 SENTENCES.say("figure.night", "tank", tankC())));
     }
 
@@ -162,59 +159,69 @@ final class FigureMaker {
         return Measure.celsius(sheet.loop().tankC());
     }
 
-    private static double nightW(Circuit out) {
-        return out.search().fromRest().map(flow -> -flow.heat().tankW()).orElse(0.0);
+    private static Measure nightLoss(Circuit out) {
+        return Figures.NIGHT_LOSS.measure(
+                out.search().fromRest().map(flow -> -flow.heat().tankW()).orElse(0.0));
     }
 
     private void tank() {
         figures.add(sure(
-                "full tank weighs", Measure.kilograms(sheet.tank().fullMassKg()), SENTENCES.say("figure.full-tank")));
-        figures.add(sure("water grows by", Measure.litres(sheet.tank().expansionL()), SENTENCES.say("figure.growth")));
+                Figures.FULL_MASS.label(),
+                Figures.FULL_MASS.measure(sheet.tank().fullMassKg()),
+                SENTENCES.say("figure.full-tank")));
+        figures.add(sure(
+                Figures.GROWTH.label(),
+                Figures.GROWTH.measure(sheet.tank().expansionL()),
+                SENTENCES.say("figure.growth")));
     }
 
     private void taps() {
         sheet.taps().stream()
                 .filter(tap -> tap.flowLPerMin() > 0)
                 .forEach(tap -> figures.add(between(
-                        "flow at " + tap.name(),
-                        Measure.litresPerMin(tap.flowLPerMin()),
-                        Measure.litresPerMin(tap.flowLPerMin() * (1 - TAP_DOUBT)),
-                        Measure.litresPerMin(tap.flowLPerMin() * (1 + TAP_DOUBT)),
+                        Figures.TAP_FLOW.labelOf(tap.name()),
+                        Figures.TAP_FLOW.measure(tap.flowLPerMin()),
+                        Figures.TAP_FLOW.measure(tap.flowLPerMin() * (1 - TAP_DOUBT)),
+                        Figures.TAP_FLOW.measure(tap.flowLPerMin() * (1 + TAP_DOUBT)),
                         SENTENCES.say("figure.tap", "doubt", new Measure(100 * TAP_DOUBT, MeasureKind.PERCENT)))));
     }
 
     private void window() {
         sheet.window()
                 .ifPresent(window -> figures.add(sure(
-                        "sun that passes the panes, square on",
-                        new Measure(100 * window.transmittanceNormal(), MeasureKind.PERCENT),
+                        Figures.SUN_THROUGH.label(),
+                        Figures.SUN_THROUGH.measure(window.transmittanceNormal()),
                         SENTENCES.say("figure.panes"))));
     }
 
     private void year(YearSpread years) {
         MeasuredText from = SENTENCES.say(years.low().isPresent() ? "figure.year-between" : "figure.year");
-        year(years, "heat from the coil in a year", run -> run.energy().coilKWh(), MeasureKind.ENERGY_KWH, from);
-        year(years, "heat from the sun in a year", run -> run.energy().solarKWh(), MeasureKind.ENERGY_KWH, from);
-        year(years, "heat missing at the taps in a year", YearRun::shortfallKWh, MeasureKind.ENERGY_KWH, from);
-        year(years, "hottest water in the tank", YearRun::hottestC, MeasureKind.TEMP_C, from);
+        Figures.MONTH.stream()
+                .filter(figure -> figure.main() && figure != Figures.WOOD)
+                .forEach(figure -> figures.add(year(years, figure, from)));
         if (years.mid().woodKg() > 0) {
-            figures.add(sure("wood in a year", Measure.kilograms(years.mid().woodKg()), SENTENCES.say("figure.wood")));
+            figures.add(sure(
+                    Figures.WOOD.labelOf(A_YEAR),
+                    Figures.WOOD.measure(years.mid().woodKg()),
+                    SENTENCES.say("figure.wood")));
         }
     }
 
-    private void year(
-            YearSpread years, String label, ToDoubleFunction<YearRun> of, MeasureKind kind, MeasuredText from) {
-        Measure mid = new Measure(of.applyAsDouble(years.mid()), kind);
-        if (years.low().isPresent() && years.high().isPresent()) {
-            figures.add(between(
-                    label,
-                    mid,
-                    new Measure(of.applyAsDouble(years.low().get()), kind),
-                    new Measure(of.applyAsDouble(years.high().get()), kind),
-                    from));
-        } else {
-            figures.add(sure(label, mid, from));
-        }
+    private static BuildFigure year(YearSpread years, Figure<MonthRow> figure, MeasuredText from) {
+        String label = figure.labelOf(A_YEAR);
+        Measure mid = yearOf(figure, years.mid());
+        return years.low().isPresent() && years.high().isPresent()
+                ? between(
+                        label,
+                        mid,
+                        yearOf(figure, years.low().get()),
+                        yearOf(figure, years.high().get()),
+                        from)
+                : sure(label, mid, from);
+    }
+
+    private static Measure yearOf(Figure<MonthRow> figure, YearRun run) {
+        return figure.measure(figure.value().applyAsDouble(run.whole()));
     }
 
     private boolean heatFromFire() {

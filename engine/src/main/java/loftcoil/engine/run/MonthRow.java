@@ -1,9 +1,9 @@
 package loftcoil.engine.run;
 
 /**
- * One month of a year's run.
+ * One month of a year's run, or all twelve together.
  *
- * @param month 1 to 12
+ * @param month 1 to 12; 0 for the whole year
  * @param energy the account of the month
  * @param shortfallKWh heat missing at the taps against what was wanted
  * @param woodKg wood burnt, moist as it is

@@ -39,6 +39,11 @@ public record YearRun(
         months = List.copyOf(months);
     }
 
+    /** The whole year as one row; its month is 0. */
+    public MonthRow whole() {
+        return new MonthRow(0, energy, shortfallKWh, woodKg, hottestC, boilingMin, litres);
+    }
+
     /**
      * Marches a year at the usual pace.
      *

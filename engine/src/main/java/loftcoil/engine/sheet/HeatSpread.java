@@ -22,9 +22,9 @@ public record HeatSpread(End low, End high) {
      * @param heatKW heat the water takes up, kW
      * @param search what the search found
      */
-    public record End(double heatKW, FlowSearch search) {
+    public record End(double heatKW, FlowSearch search) implements LitLoop {
 
-        /** The stable forward flow; empty where there is none. */
+        @Override
         public Optional<SteadyFlow> flow() {
             return search.forward();
         }

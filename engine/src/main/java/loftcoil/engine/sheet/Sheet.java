@@ -79,7 +79,7 @@ public record Sheet(
         Optional<HeatSpread> spread = HeatSpread.of(design, circuit, lit);
         return new Sheet(
                 design,
-                LoopFigures.of(design, lit, tankC),
+                LoopFigures.of(design, circuit, lit),
                 TankFigures.of(design.tank()),
                 spread,
                 TapFigures.of(design, tankC),

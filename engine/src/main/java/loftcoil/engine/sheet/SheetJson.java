@@ -3,9 +3,11 @@ package loftcoil.engine.sheet;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import loftcoil.engine.caution.Ask;
 import loftcoil.engine.caution.Caution;
-import loftcoil.engine.loop.SteadyFlow;
+import loftcoil.engine.run.MonthRow;
+import loftcoil.engine.run.YearSpread;
 
 /**
  * A sheet as JSON. Where there is no forward flow, the temperatures and the boiling margin are left out and
@@ -13,29 +15,34 @@ import loftcoil.engine.loop.SteadyFlow;
  */
 public final class SheetJson {
 
+    /** What other programs still read beside {@code boilingH}. */
+    private static final String OLDER_NAME = "boilingMin";
+
     private SheetJson() {}
 
     /** The sheet as one JSON object, indented, ending in a line break. */
     public static String write(Sheet sheet) {
         ObjectNode out = JsonNodeFactory.instance.objectNode();
         out.put("name", sheet.design().name());
-        ObjectNode loop = loop(sheet.loop());
+        ObjectNode loop = out.putObject("loop");
+        loop.put("tankC", sheet.loop().tankC());
+        loop.put("words", sheet.loop().words());
+        lit(loop, sheet.loop());
+        sheet.loop()
+                .flow()
+                .ifPresent(flow -> loop.put("boilMarginAt", flow.boilMargin().where()));
+        put(loop.putObject("coldFire"), Figures.NIGHT, sheet.loop().coldFire());
         sheet.spread().ifPresent(spread -> {
-            loop.set("low", end(spread.low()));
-            loop.set("high", end(spread.high()));
+            lit(loop.putObject("low"), spread.low());
+            lit(loop.putObject("high"), spread.high());
         });
-        out.set("loop", loop);
-        out.putObject("tank")
-                .put("fullMassKg", sheet.tank().fullMassKg())
-                .put("expansionL", sheet.tank().expansionL());
+        put(out.putObject("tank"), Figures.TANK, sheet.tank());
         if (!sheet.taps().isEmpty()) {
             ArrayNode taps = out.putArray("taps");
-            sheet.taps().forEach(tap -> taps.add(tap(tap)));
+            sheet.taps().forEach(tap -> put(taps.addObject().put("name", tap.name()), Figures.TAP, tap));
         }
-        sheet.window().ifPresent(window -> out.putObject("window")
-                .put("uValueWPerM2K", window.uValueWPerM2K())
-                .put("transmittanceNormal", window.transmittanceNormal()));
-        sheet.year().ifPresent(year -> out.set("year", YearJson.write(year)));
+        sheet.window().ifPresent(window -> put(out.putObject("window"), Figures.PANES, window));
+        sheet.year().ifPresent(years -> year(out.putObject("year"), years));
         out.putObject("verdict")
                 .put("level", sheet.verdict().level())
                 .put("yearJudged", !sheet.verdict().yearOpen());
@@ -54,47 +61,34 @@ public final class SheetJson {
         return out.toPrettyString() + "\n";
     }
 
-    private static ObjectNode tap(TapFigures tap) {
-        ObjectNode out = JsonNodeFactory.instance.objectNode();
-        out.put("name", tap.name());
-        out.put("flowLPerMin", tap.flowLPerMin());
-        out.put("headKPa", tap.headKPa());
-        tap.fillMin60L().ifPresent(minutes -> out.put("fillMin60L", minutes));
-        return out;
-    }
-
-    private static ObjectNode end(HeatSpread.End end) {
-        ObjectNode out = JsonNodeFactory.instance.objectNode();
-        out.put("heatKW", end.heatKW());
-        out.put("circulates", end.flow().isPresent());
-        out.put("flowKgPerS", end.flow().map(SteadyFlow::flowKgPerS).orElse(0.0));
-        end.flow().ifPresent(flow -> {
-            out.put("coilOutC", flow.coil().endC());
-            out.put("boilMarginK", flow.boilMargin().marginK());
-        });
-        return out;
-    }
-
-    private static ObjectNode loop(LoopFigures loop) {
-        ObjectNode out = JsonNodeFactory.instance.objectNode();
-        out.put("tankC", loop.tankC());
+    private static void lit(ObjectNode out, LitLoop loop) {
         out.put("circulates", loop.circulates());
-        out.put("words", loop.words());
-        out.put("flowKgPerS", loop.flowKgPerS());
-        out.put("flowLPerMin", loop.flowLPerMin());
-        out.put("drivePa", loop.drivePa());
-        out.put("reynolds", loop.reynolds());
-        loop.flow().ifPresent(flow -> {
-            out.put("heatKW", flow.heat().coilW() / 1000);
-            out.put("coilInC", flow.coil().startC());
-            out.put("coilOutC", flow.coil().endC());
-            out.put("returnC", flow.returnC());
-            out.put("boilMarginK", flow.boilMargin().marginK());
-            out.put("boilMarginAt", flow.boilMargin().where());
-        });
-        out.putObject("coldFire")
-                .put("flowKgPerS", loop.coldFire().flowKgPerS())
-                .put("lossW", loop.coldFire().lossW());
-        return out;
+        put(out, Figures.LOOP, loop);
+    }
+
+    private static void year(ObjectNode out, YearSpread years) {
+        month(out, years.mid().whole());
+        put(out, Figures.LOSSES, years.mid().energy().losses());
+        years.low().ifPresent(low -> month(out.putObject("low"), low.whole()));
+        years.high().ifPresent(high -> month(out.putObject("high"), high.whole()));
+        ArrayNode months = out.putArray("months");
+        years.mid().months().forEach(row -> month(months.addObject().put("month", row.month()), row));
+    }
+
+    private static void month(ObjectNode out, MonthRow row) {
+        put(out, Figures.MONTH, row);
+        out.put(OLDER_NAME, row.boilingMin());
+    }
+
+    private static <S> void put(ObjectNode out, List<Figure<S>> figures, S source) {
+        for (Figure<S> figure : figures) {
+            double value = figure.value().applyAsDouble(source);
+            if (!Double.isNaN(value)) {
+                int dot = figure.key().lastIndexOf('.');
+                ObjectNode part =
+                        dot < 0 ? out : out.withObject("/" + figure.key().substring(0, dot));
+                part.put(figure.key().substring(dot + 1), value);
+            }
+        }
     }
 }

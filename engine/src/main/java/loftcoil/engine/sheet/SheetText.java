@@ -1,52 +1,53 @@
 package loftcoil.engine.sheet;
 
+import java.time.Month;
+import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
 import loftcoil.engine.caution.Caution;
-import loftcoil.engine.loop.SteadyFlow;
+import loftcoil.engine.run.MonthRow;
+import loftcoil.engine.words.Measure;
 
 /** A sheet as lines of text for a person. */
 public final class SheetText {
 
     private static final int WIDTH = 76;
-    private static final double LEAST_NIGHT_FLOW = 1e-7;
+    private static final String ENDS = "%-58s%11s%11s";
+    private static final String LOW = "low.";
+    private static final String HIGH = "high.";
 
+    /** The groups that stand by themselves, in order; the ends of a spread stand beside them. */
+    private static final List<FigureGroup> SHOWN = List.of(
+            FigureGroup.LOOP,
+            FigureGroup.NIGHT,
+            FigureGroup.TANK,
+            FigureGroup.TAPS,
+            FigureGroup.PANES,
+            FigureGroup.YEAR);
+
+    private final List<SheetFigure> figures;
     private final List<String> lines = new ArrayList<>();
 
-    private SheetText() {}
+    private SheetText(List<SheetFigure> figures) {
+        this.figures = figures;
+    }
 
     /** The sheet as lines without line breaks. */
     public static List<String> lines(Sheet sheet) {
-        SheetText text = new SheetText();
+        SheetText text = new SheetText(Figures.toRead(sheet));
         text.all(sheet);
         return List.copyOf(text.lines);
     }
 
     private void all(Sheet sheet) {
         lines.add(sheet.design().name());
-        lines.add("");
-        lines.add(String.format(
-                Locale.ROOT, "Loop, whole tank at %.0f °C", sheet.loop().tankC()));
-        wrapped("  ", sheet.loop().words());
-        sheet.loop().flow().ifPresent(this::flow);
-        sheet.spread().ifPresent(this::spread);
-        night(sheet.loop().coldFire());
-        lines.add("");
-        lines.add("Tank");
-        figure("full mass", "%.1f kg", sheet.tank().fullMassKg());
-        figure("growth from 10 to 90 °C", "%.2f L", sheet.tank().expansionL());
-        taps(sheet.taps());
-        sheet.window().ifPresent(window -> {
-            lines.add("");
-            lines.add("Panes");
-            figure("U value", "%.2f W/(m² K)", window.uValueWPerM2K());
-            figure("sun that passes, square on", "%.0f %%", 100 * window.transmittanceNormal());
-        });
-        sheet.year().ifPresent(year -> {
-            lines.add("");
-            lines.addAll(YearText.lines(year));
-        });
+        for (FigureGroup group : SHOWN) {
+            group(sheet, group);
+        }
+        months(sheet);
         lines.add("");
         lines.add("Cautions");
         if (sheet.cautions().isEmpty()) {
@@ -63,78 +64,92 @@ public final class SheetText {
         }
     }
 
-    private void flow(SteadyFlow flow) {
-        figure("heat of the coil", "%.2f kW", flow.heat().coilW() / 1000);
-        figure("flow", "%.4f kg/s (%.2f L/min)", flow.flowKgPerS(), flow.flowLPerMin());
-        figure("drive", "%.1f Pa", flow.drivePa());
-        figure("Reynolds number in the coil", "%.0f", flow.reynolds());
-        figure("into the coil", "%.1f °C", flow.coil().startC());
-        figure("out of the coil", "%.1f °C", flow.coil().endC());
-        figure("back at the tank", "%.1f °C", flow.returnC());
-        figure(
-                "least distance from boiling",
-                "%.1f °C, %s",
-                flow.boilMargin().marginK(),
-                flow.boilMargin().where());
-        figure("heat lost on the way", "%.0f W", flow.heat().lostW());
-        figure("heat into the tank", "%.0f W", flow.heat().tankW());
-    }
-
-    private void night(ColdFire night) {
-        if (Math.abs(night.flowKgPerS()) < LEAST_NIGHT_FLOW) {
-            figure("fire out", "%s", "the water stands still");
-        } else {
-            String way = night.flowKgPerS() < 0 ? "backward" : "forward";
-            figure("fire out, flow", "%.5f kg/s %s", Math.abs(night.flowKgPerS()), way);
-            figure("fire out, heat lost", "%.1f W", night.lossW());
-        }
-    }
-
-    private void spread(HeatSpread spread) {
-        end("with the least heat", spread.low());
-        end("with the most heat", spread.high());
-    }
-
-    private void end(String label, HeatSpread.End end) {
-        end.flow()
-                .ifPresentOrElse(
-                        flow -> figure(
-                                label,
-                                "%.2f kW: %.2f L/min, %.1f °C from boiling",
-                                end.heatKW(),
-                                flow.flowLPerMin(),
-                                flow.boilMargin().marginK()),
-                        () -> figure(label, "%.2f kW: no flow without boiling", end.heatKW()));
-    }
-
-    private void taps(List<TapFigures> taps) {
-        if (taps.isEmpty()) {
+    private void group(Sheet sheet, FigureGroup group) {
+        List<SheetFigure> own =
+                figures.stream().filter(figure -> figure.group() == group).toList();
+        if (own.isEmpty()) {
             return;
         }
         lines.add("");
-        lines.add("Taps, each alone open");
-        for (TapFigures tap : taps) {
-            if (tap.fillMin60L().isPresent()) {
-                figure(
-                        tap.name(),
-                        "%.1f L/min from %.1f kPa; 60 L in %.1f min",
-                        tap.flowLPerMin(),
-                        tap.headKPa(),
-                        tap.fillMin60L().getAsDouble());
-            } else {
-                figure(tap.name(), "%s", "nothing runs: it is not below the waterline");
-            }
+        if (group == FigureGroup.LOOP) {
+            lines.add(group.words() + ", whole tank at "
+                    + Measure.celsius(sheet.loop().tankC()).metric());
+            wrapped("  ", sheet.loop().words());
+        } else {
+            lines.add(group.words());
         }
+        boolean ends = own.stream().anyMatch(figure -> end(figure, LOW).isPresent());
+        if (ends) {
+            lines.add(String.format(Locale.ROOT, ENDS, "", "least heat", "most heat"));
+        }
+        own.forEach(figure -> lines.add(withEnds(figure)));
+        if (group == FigureGroup.LOOP) {
+            sheet.spread().ifPresent(this::still);
+        }
+    }
+
+    private void still(HeatSpread spread) {
+        if (!spread.low().circulates()) {
+            lines.add("  with the least heat nothing flows without boiling");
+        }
+        if (!spread.high().circulates()) {
+            lines.add("  with the most heat nothing flows without boiling");
+        }
+    }
+
+    /** The figure, and what it is with the least and with the most heat the fire may give. */
+    private String withEnds(SheetFigure figure) {
+        Optional<SheetFigure> low = end(figure, LOW);
+        Optional<SheetFigure> high = end(figure, HIGH);
+        String label = String.format(Locale.ROOT, "  %-38s ", figure.label());
+        if (low.isEmpty() && high.isEmpty()) {
+            return label + figure.words();
+        }
+        String values =
+                String.format(Locale.ROOT, ENDS, label + figure.measure().metric(), number(low), number(high));
+        return values + (figure.note().isEmpty() ? "" : "  " + figure.note());
+    }
+
+    private Optional<SheetFigure> end(SheetFigure figure, String end) {
+        String path = figure.group().path();
+        String key = path + end + figure.key().substring(path.length());
+        return figures.stream().filter(other -> other.key().equals(key)).findFirst();
+    }
+
+    private static String number(Optional<SheetFigure> end) {
+        return end.map(figure -> figure.measure().number()).orElse("none");
+    }
+
+    /** A column for each figure of a month that has a heading. */
+    private void months(Sheet sheet) {
+        sheet.year().ifPresent(years -> {
+            List<Figure<MonthRow>> columns = Figures.MONTH.stream()
+                    .filter(figure -> !figure.head().isEmpty())
+                    .toList();
+            lines.add("");
+            lines.add(FigureGroup.MONTHS.words());
+            lines.add(cells("", columns, Figure::head));
+            lines.add(cells("", columns, figure -> figure.kind().unit()));
+            years.mid()
+                    .months()
+                    .forEach(row -> lines.add(cells(
+                            Month.of(row.month()).getDisplayName(TextStyle.SHORT, Locale.ENGLISH),
+                            columns,
+                            figure -> figure.measure(figure.value().applyAsDouble(row))
+                                    .number())));
+        });
+    }
+
+    private static String cells(String first, List<Figure<MonthRow>> columns, Function<Figure<MonthRow>, String> cell) {
+        StringBuilder line = new StringBuilder(String.format(Locale.ROOT, "  %-4s", first));
+        columns.forEach(figure -> line.append(String.format(Locale.ROOT, " %7s", cell.apply(figure))));
+        return line.toString().stripTrailing();
     }
 
     private void caution(Caution caution) {
         lines.add("  " + caution.severity().label() + " " + caution.code());
         wrapped("    ", caution.text());
         wrapped("    ", "Source: " + caution.source());
-    }
-
-    private void figure(String label, String form, Object... values) {
-        lines.add(String.format(Locale.ROOT, "  %-28s", label) + String.format(Locale.ROOT, form, values));
     }
 
     private void wrapped(String indent, String text) {

@@ -10,7 +10,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.sheet.Figures;
 import loftcoil.engine.sheet.Sheet;
+import loftcoil.engine.sheet.SheetFigure;
 
 /**
  * Two designs side by side, figure by figure, such as a system as it stands and the same rebuilt.
@@ -81,7 +83,7 @@ public record Comparison(Sheet before, Sheet after, List<Row> rows) {
 
     private static Map<String, SheetFigure> byKey(Sheet sheet) {
         Map<String, SheetFigure> figures = new LinkedHashMap<>();
-        SheetFigures.of(sheet).forEach(figure -> figures.put(figure.key(), figure));
+        Figures.of(sheet).forEach(figure -> figures.put(figure.key(), figure));
         return figures;
     }
 

@@ -1,26 +1,23 @@
 package loftcoil.engine.study;
 
 import java.util.OptionalDouble;
+import loftcoil.engine.sheet.Figure;
+import loftcoil.engine.sheet.FigureGroup;
+import loftcoil.engine.sheet.SheetFigure;
+import loftcoil.engine.words.Measure;
 
 /**
  * One figure of two designs side by side.
  *
  * @param key where the figure stands in the sheet's JSON; a tap goes by its name, as in {@code taps[wash tub].flowLPerMin}
  * @param group the figures it belongs to
- * @param label what it is called
- * @param unit its unit; empty for a plain number
- * @param wish which way is better
+ * @param label what it is called, with the tap or month it belongs to
+ * @param figure what it is
  * @param before the earlier design's; empty where it has no such figure
  * @param after the later design's; empty where it has no such figure
  */
 public record Row(
-        String key,
-        FigureGroup group,
-        String label,
-        String unit,
-        Better wish,
-        OptionalDouble before,
-        OptionalDouble after) {
+        String key, FigureGroup group, String label, Figure<?> figure, OptionalDouble before, OptionalDouble after) {
 
     /**
      * Two values nearer than this share of the larger are the same: a search for a root stops well before the last digit.
@@ -46,35 +43,46 @@ public record Row(
             return Trend.SAME;
         }
         double more = difference().getAsDouble();
-        return switch (wish) {
+        return switch (figure.better()) {
             case NONE -> Trend.DIFFERENT;
             case MORE -> more > 0 ? Trend.BETTER : Trend.WORSE;
             case LESS -> more < 0 ? Trend.BETTER : Trend.WORSE;
         };
     }
 
+    /** Whether it is one of the few that are shown first. */
+    public boolean main() {
+        return figure.main() && group.main();
+    }
+
+    /** The unit of both values; empty for a plain number. */
+    public String unit() {
+        return figure.kind().ownUnit();
+    }
+
     /** The unit in which {@link #shownBefore}, {@link #shownAfter} and {@link #shownDifference} are written. */
     public String shownUnit() {
-        return written().unit();
+        return written(0).kind().unit();
     }
 
     /** The earlier design's figure with the digits a person can use; empty where it has none. */
     public String shownBefore() {
-        return before.isPresent() ? written().shown(before.getAsDouble()) : "";
+        return before.isPresent() ? written(before.getAsDouble()).number() : "";
     }
 
     /** The later design's figure with the digits a person can use; empty where it has none. */
     public String shownAfter() {
-        return after.isPresent() ? written().shown(after.getAsDouble()) : "";
+        return after.isPresent() ? written(after.getAsDouble()).number() : "";
     }
 
     /** What the later design has more, with its sign, in the digits of the figure; empty where either has none. */
     public String shownDifference() {
-        return difference().isPresent() ? written().signed(difference().getAsDouble()) : "";
+        return difference().isPresent() ? written(difference().getAsDouble()).signed() : "";
     }
 
-    private FigureUnit written() {
-        return FigureUnit.of(unit, Math.max(Math.abs(before.orElse(0)), Math.abs(after.orElse(0))));
+    /** Both values and what is between them have one unit. */
+    private Measure written(double value) {
+        return figure.measure(value, Math.max(Math.abs(before.orElse(0)), Math.abs(after.orElse(0))));
     }
 
     /** Whether both designs have the figure, and the two values differ by no more than this share of the larger. */
@@ -87,7 +95,6 @@ public record Row(
     }
 
     static Row of(SheetFigure known, OptionalDouble before, OptionalDouble after) {
-        SheetFigure.Kind kind = known.kind();
-        return new Row(known.key(), kind.group(), kind.label(), kind.unit(), kind.wish(), before, after);
+        return new Row(known.key(), known.group(), known.label(), known.figure(), before, after);
     }
 }

@@ -16,6 +16,7 @@ public record Measure(double value, MeasureKind kind, int finer, boolean bare) i
     private static final double SMALL = 10;
     private static final double SMALLER = 1;
     private static final double LARGE = 100;
+    private static final double PER_CENT = 100;
 
     /**
      * Checks the number.
@@ -103,6 +104,11 @@ public record Measure(double value, MeasureKind kind, int finer, boolean bare) i
         return new Measure(pieces, MeasureKind.COUNT);
     }
 
+    /** A number written with just so many decimal places, whatever its size. */
+    public static Measure rounded(double value, MeasureKind kind, int decimals) {
+        return new Measure(value, kind).finer(decimals - new Measure(value, kind).decimals());
+    }
+
     /** The number in metric units with its unit, such as {@code 1.45 m}. */
     @Override
     public String metric() {
@@ -111,10 +117,17 @@ public record Measure(double value, MeasureKind kind, int finer, boolean bare) i
         return number() + (unit.isEmpty() || kind == MeasureKind.ANGLE_DEG ? "" : " ") + unit;
     }
 
-    /** The number alone, in metric units. */
+    /** The number in metric units alone, with the sign of a minus, never with an exponent; nought has no sign. */
     public String number() {
-        String number = String.format(Locale.ROOT, "%." + Math.max(0, decimals() + finer) + "f", value);
+        double written = kind == MeasureKind.SHARE ? PER_CENT * value : value;
+        String number = String.format(Locale.ROOT, "%." + Math.max(0, decimals() + finer) + "f", written);
         return number.replaceAll("^-(?=0(\\.0*)?$)", "").replace('-', '−');
+    }
+
+    /** The number with its sign, a plus too; nought has none. */
+    public String signed() {
+        String number = number();
+        return value > 0 && number.chars().anyMatch(digit -> digit >= '1' && digit <= '9') ? "+" + number : number;
     }
 
     /** Small flows and weights keep a figure more, or nothing would be left of them; large ones need none. */

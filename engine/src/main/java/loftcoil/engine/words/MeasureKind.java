@@ -22,6 +22,8 @@ public enum MeasureKind {
     DENSITY_KG_PER_M3("kg/m³", 0),
     /** A mass in each hour, kg/h. */
     MASS_KG_PER_H("kg/h", 1),
+    /** A flow by mass in kg/s. */
+    FLOW_KG_PER_S("kg/s", 4),
     /** A flow in L/min. */
     FLOW_L_PER_MIN("L/min", 1),
     /** A flow in L/min, its unit in words as in the first sentence on a loop. */
@@ -38,6 +40,8 @@ public enum MeasureKind {
     POWER_W("W", 0),
     /** The heat flow of a fire or a coil in kW. */
     POWER_KW("kW", 1),
+    /** Heat passed by an area for each kelvin, W/(m² K). */
+    U_VALUE("W/(m² K)", 2),
     /** Heat in kWh. */
     ENERGY_KWH("kWh", 1),
     /** A pressure in Pa. */
@@ -58,6 +62,8 @@ public enum MeasureKind {
     ANGLE_DEG("°", 0),
     /** A share in percent. */
     PERCENT("%", 0),
+    /** A share of one, 0 to 1, that is written in percent. */
+    SHARE("%", 0),
     /** A number of pieces. */
     COUNT("", 0),
     /** A plain number. */
@@ -71,9 +77,14 @@ public enum MeasureKind {
         this.decimals = decimals;
     }
 
-    /** Metric unit; empty for plain numbers. */
+    /** Metric unit as written; empty for plain numbers. */
     public String unit() {
         return unit;
+    }
+
+    /** Metric unit of the number itself: that of {@link #unit}, but a share has none. */
+    public String ownUnit() {
+        return this == SHARE ? "" : unit;
     }
 
     /** Decimal places that a builder can use. */

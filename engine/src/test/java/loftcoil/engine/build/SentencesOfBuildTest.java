@@ -86,7 +86,8 @@ class SentencesOfBuildTest {
     @Test
     void everySentenceAskedForIsThereAndNoOther() {
         Set<String> codes = codes();
-        Set<String> topics = codes.stream().map(code -> code.substring(0, code.indexOf('.'))).collect(Collectors.toSet());
+        Set<String> topics =
+                codes.stream().map(code -> code.substring(0, code.indexOf('.'))).collect(Collectors.toSet());
         Set<String> asked = ClassStrings.beside(BuildSheet.class).stream()
                 .filter(text -> text.contains(".") && topics.contains(text.split("\\.", 2)[0]))
                 .filter(text -> FILES.stream().noneMatch(file -> file.endsWith(text)))

@@ -32,6 +32,7 @@ class OutputDriftTest {
     private static final double SHARE = 1e-6;
     private static final double NOUGHT = 1e-9;
     private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?([eE]-?\\d+)?");
+    private static final Pattern EXPONENT = Pattern.compile("[0-9][eE][-+]?[0-9]");
     private static final int MOST_SHOWN = 40;
 
     static Stream<String> names() {
@@ -47,6 +48,13 @@ class OutputDriftTest {
     @MethodSource("names")
     void theOutputIsTheKeptOne(String name) throws IOException {
         List<String> now = Output.of(DESIGNS.get(name), DESIGNS.get("bothy"));
+        assertEquals(
+                List.of(),
+                now.stream()
+                        .filter(line -> line.startsWith("text ")
+                                && EXPONENT.matcher(line).find())
+                        .toList(),
+                "for a person");
         if (Boolean.getBoolean("loftcoil.keep")) {
             Files.write(KEPT.resolve(name + ".txt"), now);
             fail(name + ": kept as it is now");

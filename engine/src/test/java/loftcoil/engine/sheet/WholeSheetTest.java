@@ -62,6 +62,7 @@ class WholeSheetTest {
                 "/year/shortfallKWh",
                 "/year/woodKg",
                 "/year/hottestC",
+                "/year/months/11/boilingH",
                 "/year/months/11/boilingMin")) {
             assertTrue(WHOLE.at(name).isNumber(), name);
         }
@@ -140,8 +141,7 @@ class WholeSheetTest {
         assertTrue(json.at("/year/low/coilKWh").doubleValue() < coil);
         assertTrue(json.at("/year/high/coilKWh").doubleValue() > coil);
         assertEquals(mid * 848, coil, 0.1 * coil, "848 hours of fire");
-        assertTrue(
-                SheetText.lines(Sheet.of(estimated)).stream().anyMatch(line -> line.contains("with the least heat")));
+        assertTrue(SheetText.lines(Sheet.of(estimated)).stream().anyMatch(line -> line.contains("least heat")));
     }
 
     @Test

@@ -53,12 +53,18 @@ final class UsMeasure {
                 digits(unit("kg").to(unit("lb"), value) / Math.pow(unit("m").to(unit("ft"), 1), 3), more);
             case RESISTANCE_M2K_PER_W -> decimals(value * HOURS_FT2_F_PER_BTU, 1 + more);
             case MASS_KG_PER_H -> decimals(unit("kg").to(unit("lb"), value), 1 + more);
+            case FLOW_KG_PER_S -> digits(60 * unit("kg").to(unit("lb"), value), more);
+            case U_VALUE ->
+                digits(
+                        unit("W").to(unit("BTU/h"), value)
+                                / unit("m²").to(unit("ft²"), 1)
+                                / unit("K").stepTo(unit("°F"), 1),
+                        more);
             case FLOW_L_PER_MIN, FLOW_LITRES_A_MINUTE -> {
                 double flow = unit("L/min").to(unit("US gal/min"), value);
                 yield decimals(flow, (flow != 0 && Math.abs(flow) < SMALL_FLOW ? 3 : 2) + more);
             }
-            // A degree of ours is nearly two of theirs: a tenth more of ours is nothing to add to theirs.
-            case TEMP_C -> decimals(unit("°C").to(unit("°F"), value), more - 1);
+            case TEMP_C -> decimals(unit("°C").to(unit("°F"), value), more);
             case TEMP_DIFF_K -> decimals(unit("K").stepTo(unit("°F"), value), more);
             case TEMP_DIFF_C -> {
                 double degrees = unit("K").stepTo(unit("°F"), value);
@@ -88,6 +94,8 @@ final class UsMeasure {
             case DENSITY_KG_PER_M3 -> "lb/ft³";
             case RESISTANCE_M2K_PER_W -> "ft² h °F/Btu";
             case MASS_KG_PER_H -> "lb/h";
+            case FLOW_KG_PER_S -> "lb/min";
+            case U_VALUE -> "Btu/(h ft² °F)";
             case FLOW_L_PER_MIN -> "US gal/min";
             case FLOW_LITRES_A_MINUTE -> "US gallons a minute";
             case TEMP_C, TEMP_DIFF_K, TEMP_DIFF_C -> "°F";

@@ -3,7 +3,7 @@ package loftcoil.runner.show;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import loftcoil.engine.study.FigureGroup;
+import loftcoil.engine.sheet.FigureGroup;
 
 /** Two designs side by side as lines of plain text. */
 public final class ComparisonText {

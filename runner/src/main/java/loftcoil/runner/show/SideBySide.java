@@ -10,32 +10,15 @@ import java.util.stream.Collectors;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.sheet.FigureGroup;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.study.Comparison;
-import loftcoil.engine.study.FigureGroup;
 import loftcoil.engine.study.Rebuild;
 import loftcoil.engine.study.Row;
 import loftcoil.engine.study.Trend;
 
 /** Two designs side by side, in words. */
 public final class SideBySide {
-
-    /** The figures a builder asks for first; all others stand in the full table. */
-    private static final Set<String> WEIGHTY = Set.of(
-            "loop.heatKW",
-            "loop.flowLPerMin",
-            "loop.coilOutC",
-            "loop.boilMarginK",
-            "loop.coldFire.lossW",
-            "tank.fullMassKg",
-            "window.uValueWPerM2K",
-            "year.solarKWh",
-            "year.coilKWh",
-            "year.usedKWh",
-            "year.shortfallKWh",
-            "year.woodKg",
-            "year.hottestC",
-            "year.boilingMin");
 
     private static final String SAME = "same";
 
@@ -84,7 +67,7 @@ public final class SideBySide {
         List<RebuildView.Line> lines = effect.result()
                 .comparison()
                 .map(alone -> alone.changed().stream()
-                        .filter(row -> WEIGHTY.contains(row.key()))
+                        .filter(Row::main)
                         .map(SideBySide::line)
                         .filter(line -> !line.turn().equals(SAME))
                         .toList())

@@ -1,4 +1,4 @@
-package loftcoil.engine.study;
+package loftcoil.engine.sheet;
 
 /** Which way of a figure is the better one. */
 public enum Better {

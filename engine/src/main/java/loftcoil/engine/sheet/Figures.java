@@ -1,0 +1,273 @@
+package loftcoil.engine.sheet;
+
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import loftcoil.engine.run.Losses;
+import loftcoil.engine.run.MonthRow;
+import loftcoil.engine.words.MeasureKind;
+
+/**
+ * All figures there are: key, label, kind, decimal places, which way is better, value. Text, JSON, panel, comparison and build
+ * sheet go by these lists; to add a figure is to add a row.
+ */
+public final class Figures {
+
+    /** Heat of the lit coil. */
+    public static final Figure<LitLoop> HEAT = Figure.of(
+                    "heatKW", "heat of the coil", MeasureKind.POWER_KW, 2, LitLoop::heatKW)
+            .more()
+            .first();
+
+    /** Flow of the lit loop. */
+    public static final Figure<LitLoop> FLOW = Figure.of(
+                    "flowLPerMin", "flow round the loop", MeasureKind.FLOW_L_PER_MIN, 2, LitLoop::flowLPerMin)
+            .more()
+            .first();
+
+    /** Water out of the lit coil. */
+    public static final Figure<LitLoop> COIL_OUT = Figure.of(
+                    "coilOutC", "water out of the coil", MeasureKind.TEMP_C, 1, LitLoop::coilOutC)
+            .first();
+
+    /** How far from boiling the lit loop is where it is nearest. */
+    public static final Figure<LitLoop> BOIL_MARGIN = Figure.of(
+                    "boilMarginK", "least distance from boiling", MeasureKind.TEMP_DIFF_K, 1, LitLoop::boilMarginK)
+            .more()
+            .first()
+            .noted(loop -> loop.flow().map(flow -> flow.boilMargin().where()).orElse(""));
+
+    /** A lit loop. */
+    public static final List<Figure<LitLoop>> LOOP = List.of(
+            HEAT,
+            Figure.of("flowKgPerS", "flow round the loop by mass", MeasureKind.FLOW_KG_PER_S, 4, LitLoop::flowKgPerS)
+                    .more(),
+            FLOW,
+            Figure.of("drivePa", "drive", MeasureKind.PRESSURE_PA, 0, LitLoop::drivePa)
+                    .first(),
+            Figure.of("reynolds", "Reynolds number in the coil", MeasureKind.NONE, 0, LitLoop::reynolds),
+            Figure.of("coilInC", "water into the coil", MeasureKind.TEMP_C, 1, LitLoop::coilInC),
+            COIL_OUT,
+            Figure.of("returnC", "water back at the tank", MeasureKind.TEMP_C, 1, LitLoop::returnC),
+            BOIL_MARGIN,
+            Figure.<LitLoop>of(
+                            "lostW",
+                            "heat lost on the way",
+                            MeasureKind.POWER_W,
+                            0,
+                            loop -> loop.flowing(flow -> flow.heat().lostW()))
+                    .less(),
+            Figure.<LitLoop>of(
+                            "intoTankKW",
+                            "heat into the tank",
+                            MeasureKind.POWER_KW,
+                            2,
+                            loop -> loop.flowing(flow -> flow.heat().tankW() / 1000))
+                    .more()
+                    .first());
+
+    /** What the loop takes from the tank with the fire out. */
+    public static final Figure<ColdFire> NIGHT_LOSS = Figure.of(
+                    "lossW", "heat lost through the loop by night", MeasureKind.POWER_W, 1, ColdFire::lossW)
+            .less()
+            .first()
+            .noted(night -> night.stands() ? "the water stands still" : "");
+
+    /** The loop with the fire out. */
+    public static final List<Figure<ColdFire>> NIGHT = List.of(
+            Figure.of("flowKgPerS", "flow round the loop by night", MeasureKind.FLOW_KG_PER_S, 5, ColdFire::flowKgPerS)
+                    .noted(night -> night.stands()
+                            ? "the water stands still"
+                            : night.flowKgPerS() < 0 ? "backward" : "forward"),
+            NIGHT_LOSS);
+
+    /** Mass of the full tank. */
+    public static final Figure<TankFigures> FULL_MASS = Figure.of(
+                    "fullMassKg", "mass of the full tank", MeasureKind.MASS_KG, 0, TankFigures::fullMassKg)
+            .first();
+
+    /** Growth of the water in the tank. */
+    public static final Figure<TankFigures> GROWTH = Figure.of(
+                    "expansionL", "growth of the heated water", MeasureKind.VOLUME_L, 1, TankFigures::expansionL)
+            .first()
+            .noted(tank -> "from 10 to 90 °C");
+
+    /** The tank. */
+    public static final List<Figure<TankFigures>> TANK = List.of(FULL_MASS, GROWTH);
+
+    /** Flow of a tap. */
+    public static final Figure<TapFigures> TAP_FLOW = Figure.of(
+                    "flowLPerMin", "flow", MeasureKind.FLOW_L_PER_MIN, 1, TapFigures::flowLPerMin)
+            .more()
+            .noted(tap -> tap.flowLPerMin() > 0 ? "" : "nothing runs: not below the waterline");
+
+    /** A tap. */
+    public static final List<Figure<TapFigures>> TAP = List.of(
+            TAP_FLOW,
+            Figure.of("headKPa", "pressure, all taps shut", MeasureKind.PRESSURE_KPA, 1, TapFigures::headKPa),
+            Figure.<TapFigures>of("fillMin60L", "time to fill 60 L", MeasureKind.TIME_MIN, 1, tap -> tap.fillMin60L()
+                            .orElse(Double.NaN))
+                    .less());
+
+    /** Sun that the panes let through. */
+    public static final Figure<WindowFigures> SUN_THROUGH = Figure.of(
+                    "transmittanceNormal",
+                    "sun that passes the panes, square on",
+                    MeasureKind.SHARE,
+                    0,
+                    WindowFigures::transmittanceNormal)
+            .more();
+
+    /** The panes. */
+    public static final List<Figure<WindowFigures>> PANES = List.of(
+            Figure.of("uValueWPerM2K", "U value of the panes", MeasureKind.U_VALUE, 2, WindowFigures::uValueWPerM2K)
+                    .less()
+                    .first(),
+            SUN_THROUGH);
+
+    /** Wood of a month or year. */
+    public static final Figure<MonthRow> WOOD = Figure.of(
+                    "woodKg", "wood burnt", MeasureKind.MASS_KG, 0, MonthRow::woodKg)
+            .less()
+            .first()
+            .headed("wood");
+
+    /** A month or a year. */
+    public static final List<Figure<MonthRow>> MONTH = List.of(
+            kWh("solarKWh", "heat from the sun", 0, row -> row.energy().solarKWh())
+                    .more()
+                    .first()
+                    .headed("sun"),
+            kWh("coilKWh", "heat from the coil", 0, row -> row.energy().coilKWh())
+                    .first()
+                    .headed("coil"),
+            kWh("usedKWh", "heat used at the taps", 0, row -> row.energy().usedKWh())
+                    .more()
+                    .first()
+                    .headed("used"),
+            kWh("lossKWh", "heat lost", 0, row -> row.energy().lossKWh()).less().headed("lost"),
+            kWh("storedKWh", "heat in store, more at the end", 1, row -> row.energy()
+                            .storedKWh())
+                    .headed("stored"),
+            kWh("shortfallKWh", "heat missing at the taps", 0, MonthRow::shortfallKWh)
+                    .less()
+                    .first()
+                    .headed("short"),
+            WOOD,
+            Figure.of("hottestC", "hottest water in the tank", MeasureKind.TEMP_C, 1, MonthRow::hottestC)
+                    .first()
+                    .headed("top"),
+            Figure.<MonthRow>of(
+                            "boilingH",
+                            "time in which water boils",
+                            MeasureKind.TIME_H,
+                            1,
+                            row -> row.boilingMin() / 60)
+                    .less()
+                    .first()
+                    .headed("boiling"),
+            litres("litres.asWanted", "water as warm as wanted", row -> row.litres()
+                            .asWanted())
+                    .more()
+                    .headed("hot"),
+            litres("litres.tooCool", "water cooler than wanted", row -> row.litres()
+                            .tooCool())
+                    .less(),
+            litres("litres.missing", "water that did not come", row -> row.litres()
+                            .missing())
+                    .less());
+
+    /** Where the heat lost in a year goes. */
+    public static final List<Figure<Losses>> LOSSES = List.of(
+            Figure.of("losses.tankKWh", "lost through the tank's lagging", MeasureKind.ENERGY_KWH, 0, Losses::tank)
+                    .less(),
+            Figure.of("losses.windowKWh", "lost through the panes", MeasureKind.ENERGY_KWH, 0, Losses::window)
+                    .less(),
+            Figure.of("losses.legsLitKWh", "lost by the legs, fire lit", MeasureKind.ENERGY_KWH, 0, Losses::legsLit)
+                    .less(),
+            Figure.of("losses.legsOutKWh", "lost by the legs, fire out", MeasureKind.ENERGY_KWH, 0, Losses::legsOut)
+                    .less(),
+            Figure.of("losses.steamKWh", "lost as steam", MeasureKind.ENERGY_KWH, 0, Losses::steam)
+                    .less(),
+            Figure.of("losses.iceKWh", "given up by freezing, less than 0", MeasureKind.ENERGY_KWH, 0, Losses::ice));
+
+    private Figures() {}
+
+    private static Figure<MonthRow> kWh(String key, String label, int decimals, ToDoubleFunction<MonthRow> value) {
+        return Figure.of(key, label, MeasureKind.ENERGY_KWH, decimals, value);
+    }
+
+    private static Figure<MonthRow> litres(String key, String label, ToDoubleFunction<MonthRow> value) {
+        return Figure.of(key, label, MeasureKind.VOLUME_L, 0, value);
+    }
+
+    /** The figures that a sheet has, in its order. */
+    public static List<SheetFigure> of(Sheet sheet) {
+        List<SheetFigure> all = new ArrayList<>();
+        add(all, FigureGroup.LOOP, LOOP, sheet.loop());
+        add(all, FigureGroup.NIGHT, NIGHT, sheet.loop().coldFire());
+        sheet.spread().ifPresent(spread -> {
+            add(all, FigureGroup.LEAST_HEAT, LOOP, spread.low());
+            add(all, FigureGroup.MOST_HEAT, LOOP, spread.high());
+        });
+        add(all, FigureGroup.TANK, TANK, sheet.tank());
+        sheet.taps().forEach(tap -> addOf(all, FigureGroup.TAPS, tap.name(), tap.name(), TAP, tap));
+        sheet.window().ifPresent(window -> add(all, FigureGroup.PANES, PANES, window));
+        sheet.year().ifPresent(years -> {
+            add(all, FigureGroup.YEAR, MONTH, years.mid().whole());
+            add(all, FigureGroup.YEAR, LOSSES, years.mid().energy().losses());
+            years.low().ifPresent(low -> add(all, FigureGroup.YEAR_LEAST_HEAT, MONTH, low.whole()));
+            years.high().ifPresent(high -> add(all, FigureGroup.YEAR_MOST_HEAT, MONTH, high.whole()));
+            years.mid()
+                    .months()
+                    .forEach(row -> addOf(
+                            all,
+                            FigureGroup.MONTHS,
+                            Integer.toString(row.month() - 1),
+                            Month.of(row.month()).getDisplayName(TextStyle.FULL, Locale.ENGLISH),
+                            MONTH,
+                            row));
+        });
+        return List.copyOf(all);
+    }
+
+    /** Those of {@link #of} that say something to a person: of a loop in which nothing flows its heat alone. */
+    public static List<SheetFigure> toRead(Sheet sheet) {
+        Set<FigureGroup> still = EnumSet.noneOf(FigureGroup.class);
+        if (!sheet.loop().circulates()) {
+            still.add(FigureGroup.LOOP);
+        }
+        sheet.spread().filter(spread -> !spread.low().circulates()).ifPresent(low -> still.add(FigureGroup.LEAST_HEAT));
+        sheet.spread()
+                .filter(spread -> !spread.high().circulates())
+                .ifPresent(high -> still.add(FigureGroup.MOST_HEAT));
+        return of(sheet).stream()
+                .filter(figure -> figure.figure() == HEAT || !still.contains(figure.group()))
+                .toList();
+    }
+
+    private static <S> void add(List<SheetFigure> all, FigureGroup group, List<Figure<S>> list, S source) {
+        add(all, group, group.path(), "", list, source);
+    }
+
+    private static <S> void addOf(
+            List<SheetFigure> all, FigureGroup group, String item, String whose, List<Figure<S>> list, S source) {
+        add(all, group, group.path() + "[" + item + "].", whose, list, source);
+    }
+
+    private static <S> void add(
+            List<SheetFigure> all, FigureGroup group, String path, String whose, List<Figure<S>> list, S source) {
+        for (Figure<S> figure : list) {
+            double value = figure.value().applyAsDouble(source);
+            if (!Double.isNaN(value)) {
+                String note = figure.note().apply(source);
+                all.add(new SheetFigure(path + figure.key(), group, figure, figure.labelOf(whose), value, note));
+            }
+        }
+    }
+}
