@@ -6,12 +6,6 @@ import loftcoil.engine.words.Measure;
 /** Distances of heater and flue from what burns, and the height of the flue. Plates and local code go before these figures. */
 final class FlueDistance implements CautionRule {
 
-    /** Single-wall flue pipe to anything that burns, mm: 18 in, NFPA 211, as restated in public. */
-    static final double FLUE_MM = 457;
-
-    /** Heater without a plate to anything that burns, mm: 36 in, NFPA 211, as restated in public. */
-    static final double HEATER_MM = 914;
-
     /** Top of the flue above the roof where it leaves it, m: 3 ft, NFPA 211, as restated in public. */
     static final double ABOVE_ROOF_M = 0.914;
 
@@ -24,7 +18,7 @@ final class FlueDistance implements CautionRule {
     }
 
     private static void judge(Flue flue, Findings findings) {
-        double flueNeedsMm = flue.flueNeedsMm().orElse(FLUE_MM);
+        double flueNeedsMm = flue.flueAtLeastMm();
         if (flue.flueToCombustibleMm() < flueNeedsMm) {
             findings.caution(
                     CautionKind.FLUE_NEAR,
@@ -33,7 +27,7 @@ final class FlueDistance implements CautionRule {
                     "least",
                     Measure.millimetres(flueNeedsMm));
         }
-        double heaterNeedsMm = flue.heaterNeedsMm().orElse(HEATER_MM);
+        double heaterNeedsMm = flue.heaterAtLeastMm();
         if (flue.heaterToCombustibleMm() < heaterNeedsMm) {
             findings.caution(
                     CautionKind.HEATER_NEAR,

@@ -23,4 +23,15 @@ public record Flue(
         OptionalDouble heaterNeedsMm,
         OptionalDouble heightM,
         OptionalDouble diameterMm,
-        Optional<Boolean> insulated) {}
+        Optional<Boolean> insulated) {
+
+    /** Least distance of the flue from what burns, mm: as its plate or the code asks, else the most that is common. */
+    public double flueAtLeastMm() {
+        return flueNeedsMm.orElse(SafetyFields.FLUE_DISTANCE_MM.high());
+    }
+
+    /** Least distance of the heater from what burns, mm: as its plate or the code asks, else the most that is common. */
+    public double heaterAtLeastMm() {
+        return heaterNeedsMm.orElse(SafetyFields.HEATER_DISTANCE_MM.high());
+    }
+}

@@ -3,6 +3,7 @@ package loftcoil.engine.design;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import loftcoil.engine.design.DesignField.Assumed;
 
 /** The fields of {@link Safety} and of what stands in it. */
 final class SafetyFields {
@@ -238,17 +239,24 @@ final class SafetyFields {
             "Above where it leaves the roof.",
             Leaf.number(0, 20, FieldUnit.M),
             Flue::topAboveRoofM);
+    /**
+     * Single-wall flue pipe to what burns, mm: 18 in, NFPA 211, as restated in public; behind a shield as little as 6 in, from memory.
+     */
+    static final Assumed FLUE_DISTANCE_MM = new Assumed(152, 457, 457);
+    /** Heater without a plate to what burns, mm: 36 in, NFPA 211, as restated in public; behind a shield as little as 12 in, from memory. */
+    static final Assumed HEATER_DISTANCE_MM = new Assumed(305, 914, 914);
+
     private static final Field<Flue, OptionalDouble> FLUE_NEEDS = new Field<>(
             "flueNeedsMm",
             "Distance asked for at the flue",
             "By the maker's plate or the local code.",
-            Said.number(Leaf.number(0, 5000, FieldUnit.MM), "a common distance is compared with"),
+            Said.number(Leaf.number(0, 5000, FieldUnit.MM), FLUE_DISTANCE_MM),
             Flue::flueNeedsMm);
     private static final Field<Flue, OptionalDouble> HEATER_NEEDS = new Field<>(
             "heaterNeedsMm",
             "Distance asked for at the heater",
             "By the maker's plate or the local code.",
-            Said.number(Leaf.number(0, 5000, FieldUnit.MM), "a common distance is compared with"),
+            Said.number(Leaf.number(0, 5000, FieldUnit.MM), HEATER_DISTANCE_MM),
             Flue::heaterNeedsMm);
     static final Field<Flue, OptionalDouble> FLUE_HEIGHT = new Field<>(
             "heightM",

@@ -200,6 +200,15 @@ class CautionsTest {
                 List.of("LC-FROST-EMPTY"), codes(Cautions.of(full(Changes.apply(empty, "site.coldestNightC", "-9")))));
     }
 
+    /** Where nobody says what the plate asks, the farther of the common distances counts. */
+    @Test
+    void aDistanceThatNobodyAskedForIsJudgedByItsDangerousEnd() {
+        Design unsaid = SafeBothy.edited(
+                List.of("/safety/flue/flueNeedsMm", "null", "/safety/flue/flueToCombustibleMm", "456"));
+        assertEquals(List.of("LC-FLUE-NEAR"), codes(Cautions.of(full(unsaid))));
+        assertEquals(List.of(), codes(Cautions.of(full(Changes.apply(unsaid, "safety.flue.flueNeedsMm", "450")))));
+    }
+
     @Test
     void childrenAreScaldedSooner() {
         CautionFacts adults = full(SafeBothy.with("/taps/0/mixerC", "47"));

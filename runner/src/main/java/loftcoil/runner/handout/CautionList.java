@@ -7,6 +7,7 @@ import loftcoil.engine.caution.Caution;
 import loftcoil.engine.caution.Severity;
 import loftcoil.engine.caution.WorkStep;
 import loftcoil.engine.words.MeasuredText;
+import loftcoil.runner.show.Html;
 
 /** Cautions as boxes, the word for how bad it can get before each. */
 final class CautionList {

@@ -2,6 +2,7 @@ package loftcoil.runner.handout;
 
 import java.util.List;
 import loftcoil.engine.build.CutList;
+import loftcoil.runner.show.Html;
 
 /** Every piece of tube, and how the pieces come out of stock lengths. */
 final class CutsPart {

@@ -10,6 +10,7 @@ import loftcoil.engine.design.Leg;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
+import loftcoil.runner.show.Html;
 
 /** The loop in elevation, and what its marks stand for. */
 final class ElevationPart {

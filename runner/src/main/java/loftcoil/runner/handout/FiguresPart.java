@@ -3,6 +3,7 @@ package loftcoil.runner.handout;
 import java.util.List;
 import loftcoil.engine.build.BuildFigure;
 import loftcoil.engine.build.BuildSheet;
+import loftcoil.runner.show.Html;
 
 /** The figures with how far they may be off. */
 final class FiguresPart {

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.build.Filling;
 import loftcoil.engine.caution.WorkStep;
+import loftcoil.runner.show.Html;
 
 /** Filling, leak test and first fire, step by step with a box to tick, cautions in their place. */
 final class FillingPart {

@@ -9,6 +9,7 @@ import loftcoil.engine.build.FirstHour.State;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.MeasuredText;
+import loftcoil.runner.show.Html;
 
 /** What thermometer and hand should tell in the first hour, and what it means when they do not. */
 final class FirstHourPart {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import loftcoil.runner.show.Html;
 
 /**
  * What stands around everything we print: one well-formed file that needs no other.

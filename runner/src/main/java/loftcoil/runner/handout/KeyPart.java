@@ -12,6 +12,7 @@ import loftcoil.runner.exercise.Reckoned;
 import loftcoil.runner.exercise.Reckoning;
 import loftcoil.runner.exercise.ReckoningException;
 import loftcoil.runner.exercise.Tolerance;
+import loftcoil.runner.show.Html;
 
 /** What the teacher needs beside a question. */
 final class KeyPart {

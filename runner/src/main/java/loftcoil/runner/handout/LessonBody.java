@@ -7,6 +7,7 @@ import loftcoil.runner.exercise.Reckoning;
 import loftcoil.runner.exercise.Variation;
 import loftcoil.runner.lesson.Lesson;
 import loftcoil.runner.lesson.Step;
+import loftcoil.runner.show.Html;
 
 /** The steps of a lesson on paper, in reading order. */
 final class LessonBody {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import loftcoil.runner.show.Html;
 import org.commonmark.node.Image;
 import org.commonmark.node.Node;
 import org.commonmark.node.Text;

@@ -4,6 +4,7 @@ import java.util.List;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.build.Loads;
 import loftcoil.engine.caution.WorkStep;
+import loftcoil.runner.show.Html;
 
 /** What it weighs. */
 final class LoadsPart {

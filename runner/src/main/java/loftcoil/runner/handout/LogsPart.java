@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import loftcoil.engine.build.LogForm;
+import loftcoil.runner.show.Html;
 
 /** Forms to fill in by hand. */
 final class LogsPart {

@@ -2,6 +2,7 @@ package loftcoil.runner.handout;
 
 import loftcoil.engine.design.Design;
 import loftcoil.engine.sheet.Drawing;
+import loftcoil.runner.show.Html;
 
 /** A loop in elevation within a lesson on paper. */
 final class LoopPicture {

@@ -8,6 +8,7 @@ import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.runner.exercise.Lever;
 import loftcoil.runner.exercise.Mend;
+import loftcoil.runner.show.Html;
 
 /** A faulty system on paper: its drawing, what may be changed, what it must do; and for the teacher how it is mended. */
 final class MendPart {

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.build.PartsList;
 import loftcoil.engine.caution.WorkStep;
+import loftcoil.runner.show.Html;
 
 /** What to buy or find, to be ticked off. */
 final class PartsPart {

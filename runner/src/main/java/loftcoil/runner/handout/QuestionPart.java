@@ -9,6 +9,7 @@ import loftcoil.runner.exercise.Exercise;
 import loftcoil.runner.exercise.Mend;
 import loftcoil.runner.exercise.Quantity;
 import loftcoil.runner.lesson.Step;
+import loftcoil.runner.show.Html;
 
 /** A question on paper, with room to answer it. */
 final class QuestionPart {

@@ -10,6 +10,7 @@ import loftcoil.runner.chart.ChartOrder;
 import loftcoil.runner.lesson.Drag;
 import loftcoil.runner.lesson.Step;
 import loftcoil.runner.session.Outcome;
+import loftcoil.runner.show.Html;
 
 /** Java of a lesson, what it prints and what it draws. */
 final class SnippetPart {

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.build.Upkeep;
 import loftcoil.engine.caution.WorkStep;
+import loftcoil.runner.show.Html;
 
 /** What to look after, and when. */
 final class UpkeepPart {

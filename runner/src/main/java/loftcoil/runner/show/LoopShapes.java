@@ -156,7 +156,7 @@ public final class LoopShapes {
                 };
         double width = line.role() == Drawing.Role.COIL ? 1.45 * pen.stroke() : pen.stroke();
         add("<path d=\"" + points + "\" " + look + " stroke-width=\"%.2f\" stroke-linejoin=\"round\"><title>", width);
-        svg.append(text(line.name())).append("</title></path>");
+        svg.append(Html.text(line.name())).append("</title></path>");
     }
 
     /** A small circle, such as of a port, with what it is for who points at it. */
@@ -168,7 +168,7 @@ public final class LoopShapes {
                 y,
                 radius,
                 0.4 * pen.stroke());
-        svg.append(text(title)).append("</title></circle>");
+        svg.append(Html.text(title)).append("</title></circle>");
     }
 
     /**
@@ -182,7 +182,7 @@ public final class LoopShapes {
                         + "\">",
                 x,
                 y);
-        svg.append(text(words)).append("</text>");
+        svg.append(Html.text(words)).append("</text>");
     }
 
     /** Words about a place, turned round it, degrees clockwise. */
@@ -195,7 +195,7 @@ public final class LoopShapes {
                 turnDeg,
                 x,
                 y);
-        svg.append(text(words)).append("</text>");
+        svg.append(Html.text(words)).append("</text>");
     }
 
     /** A piece of SVG with numbers in it. */
@@ -212,12 +212,8 @@ public final class LoopShapes {
      */
     public String picture(String attributes, String title, String says) {
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" fill=\"none\" " + attributes
-                + String.format(Locale.ROOT, " font-size=\"%.1f\">", pen.letters()) + "<title>" + text(title)
+                + String.format(Locale.ROOT, " font-size=\"%.1f\">", pen.letters()) + "<title>" + Html.text(title)
                 + "</title><desc>"
-                + text(says) + "</desc>" + svg + "</svg>";
-    }
-
-    private static String text(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+                + Html.text(says) + "</desc>" + svg + "</svg>";
     }
 }

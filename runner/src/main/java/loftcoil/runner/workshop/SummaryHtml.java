@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import loftcoil.runner.show.Html;
 
 /** A class as one page: no scripts, nothing from elsewhere, readable on paper. */
 public final class SummaryHtml {
@@ -64,7 +65,7 @@ public final class SummaryHtml {
                 .map(lesson -> lesson.id().substring(0, 2) + " " + lesson.title())
                 .collect(Collectors.joining("; "));
         return "<h2>Who is where</h2>\n<p>Each lesson’s column says how many of its questions and decisions are done. Guesses are"
-                + " not counted.</p>\n" + Html.table("Learners and lessons", head, rows) + "\n<p class=\"quiet\">"
+                + " not counted.</p>\n" + Html.captioned("Learners and lessons", head, rows) + "\n<p class=\"quiet\">"
                 + Html.text(lessons) + ".</p>\n";
     }
 
@@ -87,7 +88,7 @@ public final class SummaryHtml {
                         ideas(question)))
                 .toList();
         return "<h2>What trips whom</h2>\n"
-                + Html.table(
+                + Html.captioned(
                         "Questions that tripped somebody, the hardest first",
                         List.of("Question", "Not right first time", "Not right yet", "Wrong ideas"),
                         rows)
@@ -101,7 +102,7 @@ public final class SummaryHtml {
             items.add(
                     "no known idea: " + (question.otherWrong() == 1 ? "1 answer" : question.otherWrong() + " answers"));
         }
-        return Html.list(items);
+        return Html.list(items.stream().map(Html::text).toList());
     }
 
     private static String learners(int count) {
@@ -123,7 +124,7 @@ public final class SummaryHtml {
         int left = summary.questions().size() - tried.size();
         String rest = left == 0 ? "" : "<p>" + left + " of the course’s questions nobody has tried yet.</p>\n";
         return "<h2>Every question tried</h2>\n"
-                + Html.table(
+                + Html.captioned(
                         "Learners by question",
                         List.of("Question", "Tried", "Right first time", "Right later", "Not right yet"),
                         rows)
@@ -140,7 +141,7 @@ public final class SummaryHtml {
         }
         return "<h2>Not read</h2>\n"
                 + Html.list(summary.skipped().stream()
-                        .map(each -> each.name() + ": " + each.why())
+                        .map(each -> Html.text(each.name() + ": " + each.why()))
                         .toList())
                 + "\n";
     }
