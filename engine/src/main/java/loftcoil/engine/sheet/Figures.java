@@ -53,6 +53,13 @@ public final class Figures {
             Figure.of("reynolds", "Reynolds number in the coil", MeasureKind.NONE, 0, LitLoop::reynolds),
             Figure.of("coilInC", "water into the coil", MeasureKind.TEMP_C, 1, LitLoop::coilInC),
             COIL_OUT,
+            Figure.<LitLoop>of(
+                    "coilRiseK",
+                    "warming in the coil",
+                    MeasureKind.TEMP_DIFF_K,
+                    1,
+                    loop -> loop.flowing(
+                            flow -> flow.coil().endC() - flow.coil().startC())),
             Figure.of("returnC", "water back at the tank", MeasureKind.TEMP_C, 1, LitLoop::returnC),
             BOIL_MARGIN,
             Figure.<LitLoop>of(
