@@ -197,7 +197,7 @@ final class FigureMaker {
     private void year(YearSpread years) {
         MeasuredText from = SENTENCES.say(years.low().isPresent() ? "figure.year-between" : "figure.year");
         Figures.MONTH.stream()
-                .filter(figure -> figure.main() && figure != Figures.WOOD)
+                .filter(figure -> figure.main() && !figure.equals(Figures.WOOD))
                 .forEach(figure -> figures.add(year(years, figure, from)));
         if (years.mid().woodKg() > 0) {
             figures.add(sure(

@@ -254,7 +254,7 @@ public final class Figures {
                 .filter(spread -> !spread.high().circulates())
                 .ifPresent(high -> still.add(FigureGroup.MOST_HEAT));
         return of(sheet).stream()
-                .filter(figure -> figure.figure() == HEAT || !still.contains(figure.group()))
+                .filter(figure -> figure.figure().equals(HEAT) || !still.contains(figure.group()))
                 .toList();
     }
 

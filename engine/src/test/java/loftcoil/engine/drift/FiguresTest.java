@@ -50,7 +50,7 @@ class FiguresTest {
             assertTrue(keys.add(figure.key()), figure.key());
             assertFalse(figure.figure().label().isBlank(), figure.key());
             Figure<?> known = labels.putIfAbsent(figure.figure().label(), figure.figure());
-            assertTrue(known == null || known == figure.figure(), "two are called " + figure.label());
+            assertTrue(known == null || known.equals(figure.figure()), "two are called " + figure.label());
         }
     }
 
@@ -86,7 +86,7 @@ class FiguresTest {
             boolean column = figure.group() == FigureGroup.MONTHS;
             assertTrue(column || text.contains(figure.figure().label()), figure.key());
             assertTrue(
-                    column && figure.figure().head().isEmpty()
+                    (column && figure.figure().head().isEmpty())
                             || text.contains(figure.measure().number()),
                     figure.key() + " " + figure.measure());
         }
