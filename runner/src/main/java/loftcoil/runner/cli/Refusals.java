@@ -30,12 +30,36 @@ final class Refusals {
                 CourseRefusedException.class,
                 FolderException.class,
                 SessionException.class);
+        if (thrown instanceof StandardOutput.LostException) {
+            return REFUSED;
+        }
         if (refusals.stream().anyMatch(refusal -> refusal.isInstance(thrown))) {
             err.println(thrown.getMessage());
             return REFUSED;
         }
+        return ownFault(thrown, err);
+    }
+
+    /** For what is no exception: a class that a small Java lacks is no fault of the program. */
+    static int error(Error failure, PrintWriter err) {
+        String missing = String.valueOf(failure.getMessage());
+        if (failure instanceof NoClassDefFoundError && missing.matches("(java|javax|jdk|com/sun|sun)/.*")) {
+            err.println(smallJava(missing.replace('/', '.')));
+            return REFUSED;
+        }
+        return ownFault(failure, err);
+    }
+
+    /** What is to be said where this Java lacks something. */
+    static String smallJava(String lacking) {
+        return "this Java at " + System.getProperty("java.home") + ": it lacks " + lacking
+                + "; allowed: a whole JDK, 17 or newer";
+    }
+
+    private static int ownFault(Throwable thrown, PrintWriter err) {
         err.println("This is a fault of Loftcoil, not yours: " + thrown);
         thrown.printStackTrace(err);
+        err.flush();
         return OWN_FAULT;
     }
 

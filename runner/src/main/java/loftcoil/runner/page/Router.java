@@ -32,7 +32,7 @@ final class Router implements HttpHandler {
     private final Consumer<Throwable> trouble;
     private final Assets assets = Assets.load();
 
-    /** Fewer than there are threads, so that a stop is answered however many runs are waiting. */
+    /** Far fewer than there are threads, so that a stop is answered however many runs are waiting. */
     private final Semaphore slots;
 
     Router(Gate gate, Secret secret, PageApi api, Sheets sheets, Consumer<Throwable> trouble, int slots) {
