@@ -146,14 +146,14 @@ final class PartsMaker {
 
     private void feed() {
         design.safety().flatMap(Safety::coldFeed).ifPresent(feed -> {
-            if (!feed.kind().equals(loftcoil.engine.design.ColdFeed.BY_HAND)) {
+            if (feed.kind() != loftcoil.engine.design.ColdFeed.Kind.BY_HAND) {
                 MeasuredText bore = feed.boreMm().isPresent()
                         ? MeasuredText.of(
                                 ", bore ", Measure.millimetres(feed.boreMm().getAsDouble()))
                         : MeasuredText.of("");
                 add(
                         TANK,
-                        MeasuredText.of(feed.kind(), bore),
+                        MeasuredText.of(feed.kind().code(), bore),
                         1,
                         MeasuredText.of("The cold feed that the design names. Keep its air gap."));
             }

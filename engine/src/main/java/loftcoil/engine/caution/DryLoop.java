@@ -31,7 +31,7 @@ final class DryLoop implements CautionRule {
     }
 
     private static void drawnDown(Tank tank, double leastM, Optional<ColdFeed> feed, Findings findings) {
-        boolean byHand = feed.map(said -> said.kind().equals(ColdFeed.BY_HAND))
+        boolean byHand = feed.map(said -> said.kind() == ColdFeed.Kind.BY_HAND)
                 .orElse(tank.refillAtH().isPresent());
         if (byHand) {
             double litres = (tank.waterlineM() - leastM) / tank.heightM() * tank.volumeL();

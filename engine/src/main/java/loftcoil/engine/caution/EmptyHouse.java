@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import loftcoil.engine.design.Absence;
+import loftcoil.engine.design.Site;
 
 /** A dwelling left empty: frost in what was not drained, fire under what was. */
 final class EmptyHouse implements CautionRule {
@@ -27,10 +28,9 @@ final class EmptyHouse implements CautionRule {
 
     @Override
     public void look(CautionFacts facts, Findings findings) {
-        List<Double> means = facts.design().site().monthly().meanAirC();
-        double coldest = means.stream().min(Comparator.naturalOrder()).orElseThrow();
-        facts.safety().absence().ifPresentOrElse(absence -> judge(facts, absence, means, findings), () -> {
-            if (coldest < COLD_MONTH_C) {
+        Site site = facts.design().site();
+        facts.safety().absence().ifPresentOrElse(absence -> judge(facts, absence, findings), () -> {
+            if (site.monthly().meanAirC().stream().anyMatch(mean -> mayFreeze(site, mean))) {
                 findings.ask(
                         "safety.absence",
                         "Does the dwelling ever stand empty and cold in winter, and is everything drained then? Frost bursts"
@@ -39,13 +39,20 @@ final class EmptyHouse implements CautionRule {
         });
     }
 
-    private static void judge(CautionFacts facts, Absence absence, List<Double> means, Findings findings) {
+    /** Whether an unheated house may freeze in a month of that mean: where it is known, the coldest night decides. */
+    private static boolean mayFreeze(Site site, double meanC) {
+        return meanC < COLD_MONTH_C && site.coldestNightC().orElse(Double.NEGATIVE_INFINITY) < Frost.FROST_C;
+    }
+
+    private static void judge(CautionFacts facts, Absence absence, Findings findings) {
         if (absence.drained()) {
             drained(facts, absence, findings);
             return;
         }
+        Site site = facts.design().site();
+        List<Double> means = site.monthly().meanAirC();
         absence.months().stream()
-                .filter(month -> means.get(month - 1) < COLD_MONTH_C)
+                .filter(month -> mayFreeze(site, means.get(month - 1)))
                 .min(Comparator.comparing(month -> means.get(month - 1)))
                 .ifPresent(month -> findings.caution(
                         "LC-FROST-EMPTY",

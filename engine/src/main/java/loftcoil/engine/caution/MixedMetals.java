@@ -1,13 +1,16 @@
 package loftcoil.engine.caution;
 
+import java.util.EnumSet;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import loftcoil.engine.design.Materials;
 
 /** Zinc, plain steel or aluminium in one water with copper. */
 final class MixedMetals implements CautionRule {
 
-    private static final Set<String> EATEN = Set.of("galvanised steel", "plain steel", "aluminium");
+    private static final Set<Materials.Metal> EATEN =
+            EnumSet.of(Materials.Metal.GALVANISED_STEEL, Materials.Metal.PLAIN_STEEL, Materials.Metal.ALUMINIUM);
 
     @Override
     public void look(CautionFacts facts, Findings findings) {
@@ -22,9 +25,10 @@ final class MixedMetals implements CautionRule {
     }
 
     private static void judge(Materials materials, Findings findings) {
-        Set<String> eaten = new TreeSet<>(materials.inLoop());
-        eaten.add(materials.tank());
-        eaten.retainAll(EATEN);
+        Set<String> eaten = new TreeSet<>();
+        Stream.concat(materials.inLoop().stream(), Stream.of(materials.tank()))
+                .filter(EATEN::contains)
+                .forEach(metal -> eaten.add(metal.code()));
         if (!eaten.isEmpty()) {
             findings.caution(
                     "LC-METALS",

@@ -39,19 +39,19 @@ final class OpenVent implements CautionRule {
 
     private static void judge(Vent vent, CautionFacts facts, Findings findings) {
         switch (vent.kind()) {
-            case Vent.OPEN_PIPE -> pipe(vent, facts, findings);
-            case Vent.SEALED ->
+            case OPEN_PIPE -> pipe(vent, facts, findings);
+            case SEALED ->
                 findings.caution(
                         "LC-SEALED",
                         "The %.0f L tank is sealed. Heated by a fire that cannot be switched off it is a boiler under"
                                 + " pressure: it needs relief valves and is no work for a self-builder.",
                         facts.design().tank().volumeL());
-            case Vent.NONE ->
+            case NONE ->
                 findings.caution(
                         "LC-VENT-NONE",
                         "The %.0f L tank has no vent. Steam has no way out, and water that boils bursts the tank.",
                         facts.design().tank().volumeL());
-            default -> {}
+            case LOOSE_LID -> {}
         }
     }
 

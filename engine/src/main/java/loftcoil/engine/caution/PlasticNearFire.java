@@ -32,7 +32,7 @@ final class PlasticNearFire implements CautionRule {
                         LEAST_M);
             }
         }
-        if (materials.tank().equals("plastic")) {
+        if (materials.tank() == Materials.Metal.PLASTIC) {
             findings.caution(
                     "LC-PLASTIC",
                     "The tank is of plastic. A fire that cannot be switched off can bring its water to boiling, and a"

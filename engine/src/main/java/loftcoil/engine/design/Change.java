@@ -5,7 +5,7 @@ import java.util.Optional;
 import loftcoil.engine.fault.Allowed;
 
 /**
- * One thing a lesson lets the learner decide.
+ * One thing that can be changed by name, such as a learner decides in a lesson.
  *
  * @param name how it is named in an exercise, such as {@code tank.baseM}
  * @param label what it is, in words
@@ -22,6 +22,7 @@ public record Change(String name, String label, String unit, Optional<Allowed> r
 
     /** What is allowed, in words. */
     public String allowed() {
-        return range.map(Allowed::toString).orElse("one of " + String.join(", ", options));
+        String words = options.isEmpty() ? "text" : "one of " + String.join(", ", options);
+        return range.map(Allowed::toString).orElse(words);
     }
 }

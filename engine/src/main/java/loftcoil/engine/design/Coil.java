@@ -3,7 +3,6 @@ package loftcoil.engine.design;
 import java.util.Collections;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -34,38 +33,8 @@ public record Coil(
         return outletM - inletM;
     }
 
-    /** The same coil of another tube. */
-    public Coil withTube(String newTube) {
-        return new Coil(newTube, lengthM, inletM, outletM, fittings, heatKW);
-    }
-
-    /** The same coil with another length of tube, m. */
-    public Coil withLengthM(double newLengthM) {
-        return new Coil(tube, newLengthM, inletM, outletM, fittings, heatKW);
-    }
-
-    /** The same coil moved so that its inlet is at this level, m; the legs of a design must follow. */
-    public Coil withInletM(double newInletM) {
-        return new Coil(tube, lengthM, newInletM, newInletM + riseM(), fittings, heatKW);
-    }
-
-    /** The same coil with another heat, kW. */
-    public Coil withHeatKW(double newHeatKW) {
-        return new Coil(tube, lengthM, inletM, outletM, fittings, OptionalDouble.of(newHeatKW));
-    }
-
-    /** The same coil with its heat stated, kW, or to be worked out. */
-    public Coil withHeat(OptionalDouble newHeatKW) {
-        return new Coil(tube, lengthM, inletM, outletM, fittings, newHeatKW);
-    }
-
     /** The same coil with its ends changed over; the legs of a design must follow. */
-    public Coil turned() {
+    Coil turned() {
         return new Coil(tube, lengthM, /* inletM= */ outletM, /* outletM= */ inletM, fittings, heatKW);
-    }
-
-    /** The same coil without fittings of these kinds. */
-    public Coil withoutFittings(Set<String> keys) {
-        return new Coil(tube, lengthM, inletM, outletM, FittingCounts.without(fittings, keys), heatKW);
     }
 }

@@ -28,6 +28,8 @@ import loftcoil.engine.supply.GravitySupply;
  * @param use what is drawn each day; may be none
  * @param safety what is said about the things that can hurt somebody; empty where nothing is
  * @param notes free text by the path of the object it stands in ({@code ""} for the whole design)
+ * @param origins where values are from, by the path of their field or part; what is not named stands as goes without saying:
+ *     what stands in the design is yours, what a default fills is assumed
  */
 public record Design(
         String name,
@@ -41,8 +43,8 @@ public record Design(
         List<Tap> taps,
         List<Use> use,
         Optional<Safety> safety,
-        Map<String, String> notes)
-        implements WithTank, WithLoop, WithFire, WithWindow, WithTaps, WithSafety {
+        Map<String, String> notes,
+        Map<String, Origin> origins) {
 
     private static final double W_PER_KW = 1000;
 
@@ -53,6 +55,24 @@ public record Design(
         taps = List.copyOf(taps);
         use = List.copyOf(use);
         notes = Collections.unmodifiableMap(new TreeMap<>(notes));
+        origins = Collections.unmodifiableMap(new TreeMap<>(origins));
+    }
+
+    /** A design of which nothing is said on where its values are from. */
+    public Design(
+            String name,
+            Site site,
+            Tank tank,
+            Coil coil,
+            Optional<Fire> fire,
+            List<Leg> coldLegs,
+            List<Leg> hotLegs,
+            Optional<Window> window,
+            List<Tap> taps,
+            List<Use> use,
+            Optional<Safety> safety,
+            Map<String, String> notes) {
+        this(name, site, tank, coil, fire, coldLegs, hotLegs, window, taps, use, safety, notes, Map.of());
     }
 
     /**
@@ -123,19 +143,26 @@ public record Design(
         return SupplyMaker.of(this, tap, waterC);
     }
 
+    /** The same design, every value marked as borrowed from an example dwelling; a later change by name makes a value yours. */
+    public Design borrowed() {
+        return Origins.borrowed(this);
+    }
+
+    /**
+     * Where the value of a field is from.
+     *
+     * @param path of the field, such as {@code coldLegs[1].riseM}
+     */
+    public Origin origin(String path) {
+        return Origins.of(
+                origins,
+                path,
+                DesignFields.texts(this).getOrDefault(path, Optional.empty()).isPresent());
+    }
+
     /** The same design with other cold and hot legs. */
     public Design withLegs(List<Leg> cold, List<Leg> hot) {
         return with(tank, coil, cold, hot);
-    }
-
-    /** The same design with another tank; it must fit the legs. */
-    public Design withTank(Tank newTank) {
-        return with(newTank, coil, coldLegs, hotLegs);
-    }
-
-    /** The same design with another coil; it must fit the legs. */
-    public Design withCoil(Coil newCoil) {
-        return with(tank, newCoil, coldLegs, hotLegs);
     }
 
     /** The same design with other hot legs, from the coil's outlet to the tank's return port; their rises must close. */
@@ -143,96 +170,127 @@ public record Design(
         return with(tank, coil, coldLegs, newHotLegs);
     }
 
-    /** The same design with this fire. */
-    public Design withFire(Fire newFire) {
-        return withCoilAndFire(coil, newFire);
-    }
-
-    /** The same design with other panes. */
-    public Design withWindow(Window newWindow) {
-        return new Design(
-                        name,
-                        site,
-                        tank,
-                        coil,
-                        fire,
-                        coldLegs,
-                        hotLegs,
-                        Optional.of(newWindow),
-                        taps,
-                        use,
-                        safety,
-                        notes)
-                .checked();
-    }
-
-    /** The same design with these taps; every draw must still name one of them. */
-    public Design withTaps(List<Tap> newTaps) {
-        return new Design(name, site, tank, coil, fire, coldLegs, hotLegs, window, newTaps, use, safety, notes)
-                .checked();
-    }
-
     /** The same design with these draws; every one must name a tap. */
     public Design withUse(List<Use> newUse) {
-        return new Design(name, site, tank, coil, fire, coldLegs, hotLegs, window, taps, newUse, safety, notes)
-                .checked();
+        return with(DesignTable.USE, newUse);
     }
 
-    /** The same design with this said on safety. */
-    public Design withSafety(Safety newSafety) {
-        return new Design(
-                        name,
-                        site,
-                        tank,
-                        coil,
-                        fire,
-                        coldLegs,
-                        hotLegs,
-                        window,
-                        taps,
-                        use,
-                        Optional.of(newSafety),
-                        notes)
-                .checked();
+    /** The same design with this much more level run, m, in the leg with most of it on each side. */
+    public Design withAddedRunM(double addedM) {
+        return withLegs(Stretch.levelRun(coldLegs, addedM), Stretch.levelRun(hotLegs, addedM));
     }
 
-    /** The same design at this altitude, m. */
-    public Design withAltitudeM(double altitudeM) {
-        return new Design(
-                        name,
-                        site.withAltitudeM(altitudeM),
-                        tank,
-                        coil,
-                        fire,
-                        coldLegs,
-                        hotLegs,
-                        window,
-                        taps,
-                        use,
-                        safety,
-                        notes)
-                .checked();
+    /** The same design with the tank moved to this level, m above the floor; the longest rises follow. */
+    public Design withTankBaseM(double baseM) {
+        return Changes.tried(this, "tank.baseM", Double.toString(baseM));
     }
 
-    Design withCoilAndFire(Coil newCoil, Fire newFire) {
-        return new Design(
-                        name,
-                        site,
-                        tank,
-                        newCoil,
-                        Optional.of(newFire),
-                        coldLegs,
-                        hotLegs,
-                        window,
-                        taps,
-                        use,
-                        safety,
-                        notes)
-                .checked();
+    /** The same design with the port to the taps at this level, m above the tank's base. */
+    public Design withDrawPortM(double drawPortM) {
+        return Changes.tried(this, "tank.drawPortM", Double.toString(drawPortM));
+    }
+
+    /** The same design with this thickness of lagging round the tank, mm; a bare tank gets stone wool; 0 takes it off. */
+    public Design withTankLaggingMm(double thicknessMm) {
+        return Changes.tried(this, "tank.laggingMm", Double.toString(thicknessMm));
+    }
+
+    /** The same design with a coil of this length of tube, m. */
+    public Design withCoilLengthM(double lengthM) {
+        return Changes.tried(this, "coil.lengthM", Double.toString(lengthM));
+    }
+
+    /** The same design with this heat in the coil, kW. */
+    public Design withCoilHeatKW(double heatKW) {
+        return Changes.tried(this, "coil.heatKW", Double.toString(heatKW));
+    }
+
+    /** The same design with every leg and the coil of this tube. */
+    public Design withLoopTube(String tube) {
+        return Changes.tried(this, "loop.tube", tube);
+    }
+
+    /** The same design with this many sharp 90° elbows in every leg. */
+    public Design withElbowsPerLeg(int elbows) {
+        return Changes.tried(this, "loop.elbowsPerLeg", Integer.toString(elbows));
+    }
+
+    /** The same design with no pipe flatter than this, mm of rise a metre of level run; less than 0 for one that slopes the wrong way.
+     * Flatter legs are brought to it; where all are steeper, the flattest one is. The leg with the largest rise of that side gives
+     * or takes. */
+    public Design withLoopSlopeMmPerM(double slopeMmPerM) {
+        return Changes.tried(this, "loop.slopeMmPerM", Double.toString(slopeMmPerM));
+    }
+
+    /** The same design with this thickness of lagging on every leg, mm; a bare leg gets stone wool; 0 takes it off. */
+    public Design withLoopLaggingMm(double thicknessMm) {
+        return Changes.tried(this, "loop.laggingMm", Double.toString(thicknessMm));
+    }
+
+    /** The same design with this thickness of lagging on the hot legs, mm; a bare leg gets stone wool; 0 takes it off. */
+    public Design withHotLaggingMm(double thicknessMm) {
+        return Changes.tried(this, "hotLegs.laggingMm", Double.toString(thicknessMm));
+    }
+
+    /** The same design with its gate valves opened so, one of {@link LoopValves.Opening}; without one, it gets one. */
+    public Design withValveOpening(String opening) {
+        return Changes.tried(this, "loop.valveOpening", opening);
+    }
+
+    /** The same design with a joint of the first hot leg as one of {@link LoopValves.Joint}. */
+    public Design withChokedJoint(String joint) {
+        return Changes.tried(this, "loop.choked", joint);
+    }
+
+    /** The same design with the fire lit at this hour, h. */
+    public Design withLitFromH(double litFromH) {
+        return Changes.tried(this, "fire.litFromH", Double.toString(litFromH));
+    }
+
+    /** The same design with this many panes, one behind the other. */
+    public Design withPanes(int panes) {
+        return Changes.tried(this, "window.panes", Integer.toString(panes));
+    }
+
+    /** The same design with every tap behind a mixing valve set as the change {@code taps.mixer} offers. */
+    public Design withTapMixer(String setting) {
+        return Changes.tried(this, "taps.mixer", setting);
+    }
+
+    /** The same design with an open vent of this tube. */
+    public Design withVentTube(String tube) {
+        return Changes.tried(this, "vent.tube", tube);
+    }
+
+    /** The same design with an open vent that ends this far above the waterline, m. */
+    public Design withVentAboveWaterlineM(double aboveM) {
+        return Changes.tried(this, "vent.aboveWaterlineM", Double.toString(aboveM));
+    }
+
+    /** The same design with this kind of cold feed; what was not said of it is started from usual values. */
+    public Design withColdFeedKind(String kind) {
+        return Changes.tried(this, "coldFeed.kind", kind);
+    }
+
+    /** The same design left in winter as the change {@code absence.drained} offers. */
+    public Design withAbsence(String absence) {
+        return Changes.tried(this, "absence.drained", absence);
+    }
+
+    /** The design with one part changed. */
+    <V> Design with(Field<Design, V> field, V value) {
+        return DesignTable.with(this, field, value).checked();
     }
 
     /** Tank, coil and legs at once, so that the loop is closed when it is checked. */
     Design with(Tank newTank, Coil newCoil, List<Leg> cold, List<Leg> hot) {
-        return new Design(name, site, newTank, newCoil, fire, cold, hot, window, taps, use, safety, notes).checked();
+        Design moved = DesignTable.with(DesignTable.with(this, DesignTable.TANK, newTank), DesignTable.COIL, newCoil);
+        return DesignTable.with(moved, DesignTable.COLD_LEGS, cold).with(DesignTable.HOT_LEGS, hot);
+    }
+
+    /** The same design with other notes and origins. */
+    Design noted(Map<String, String> newNotes, Map<String, Origin> newOrigins) {
+        return new Design(
+                name, site, tank, coil, fire, coldLegs, hotLegs, window, taps, use, safety, newNotes, newOrigins);
     }
 }

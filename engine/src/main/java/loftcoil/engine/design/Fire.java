@@ -19,34 +19,4 @@ public record Fire(
     public Fire {
         months = List.copyOf(months);
     }
-
-    /** The same fire of another wood. */
-    public Fire withWood(String newWood) {
-        return new Fire(newWood, moisturePct, burnKgPerH, litFromH, litForH, months);
-    }
-
-    /** The same fire of wood with this much water, percent of its whole mass. */
-    public Fire withMoisturePct(double newMoisturePct) {
-        return new Fire(wood, newMoisturePct, burnKgPerH, litFromH, litForH, months);
-    }
-
-    /** The same fire burning this much wood, kg/h. */
-    public Fire withBurnKgPerH(double newBurnKgPerH) {
-        return new Fire(wood, moisturePct, newBurnKgPerH, litFromH, litForH, months);
-    }
-
-    /** The same fire lit at this hour, h. */
-    public Fire withLitFromH(double newLitFromH) {
-        return new Fire(wood, moisturePct, burnKgPerH, newLitFromH, litForH, months);
-    }
-
-    /** The same fire burning this long, h. */
-    public Fire withLitForH(double newLitForH) {
-        return new Fire(wood, moisturePct, burnKgPerH, litFromH, newLitForH, months);
-    }
-
-    /** The same fire lit in other months, 1 to 12. */
-    public Fire withMonths(List<Integer> newMonths) {
-        return new Fire(wood, moisturePct, burnKgPerH, litFromH, litForH, newMonths);
-    }
 }

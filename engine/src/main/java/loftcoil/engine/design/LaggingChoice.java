@@ -1,5 +1,6 @@
 package loftcoil.engine.design;
 
+import java.util.Optional;
 import loftcoil.engine.pipe.Lagging;
 
 /**
@@ -15,11 +16,20 @@ public record LaggingChoice(String material, double thicknessMm) {
         return new LaggingChoice("stone wool", thicknessMm);
     }
 
-    /** The same material in another thickness, mm. */
-    public LaggingChoice withThicknessMm(double newThicknessMm) {
-        return new LaggingChoice(material, newThicknessMm);
+    /** A lagging in another thickness, mm; stone wool where there was none. */
+    static LaggingChoice thick(Optional<LaggingChoice> before, double thicknessMm) {
+        return new LaggingChoice(before.orElse(stoneWool(thicknessMm)).material(), thicknessMm);
     }
 
+    /** A lagging of another material, {@link TankChanges#BARE} to take it off; where there was none it is this thick, mm. */
+    static Optional<LaggingChoice> of(Optional<LaggingChoice> before, String material, double elseMm) {
+        return material.equals(TankChanges.BARE)
+                ? Optional.empty()
+                : Optional.of(new LaggingChoice(
+                        material, before.map(LaggingChoice::thicknessMm).orElse(elseMm)));
+    }
+
+    /** The lagging as physics takes it. */
     public Lagging lagging() {
         return new Lagging(material, thicknessMm / 1000);
     }

@@ -4,7 +4,6 @@ import java.util.Collections;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -44,17 +43,12 @@ public record Leg(
 
     /** The same leg by another name. */
     public Leg named(String newName) {
-        return new Leg(newName, tube, lengthM, riseM, fittings, lagging, aroundC, aroundFireOutC);
-    }
-
-    /** The same leg of another tube. */
-    public Leg withTube(String newTube) {
-        return new Leg(name, newTube, lengthM, riseM, fittings, lagging, aroundC, aroundFireOutC);
+        return LegFields.TABLE.with(this, LegFields.NAME, newName);
     }
 
     /** The same leg with another lagging. */
     public Leg withLagging(Optional<LaggingChoice> newLagging) {
-        return new Leg(name, tube, lengthM, riseM, fittings, newLagging, aroundC, aroundFireOutC);
+        return LegFields.TABLE.with(this, LegFields.LAGGING, newLagging);
     }
 
     /** The same leg with another rise, m, as long as its level run then needs. */
@@ -67,31 +61,8 @@ public record Leg(
         return shaped(newRunM, riseM);
     }
 
-    /** The same leg with this many fittings of one kind. */
-    public Leg withFittings(String key, int count) {
-        Map<String, Integer> changed = new TreeMap<>(fittings);
-        changed.put(key, count);
-        return new Leg(name, tube, lengthM, riseM, changed, lagging, aroundC, aroundFireOutC);
-    }
-
     private Leg shaped(double runM, double newRiseM) {
         double newLengthM = Math.max(LEAST_LENGTH_M, Math.hypot(runM, newRiseM));
         return new Leg(name, tube, newLengthM, newRiseM, fittings, lagging, aroundC, aroundFireOutC);
-    }
-
-    /** The same leg in other warmth while the fire burns, °C. */
-    public Leg withAroundC(double newAroundC) {
-        return new Leg(name, tube, lengthM, riseM, fittings, lagging, newAroundC, aroundFireOutC);
-    }
-
-    /** The same leg in another place: warmth while the fire burns, and with it out where that is known, °C. */
-    public Leg withAround(double newAroundC, OptionalDouble newFireOutC) {
-        return new Leg(name, tube, lengthM, riseM, fittings, lagging, newAroundC, newFireOutC);
-    }
-
-    /** The same leg without fittings of these kinds. */
-    public Leg withoutFittings(Set<String> keys) {
-        return new Leg(
-                name, tube, lengthM, riseM, FittingCounts.without(fittings, keys), lagging, aroundC, aroundFireOutC);
     }
 }

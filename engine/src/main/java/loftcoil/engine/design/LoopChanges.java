@@ -1,10 +1,57 @@
 package loftcoil.engine.design;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.pipe.TubeTable;
 
-/** The named changes of coil and legs. */
+/** The named changes of coil and legs, the loop staying closed. */
 final class LoopChanges {
+
+    private static final String ELBOW = "elbow90";
+
+    /** Which end of the coil the cold pipe joins. */
+    private enum CoilEnd implements Coded {
+        /** As it should be. */
+        LOWER("the lower end"),
+        /** The wrong way round. */
+        UPPER("the upper end");
+
+        private final String code;
+
+        CoilEnd(String code) {
+            this.code = code;
+        }
+
+        @Override
+        public String code() {
+            return code;
+        }
+    }
+
+    /** What stands beside the flue, where it is warm. */
+    private enum BesideFlue implements Coded {
+        /** As it should be. */
+        HOT_LEG("the hot leg"),
+        /** The pipes have been taken for each other. */
+        COLD_LEG("the cold leg");
+
+        private final String code;
+
+        BesideFlue(String code) {
+            this.code = code;
+        }
+
+        @Override
+        public String code() {
+            return code;
+        }
+
+        static BesideFlue of(Design design) {
+            return Stretch.coldBesideFlue(design) ? COLD_LEG : HOT_LEG;
+        }
+    }
 
     private LoopChanges() {}
 
@@ -16,68 +63,177 @@ final class LoopChanges {
     }
 
     private static void coil(ChangeTable table) {
-        table.number("coil.inletM", "Coil inlet above the floor", DesignRanges.LEVEL)
-                .as(design -> design.coil().inletM(), Design::withCoilInletM);
-        table.choice("coil.tube", "Tube of the coil", TubeTable.names())
-                .as(design -> design.coil().tube(), Design::withCoilTube);
-        table.number("coil.lengthM", "Length of tube in the coil", DesignRanges.COIL_LENGTH)
-                .as(design -> design.coil().lengthM(), Design::withCoilLengthM);
-        table.number("coil.heatKW", "Heat the coil gives the water", DesignRanges.HEAT)
-                .as(WithFire::statedOrWorkedOutKW, Design::withCoilHeatKW);
+        table.follows("coil.inletM", LoopChanges::inletAt);
+        table.fields("coil.tube", "coil.lengthM");
+        table.follows(
+                "coil.heatKW",
+                design -> ChangeTable.shown(Leaf.plain(HeatChanges.statedOrWorkedOutKW(design))),
+                (design, heatKW) -> DesignTable.set(design, "coil.heatKW", Double.toString(heatKW)));
         table.choice(
                         "coil.ends",
                         "Which end of the coil the cold pipe joins",
-                        List.of(WithLoop.COLD_LOW, WithLoop.COLD_HIGH))
+                        CoilEnd.class,
+                        "coil.inletM",
+                        "coil.outletM")
                 .as(
-                        design -> design.coil().riseM() >= 0 ? WithLoop.COLD_LOW : WithLoop.COLD_HIGH,
-                        Design::withCoilEnds);
+                        design -> design.coil().riseM() >= 0 ? CoilEnd.LOWER : CoilEnd.UPPER,
+                        (design, end) -> design.coil().riseM() >= 0 == (end == CoilEnd.LOWER)
+                                ? design.checked()
+                                : Stretch.toCoil(design, design.coil().turned()));
+    }
+
+    /** The whole coil moves. */
+    private static Design inletAt(Design design, double inletM) {
+        Coil coil = CoilFields.TABLE.with(
+                design.coil(), CoilFields.OUTLET, inletM + design.coil().riseM());
+        return Stretch.toCoil(design, CoilFields.TABLE.with(coil, CoilFields.INLET, inletM));
     }
 
     private static void loop(ChangeTable table) {
-        table.choice("loop.tube", "Tube of every leg and the coil", TubeTable.names())
-                .as(design -> design.coil().tube(), Design::withLoopTube);
-        table.whole("loop.elbowsPerLeg", "Sharp 90° elbows in each leg", DesignRanges.FITTINGS)
-                .as(design -> design.hotLegs().get(0).fittings().getOrDefault("elbow90", 0), Design::withElbowsPerLeg);
-        table.number("loop.slopeMmPerM", "Slope of the flattest pipe in the loop", DesignRanges.SLOPE)
-                .as(design -> Math.rint(Slopes.leastMmPerM(design) * 10) / 10, Design::withLoopSlopeMmPerM);
-        table.number("loop.laggingMm", "Thickness of lagging on every leg", DesignRanges.LAGGING)
-                .as(design -> laggingMm(design.hotLegs()), Design::withLoopLaggingMm);
-        table.choice("loop.laggingMaterial", "Lagging of every leg", TankChanges.laggings())
-                .as(design -> laggingMaterial(design.hotLegs()), Design::withLoopLaggingMaterial);
+        table.named(
+                        "loop.tube",
+                        "Tube of every leg and the coil",
+                        TubeTable.names(),
+                        "coil.tube",
+                        "coldLegs[].tube",
+                        "hotLegs[].tube")
+                .as(
+                        design -> design.coil().tube(),
+                        (design, tube) -> design.with(
+                                design.tank(),
+                                CoilFields.TABLE.with(design.coil(), CoilFields.TUBE, tube),
+                                each(design.coldLegs(), tubed(tube)),
+                                each(design.hotLegs(), tubed(tube))));
+        table.whole(
+                        "loop.elbowsPerLeg",
+                        "Sharp 90° elbows in each leg",
+                        new Allowed(0, CoilFields.MOST_FITTINGS, ""),
+                        "coldLegs[].fittings.*",
+                        "hotLegs[].fittings.*")
+                .as(
+                        design -> design.hotLegs().get(0).fittings().getOrDefault(ELBOW, 0),
+                        (design, elbows) -> both(
+                                design,
+                                leg -> LegFields.TABLE.with(
+                                        leg, LegFields.FITTINGS, Counts.with(leg.fittings(), ELBOW, elbows))));
+        table.number(
+                        "loop.slopeMmPerM",
+                        "Slope of the flattest pipe in the loop",
+                        Slopes.RANGE,
+                        "coldLegs[].riseM",
+                        "hotLegs[].riseM")
+                .as(design -> Math.rint(Slopes.leastMmPerM(design) * 10) / 10, Slopes::with);
+        table.number(
+                        "loop.laggingMm",
+                        "Thickness of lagging on every leg",
+                        TankChanges.LAGGING_MM,
+                        "coldLegs[].lagging.thicknessMm",
+                        "hotLegs[].lagging.thicknessMm")
+                .as(design -> laggingMm(design.hotLegs()), (design, mm) -> both(design, lagged(mm)));
+        table.named(
+                        "loop.laggingMaterial",
+                        "Lagging of every leg",
+                        TankChanges.laggings(),
+                        "coldLegs[].lagging.material",
+                        "hotLegs[].lagging.material")
+                .as(design -> laggingMaterial(design.hotLegs()), (design, material) -> both(design, coated(material)));
     }
 
     private static void sides(ChangeTable table) {
-        table.choice("hotLegs.tube", "Tube of the hot legs", TubeTable.names())
-                .as(design -> design.hotLegs().get(0).tube(), Design::withHotTube);
-        table.choice("coldLegs.tube", "Tube of the cold legs", TubeTable.names())
-                .as(design -> design.coldLegs().get(0).tube(), Design::withColdTube);
-        table.number("hotLegs.laggingMm", "Thickness of lagging on the hot legs", DesignRanges.LAGGING)
-                .as(design -> laggingMm(design.hotLegs()), Design::withHotLaggingMm);
-        table.number("coldLegs.laggingMm", "Thickness of lagging on the cold legs", DesignRanges.LAGGING)
-                .as(design -> laggingMm(design.coldLegs()), Design::withColdLaggingMm);
-        table.choice("hotLegs.laggingMaterial", "Lagging of the hot legs", TankChanges.laggings())
-                .as(design -> laggingMaterial(design.hotLegs()), Design::withHotLaggingMaterial);
-        table.choice("coldLegs.laggingMaterial", "Lagging of the cold legs", TankChanges.laggings())
-                .as(design -> laggingMaterial(design.coldLegs()), Design::withColdLaggingMaterial);
-        table.number("hotLegs.runM", "Level run of the hot legs, seen from above", DesignRanges.RUN)
-                .as(design -> Stretch.runM(design.hotLegs()), Design::withHotRunM);
-        table.number("coldLegs.runM", "Level run of the cold legs, seen from above", DesignRanges.RUN)
-                .as(design -> Stretch.runM(design.coldLegs()), Design::withColdRunM);
-        table.number("hotLegs.aroundC", "Warmth round the first hot leg while the fire burns", DesignRanges.LEG_AROUND)
-                .as(design -> design.hotLegs().get(0).aroundC(), Design::withRiserAroundC);
-        table.choice("loop.besideFlue", "What stands beside the flue", List.of(WithLoop.HOT_LEG, WithLoop.COLD_LEG))
+        table.named("hotLegs.tube", "Tube of the hot legs", TubeTable.names(), "hotLegs[].tube")
+                .as(design -> design.hotLegs().get(0).tube(), (design, tube) -> hot(design, tubed(tube)));
+        table.named("coldLegs.tube", "Tube of the cold legs", TubeTable.names(), "coldLegs[].tube")
+                .as(design -> design.coldLegs().get(0).tube(), (design, tube) -> cold(design, tubed(tube)));
+        table.number(
+                        "hotLegs.laggingMm",
+                        "Thickness of lagging on the hot legs",
+                        TankChanges.LAGGING_MM,
+                        "hotLegs[].lagging.thicknessMm")
+                .as(design -> laggingMm(design.hotLegs()), (design, mm) -> hot(design, lagged(mm)));
+        table.number(
+                        "coldLegs.laggingMm",
+                        "Thickness of lagging on the cold legs",
+                        TankChanges.LAGGING_MM,
+                        "coldLegs[].lagging.thicknessMm")
+                .as(design -> laggingMm(design.coldLegs()), (design, mm) -> cold(design, lagged(mm)));
+        table.named(
+                        "hotLegs.laggingMaterial",
+                        "Lagging of the hot legs",
+                        TankChanges.laggings(),
+                        "hotLegs[].lagging.material")
+                .as(design -> laggingMaterial(design.hotLegs()), (design, material) -> hot(design, coated(material)));
+        table.named(
+                        "coldLegs.laggingMaterial",
+                        "Lagging of the cold legs",
+                        TankChanges.laggings(),
+                        "coldLegs[].lagging.material")
+                .as(design -> laggingMaterial(design.coldLegs()), (design, material) -> cold(design, coated(material)));
+        table.number("hotLegs.runM", "Level run of the hot legs, seen from above", Stretch.RUN, "hotLegs[].lengthM")
                 .as(
-                        design -> Stretch.coldBesideFlue(design) ? WithLoop.COLD_LEG : WithLoop.HOT_LEG,
-                        Design::withBesideFlue);
+                        design -> Stretch.runM(design.hotLegs()),
+                        (design, runM) -> design.with(
+                                DesignTable.HOT_LEGS, Stretch.toRun("hotLegs.runM", design.hotLegs(), runM)));
+        table.number("coldLegs.runM", "Level run of the cold legs, seen from above", Stretch.RUN, "coldLegs[].lengthM")
+                .as(
+                        design -> Stretch.runM(design.coldLegs()),
+                        (design, runM) -> design.with(
+                                DesignTable.COLD_LEGS, Stretch.toRun("coldLegs.runM", design.coldLegs(), runM)));
+        table.number(
+                        "hotLegs.aroundC",
+                        "Warmth round the first hot leg while the fire burns",
+                        LegFields.AROUND_RANGE,
+                        "hotLegs[0].aroundC")
+                .as(
+                        design -> design.hotLegs().get(0).aroundC(),
+                        (design, aroundC) -> DesignTable.set(design, "hotLegs[0].aroundC", Double.toString(aroundC)));
+        table.choice(
+                        "loop.besideFlue",
+                        "What stands beside the flue",
+                        BesideFlue.class,
+                        "coldLegs[0].aroundC",
+                        "hotLegs[0].aroundC")
+                .as(
+                        BesideFlue::of,
+                        (design, leg) ->
+                                BesideFlue.of(design) == leg ? design.checked() : Stretch.placesChanged(design));
     }
 
     private static void valves(ChangeTable table) {
-        table.whole("loop.valves", "Gate valves in the loop", DesignRanges.VALVES)
-                .as(LoopValves::count, Design::withLoopValves);
-        table.choice("loop.valveOpening", "Gate valve in the cold pipe", LoopValves.OPENINGS)
-                .as(LoopValves::opening, Design::withValveOpening);
-        table.choice("loop.choked", "A joint of the hot pipe", List.of(LoopValves.CLEAR, LoopValves.CHOKED))
-                .as(LoopValves::choked, Design::withChokedJoint);
+        String[] fittings = {"coil.fittings.*", "coldLegs[].fittings.*", "hotLegs[].fittings.*"};
+        table.whole("loop.valves", "Gate valves in the loop", new Allowed(0, 10, ""), fittings)
+                .as(LoopValves::count, LoopValves::withCount);
+        table.choice("loop.valveOpening", "Gate valve in the cold pipe", LoopValves.Opening.class, fittings)
+                .as(LoopValves::opening, LoopValves::withOpening);
+        table.choice("loop.choked", "A joint of the hot pipe", LoopValves.Joint.class, fittings)
+                .as(LoopValves::joint, LoopValves::withJoint);
+    }
+
+    private static Design both(Design design, UnaryOperator<Leg> change) {
+        return design.withLegs(each(design.coldLegs(), change), each(design.hotLegs(), change));
+    }
+
+    private static Design cold(Design design, UnaryOperator<Leg> change) {
+        return design.with(DesignTable.COLD_LEGS, each(design.coldLegs(), change));
+    }
+
+    private static Design hot(Design design, UnaryOperator<Leg> change) {
+        return design.with(DesignTable.HOT_LEGS, each(design.hotLegs(), change));
+    }
+
+    private static List<Leg> each(List<Leg> legs, UnaryOperator<Leg> change) {
+        return legs.stream().map(change).toList();
+    }
+
+    private static UnaryOperator<Leg> tubed(String tube) {
+        return leg -> LegFields.TABLE.with(leg, LegFields.TUBE, tube);
+    }
+
+    private static UnaryOperator<Leg> lagged(double thicknessMm) {
+        return leg -> leg.withLagging(Optional.of(LaggingChoice.thick(leg.lagging(), thicknessMm)));
+    }
+
+    private static UnaryOperator<Leg> coated(String material) {
+        return leg -> leg.withLagging(LaggingChoice.of(leg.lagging(), material, LegFields.BARE_LEG_GETS_MM));
     }
 
     private static double laggingMm(List<Leg> legs) {

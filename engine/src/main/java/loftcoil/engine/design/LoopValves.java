@@ -5,31 +5,62 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What stands in the way of the water in a loop and has no business there: valves, open or shut, and a choked joint. */
 public final class LoopValves {
 
-    /** No valve at all, as it should be. */
-    public static final String NO_VALVE = "no valve";
+    /** How far a gate valve stands open. */
+    public enum Opening implements Coded {
+        /** There is none at all, as it should be. */
+        NO_VALVE("no valve", ""),
+        /** Open. */
+        FULLY_OPEN("fully open", "gate"),
+        /** Half shut. */
+        HALF_SHUT("half shut", "gate-half-shut"),
+        /** Three quarters shut. */
+        NEARLY_SHUT("three quarters shut", "gate-nearly-shut");
 
-    /** How far a gate valve can stand open. */
-    public static final List<String> OPENINGS = List.of(NO_VALVE, "fully open", "half shut", "three quarters shut");
+        private final String code;
+        private final String fitting;
 
-    /** A joint with its full way. */
-    public static final String CLEAR = "clear";
+        Opening(String code, String fitting) {
+            this.code = code;
+            this.fitting = fitting;
+        }
 
-    /** A joint that solder or scale has choked. */
-    public static final String CHOKED = "choked to a fifth of its way";
+        @Override
+        public String code() {
+            return code;
+        }
+    }
 
-    private static final String OPEN_GATE = "gate";
+    /** A joint of the hot pipe. */
+    public enum Joint implements Coded {
+        /** With its full way. */
+        CLEAR("clear"),
+        /** Narrowed by solder or scale. */
+        CHOKED("choked to a fifth of its way");
+
+        private final String code;
+
+        Joint(String code) {
+            this.code = code;
+        }
+
+        @Override
+        public String code() {
+            return code;
+        }
+    }
+
     private static final String CHOKED_JOINT = "choked";
 
-    /** Key of the fitting for each opening. */
-    private static final Map<String, String> KEYS =
-            Map.of("fully open", OPEN_GATE, "half shut", "gate-half-shut", "three quarters shut", "gate-nearly-shut");
-
-    private static final Set<String> GATES = Set.copyOf(KEYS.values());
+    private static final Set<String> GATES = Stream.of(Opening.values())
+            .filter(opening -> opening != Opening.NO_VALVE)
+            .map(opening -> opening.fitting)
+            .collect(Collectors.toUnmodifiableSet());
 
     private LoopValves() {}
 
@@ -41,61 +72,69 @@ public final class LoopValves {
                 .sum();
     }
 
-    static String opening(Design design) {
-        return OPENINGS.stream()
-                .filter(KEYS::containsKey)
-                .filter(opening -> parts(design).anyMatch(fittings -> has(fittings, key(opening))))
+    static Opening opening(Design design) {
+        return Stream.of(Opening.values())
+                .filter(opening -> parts(design).anyMatch(fittings -> has(fittings, opening.fitting)))
                 .reduce((wider, narrower) -> narrower)
-                .orElse(NO_VALVE);
+                .orElse(Opening.NO_VALVE);
     }
 
-    static String choked(Design design) {
-        return parts(design).anyMatch(fittings -> has(fittings, CHOKED_JOINT)) ? CHOKED : CLEAR;
+    static Joint joint(Design design) {
+        return parts(design).anyMatch(fittings -> has(fittings, CHOKED_JOINT)) ? Joint.CHOKED : Joint.CLEAR;
     }
 
+    /** The design with this many gate valves in the loop, all in the first cold leg and fully open. */
     static Design withCount(Design design, int valves) {
         if (valves == count(design)) {
             return design.checked();
         }
         Design without = without(design, GATES);
-        return valves == 0 ? without : inColdPipe(without, OPEN_GATE, valves);
+        return valves == 0 ? without : inColdPipe(without, Opening.FULLY_OPEN.fitting, valves);
     }
 
-    static Design withOpening(Design design, String opening) {
-        if (opening.equals(opening(design))) {
+    /** The design with its gate valves opened so; without one, it gets one. */
+    static Design withOpening(Design design, Opening opening) {
+        if (opening == opening(design)) {
             return design.checked();
         }
         int valves = Math.max(1, count(design));
-        String key = key(opening);
         Design without = without(design, GATES);
-        return opening.equals(NO_VALVE) ? without : inColdPipe(without, key, valves);
+        return opening == Opening.NO_VALVE ? without : inColdPipe(without, opening.fitting, valves);
     }
 
-    static Design withChoked(Design design, String joint) {
-        if (joint.equals(choked(design))) {
+    /** The design with a joint of the first hot leg clear or choked. */
+    static Design withJoint(Design design, Joint joint) {
+        if (joint == joint(design)) {
             return design.checked();
         }
-        if (joint.equals(CLEAR)) {
+        if (joint == Joint.CLEAR) {
             return without(design, Set.of(CHOKED_JOINT));
         }
-        List<Leg> hot = new ArrayList<>(design.hotLegs());
-        hot.set(0, hot.get(0).withFittings(CHOKED_JOINT, 1));
-        return design.withLegs(design.coldLegs(), hot);
+        return design.with(DesignTable.HOT_LEGS, inFirst(design.hotLegs(), CHOKED_JOINT, 1));
     }
 
     private static Design inColdPipe(Design design, String key, int count) {
-        List<Leg> cold = new ArrayList<>(design.coldLegs());
-        cold.set(0, cold.get(0).withFittings(key, count));
-        return design.withLegs(cold, design.hotLegs());
+        return design.with(DesignTable.COLD_LEGS, inFirst(design.coldLegs(), key, count));
+    }
+
+    private static List<Leg> inFirst(List<Leg> legs, String key, int count) {
+        List<Leg> changed = new ArrayList<>(legs);
+        changed.set(0, fitted(legs.get(0), Counts.with(legs.get(0).fittings(), key, count)));
+        return changed;
     }
 
     private static Design without(Design design, Set<String> keys) {
-        UnaryOperator<Leg> freed = leg -> leg.withoutFittings(keys);
+        Coil coil = design.coil();
+        UnaryOperator<Leg> freed = leg -> fitted(leg, Counts.without(leg.fittings(), keys));
         return design.with(
                 design.tank(),
-                design.coil().withoutFittings(keys),
+                CoilFields.TABLE.with(coil, CoilFields.FITTINGS, Counts.without(coil.fittings(), keys)),
                 design.coldLegs().stream().map(freed).toList(),
                 design.hotLegs().stream().map(freed).toList());
+    }
+
+    private static Leg fitted(Leg leg, Map<String, Integer> fittings) {
+        return LegFields.TABLE.with(leg, LegFields.FITTINGS, fittings);
     }
 
     private static Stream<Map<String, Integer>> parts(Design design) {
@@ -103,10 +142,6 @@ public final class LoopValves {
                 Stream.of(design.coil().fittings()),
                 Stream.concat(design.coldLegs().stream(), design.hotLegs().stream())
                         .map(Leg::fittings));
-    }
-
-    private static String key(String opening) {
-        return KEYS.getOrDefault(opening, "");
     }
 
     private static boolean has(Map<String, Integer> fittings, String key) {

@@ -9,19 +9,40 @@ import java.util.List;
  * @param inLoop other metals the loop's water touches, such as nipples and unions
  * @param plasticPipes every plastic pipe that carries this water; none where the list is empty
  */
-public record Materials(String tank, List<String> inLoop, List<PlasticPipe> plasticPipes) {
+public record Materials(Metal tank, List<Metal> inLoop, List<PlasticPipe> plasticPipes) {
 
-    /** The materials known. */
-    public static final List<String> KNOWN = List.of(
-            "stainless steel",
-            "copper",
-            "brass",
-            "bronze",
-            "enamelled steel",
-            "galvanised steel",
-            "plain steel",
-            "aluminium",
-            "plastic");
+    /** What the water can touch. */
+    public enum Metal implements Coded {
+        /** Stainless steel. */
+        STAINLESS_STEEL("stainless steel"),
+        /** Copper. */
+        COPPER("copper"),
+        /** Brass. */
+        BRASS("brass"),
+        /** Bronze. */
+        BRONZE("bronze"),
+        /** Steel under enamel. */
+        ENAMELLED_STEEL("enamelled steel"),
+        /** Steel under zinc. */
+        GALVANISED_STEEL("galvanised steel"),
+        /** Bare steel. */
+        PLAIN_STEEL("plain steel"),
+        /** Aluminium. */
+        ALUMINIUM("aluminium"),
+        /** No metal at all. */
+        PLASTIC("plastic");
+
+        private final String code;
+
+        Metal(String code) {
+            this.code = code;
+        }
+
+        @Override
+        public String code() {
+            return code;
+        }
+    }
 
     /** Keeps copies of the lists. */
     public Materials {

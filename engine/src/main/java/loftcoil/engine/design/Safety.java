@@ -38,22 +38,4 @@ public record Safety(
             Optional.empty(),
             Optional.empty(),
             Optional.empty());
-
-    /** The same with another vent, or with nothing said of it. */
-    public Safety withVent(Optional<Vent> newVent) {
-        return new Safety(
-                newVent, coldFeed, materials, structure, absence, antifreeze, flue, fireRoom, childrenOrFrail);
-    }
-
-    /** The same with another cold feed, or with nothing said of it. */
-    public Safety withColdFeed(Optional<ColdFeed> newColdFeed) {
-        return new Safety(
-                vent, newColdFeed, materials, structure, absence, antifreeze, flue, fireRoom, childrenOrFrail);
-    }
-
-    /** The same with another absence, or with nothing said of it. */
-    public Safety withAbsence(Optional<Absence> newAbsence) {
-        return new Safety(
-                vent, coldFeed, materials, structure, newAbsence, antifreeze, flue, fireRoom, childrenOrFrail);
-    }
 }

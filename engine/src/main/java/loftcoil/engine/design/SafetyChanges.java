@@ -1,45 +1,178 @@
 package loftcoil.engine.design;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.pipe.TubeTable;
 
 /** The named changes of what can hurt somebody: vent, cold feed, frost. */
 final class SafetyChanges {
 
+    /** What may stand in an open vent. */
+    private enum VentValve implements Coded {
+        NONE("none"),
+        VALVE("a valve");
+
+        private final String code;
+
+        VentValve(String code) {
+            this.code = code;
+        }
+
+        @Override
+        public String code() {
+            return code;
+        }
+    }
+
+    /** How the dwelling is left in winter. */
+    private enum Left implements Coded {
+        NOT_SAID(Form.NOT_SAID),
+        NEVER("never left"),
+        FULL("left full"),
+        DRAINED("drained");
+
+        private final String code;
+
+        Left(String code) {
+            this.code = code;
+        }
+
+        @Override
+        public String code() {
+            return code;
+        }
+
+        static Left of(Design design) {
+            return SafetyFields.said(design)
+                    .absence()
+                    .map(absence -> {
+                        Left empty = absence.drained() ? DRAINED : FULL;
+                        return absence.months().isEmpty() ? NEVER : empty;
+                    })
+                    .orElse(NOT_SAID);
+        }
+    }
+
     private SafetyChanges() {}
 
     static void into(ChangeTable table) {
-        table.choice("vent.kind", "How the tank is open to the air", withUnsaid(Vent.KINDS))
+        table.named("vent.kind", "How the tank is open to the air", unsaidOr(Vent.Kind.class), "safety.vent.kind")
                 .as(
-                        design -> WithSafety.said(design).vent().map(Vent::kind).orElse(WithSafety.NOT_SAID),
-                        Design::withVentKind);
-        table.choice("vent.tube", "Tube of the open vent", TubeTable.names())
-                .as(design -> WithSafety.openPipe(design).tube().orElseThrow(), Design::withVentTube);
-        table.number("vent.aboveWaterlineM", "Open end of the vent above the waterline", SafetyFaults.ABOVE_WATERLINE)
+                        design -> SafetyFields.said(design)
+                                .vent()
+                                .map(vent -> vent.kind().code())
+                                .orElse(Form.NOT_SAID),
+                        SafetyChanges::ventOf);
+        table.named("vent.tube", "Tube of the open vent", TubeTable.names(), "safety.vent.tube")
                 .as(
-                        design -> WithSafety.openPipe(design).aboveWaterlineM().orElseThrow(),
-                        Design::withVentAboveWaterlineM);
-        table.choice("vent.valve", "Valve in the open vent", List.of(WithSafety.NO_VALVE, WithSafety.VALVE))
+                        design -> SafetyFields.openPipe(design).tube().orElseThrow(),
+                        (design, tube) -> openPipe(design, SafetyFields.VENT_TUBE, Optional.of(tube)));
+        table.number(
+                        "vent.aboveWaterlineM",
+                        "Open end of the vent above the waterline",
+                        range("safety.vent.aboveWaterlineM"),
+                        "safety.vent.aboveWaterlineM")
                 .as(
-                        design -> WithSafety.openPipe(design).valve().orElseThrow()
-                                ? WithSafety.VALVE
-                                : WithSafety.NO_VALVE,
-                        Design::withVentValve);
-        table.choice("coldFeed.kind", "How cold water comes into the tank", withUnsaid(ColdFeed.KINDS))
+                        design ->
+                                SafetyFields.openPipe(design).aboveWaterlineM().orElseThrow(),
+                        (design, aboveM) -> openPipe(design, SafetyFields.VENT_ABOVE, OptionalDouble.of(aboveM)));
+        table.choice("vent.valve", "Valve in the open vent", VentValve.class, "safety.vent.valve")
                 .as(
-                        design -> WithSafety.said(design)
+                        design ->
+                                SafetyFields.openPipe(design).valve().orElseThrow() ? VentValve.VALVE : VentValve.NONE,
+                        (design, valve) ->
+                                openPipe(design, SafetyFields.VENT_VALVE, Optional.of(valve == VentValve.VALVE)));
+        table.named(
+                        "coldFeed.kind",
+                        "How cold water comes into the tank",
+                        unsaidOr(ColdFeed.Kind.class),
+                        "safety.coldFeed.kind")
+                .as(
+                        design -> SafetyFields.said(design)
                                 .coldFeed()
-                                .map(ColdFeed::kind)
-                                .orElse(WithSafety.NOT_SAID),
-                        Design::withColdFeedKind);
-        table.number("coldFeed.airGapMm", "Free fall of the cold water into the tank", SafetyFaults.AIR_GAP)
-                .as(design -> WithSafety.feed(design).airGapMm().orElseThrow(), Design::withColdFeedAirGapMm);
-        table.choice("absence.drained", "The dwelling left in winter", WithSafety.ABSENCES)
-                .as(WithSafety::absence, Design::withAbsence);
+                                .map(feed -> feed.kind().code())
+                                .orElse(Form.NOT_SAID),
+                        SafetyChanges::fedBy);
+        table.number(
+                        "coldFeed.airGapMm",
+                        "Free fall of the cold water into the tank",
+                        range("safety.coldFeed.airGapMm"),
+                        "safety.coldFeed.airGapMm")
+                .as(
+                        design -> SafetyFields.feed(design).airGapMm().orElseThrow(),
+                        (design, gapMm) -> with(
+                                design,
+                                SafetyFields.FEED_PART,
+                                Optional.of(SafetyFields.FEED.with(
+                                        SafetyFields.feed(design), SafetyFields.AIR_GAP, OptionalDouble.of(gapMm)))));
+        table.choice(
+                        "absence.drained",
+                        "The dwelling left in winter",
+                        Left.class,
+                        "safety.absence.months",
+                        "safety.absence.drained")
+                .as(Left::of, SafetyChanges::left);
     }
 
-    private static List<String> withUnsaid(List<String> kinds) {
-        return Stream.concat(Stream.of(WithSafety.NOT_SAID), kinds.stream()).toList();
+    private static Allowed range(String path) {
+        return DesignFields.at(path).flatMap(DesignField::range).orElseThrow();
+    }
+
+    private static <E extends Enum<E> & Coded> List<String> unsaidOr(Class<E> type) {
+        return Stream.concat(Stream.of(Form.NOT_SAID), Coded.codes(type).stream())
+                .toList();
+    }
+
+    private static <V> Design with(Design design, Field<Safety, V> field, V value) {
+        return design.with(
+                DesignTable.SAFETY, Optional.of(SafetyFields.TABLE.with(SafetyFields.said(design), field, value)));
+    }
+
+    /** A vent that was not described is started as an open pipe. */
+    private static Design ventOf(Design design, String code) {
+        return with(
+                design,
+                SafetyFields.VENT_PART,
+                Coded.find(Vent.Kind.class, code)
+                        .map(kind ->
+                                SafetyFields.VENT.with(SafetyFields.openPipe(design), SafetyFields.VENT_KIND, kind)));
+    }
+
+    private static <V> Design openPipe(Design design, Field<Vent, V> field, V value) {
+        return with(
+                design,
+                SafetyFields.VENT_PART,
+                Optional.of(SafetyFields.VENT.with(SafetyFields.openPipe(design), field, value)));
+    }
+
+    /** What was not said of a cold feed is started from usual values. */
+    private static Design fedBy(Design design, String code) {
+        return with(
+                design,
+                SafetyFields.FEED_PART,
+                Coded.find(ColdFeed.Kind.class, code)
+                        .map(kind -> SafetyFields.FEED.with(SafetyFields.feed(design), SafetyFields.FEED_KIND, kind)));
+    }
+
+    /** The months, where none are known, are January and February. */
+    private static Design left(Design design, Left left) {
+        if (left == Left.of(design)) {
+            return design.checked();
+        }
+        List<Integer> known =
+                SafetyFields.said(design).absence().map(Absence::months).orElse(List.of());
+        List<Integer> months = known.isEmpty() ? List.of(1, 2) : known;
+        return with(
+                design,
+                SafetyFields.ABSENCE,
+                switch (left) {
+                    case NOT_SAID -> Optional.empty();
+                    case NEVER -> Optional.of(new Absence(List.of(), false));
+                    case FULL -> Optional.of(new Absence(months, false));
+                    case DRAINED -> Optional.of(new Absence(months, true));
+                });
     }
 }

@@ -1,5 +1,7 @@
 package loftcoil.engine.design;
 
+import java.util.OptionalDouble;
+
 /**
  * Where the dwelling stands.
  *
@@ -10,6 +12,7 @@ package loftcoil.engine.design;
  * @param monthly monthly climate
  * @param coldSupplyC temperature of the cold supply, °C; 0 to 35
  * @param roomC temperature of the rooms, °C; 0 to 40
+ * @param coldestNightC air on the coldest night that happens in some ten years, °C; −70 to 30; empty where nobody said it
  */
 public record Site(
         double latitudeDeg,
@@ -18,10 +21,5 @@ public record Site(
         double utcOffsetH,
         Monthly monthly,
         double coldSupplyC,
-        double roomC) {
-
-    /** The same place at another altitude, m. */
-    public Site withAltitudeM(double newAltitudeM) {
-        return new Site(latitudeDeg, longitudeDeg, newAltitudeM, utcOffsetH, monthly, coldSupplyC, roomC);
-    }
-}
+        double roomC,
+        OptionalDouble coldestNightC) {}

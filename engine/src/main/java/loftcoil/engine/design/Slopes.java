@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
 
@@ -14,6 +15,9 @@ import loftcoil.engine.fault.RefusedException;
  * rises on its way to the tank; either lets air out to the tank.
  */
 final class Slopes {
+
+    /** Slopes that can be asked for. */
+    static final Allowed RANGE = new Allowed(-1000, 1000, "mm/m");
 
     /** A pipe with less level run than this counts as upright, m. */
     private static final double UPRIGHT_M = 0.01;
@@ -29,15 +33,15 @@ final class Slopes {
     static double leastMmPerM(Design design) {
         return DoubleStream.concat(slopes(design.coldLegs(), -1), slopes(design.hotLegs(), 1))
                 .min()
-                .orElse(DesignRanges.SLOPE.high());
+                .orElse(RANGE.high());
     }
 
     static Design with(Design design, double slopeMmPerM) {
         double leastMmPerM = leastMmPerM(design);
         boolean lower = slopeMmPerM < leastMmPerM;
         double belowMmPerM = lower ? leastMmPerM + SAME : slopeMmPerM;
-        boolean steepest = lower && leastMmPerM >= DesignRanges.SLOPE.high();
-        if (steepest && slopeMmPerM >= DesignRanges.SLOPE.high()) {
+        boolean steepest = lower && leastMmPerM >= RANGE.high();
+        if (steepest && slopeMmPerM >= RANGE.high()) {
             return design.checked();
         }
         Design changed = design.withLegs(
@@ -76,7 +80,7 @@ final class Slopes {
         return legs.stream()
                 .filter(leg -> leg.levelRunM() >= UPRIGHT_M)
                 .mapToDouble(leg -> slope(leg, upward))
-                .map(slope -> Math.max(DesignRanges.SLOPE.low(), Math.min(DesignRanges.SLOPE.high(), slope)));
+                .map(slope -> Math.max(RANGE.low(), Math.min(RANGE.high(), slope)));
     }
 
     private static double slope(Leg leg, int upward) {

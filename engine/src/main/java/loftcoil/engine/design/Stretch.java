@@ -10,6 +10,9 @@ import loftcoil.engine.fault.RefusedException;
 /** Changes the legs of one side so that its ends move: which leg gives way is always the one a builder would lengthen. */
 final class Stretch {
 
+    /** Level runs that can be asked for. */
+    static final Allowed RUN = new Allowed(0, 60, "m");
+
     private static final double CLOSE_M = 1e-4;
 
     private Stretch() {}
@@ -55,9 +58,14 @@ final class Stretch {
         Leg hot = design.hotLegs().get(0);
         List<Leg> coldLegs = new ArrayList<>(design.coldLegs());
         List<Leg> hotLegs = new ArrayList<>(design.hotLegs());
-        coldLegs.set(0, cold.withAround(hot.aroundC(), hot.aroundFireOutC()));
-        hotLegs.set(0, hot.withAround(cold.aroundC(), cold.aroundFireOutC()));
+        coldLegs.set(0, placed(cold, hot));
+        hotLegs.set(0, placed(hot, cold));
         return design.withLegs(coldLegs, hotLegs);
+    }
+
+    private static Leg placed(Leg leg, Leg where) {
+        Leg warm = LegFields.TABLE.with(leg, LegFields.AROUND, where.aroundC());
+        return LegFields.TABLE.with(warm, LegFields.AROUND_FIRE_OUT, where.aroundFireOutC());
     }
 
     /** Level run of all legs of a side, m. */
@@ -73,7 +81,7 @@ final class Stretch {
     static List<Leg> toRun(String path, List<Leg> legs, double runM) {
         double most = legs.stream().mapToDouble(Leg::levelRunM).max().orElse(0);
         double others = runM(legs) - most;
-        new Allowed(others - CLOSE_M, DesignRanges.RUN.high(), "m").require(path, runM);
+        new Allowed(others - CLOSE_M, RUN.high(), "m").require(path, runM);
         return levelRun(legs, Math.max(others, runM) - others - most);
     }
 

@@ -39,26 +39,14 @@ public record Tap(
      * The same tap on a pipe of another tube. The tap keeps its own narrow ways, so what it takes at a given flow stays as it
      * was: as its loss counts on the speed in the pipe, outletK + 1 (the one is the jet) goes with the fourth power of the bore.
      */
-    public Tap withTube(String newTube) {
+    Tap onTube(String newTube) {
         double widened = boreM(newTube) / boreM(tube);
         double k = Double.isFinite(widened) ? (outletK + 1) * Math.pow(widened, 4) - 1 : outletK;
-        double kept = Math.min(Math.max(k, DesignRanges.OUTLET_K.low()), DesignRanges.OUTLET_K.high());
-        return new Tap(name, levelM, newTube, lengthM, fittings, kept, mixerC, appliance);
+        double kept = Math.min(Math.max(k, 0), TapFields.MOST_OUTLET_K);
+        return TapFields.TABLE.with(TapFields.TABLE.with(this, TapFields.TUBE, newTube), TapFields.OUTLET_K, kept);
     }
 
     private static double boreM(String tube) {
         return TubeTable.find(tube).map(Tube::boreM).orElse(Double.NaN);
-    }
-
-    /** The same tap with this mixing valve, °C, or none. */
-    public Tap withMixerC(OptionalDouble newMixerC) {
-        return new Tap(name, levelM, tube, lengthM, fittings, outletK, newMixerC, appliance);
-    }
-
-    /** The same tap with this many fittings of one kind on its pipe. */
-    public Tap withFittings(String key, int count) {
-        Map<String, Integer> changed = new TreeMap<>(fittings);
-        changed.put(key, count);
-        return new Tap(name, levelM, tube, lengthM, changed, outletK, mixerC, appliance);
     }
 }

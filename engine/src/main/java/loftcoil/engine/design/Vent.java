@@ -1,31 +1,43 @@
 package loftcoil.engine.design;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * How the tank stays open to the air.
  *
- * @param kind one of {@link #OPEN_PIPE}, {@link #LOOSE_LID}, {@link #SEALED}, {@link #NONE}
+ * @param kind what it is
  * @param tube name of its tube in the tube table; needed for an open pipe
  * @param aboveWaterlineM its open end above the waterline, m; 0 to 10; needed for an open pipe
  * @param valve whether anything in it can shut it; needed for an open pipe
  */
-public record Vent(String kind, Optional<String> tube, OptionalDouble aboveWaterlineM, Optional<Boolean> valve) {
+public record Vent(Kind kind, Optional<String> tube, OptionalDouble aboveWaterlineM, Optional<Boolean> valve) {
 
-    /** A pipe with an open end above the waterline. */
-    public static final String OPEN_PIPE = "open pipe";
+    /** Kinds of vent. */
+    public enum Kind implements Coded {
+        /** A pipe with an open end above the waterline. */
+        OPEN_PIPE("open pipe"),
+        /** A lid that lies loose on a tank open to the air. */
+        LOOSE_LID("loose lid"),
+        /** Closed on purpose, as an unvented system. */
+        SEALED("sealed"),
+        /** A closed tank without any vent. */
+        NONE("none");
 
-    /** A lid that lies loose on a tank open to the air. */
-    public static final String LOOSE_LID = "loose lid";
+        private final String code;
 
-    /** Closed on purpose, as an unvented system. */
-    public static final String SEALED = "sealed";
+        Kind(String code) {
+            this.code = code;
+        }
 
-    /** A closed tank without any vent. */
-    public static final String NONE = "none";
+        @Override
+        public String code() {
+            return code;
+        }
 
-    /** All kinds. */
-    public static final List<String> KINDS = List.of(OPEN_PIPE, LOOSE_LID, SEALED, NONE);
+        @Override
+        public String label() {
+            return this == NONE ? "no vent at all" : code;
+        }
+    }
 }

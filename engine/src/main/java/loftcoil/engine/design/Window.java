@@ -20,40 +20,4 @@ public record Window(
         double azimuthDeg,
         double gapMm,
         double absorptance,
-        Optional<ShutterChoice> shutter) {
-
-    /** The same window with another number of panes. */
-    public Window withPanes(int newPanes) {
-        return new Window(newPanes, areaM2, tiltDeg, azimuthDeg, gapMm, absorptance, shutter);
-    }
-
-    /** The same window of another area, m². */
-    public Window withAreaM2(double newAreaM2) {
-        return new Window(panes, newAreaM2, tiltDeg, azimuthDeg, gapMm, absorptance, shutter);
-    }
-
-    /** The same window tilted this much from the level, degrees. */
-    public Window withTiltDeg(double newTiltDeg) {
-        return new Window(panes, areaM2, newTiltDeg, azimuthDeg, gapMm, absorptance, shutter);
-    }
-
-    /** The same window facing this way, degrees clockwise from north. */
-    public Window withAzimuthDeg(double newAzimuthDeg) {
-        return new Window(panes, areaM2, tiltDeg, newAzimuthDeg, gapMm, absorptance, shutter);
-    }
-
-    /** The same window with this gap between panes, mm. */
-    public Window withGapMm(double newGapMm) {
-        return new Window(panes, areaM2, tiltDeg, azimuthDeg, newGapMm, absorptance, shutter);
-    }
-
-    /** The same window before a surface that takes up this share of the sun. */
-    public Window withAbsorptance(double newAbsorptance) {
-        return new Window(panes, areaM2, tiltDeg, azimuthDeg, gapMm, newAbsorptance, shutter);
-    }
-
-    /** The same window with another board at night, or none. */
-    public Window withShutter(Optional<ShutterChoice> newShutter) {
-        return new Window(panes, areaM2, tiltDeg, azimuthDeg, gapMm, absorptance, newShutter);
-    }
-}
+        Optional<ShutterChoice> shutter) {}

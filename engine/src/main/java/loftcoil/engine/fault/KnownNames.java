@@ -21,6 +21,9 @@ public record KnownNames(String kind, List<String> names) {
 
     private static final int LONGEST_SHOWN = 60;
 
+    /** Control characters, ends of lines and marks of direction: what could garble a terminal that shows them. */
+    private static final Pattern CONTROLS = Pattern.compile("[\\p{Cc}\\u2028\\u2029\\u202A-\\u202E\\u2066-\\u2069]");
+
     private static final Pattern NUMBER = Pattern.compile("\\d+(?:[./]\\d+)*");
 
     /** Keeps a copy of the names. */
@@ -70,7 +73,7 @@ public record KnownNames(String kind, List<String> names) {
     }
 
     private static String shown(String given) {
-        String oneLine = given.replaceAll("\\p{Cntrl}", " ");
+        String oneLine = CONTROLS.matcher(given).replaceAll(" ");
         return oneLine.length() <= LONGEST_SHOWN ? oneLine : oneLine.substring(0, LONGEST_SHOWN) + "…";
     }
 }

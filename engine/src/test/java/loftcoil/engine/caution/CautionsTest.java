@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.design.Leg;
@@ -137,7 +138,7 @@ class CautionsTest {
                 Arguments.of("LC-BOIL-TANK", usual.withYear(new YearFacts(96, 12, 74, -11, 2))),
                 Arguments.of("LC-STILL", full(chilledRiser())),
                 Arguments.of("LC-AIR", full(safe.withLegs(cold, List.of(flue.withRiseM(2.0), last.withRiseM(-0.2))))),
-                Arguments.of("LC-AIR", full(safe.withCoilEnds("the upper end"))),
+                Arguments.of("LC-AIR", full(Changes.apply(safe, "coil.ends", "the upper end"))),
                 Arguments.of(
                         "LC-AIR",
                         full(safe.withLegs(
@@ -190,6 +191,15 @@ class CautionsTest {
                 .findFirst()
                 .orElseThrow();
         assertTrue(scald.text().contains("in less than 2.0 s"), scald.text());
+    }
+
+    /** A cold month's mean only hints at frost; the coldest night that is known decides. */
+    @Test
+    void anEmptyHouseFreezesWhereItsColdestNightDoes() {
+        Design empty = SafeBothy.with("/safety/absence", "{\"months\": [1, 2], \"drained\": false}");
+        assertEquals(List.of(), codes(Cautions.of(full(Changes.apply(empty, "site.coldestNightC", "4")))));
+        assertEquals(
+                List.of("LC-FROST-EMPTY"), codes(Cautions.of(full(Changes.apply(empty, "site.coldestNightC", "-9")))));
     }
 
     @Test

@@ -49,7 +49,7 @@ class ChangedLoopLawTest {
 
     @Test
     void movingTheCoilKeepsTheLoopClosed() {
-        Design moved = BOTHY.withCoilInletM(0.1);
+        Design moved = Changes.apply(BOTHY, "coil.inletM", "0.1");
         assertEquals(-1.95, moved.coldLegs().get(0).riseM(), 1e-12);
         assertEquals(0.5, moved.coil().outletM(), 1e-12);
         closed(moved);
@@ -58,27 +58,27 @@ class ChangedLoopLawTest {
     @Test
     void thePortsCanBeMovedAlongTheTank() {
         for (double portM = 0.1; portM <= 0.65; portM += 0.05) {
-            closed(BOTHY.withReturnPortM(portM));
+            closed(Changes.apply(BOTHY, "tank.returnPortM", Double.toString(portM)));
         }
         for (double portM = 0; portM < 0.35; portM += 0.05) {
-            closed(BOTHY.withColdPortM(portM));
+            closed(Changes.apply(BOTHY, "tank.coldPortM", Double.toString(portM)));
         }
     }
 
     @Test
     void aTallerTankKeepsItsDistanceFromWaterlineToRim() {
-        Design tall = BOTHY.withTankHeightM(1.2);
+        Design tall = Changes.apply(BOTHY, "tank.heightM", "1.2");
         assertEquals(1.16, tall.tank().waterlineM(), 1e-12);
         assertEquals(BOTHY.hotLegs(), tall.hotLegs());
     }
 
     @Test
     void aCoilPipedTheWrongWayRoundStaysWhereItIs() {
-        Design turned = BOTHY.withCoilEnds(WithLoop.COLD_HIGH);
+        Design turned = Changes.apply(BOTHY, "coil.ends", "the upper end");
         closed(turned);
         assertEquals(0.75, turned.coil().inletM(), 1e-12);
         assertEquals(0.35, turned.coil().outletM(), 1e-12);
-        Design back = turned.withCoilEnds(WithLoop.COLD_LOW);
+        Design back = Changes.apply(turned, "coil.ends", "the lower end");
         closed(back);
         assertEquals(BOTHY.coil(), back.coil());
     }
@@ -125,7 +125,7 @@ class ChangedLoopLawTest {
 
     @Test
     void theLevelRunGoesIntoTheLegThatHasMostOfIt() {
-        Design longer = BOTHY.withHotRunM(4);
+        Design longer = Changes.apply(BOTHY, "hotLegs.runM", "4");
         closed(longer);
         assertEquals(4, longer.hotLegs().stream().mapToDouble(Leg::levelRunM).sum(), 1e-9);
         assertEquals(BOTHY.hotLegs().get(0), longer.hotLegs().get(0));
@@ -133,11 +133,11 @@ class ChangedLoopLawTest {
 
     @Test
     void aLoopWhoseColdLegStandsBesideTheFlueStartsBackward() {
-        Design swapped = BOTHY.withBesideFlue(WithLoop.COLD_LEG);
+        Design swapped = Changes.apply(BOTHY, "loop.besideFlue", "the cold leg");
         assertEquals(60, swapped.coldLegs().get(0).aroundC());
         assertTrue(BOTHY.circuit(20).search().fromRest().orElseThrow().flowKgPerS() > 0);
         assertTrue(swapped.circuit(20).search().fromRest().orElseThrow().flowKgPerS() < 0);
-        assertEquals(BOTHY, swapped.withBesideFlue(WithLoop.HOT_LEG));
+        assertEquals(BOTHY, Changes.apply(swapped, "loop.besideFlue", "the hot leg"));
     }
 
     @Test
@@ -147,8 +147,8 @@ class ChangedLoopLawTest {
         double half = flow(BOTHY.withValveOpening("half shut"));
         double nearly = flow(BOTHY.withValveOpening("three quarters shut"));
         assertTrue(free > open && open > half && half > nearly);
-        assertTrue(free > flow(BOTHY.withChokedJoint(LoopValves.CHOKED)));
-        assertEquals(free, flow(BOTHY.withValveOpening("half shut").withLoopValves(0)), 1e-12);
+        assertTrue(free > flow(BOTHY.withChokedJoint(LoopValves.Joint.CHOKED.code())));
+        assertEquals(free, flow(Changes.apply(BOTHY.withValveOpening("half shut"), "loop.valves", "0")), 1e-12);
     }
 
     private static double flow(Design design) {
@@ -157,13 +157,16 @@ class ChangedLoopLawTest {
 
     @Test
     void valvesAreCountedWhereverTheyStandAndKeepTheirNumberWhenTurned() {
-        Design two = BOTHY.withLoopValves(2).withValveOpening("half shut");
+        Design two = Changes.apply(BOTHY, "loop.valves", "2").withValveOpening("half shut");
         assertEquals(2, LoopValves.count(two));
-        assertEquals("half shut", LoopValves.opening(two));
+        assertEquals(LoopValves.Opening.HALF_SHUT, LoopValves.opening(two));
         Design onHot = BOTHY.withLegs(
                 BOTHY.coldLegs(),
-                BOTHY.hotLegs().stream().map(leg -> leg.withFittings("gate", 1)).toList());
+                BOTHY.hotLegs().stream()
+                        .map(leg ->
+                                LegFields.TABLE.with(leg, LegFields.FITTINGS, Counts.with(leg.fittings(), "gate", 1)))
+                        .toList());
         assertEquals("2", Changes.current(onHot, "loop.valves"));
-        assertEquals(0, LoopValves.count(onHot.withValveOpening(LoopValves.NO_VALVE)));
+        assertEquals(0, LoopValves.count(onHot.withValveOpening("no valve")));
     }
 }

@@ -9,7 +9,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeSet;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
@@ -188,7 +187,7 @@ class ChangesTest {
                 .orElseThrow()
                 .vent()
                 .orElseThrow();
-        assertEquals(Vent.OPEN_PIPE, vent.kind());
+        assertEquals(Vent.Kind.OPEN_PIPE, vent.kind());
         assertEquals(Optional.of(false), vent.valve());
     }
 
@@ -214,16 +213,15 @@ class ChangesTest {
 
     @Test
     void whatIsSaidOfAVentOutlastsALooseLid() {
-        Design tall = BOTHY.withVentAboveWaterlineM(0.55).withVentKind(Vent.LOOSE_LID);
-        assertEquals("0.55", Changes.current(tall.withVentKind(Vent.OPEN_PIPE), "vent.aboveWaterlineM"));
-        assertEquals("not said", Changes.current(tall.withVentKind("not said"), "vent.kind"));
+        Design tall = Changes.apply(BOTHY.withVentAboveWaterlineM(0.55), "vent.kind", "loose lid");
+        Design piped = Changes.apply(tall, "vent.kind", "open pipe");
+        assertEquals("0.55", Changes.current(piped, "vent.aboveWaterlineM"));
+        assertEquals("not said", Changes.current(Changes.apply(tall, "vent.kind", "not said"), "vent.kind"));
     }
 
     @Test
     void theMixingValveNearestToTheOneSetIsShown() {
-        Design set = BOTHY.withTaps(BOTHY.taps().stream()
-                .map(tap -> tap.withMixerC(OptionalDouble.of(44.6)))
-                .toList());
+        Design set = Changes.apply(BOTHY, "taps[0].mixerC", "44.6");
         assertEquals("set to 45 °C", Changes.current(set, "taps.mixer"));
         assertFalse(
                 Changes.apply(set, "taps.mixer", "none").taps().get(0).mixerC().isPresent());
@@ -231,7 +229,9 @@ class ChangesTest {
 
     @Test
     void monthsThatHaveNoNameStayAsTheDesignSaysThem() {
-        Design july = BOTHY.withFire(BOTHY.fire().orElseThrow().withMonths(List.of(7)));
+        Design july = BOTHY.with(
+                DesignTable.FIRE,
+                Optional.of(FireFields.TABLE.with(BOTHY.fire().orElseThrow(), FireFields.MONTHS, List.of(7))));
         String now = Changes.current(july, "fire.months");
 
         assertEquals("other months, as the design says", now);
@@ -246,7 +246,7 @@ class ChangesTest {
 
     @Test
     void theHotLegsAloneGetAnotherCoat() {
-        Design wool = BOTHY.withHotLaggingMaterial("stone wool");
+        Design wool = Changes.apply(BOTHY, "hotLegs.laggingMaterial", "stone wool");
 
         assertTrue(wool.hotLegs().stream()
                 .allMatch(leg -> leg.lagging().orElseThrow().material().equals("stone wool")));

@@ -159,6 +159,84 @@ class DesignJsonTest {
         assertEquals("design", faults(deep).get(0).path());
     }
 
+    @Test
+    void aByteOrderMarkBeforeTheTextIsSkipped() {
+        assertEquals(Example.orchardBothy(), DesignJson.read("\uFEFF" + BOTHY));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Orchard bothy, name",
+        "drop in the wall, coldLegs[0].name",
+        "An invented example, notes",
+        "stone wool, tank.lagging.material"
+    })
+    void controlCharactersInAnyTextAreRefusedAndNotRepeated(String text, String path) {
+        for (String escaped : List.of("\\u001b[31m", "\\u0007", "\\u009b", "\\u202e")) {
+            List<Fault> faults = faults(BOTHY.replaceFirst(text, text + escaped.replace("\\", "\\\\")));
+            assertEquals(List.of(path), faults.stream().map(Fault::path).toList());
+            assertTrue(faults.get(0)
+                    .line()
+                    .codePoints()
+                    .noneMatch(sign -> Character.isISOControl(sign) || sign == 0x202E));
+        }
+    }
+
+    @Test
+    void notesMayHaveSeveralLines() {
+        Design design =
+                DesignJson.read(BOTHY.replace("An invented example", "An invented example\\n\\tfor the course"));
+        assertEquals(design, DesignJson.read(DesignJson.write(design)));
+    }
+
+    @Test
+    void theNameOfAnUnknownFieldIsToldWithoutItsControlCharacters() {
+        Fault fault = faults(BOTHY.replace("\"altitudeM\"", "\"alt\\u001b[2Jitude\": 3, \"altitudeM\""))
+                .get(0);
+        assertTrue(fault.line().codePoints().noneMatch(Character::isISOControl), fault.line());
+    }
+
+    /** What is wrong is said for somebody who wrote a design, not for somebody who wrote a program. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '~',
+            value = {
+                "{\"name\": NaN}|digits",
+                "{\"name\": 1.2.3}|comma",
+                "{\"name\": 'a'}|double quotation marks",
+                "{name: 1}|double quotation marks",
+                "{\"name\" 1}|colon",
+                "{\"name\": 1 \"b\": 2}|comma",
+                "{\"name\": 1,}|double quotation marks",
+                "{\"name\": \"a|closed",
+                "{\"name\": \"\\x\"}|backslash",
+                "{\"name\": 01}|no zero",
+                "{\"name\": tru}|value is wanted",
+                "{\"a\":1,\"a\":2}|twice"
+            })
+    void brokenJsonIsExplainedPlainlyWithItsPlace(String json, String word) {
+        String line = faults(json).get(0).line();
+        assertTrue(line.contains(word) && line.contains("line 1, column "), line);
+        for (String foreign : List.of("Json", "Feature", "token", "CTRL-CHAR", "ASCII", "Stream", "Unexpected")) {
+            assertTrue(!line.contains(foreign), line);
+        }
+    }
+
+    @Test
+    void tooMuchOfAnythingIsExplainedPlainly() {
+        List<String> tooMuch = List.of(
+                "{\"a\":" + "[".repeat(30) + "]".repeat(30) + "}",
+                "{\"a\":" + "1".repeat(200) + "}",
+                "{\"a\":\"" + "x".repeat(30_000) + "\"}",
+                "{\"" + "x".repeat(300) + "\":1}");
+        for (String json : tooMuch) {
+            String line = faults(json).get(0).line();
+            assertTrue(line.contains(" more than "), line);
+            assertTrue(!line.contains("Stream") && !line.contains("(`"), line);
+        }
+    }
+
     private static List<Fault> faults(String json) {
         return assertThrows(RefusedException.class, () -> DesignJson.read(json)).faults();
     }

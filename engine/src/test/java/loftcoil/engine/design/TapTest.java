@@ -18,18 +18,18 @@ class TapTest {
     @Test
     void onAnotherTubeTheTapItselfTakesAsMuchHeadAtTheSameFlow() {
         for (String tube : new String[] {"EN1057 18x1.0", "EN1057 28x0.9", "B88 L 1", "EN1057 54x1.2"}) {
-            assertEquals(tapHeadM(SINK), tapHeadM(SINK.withTube(tube)), 1e-12, tube);
+            assertEquals(tapHeadM(SINK), tapHeadM(SINK.onTube(tube)), 1e-12, tube);
         }
     }
 
     @Test
     void awayAndBackIsTheSameTap() {
-        assertEquals(6, SINK.withTube("EN1057 28x0.9").withTube(SINK.tube()).outletK(), 1e-9);
+        assertEquals(6, SINK.onTube("EN1057 28x0.9").onTube(SINK.tube()).outletK(), 1e-9);
     }
 
     @Test
     void anUnknownTubeLeavesTheTapForTheDesignToRefuse() {
-        Tap unknown = SINK.withTube("lead");
+        Tap unknown = SINK.onTube("lead");
 
         assertEquals(6, unknown.outletK());
         assertEquals("lead", unknown.tube());
@@ -37,12 +37,12 @@ class TapTest {
 
     @Test
     void aWideTapOnAThinTubeTakesNothingRatherThanLessThanNothing() {
-        assertEquals(0, SINK.withTube("EN1057 10x1.0").outletK());
+        assertEquals(0, SINK.onTube("EN1057 10x1.0").outletK());
     }
 
     @Test
     void aPipeHoweverWideLetsNoMoreThroughThanTheTap() {
-        Design piped = Example.orchardBothy().withTapTube("EN1057 54x1.2");
+        Design piped = Changes.apply(Example.orchardBothy(), "taps.tube", "EN1057 54x1.2");
         TapFlow flow = piped.supply(piped.taps().get(0), 60).alone("kitchen sink");
         double mostLPerMin =
                 60_000 * TubeTable.find(SINK.tube()).orElseThrow().areaM2() * Math.sqrt(2 * 9.81 * 1.81 / 7);

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.fault.Fault;
@@ -44,7 +45,7 @@ class CircuitTest {
     /** The outlet's boiling point by hand: column of tank water above it, air pressure at the altitude. */
     @Test
     void boilingPointCountsTheColumnAboveAndTheAltitude() {
-        Circuit circuit = BOTHY.withAltitudeM(3000).circuit(40);
+        Circuit circuit = Changes.apply(BOTHY, "site.altitudeM", "3000").circuit(40);
         double depth = BOTHY.tank().waterlineLevelM() - BOTHY.coil().outletM();
         // 70 109 Pa at 3000 m: ICAO standard atmosphere; 992.2 kg/m³: IAPWS SR6-08 at 40 °C.
         assertEquals(
@@ -55,14 +56,14 @@ class CircuitTest {
 
     @Test
     void higherUpTheMarginIsLess() {
-        double low = BOTHY.withAltitudeM(0)
+        double low = Changes.apply(BOTHY, "site.altitudeM", "0")
                 .circuit(40)
                 .search()
                 .forward()
                 .orElseThrow()
                 .boilMargin()
                 .marginK();
-        double high = BOTHY.withAltitudeM(3000)
+        double high = Changes.apply(BOTHY, "site.altitudeM", "3000")
                 .circuit(40)
                 .search()
                 .forward()

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.design.LaggingChoice;
@@ -27,20 +28,15 @@ class CoolingReferenceTest {
 
     /** A tank that starts at 35 °C in a house of 5 °C, no fire, sun or use, and ports so close that the loop hardly drifts. */
     private static Design standing(LaggingChoice lagging) {
-        Site site = BOTHY.site();
+        Design started = Changes.apply(BOTHY, "site.coldSupplyC", Double.toString(START_C));
+        Site site =
+                Changes.apply(started, "site.roomC", Double.toString(AROUND_C)).site();
         Tank tank = BOTHY.tank();
         Leg riser = BOTHY.hotLegs().get(0);
         double usualM = tank.returnPortM() - tank.coldPortM();
         return new Design(
                         BOTHY.name(),
-                        new Site(
-                                site.latitudeDeg(),
-                                site.longitudeDeg(),
-                                site.altitudeM(),
-                                site.utcOffsetH(),
-                                site.monthly(),
-                                START_C,
-                                AROUND_C),
+                        site,
                         new Tank(
                                 tank.volumeL(),
                                 tank.heightM(),

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Coil;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
@@ -89,20 +90,13 @@ class SystemMarchPropertyLawTest {
     }
 
     private static Site site(double coldC, double altitudeM) {
-        Site site = BOTHY.site();
-        return new Site(
-                site.latitudeDeg(),
-                site.longitudeDeg(),
-                altitudeM,
-                site.utcOffsetH(),
-                site.monthly(),
-                coldC,
-                site.roomC());
+        Design cold = Changes.apply(BOTHY, "site.coldSupplyC", Double.toString(coldC));
+        return Changes.apply(cold, "site.altitudeM", Double.toString(altitudeM)).site();
     }
 
     private static Case made(
             Tank tank, Heater heater, List<Use> use, Site site, String tube, double baseM, boolean sunny, int day) {
-        Coil coil = BOTHY.coil().withHeatKW(heater.heatKW());
+        Coil coil = BOTHY.withCoilHeatKW(heater.heatKW()).coil();
         Fire fire = new Fire("hardwood", 18, 1.4, heater.fromH(), heater.forH(), List.of(heater.month()));
         Design design = new Design(
                         "random",

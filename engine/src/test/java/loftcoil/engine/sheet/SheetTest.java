@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.List;
 import loftcoil.engine.caution.Caution;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.design.Leg;
@@ -69,9 +70,7 @@ class SheetTest {
                 List.of("LC-BOIL"), codes(BOTHY.withLoopTube("EN1057 15x0.7").withCoilHeatKW(20)));
         List<Leg> cold = BOTHY.coldLegs();
         List<Leg> hot = BOTHY.hotLegs();
-        assertEquals(
-                List.of("LC-VALVE"),
-                codes(BOTHY.withLegs(List.of(cold.get(0).withFittings("gate", 1), cold.get(1)), hot)));
+        assertEquals(List.of("LC-VALVE"), codes(Changes.apply(BOTHY, "coldLegs[0].fittings.gate", "1")));
         assertEquals(
                 List.of("LC-AIR"),
                 codes(BOTHY.withLegs(

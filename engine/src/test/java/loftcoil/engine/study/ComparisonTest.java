@@ -15,9 +15,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import loftcoil.engine.caution.Caution;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
-import loftcoil.engine.design.Leg;
 import loftcoil.engine.design.Tap;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.sheet.SheetJson;
@@ -104,9 +104,7 @@ class ComparisonTest {
 
     @Test
     void cautionsThatComeAndGoAreNamed() {
-        List<Leg> cold = new ArrayList<>(BOTHY.coldLegs());
-        cold.set(0, cold.get(0).withFittings("gate", 1));
-        Design valved = BOTHY.withLegs(cold, BOTHY.hotLegs());
+        Design valved = Changes.apply(BOTHY, "coldLegs[0].fittings.gate", "1");
         Comparison compared = Comparison.of(BOTHY, valved);
         Comparison back = Comparison.of(valved, BOTHY);
         assertEquals(

@@ -37,7 +37,7 @@ final class LearnerStore {
     LearnerStore(ProgressFile files, long newSeed) {
         this.files = files;
         this.progress = files.progress(newSeed);
-        this.design = files.design().map(this::read).orElseGet(Example::orchardBothy);
+        this.design = files.design().map(this::read).orElseGet(LearnerStore::example);
         // Kept at once, so that the seed and with it the learner's numbers stay the same from the first screen on.
         this.progressWaits = true;
         tryToSave();
@@ -51,8 +51,13 @@ final class LearnerStore {
                     .map(fault -> fault.path() + ": " + fault.given() + "; allowed: " + fault.allowed())
                     .collect(Collectors.joining("; ")));
             notices.add("Your design starts again from the orchard bothy, an invented example.");
-            return Example.orchardBothy();
+            return example();
         }
+    }
+
+    /** What a learner starts from: nothing in it is theirs before they decide it. */
+    private static Design example() {
+        return Example.orchardBothy().borrowed();
     }
 
     synchronized Progress progress() {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.regex.Pattern;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.sheet.Drawing;
@@ -53,7 +54,7 @@ class ElevationSvgTest {
 
     @Test
     void aRunThatIsDrawnShortKeepsTheSlopeOfThePipe() {
-        Design far = BOTHY.withHotRunM(12);
+        Design far = Changes.apply(BOTHY, "hotLegs.runM", "12");
         Drawing.Line back = Drawing.of(far).pipes().get(4);
         double drawnM =
                 Math.abs(back.points().get(1).xM() - back.points().get(0).xM());

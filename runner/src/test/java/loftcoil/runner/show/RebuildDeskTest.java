@@ -99,7 +99,7 @@ class RebuildDeskTest {
         assertThrows(RefusedException.class, () -> desk.compare(own, Map.of("no.such", "1"), false));
         assertThrows(RefusedException.class, () -> desk.from("{}", "a file"));
         assertThrows(RefusedException.class, () -> desk.takeOver("not JSON", Map.of()));
-        assertEquals(Example.orchardBothy(), store.design());
+        assertEquals(Example.orchardBothy().borrowed(), store.design());
     }
 
     @Test

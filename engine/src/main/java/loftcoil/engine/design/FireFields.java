@@ -1,0 +1,55 @@
+package loftcoil.engine.design;
+
+import java.util.List;
+import java.util.Optional;
+import loftcoil.engine.fire.WoodTable;
+
+/** The fields of {@link Fire}. */
+final class FireFields {
+
+    private static final Field<Fire, String> WOOD = new Field<>(
+            "wood",
+            "Wood",
+            "Hardwood, softwood or a species of the table of woods.",
+            Leaf.known(WoodTable.known()),
+            Fire::wood);
+    private static final Field<Fire, Double> MOISTURE = new Field<>(
+            "moisturePct",
+            "Water in the wood, of its whole weight",
+            "Two summers under a roof bring split logs to some 18 %.",
+            Leaf.number(0, 60, FieldUnit.PERCENT),
+            Fire::moisturePct);
+    private static final Field<Fire, Double> BURN = new Field<>(
+            "burnKgPerH",
+            "Wood burnt in an hour",
+            "Weigh a basket and time it.",
+            Leaf.number(0.1, 20, FieldUnit.KG_PER_H),
+            Fire::burnKgPerH);
+    static final Field<Fire, Double> LIT_FROM = new Field<>(
+            "litFromH",
+            "Hour at which the fire is lit",
+            "On a usual day, by the clock.",
+            Leaf.number(0, 24, FieldUnit.H),
+            Fire::litFromH);
+    private static final Field<Fire, Double> LIT_FOR = new Field<>(
+            "litForH",
+            "Hours the fire burns",
+            "From lighting to embers.",
+            Leaf.number(0, 24, FieldUnit.H),
+            Fire::litForH);
+    static final Field<Fire, List<Integer>> MONTHS = new Field<>(
+            "months", "Months in which the fire is lit", "In the others it stays cold.", Leaf.months(), Fire::months);
+
+    static final Table<Fire> TABLE = new Table<>(
+            List.of(WOOD, MOISTURE, BURN, LIT_FROM, LIT_FOR, MONTHS),
+            of -> new Fire(of.of(WOOD), of.of(MOISTURE), of.of(BURN), of.of(LIT_FROM), of.of(LIT_FOR), of.of(MONTHS)));
+
+    static final Form<Optional<Fire>> FORM = Part.started(TABLE, FireFields::orStarted);
+
+    private FireFields() {}
+
+    /** The fire; where there is none, the one it is started with: 1.5 kg/h of air-dry hardwood for four hours from 17:00. */
+    static Fire orStarted(Design design) {
+        return design.fire().orElse(new Fire("hardwood", 18, 1.5, 17, 4, List.of(1, 2, 3, 4, 10, 11, 12)));
+    }
+}

@@ -1,0 +1,156 @@
+package loftcoil.engine.design;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** The named changes of what heats: the fire, where the coil's heat is taken from, and the panes. */
+final class HeatChanges {
+
+    /** Where the coil's heat is taken from. */
+    private enum HeatFrom implements Coded {
+        WORKED_OUT("worked out from the fire"),
+        STATED("as stated");
+
+        private final String code;
+
+        HeatFrom(String code) {
+            this.code = code;
+        }
+
+        @Override
+        public String code() {
+            return code;
+        }
+    }
+
+    /** Months in which the fire is lit, by a name that can be chosen. */
+    private enum Season implements Coded {
+        ALL_YEAR("all year"),
+        COLD_NINE("September to May"),
+        COLD_SEVEN("October to April"),
+        COLD_FIVE("November to March"),
+        AWAY_IN_WINTER("October to December, March and April"),
+        SOUTHERN_WINTER("March to October"),
+        /** Others than those that can be chosen; choosing it leaves them as they are. */
+        OTHER("other months, as the design says");
+
+        private final String code;
+
+        Season(String code) {
+            this.code = code;
+        }
+
+        @Override
+        public String code() {
+            return code;
+        }
+
+        /** The months, 1 to 12 in order; none for {@link #OTHER}. */
+        List<Integer> months() {
+            return switch (this) {
+                case ALL_YEAR -> List.of(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12);
+                case COLD_NINE -> List.of(1, 2, 3, 4, 5, 9, 10, 11, 12);
+                case COLD_SEVEN -> List.of(1, 2, 3, 4, 10, 11, 12);
+                case COLD_FIVE -> List.of(1, 2, 3, 11, 12);
+                case AWAY_IN_WINTER -> List.of(3, 4, 10, 11, 12);
+                case SOUTHERN_WINTER -> List.of(3, 4, 5, 6, 7, 8, 9, 10);
+                case OTHER -> List.of();
+            };
+        }
+
+        static Season of(Design design) {
+            List<Integer> lit = FireFields.orStarted(design).months().stream()
+                    .sorted()
+                    .distinct()
+                    .toList();
+            return Stream.of(values())
+                    .filter(season -> season != OTHER && season.months().equals(lit))
+                    .findFirst()
+                    .orElse(OTHER);
+        }
+    }
+
+    /** What is over the panes at night. */
+    private enum Board implements Coded {
+        NONE("none"),
+        FOAM("40 mm of foam board");
+
+        private final String code;
+
+        Board(String code) {
+            this.code = code;
+        }
+
+        @Override
+        public String code() {
+            return code;
+        }
+    }
+
+    private HeatChanges() {}
+
+    static void into(ChangeTable table) {
+        table.choice("coil.heat", "Where the coil's heat is taken from", HeatFrom.class, "coil.heatKW")
+                .as(
+                        design -> design.coil().heatKW().isPresent() ? HeatFrom.STATED : HeatFrom.WORKED_OUT,
+                        HeatChanges::heatFrom);
+        table.fields("fire.wood", "fire.moisturePct", "fire.burnKgPerH", "fire.litFromH", "fire.litForH");
+        table.choice("fire.months", "Months in which the fire is lit", Season.class, "fire.months")
+                .as(Season::of, HeatChanges::lit);
+        table.fields(
+                "window.panes",
+                "window.areaM2",
+                "window.tiltDeg",
+                "window.azimuthDeg",
+                "window.gapMm",
+                "window.absorptance");
+        table.choice(
+                        "window.shutter",
+                        "Board over the panes at night",
+                        Board.class,
+                        "window.shutter.resistanceM2KPerW",
+                        "window.shutter.shutFromH",
+                        "window.shutter.shutForH")
+                .as(
+                        design -> WindowFields.orStarted(design).shutter().isPresent() ? Board.FOAM : Board.NONE,
+                        HeatChanges::shaded);
+    }
+
+    /** The heat of the coil as stated, else as worked out at a usual flow with the water coming in at 40 °C, kW. */
+    static double statedOrWorkedOutKW(Design design) {
+        double usualKgPerS = 0.02;
+        double usualInletC = 40;
+        return design.coilHeating().heatW(usualKgPerS, usualInletC) / 1000;
+    }
+
+    /** Where the heat was worked out, the statement begins with the present best estimate, to 0.1 kW. */
+    private static Design heatFrom(Design design, HeatFrom from) {
+        if (from == HeatFrom.WORKED_OUT) {
+            Design fired = DesignTable.with(design, DesignTable.FIRE, Optional.of(FireFields.orStarted(design)));
+            return fired.with(
+                    DesignTable.COIL, CoilFields.TABLE.with(design.coil(), CoilFields.HEAT, OptionalDouble.empty()));
+        }
+        if (design.coil().heatKW().isPresent()) {
+            return design.checked();
+        }
+        OptionalDouble estimate = OptionalDouble.of(Math.rint(statedOrWorkedOutKW(design) * 10) / 10);
+        return design.with(DesignTable.COIL, CoilFields.TABLE.with(design.coil(), CoilFields.HEAT, estimate));
+    }
+
+    private static Design lit(Design design, Season season) {
+        Fire fire = FireFields.orStarted(design);
+        List<Integer> months = season == Season.OTHER ? fire.months() : season.months();
+        return design.with(DesignTable.FIRE, Optional.of(FireFields.TABLE.with(fire, FireFields.MONTHS, months)));
+    }
+
+    private static Design shaded(Design design, Board board) {
+        Window window = WindowFields.orStarted(design);
+        Optional<ShutterChoice> shutter = board == Board.NONE
+                ? Optional.empty()
+                : Optional.of(window.shutter().orElse(WindowFields.NEW_BOARD));
+        return design.with(
+                DesignTable.WINDOW, Optional.of(WindowFields.TABLE.with(window, WindowFields.SHUTTER, shutter)));
+    }
+}

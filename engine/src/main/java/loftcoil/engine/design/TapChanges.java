@@ -1,0 +1,80 @@
+package loftcoil.engine.design;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import loftcoil.engine.fault.Allowed;
+import loftcoil.engine.pipe.TubeTable;
+
+/** The named changes of every tap at once, and of the site. */
+final class TapChanges {
+
+    private static final String ELBOW = "elbow90";
+
+    /** A mixing valve before the taps; 41 to 48 °C are the settings that health codes name. */
+    private enum Mixer implements Coded {
+        NONE("none", OptionalDouble.empty()),
+        AT_38("set to 38 °C", OptionalDouble.of(38)),
+        AT_41("set to 41 °C", OptionalDouble.of(41)),
+        AT_43("set to 43 °C", OptionalDouble.of(43)),
+        AT_45("set to 45 °C", OptionalDouble.of(45)),
+        AT_48("set to 48 °C", OptionalDouble.of(48));
+
+        private final String code;
+        private final OptionalDouble setC;
+
+        Mixer(String code, OptionalDouble setC) {
+            this.code = code;
+            this.setC = setC;
+        }
+
+        @Override
+        public String code() {
+            return code;
+        }
+
+        /** The setting at the first tap; a valve set otherwise counts as the nearest one. */
+        static Mixer of(Design design) {
+            OptionalDouble set = TapFields.orStarted(design).get(0).mixerC();
+            return set.isEmpty()
+                    ? NONE
+                    : Stream.of(values())
+                            .filter(mixer -> mixer != NONE)
+                            .min(Comparator.comparingDouble(
+                                    mixer -> Math.abs(mixer.setC.orElseThrow() - set.getAsDouble())))
+                            .orElse(NONE);
+        }
+    }
+
+    private TapChanges() {}
+
+    static void into(ChangeTable table) {
+        table.named("taps.tube", "Tube of the pipe to every tap", TubeTable.names(), "taps[].tube")
+                .as(
+                        design -> TapFields.orStarted(design).get(0).tube(),
+                        (design, tube) -> each(design, tap -> tap.onTube(tube)));
+        table.whole(
+                        "taps.elbows",
+                        "Sharp 90° elbows on the way to every tap",
+                        new Allowed(0, CoilFields.MOST_FITTINGS, ""),
+                        "taps[].fittings.*")
+                .as(
+                        design -> TapFields.orStarted(design).get(0).fittings().getOrDefault(ELBOW, 0),
+                        (design, elbows) -> each(
+                                design,
+                                tap -> TapFields.TABLE.with(
+                                        tap, TapFields.FITTINGS, Counts.with(tap.fittings(), ELBOW, elbows))));
+        table.choice("taps.mixer", "Mixing valve before every tap", Mixer.class, "taps[].mixerC")
+                .as(
+                        Mixer::of,
+                        (design, mixer) -> each(design, tap -> TapFields.TABLE.with(tap, TapFields.MIXER, mixer.setC)));
+        table.fields("site.altitudeM");
+    }
+
+    private static Design each(Design design, UnaryOperator<Tap> change) {
+        List<Tap> taps = TapFields.orStarted(design).stream().map(change).toList();
+        return design.with(DesignTable.TAPS, taps);
+    }
+}
