@@ -1,11 +1,7 @@
 package loftcoil.runner.cli;
 
 import java.io.PrintWriter;
-import java.util.List;
-import loftcoil.engine.fault.RefusedException;
-import loftcoil.runner.course.CourseRefusedException;
-import loftcoil.runner.progress.FolderException;
-import loftcoil.runner.session.SessionException;
+import loftcoil.engine.fault.Refusal;
 import picocli.CommandLine;
 
 /** Turns what was thrown into lines a person can act on, and an exit status. */
@@ -24,16 +20,10 @@ final class Refusals {
 
     static int handle(Exception thrown, CommandLine commandLine, CommandLine.ParseResult parsed) {
         PrintWriter err = commandLine.getErr();
-        List<Class<? extends Exception>> refusals = List.of(
-                RefusedException.class,
-                RefusedInputException.class,
-                CourseRefusedException.class,
-                FolderException.class,
-                SessionException.class);
         if (thrown instanceof StandardOutput.LostException) {
             return REFUSED;
         }
-        if (refusals.stream().anyMatch(refusal -> refusal.isInstance(thrown))) {
+        if (thrown instanceof Refusal) {
             err.println(thrown.getMessage());
             return REFUSED;
         }

@@ -6,9 +6,10 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import loftcoil.engine.fault.Refusal;
 
 /** Thrown where what was given on the command line cannot be used: one line a fault, with what is allowed. */
-final class RefusedInputException extends RuntimeException {
+final class RefusedInputException extends Refusal {
 
     private static final long serialVersionUID = 1L;
 
