@@ -1,7 +1,6 @@
 package loftcoil.engine.design;
 
 import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
@@ -98,8 +97,8 @@ public final class DesignJson {
         } catch (MismatchedInputException trailing) {
             throw refused("more than one JSON value", "there is text after the end of the first");
         } catch (JsonProcessingException unreadable) {
-            JsonLocation at = unreadable.getLocation();
-            String place = at == null ? "" : " at line " + at.getLineNr() + ", column " + at.getColumnNr();
+            String place =
+                    JsonPlace.of(unreadable).map(at -> " at " + at.words()).orElse("");
             throw refused("text that is not JSON" + place, plainly(unreadable));
         }
     }

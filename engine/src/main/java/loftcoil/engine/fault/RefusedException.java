@@ -1,10 +1,9 @@
 package loftcoil.engine.fault;
 
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Thrown where an input cannot be computed. It carries every fault found, at least one. */
-public final class RefusedException extends RuntimeException {
+public final class RefusedException extends Refusal {
 
     private static final long serialVersionUID = 1L;
 
@@ -17,10 +16,7 @@ public final class RefusedException extends RuntimeException {
      * @throws IllegalArgumentException where the list is empty
      */
     public RefusedException(List<Fault> faults) {
-        super(faults.stream().map(Fault::line).collect(Collectors.joining("\n")));
-        if (faults.isEmpty()) {
-            throw new IllegalArgumentException("faults: a refusal names at least one");
-        }
+        super(lines(faults, Fault::line));
         this.faults = List.copyOf(faults);
     }
 

@@ -71,7 +71,9 @@ final class ClassCommand implements Callable<Integer> {
         if (file != null && !file.toString().toLowerCase(Locale.ROOT).endsWith(ending)) {
             throw new RefusedInputException(option + ": " + file + "; allowed: a file name that ends in " + ending);
         }
-        return Optional.ofNullable(file);
+        Optional<Path> target = Optional.ofNullable(file);
+        target.ifPresent(TargetFile::tryOut);
+        return target;
     }
 
     private ClassRoll read() {
@@ -89,7 +91,7 @@ final class ClassCommand implements Callable<Integer> {
         try {
             Files.writeString(file, text, StandardCharsets.UTF_8);
         } catch (IOException failed) {
-            throw RefusedInputException.unwritable(file, failed, "a place where files can be");
+            throw RefusedInputException.unwritable(file, failed, "a file that may be written");
         }
         spec.commandLine().getOut().println("Written: " + file);
     }

@@ -11,6 +11,9 @@ import picocli.CommandLine.Option;
 /** Which course: the one inside, or that in a writer's folders. */
 final class CourseOptions {
 
+    /** What the course inside is read with. */
+    private static final String JARS = "jdk.zipfs";
+
     @ArgGroup(exclusive = false)
     private @Nullable Folders folders;
 
@@ -32,6 +35,9 @@ final class CourseOptions {
     }
 
     Course read() {
+        if (folders == null && ModuleLayer.boot().findModule(JARS).isEmpty()) {
+            throw new RefusedInputException(Refusals.smallJava(JARS));
+        }
         return Optional.ofNullable(folders)
                 .map(chosen -> CourseReader.read(chosen.lessons, chosen.exercises))
                 .orElseGet(CourseReader::builtIn);

@@ -36,14 +36,14 @@ final class ExportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        makeFolder();
         Map<String, String> files = SnippetExport.of(course.read());
         try {
-            Files.createDirectories(to);
             for (Map.Entry<String, String> file : files.entrySet()) {
                 Files.writeString(to.resolve(file.getKey()), file.getValue());
             }
         } catch (IOException refused) {
-            throw RefusedInputException.unwritable(to, refused, "a folder that may be written");
+            throw unwritable(refused);
         }
         PrintWriter out = spec.commandLine().getOut();
         out.println(files.size() + " files are in " + to + ". There, for example:");
@@ -51,5 +51,18 @@ final class ExportCommand implements Callable<Integer> {
                 + files.keySet().iterator().next());
         out.flush();
         return Refusals.FINE;
+    }
+
+    private void makeFolder() {
+        try {
+            Files.createDirectories(to);
+            Files.delete(Files.createTempFile(to, "loftcoil", ".try"));
+        } catch (IOException refused) {
+            throw unwritable(refused);
+        }
+    }
+
+    private RefusedInputException unwritable(IOException refused) {
+        return RefusedInputException.unwritable(to, refused, "a folder that may be written");
     }
 }

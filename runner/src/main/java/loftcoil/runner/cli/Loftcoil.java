@@ -1,6 +1,8 @@
 package loftcoil.runner.cli;
 
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import loftcoil.runner.chart.Screen;
 import picocli.CommandLine;
@@ -28,7 +30,11 @@ import picocli.CommandLine.Spec;
             ExportCommand.class,
             ProveCommand.class
         },
-        footer = {"", "Exit status: 0 all went well, 2 an input was refused, 1 a fault of the program itself."})
+        footer = {
+            "",
+            "Exit status: 0 all went well, 2 an input or where to write to was refused, 1 a fault of the",
+            "program itself."
+        })
 public final class Loftcoil implements Callable<Integer> {
 
     @Mixin
@@ -45,8 +51,31 @@ public final class Loftcoil implements Callable<Integer> {
      * @param args the command line
      */
     public static void main(String[] args) {
+        Optional<String> lost = LostLetters.fault(args, System.getProperty("user.dir"));
+        if (lost.isPresent()) {
+            System.err.println(lost.get());
+            System.exit(Refusals.REFUSED);
+        }
         Screen.leaveIfGone();
-        System.exit(commandLine().execute(args));
+        System.exit(execute(commandLine(), args, StandardOutput.ofProcess()));
+    }
+
+    private static int execute(CommandLine commandLine, String[] args, StandardOutput output) {
+        PrintWriter out = output.writer();
+        commandLine.setOut(out);
+        int status = status(commandLine, args);
+        out.flush();
+        Optional<String> unwritten = output.fault();
+        unwritten.ifPresent(commandLine.getErr()::println);
+        return unwritten.isPresent() ? Refusals.REFUSED : status;
+    }
+
+    private static int status(CommandLine commandLine, String[] args) {
+        try {
+            return commandLine.execute(args);
+        } catch (Error failure) {
+            return Refusals.error(failure, commandLine.getErr());
+        }
     }
 
     /** The whole command line, ready to run; apart from {@link #main} so that tests can run it. */

@@ -75,6 +75,8 @@ final class ProveCommand implements Callable<Integer> {
     private static void print(PrintWriter out, LessonProof proof) {
         out.println(proof.line());
         proof.faults().forEach(fault -> out.println("    " + fault));
-        out.flush();
+        if (out.checkError()) {
+            throw new StandardOutput.LostException();
+        }
     }
 }

@@ -1,11 +1,7 @@
 package loftcoil.runner.cli;
 
 import java.io.PrintWriter;
-import java.util.List;
-import loftcoil.engine.fault.RefusedException;
-import loftcoil.runner.course.CourseRefusedException;
-import loftcoil.runner.progress.FolderException;
-import loftcoil.runner.session.SessionException;
+import loftcoil.engine.fault.Refusal;
 import picocli.CommandLine;
 
 /** Turns what was thrown into lines a person can act on, and an exit status. */
@@ -24,18 +20,36 @@ final class Refusals {
 
     static int handle(Exception thrown, CommandLine commandLine, CommandLine.ParseResult parsed) {
         PrintWriter err = commandLine.getErr();
-        List<Class<? extends Exception>> refusals = List.of(
-                RefusedException.class,
-                RefusedInputException.class,
-                CourseRefusedException.class,
-                FolderException.class,
-                SessionException.class);
-        if (refusals.stream().anyMatch(refusal -> refusal.isInstance(thrown))) {
+        if (thrown instanceof StandardOutput.LostException) {
+            return REFUSED;
+        }
+        if (thrown instanceof Refusal) {
             err.println(thrown.getMessage());
             return REFUSED;
         }
+        return ownFault(thrown, err);
+    }
+
+    /** For what is no exception: a class that a small Java lacks is no fault of the program. */
+    static int error(Error failure, PrintWriter err) {
+        String missing = String.valueOf(failure.getMessage());
+        if (failure instanceof NoClassDefFoundError && missing.matches("(java|javax|jdk|com/sun|sun)/.*")) {
+            err.println(smallJava(missing.replace('/', '.')));
+            return REFUSED;
+        }
+        return ownFault(failure, err);
+    }
+
+    /** What is to be said where this Java lacks something. */
+    static String smallJava(String lacking) {
+        return "this Java at " + System.getProperty("java.home") + ": it lacks " + lacking
+                + "; allowed: a whole JDK, 17 or newer";
+    }
+
+    private static int ownFault(Throwable thrown, PrintWriter err) {
         err.println("This is a fault of Loftcoil, not yours: " + thrown);
         thrown.printStackTrace(err);
+        err.flush();
         return OWN_FAULT;
     }
 

@@ -1,9 +1,12 @@
 package loftcoil.runner.cli;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.Locale;
 import java.util.function.Supplier;
 
@@ -34,7 +37,34 @@ final class TargetFile {
         if (folder == null || !Files.isDirectory(folder)) {
             throw new RefusedInputException(file, "its folder is missing", ALLOWED);
         }
+        tryOut(file);
         return new TargetFile(file, pdf);
+    }
+
+    /**
+     * Opens a file to write and leaves all as it was, so that a refusal comes before the work: rights alone do not say
+     * whether a file can be written.
+     *
+     * @throws RefusedInputException where it cannot
+     */
+    static void tryOut(Path file) {
+        boolean there = Files.exists(file, LinkOption.NOFOLLOW_LINKS);
+        if (there && !Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+            // A link or a device cannot be opened without a trace; there the writing itself says it.
+            return;
+        }
+        try {
+            FileChannel.open(
+                            file,
+                            StandardOpenOption.WRITE,
+                            there ? StandardOpenOption.WRITE : StandardOpenOption.CREATE_NEW)
+                    .close();
+            if (!there) {
+                Files.delete(file);
+            }
+        } catch (IOException refused) {
+            throw RefusedInputException.unwritable(file, refused, "a file that may be written");
+        }
     }
 
     /** Writes the one or the other; a file that was there is replaced. */

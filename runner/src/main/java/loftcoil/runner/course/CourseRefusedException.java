@@ -1,10 +1,10 @@
 package loftcoil.runner.course;
 
 import java.util.List;
-import java.util.stream.Collectors;
+import loftcoil.engine.fault.Refusal;
 
 /** Thrown where a course cannot be used. It carries every fault found in all its files, at least one. */
-public final class CourseRefusedException extends RuntimeException {
+public final class CourseRefusedException extends Refusal {
 
     private static final long serialVersionUID = 1L;
 
@@ -17,10 +17,7 @@ public final class CourseRefusedException extends RuntimeException {
      * @throws IllegalArgumentException where the list is empty
      */
     public CourseRefusedException(List<CourseFault> faults) {
-        super(faults.stream().map(CourseFault::words).collect(Collectors.joining("\n")));
-        if (faults.isEmpty()) {
-            throw new IllegalArgumentException("faults: a refusal names at least one");
-        }
+        super(lines(faults, CourseFault::words));
         this.faults = List.copyOf(faults);
     }
 

@@ -1,6 +1,5 @@
 package loftcoil.runner.course;
 
-import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
@@ -10,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import loftcoil.engine.design.JsonPlace;
 
 /** Reads {@code refresher.json} beside the exercises; what does not read becomes a fault with its field. */
 final class RefresherReader {
@@ -39,8 +39,9 @@ final class RefresherReader {
         try {
             tree = MAPPER.readTree(text);
         } catch (JsonProcessingException broken) {
-            JsonLocation at = broken.getLocation();
-            String place = at == null ? "" : at.getLineNr() + ":" + at.getColumnNr();
+            String place = JsonPlace.of(broken)
+                    .map(at -> at.line() + ":" + at.column())
+                    .orElse("");
             shelf.fault(FILE, place, "no JSON: " + broken.getOriginalMessage(), ALLOWED);
             return Refresher.NONE;
         }

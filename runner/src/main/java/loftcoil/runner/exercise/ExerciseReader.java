@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
+import loftcoil.engine.design.JsonPlace;
 import loftcoil.runner.unit.UnitText;
 import loftcoil.runner.unit.WrittenUnit;
 
@@ -62,10 +63,7 @@ public final class ExerciseReader {
             JsonNode tree = MAPPER.readTree(json);
             return tree == null ? MAPPER.missingNode() : tree;
         } catch (JsonProcessingException e) {
-            String place = e.getLocation() == null
-                    ? "the file"
-                    : "line " + e.getLocation().getLineNr() + ", column "
-                            + e.getLocation().getColumnNr();
+            String place = JsonPlace.of(e).map(JsonPlace::words).orElse("the file");
             String why = e.getOriginalMessage()
                     .lines()
                     .findFirst()

@@ -1,10 +1,10 @@
 package loftcoil.runner.exercise;
 
 import java.util.List;
-import java.util.stream.Collectors;
+import loftcoil.engine.fault.Refusal;
 
 /** Thrown where an exercise cannot be read. It carries every fault found, at least one. */
-public final class ExerciseRefusedException extends RuntimeException {
+public final class ExerciseRefusedException extends Refusal {
 
     private static final long serialVersionUID = 1L;
 
@@ -17,10 +17,7 @@ public final class ExerciseRefusedException extends RuntimeException {
      * @throws IllegalArgumentException where the list is empty
      */
     public ExerciseRefusedException(List<ExerciseFault> faults) {
-        super(faults.stream().map(ExerciseFault::words).collect(Collectors.joining("\n")));
-        if (faults.isEmpty()) {
-            throw new IllegalArgumentException("faults: a refusal names at least one");
-        }
+        super(lines(faults, ExerciseFault::words));
         this.faults = List.copyOf(faults);
     }
 

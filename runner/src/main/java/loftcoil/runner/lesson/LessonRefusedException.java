@@ -1,10 +1,10 @@
 package loftcoil.runner.lesson;
 
 import java.util.List;
-import java.util.stream.Collectors;
+import loftcoil.engine.fault.Refusal;
 
 /** Thrown where a lesson cannot be read. It carries every fault found, at least one. */
-public final class LessonRefusedException extends RuntimeException {
+public final class LessonRefusedException extends Refusal {
 
     private static final long serialVersionUID = 1L;
 
@@ -17,10 +17,7 @@ public final class LessonRefusedException extends RuntimeException {
      * @throws IllegalArgumentException where the list is empty
      */
     public LessonRefusedException(List<LessonFault> faults) {
-        super(faults.stream().map(LessonFault::words).collect(Collectors.joining("\n")));
-        if (faults.isEmpty()) {
-            throw new IllegalArgumentException("faults: a refusal names at least one");
-        }
+        super(lines(faults, LessonFault::words));
         this.faults = List.copyOf(faults);
     }
 

@@ -1,6 +1,5 @@
 package loftcoil.runner.page;
 
-import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -11,7 +10,7 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
+import loftcoil.engine.design.JsonPlace;
 
 /** What a request brings: a JSON object of limited size, its fields read with care. */
 final class Body {
@@ -46,13 +45,12 @@ final class Body {
                 return body;
             }
         } catch (JsonProcessingException broken) {
-            throw new RefusedRequest(400, "The request is not JSON" + place(broken.getLocation()) + ".");
+            throw new RefusedRequest(
+                    400,
+                    "The request is not JSON"
+                            + JsonPlace.of(broken).map(at -> ": " + at.words()).orElse("") + ".");
         }
         throw new RefusedRequest(400, "The request must be a JSON object.");
-    }
-
-    private static String place(@Nullable JsonLocation at) {
-        return at == null || at.getLineNr() < 1 ? "" : ": line " + at.getLineNr() + ", column " + at.getColumnNr();
     }
 
     static String text(JsonNode body, String field) {

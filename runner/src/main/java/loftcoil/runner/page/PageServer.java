@@ -16,8 +16,14 @@ import loftcoil.runner.show.LearnerApp;
  */
 public final class PageServer implements AutoCloseable {
 
-    /** Requests worked on at once; {@link Router} keeps two of them free for stopping and for files. */
-    private static final int THREADS = 8;
+    /**
+     * Requests taken in at once. Many more than are worked on: one whose rest does not come holds its thread, and must hold
+     * up nobody else.
+     */
+    private static final int THREADS = 64;
+
+    /** Requests worked on at once; a stop and a file need no such place. */
+    private static final int PLACES = 6;
 
     private static final int WAITING = 64;
 
@@ -46,12 +52,7 @@ public final class PageServer implements AutoCloseable {
         int port = server.getAddress().getPort();
         Secret secret = Secret.make(port);
         Router router = new Router(
-                new Gate(port, secret),
-                secret,
-                new PageApi(bench),
-                new Sheets(setup.press()),
-                setup.trouble(),
-                THREADS - 2);
+                new Gate(port, secret), secret, new PageApi(bench), new Sheets(setup.press()), setup.trouble(), PLACES);
         ThreadPoolExecutor pool = new ThreadPoolExecutor(
                 THREADS, THREADS, 30, TimeUnit.SECONDS, new ArrayBlockingQueue<>(WAITING), work -> {
                     Thread thread = new Thread(work, "page");
@@ -77,10 +78,13 @@ public final class PageServer implements AutoCloseable {
         pool.shutdownNow();
     }
 
-    /** The JDK's server reads these when its classes load: no delay on small packets, no endless half-sent request. */
+    /**
+     * The JDK's server reads these when its classes load: no delay on small packets, and a request whose rest has not come
+     * after five seconds is dropped. All comes from this machine, so that is long.
+     */
     private static void tune() {
         setIfAbsent("sun.net.httpserver.nodelay", "true");
-        setIfAbsent("sun.net.httpserver.maxReqTime", "30");
+        setIfAbsent("sun.net.httpserver.maxReqTime", "5");
     }
 
     private static void setIfAbsent(String key, String value) {

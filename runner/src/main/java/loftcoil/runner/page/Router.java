@@ -10,9 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.Semaphore;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import loftcoil.engine.fault.RefusedException;
-import loftcoil.runner.progress.FolderException;
-import loftcoil.runner.show.UnknownNameException;
+import loftcoil.engine.fault.Refusal;
 
 /** Decides which part answers a request, after the gate has let it pass. */
 final class Router implements HttpHandler {
@@ -32,7 +30,7 @@ final class Router implements HttpHandler {
     private final Consumer<Throwable> trouble;
     private final Assets assets = Assets.load();
 
-    /** Fewer than there are threads, so that a stop is answered however many runs are waiting. */
+    /** Far fewer than there are threads, so that a stop is answered however many runs are waiting. */
     private final Semaphore slots;
 
     Router(Gate gate, Secret secret, PageApi api, Sheets sheets, Consumer<Throwable> trouble, int slots) {
@@ -58,17 +56,28 @@ final class Router implements HttpHandler {
             return path == null ? notFound() : route(exchange, path);
         } catch (RefusedRequest refused) {
             return Reply.refusal(refused);
-        } catch (RefusedException refused) {
-            return Reply.refusal(new RefusedRequest(400, String.valueOf(refused.getMessage())));
-        } catch (UnknownNameException unknown) {
-            return Reply.refusal(new RefusedRequest(404, String.valueOf(unknown.getMessage())));
-        } catch (FolderException unsaved) {
-            return Reply.refusal(new RefusedRequest(NOT_SAVED, String.valueOf(unsaved.getMessage())));
+        } catch (Refusal refused) {
+            return refused(refused);
         } catch (RuntimeException | Error failure) {
             // Errors too: a stack that overflows here must not look to the learner as if Loftcoil had been closed.
-            trouble.accept(failure);
-            return Reply.refusal(new RefusedRequest(500, stumbled(failure)));
+            return ownFault(failure);
         }
+    }
+
+    /** The one place where a refusal becomes a status. */
+    private Reply refused(Refusal refused) {
+        String words = String.valueOf(refused.getMessage());
+        return switch (refused.kind()) {
+            case INPUT -> Reply.refusal(new RefusedRequest(400, words));
+            case UNKNOWN_NAME -> Reply.refusal(new RefusedRequest(404, words));
+            case FOLDER -> Reply.refusal(new RefusedRequest(NOT_SAVED, words));
+            case NO_MACHINE -> ownFault(refused);
+        };
+    }
+
+    private Reply ownFault(Throwable failure) {
+        trouble.accept(failure);
+        return Reply.refusal(new RefusedRequest(500, stumbled(failure)));
     }
 
     private static String stumbled(Throwable failure) {

@@ -1,9 +1,10 @@
 package loftcoil.runner.progress;
 
 import java.nio.file.Path;
+import loftcoil.engine.fault.Refusal;
 
 /** Thrown where the learner's folder cannot be used, or a file in it cannot be written. What was there before is still there. */
-public final class FolderException extends RuntimeException {
+public final class FolderException extends Refusal {
 
     private static final long serialVersionUID = 1L;
 
@@ -45,5 +46,10 @@ public final class FolderException extends RuntimeException {
         FULL,
         /** What is to be kept is larger than what could be read again. */
         TOO_LARGE
+    }
+
+    @Override
+    public Kind kind() {
+        return Kind.FOLDER;
     }
 }

@@ -1,6 +1,5 @@
 package loftcoil.runner.progress;
 
-import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
@@ -10,6 +9,7 @@ import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
+import loftcoil.engine.design.JsonPlace;
 
 /** Progress as JSON, and back. Strict, because what is not understood would be lost with the next step. */
 final class ProgressJson {
@@ -73,10 +73,7 @@ final class ProgressJson {
             throw new UnreadableException("it holds \"" + e.getPropertyName() + "\", which is not known here", false);
         } catch (JsonProcessingException e) {
             // The place helps a person who mends it by hand; the parser's own words would only be in the way.
-            JsonLocation at = e.getLocation();
-            String place = at == null || at.getLineNr() < 1
-                    ? ""
-                    : " at line " + at.getLineNr() + ", column " + at.getColumnNr();
+            String place = JsonPlace.of(e).map(at -> " at " + at.words()).orElse("");
             throw new UnreadableException("it cannot be read" + place, false);
         }
     }

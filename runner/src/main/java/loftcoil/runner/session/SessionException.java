@@ -1,7 +1,9 @@
 package loftcoil.runner.session;
 
+import loftcoil.engine.fault.Refusal;
+
 /** Thrown where no Java machine for snippets can be had, or where the host itself asks it for something impossible. */
-public final class SessionException extends RuntimeException {
+public final class SessionException extends Refusal {
 
     private static final long serialVersionUID = 1L;
 
@@ -22,5 +24,10 @@ public final class SessionException extends RuntimeException {
      */
     public SessionException(String message, Throwable cause) {
         super(message, cause);
+    }
+
+    @Override
+    public Kind kind() {
+        return Kind.NO_MACHINE;
     }
 }

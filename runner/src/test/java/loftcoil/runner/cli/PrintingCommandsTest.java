@@ -3,6 +3,7 @@ package loftcoil.runner.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -120,6 +121,35 @@ class PrintingCommandsTest {
         assertRefused(run("build", design.toString(), "--to", in(name).toString()), why, "allowed");
         err.getBuffer().setLength(0);
         assertRefused(runWithTryCourse("handout", "1", "--to", in(name).toString()), why, "allowed");
+    }
+
+    @Test
+    void aPlaceThatTakesNoFilesIsRefusedBeforeAnythingIsRead() {
+        // A file system of Linux that lets nobody make a file, whatever their rights.
+        assumeTrue(Files.isDirectory(Path.of("/proc/self")));
+        String nowhere = "/proc/loftcoil-sheet.html";
+        for (List<String> command : List.of(
+                List.of("build", in("none.json").toString(), "--to", nowhere),
+                List.of("handout", "77", "--to", nowhere),
+                List.of("class", in("none").toString(), "--to", nowhere),
+                List.of("export", "--to", "/proc/loftcoil", "--lessons", "none", "--exercises", "none"))) {
+            err.getBuffer().setLength(0);
+            assertRefused(
+                    run(command.toArray(String[]::new)),
+                    "/proc/loftcoil",
+                    "cannot be written (there is no such place)");
+            assertEquals(1, err.toString().lines().count(), err.toString());
+        }
+    }
+
+    @Test
+    void aTargetIsAsItWasWhereTheRestIsRefused() throws IOException {
+        Path kept = Files.writeString(in("kept.html"), "last year's");
+        assertRefused(run("build", in("none.json").toString(), "--to", kept.toString()), "no such file");
+        assertEquals("last year's", Files.readString(kept));
+        assertRefused(
+                run("build", in("none.json").toString(), "--to", in("new.html").toString()), "no such file");
+        assertFalse(Files.exists(in("new.html")));
     }
 
     @Test

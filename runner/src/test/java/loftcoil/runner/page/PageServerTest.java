@@ -13,6 +13,8 @@ import java.net.NetworkInterface;
 import java.net.Socket;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -158,6 +160,35 @@ class PageServerTest extends PageServing {
         assertEquals("127.0.0.1", server.address().getHost());
         for (InetAddress address : outside) {
             assertThrows(ConnectException.class, () -> new Socket(address, port).close(), address.toString());
+        }
+    }
+
+    @Test
+    void requestsWhoseRestDoesNotComeHoldUpNobody() throws Exception {
+        String host = "Host: 127.0.0.1:" + server.address().getPort() + "\r\n";
+        String rest = "Content-Type: application/json\r\nContent-Length: 500\r\n\r\n{\"lesson\":";
+        List<String> halves = List.of(
+                "POST /api/run HTTP/1.1\r\n" + host + "Cookie: " + cookie + "\r\nOrigin: " + origin + "\r\n" + rest,
+                "POST /api/run HTTP/1.1\r\nHost: evil.example\r\n" + rest,
+                "POST /api/run HTTP/1.1\r\n" + host + rest,
+                "GET /api/course HTTP/1.1\r\n" + host);
+        List<Socket> held = new ArrayList<>();
+        try {
+            for (int i = 0; i < 20; i++) {
+                Socket socket = new Socket(
+                        InetAddress.getLoopbackAddress(), server.address().getPort());
+                held.add(socket);
+                socket.getOutputStream().write(halves.get(i % halves.size()).getBytes(StandardCharsets.UTF_8));
+            }
+            HttpResponse<String> lesson = send(known("/api/course").GET());
+            assertEquals(200, lesson.statusCode());
+            assertTrue(lesson.body().contains("Warm water"), lesson.body());
+            assertEquals(200, send(post("/api/run"), RUN).statusCode());
+            assertEquals(0, held.get(0).getInputStream().available(), "the half that was sent is no answered run");
+        } finally {
+            for (Socket socket : held) {
+                socket.close();
+            }
         }
     }
 
