@@ -17,7 +17,7 @@ import loftcoil.runner.lesson.Lesson;
 import loftcoil.runner.lesson.Step;
 import loftcoil.runner.prove.LessonProof;
 import loftcoil.runner.prove.Proof;
-import loftcoil.runner.session.SessionSetup;
+import loftcoil.runner.session.SharedSession;
 import org.junit.jupiter.api.Test;
 
 /** The course itself: every snippet runs, every number holds, every lesson has what a lesson must have. */
@@ -27,7 +27,7 @@ class AllLessonsTest {
 
     @Test
     void everySnippetRunsAndEveryNumberHolds() throws IOException {
-        List<LessonProof> proofs = new Proof(course, SessionSetup.usual(), List.of(1L, 2L)).run(proof -> {});
+        List<LessonProof> proofs = new Proof(course, SharedSession::lent, List.of(1L, 2L)).run(proof -> {});
 
         assertTrue(proofs.size() >= 3);
         for (LessonProof proof : proofs) {

@@ -23,7 +23,7 @@ import loftcoil.runner.lesson.Step;
 import loftcoil.runner.session.DesignBinding;
 import loftcoil.runner.session.Outcome;
 import loftcoil.runner.session.Session;
-import loftcoil.runner.session.SessionSetup;
+import loftcoil.runner.session.SharedSession;
 import loftcoil.runner.session.SnippetClassPath;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Tag;
@@ -121,7 +121,7 @@ class SnippetExportTest {
     private static Ran ran(Lesson lesson) {
         List<String> printed = new ArrayList<>();
         int charts = 0;
-        try (Session session = Session.open(SessionSetup.usual())) {
+        try (Session session = SharedSession.lent()) {
             DesignBinding.bind(session, DesignJson.write(Example.orchardBothy()));
             LessonRuns runs = new LessonRuns(session);
             for (Step step : lesson.steps()) {

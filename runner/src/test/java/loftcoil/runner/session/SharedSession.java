@@ -2,14 +2,23 @@ package loftcoil.runner.session;
 
 import java.time.Duration;
 
-/** Sessions for tests: short limits, so that what is ended by them ends soon. */
-final class SharedSession {
+/** Sessions for tests. */
+public final class SharedSession {
 
     /** Long enough for a slow machine to compile and start anything honest. */
-    static final Duration TIME = Duration.ofSeconds(6);
+    static final Duration TIME = Duration.ofSeconds(10);
 
     private SharedSession() {}
 
+    /**
+     * A session with the usual limits in a Java machine that other tests of this process use too, one after the other; it has none
+     * of their names. For tests that are not about machines.
+     */
+    public static Session lent() {
+        return KeptShells.session();
+    }
+
+    /** A session of its own with short limits, so that what is ended by them ends soon. */
     static Session open() {
         return open(new Limits(TIME, 64, 10_000, 3));
     }

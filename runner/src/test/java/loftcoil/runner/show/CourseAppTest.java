@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Map;
 import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.progress.ProgressFile;
-import loftcoil.runner.session.SessionSetup;
+import loftcoil.runner.session.SharedSession;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -35,7 +35,7 @@ class CourseAppTest {
 
     @BeforeEach
     void open() {
-        bench = CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SessionSetup.usual(), 7);
+        bench = CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SharedSession::lent, 7);
     }
 
     @AfterEach

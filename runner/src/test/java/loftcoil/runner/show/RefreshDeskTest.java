@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import loftcoil.runner.progress.ProgressFile;
-import loftcoil.runner.session.SessionSetup;
+import loftcoil.runner.session.SharedSession;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -27,7 +27,7 @@ class RefreshDeskTest {
 
     @BeforeEach
     void open() {
-        bench = CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SessionSetup.usual(), 7);
+        bench = CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SharedSession::lent, 7);
     }
 
     @AfterEach
