@@ -18,6 +18,7 @@ import loftcoil.runner.lesson.Step;
 import loftcoil.runner.prove.LessonProof;
 import loftcoil.runner.prove.Proof;
 import loftcoil.runner.session.SharedSession;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The course itself: every snippet runs, every number holds, every lesson has what a lesson must have. */
@@ -35,6 +36,14 @@ class AllLessonsTest {
             assertTrue(proof.charts() >= 2, proof.lessonId() + " draws fewer than two plots");
         }
         theValuesAreTheKeptOnes(proofs);
+    }
+
+    @Tag("thorough")
+    @Test
+    void itHoldsWithAFreshJavaMachineForEachLesson() {
+        for (LessonProof proof : new Proof(course, SharedSession.patient(), List.of(1L)).run(done -> {})) {
+            assertEquals(List.of(), proof.faults(), proof.lessonId());
+        }
     }
 
     /**

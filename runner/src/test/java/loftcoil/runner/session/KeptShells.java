@@ -9,7 +9,7 @@ import java.util.Deque;
  */
 final class KeptShells extends Spare {
 
-    private static final SessionSetup SETUP = SessionSetup.usual();
+    private static final SessionSetup SETUP = SharedSession.patient();
     private static final Deque<Shell> FREE = new ArrayDeque<>();
 
     private boolean closed;

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.Timeout;
 
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
-@Timeout(120)
+@Timeout(900)
 class SessionTest {
 
     private Session session;
