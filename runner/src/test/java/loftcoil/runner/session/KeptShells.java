@@ -2,41 +2,50 @@ package loftcoil.runner.session;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.HashMap;
+import java.util.Map;
 
 /**
- * Shells that outlive their session: one that was given back whole is cleared and serves the next session of this process. For
- * tests that are not about the starting and ending of Java machines, which takes most of their time.
+ * Shells that outlive their session: one that was given back whole is cleared and serves the next session of this process with the
+ * same setting. For tests that are not about the starting and ending of Java machines, which takes most of their time.
  */
 final class KeptShells extends Spare {
 
-    private static final SessionSetup SETUP = SharedSession.patient();
-    private static final Deque<Shell> FREE = new ArrayDeque<>();
+    private static final Map<SessionSetup, Deque<Shell>> FREE = new HashMap<>();
 
+    private final SessionSetup setup;
     private boolean closed;
 
-    private KeptShells() {
-        super(SETUP);
+    private KeptShells(SessionSetup setup) {
+        super(setup);
+        this.setup = setup;
     }
 
-    static Session session() {
-        return Session.open(SETUP, new KeptShells());
+    static Session session(SessionSetup setup) {
+        return Session.open(setup, new KeptShells(setup));
+    }
+
+    private Deque<Shell> free() {
+        return FREE.computeIfAbsent(setup, key -> new ArrayDeque<>());
     }
 
     @Override
     void prepare() {
-        // None is made ahead: the next session brings its own.
+        // None is made ahead: one that is free, or started when it is needed, will do.
     }
 
     @Override
-    synchronized Shell take() {
-        if (closed) {
-            throw new SessionException("The session is closed.");
+    Shell take() {
+        synchronized (this) {
+            if (closed) {
+                throw new SessionException("The session is closed.");
+            }
         }
-        Shell free;
+        Shell shell;
         synchronized (FREE) {
-            free = FREE.poll();
+            shell = free().poll();
         }
-        return free == null || free.ended() ? Shell.open(SETUP) : free;
+        return shell == null || shell.ended() ? Shell.open(setup) : shell;
     }
 
     @Override
@@ -47,7 +56,7 @@ final class KeptShells extends Spare {
         }
         whole.clear();
         synchronized (FREE) {
-            FREE.push(whole);
+            free().push(whole);
         }
     }
 
