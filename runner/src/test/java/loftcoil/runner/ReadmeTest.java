@@ -16,7 +16,7 @@ import loftcoil.runner.exercise.Mend;
 import loftcoil.runner.session.DesignBinding;
 import loftcoil.runner.session.Outcome;
 import loftcoil.runner.session.Session;
-import loftcoil.runner.session.SessionSetup;
+import loftcoil.runner.session.SharedSession;
 import org.junit.jupiter.api.Test;
 
 /** What the README shows is what holds. */
@@ -33,7 +33,7 @@ class ReadmeTest {
         List<String> shown =
                 JAVA.matcher(readme()).results().map(found -> found.group(1)).toList();
         assertEquals(1, shown.size());
-        try (Session session = Session.open(SessionSetup.usual())) {
+        try (Session session = SharedSession.lent()) {
             DesignBinding.bind(session, DesignJson.write(Example.orchardBothy()));
 
             Outcome outcome = session.run("readme", shown.get(0));

@@ -35,13 +35,13 @@ final class Output {
 
     private Output() {}
 
-    static List<String> of(Design design, Design compared) {
+    static List<String> of(Design design, Sheet compared) {
         Output output = new Output();
         BuildSheet build = BuildSheet.of(design);
         output.json("sheet", parsed(SheetJson.write(build.sheet())));
         output.text(build.sheet());
         output.record("build", build);
-        output.comparison(Comparison.of(Sheet.whole(compared, Sheet.USUAL_TANK_C), build.sheet()));
+        output.comparison(Comparison.of(compared, build.sheet()));
         return List.copyOf(output.lines);
     }
 

@@ -1,5 +1,6 @@
 package loftcoil.runner.handout;
 
+import java.util.function.Supplier;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Example;
 import loftcoil.runner.course.Course;
@@ -29,8 +30,13 @@ public final class LessonHandout {
      * @param setting for whom and on what
      */
     public static LessonHandout of(Course course, Lesson lesson, SessionSetup setup, LessonSetting setting) {
-        try (Session session = Session.open(setup);
-                Session reckoning = Session.open(setup)) {
+        return of(course, lesson, () -> Session.open(setup), setting);
+    }
+
+    /** Makes it in sessions from elsewhere, which are closed after it. */
+    static LessonHandout of(Course course, Lesson lesson, Supplier<Session> sessions, LessonSetting setting) {
+        try (Session session = sessions.get();
+                Session reckoning = sessions.get()) {
             String design = DesignJson.write(Example.orchardBothy());
             DesignBinding.bind(session, design);
             DesignBinding.bind(reckoning, design);

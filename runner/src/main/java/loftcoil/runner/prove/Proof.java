@@ -2,6 +2,7 @@ package loftcoil.runner.prove;
 
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Example;
@@ -15,7 +16,7 @@ import loftcoil.runner.session.SessionSetup;
 public final class Proof {
 
     private final Course course;
-    private final SessionSetup setup;
+    private final Supplier<Session> sessions;
     private final List<Long> seeds;
 
     /**
@@ -27,11 +28,23 @@ public final class Proof {
      * @throws IllegalArgumentException where there is no seed
      */
     public Proof(Course course, SessionSetup setup, List<Long> seeds) {
+        this(course, () -> Session.open(setup), seeds);
+    }
+
+    /**
+     * A proof of a course in sessions from elsewhere.
+     *
+     * @param course what to prove
+     * @param sessions asked for each session that is needed; closed after the proof
+     * @param seeds learners' seeds for exercises that vary, at least one
+     * @throws IllegalArgumentException where there is no seed
+     */
+    public Proof(Course course, Supplier<Session> sessions, List<Long> seeds) {
         if (seeds.isEmpty()) {
             throw new IllegalArgumentException("seeds: none given; allowed: at least one");
         }
         this.course = course;
-        this.setup = setup;
+        this.sessions = sessions;
         this.seeds = List.copyOf(seeds);
     }
 
@@ -42,8 +55,8 @@ public final class Proof {
      * @return the results in the order of the lessons
      */
     public List<LessonProof> run(Consumer<LessonProof> each) {
-        try (Session session = Session.open(setup);
-                Session reckoning = Session.open(setup)) {
+        try (Session session = sessions.get();
+                Session reckoning = sessions.get()) {
             return course.lessons().stream()
                     .map(lesson -> lesson(lesson, session, reckoning))
                     .peek(each)

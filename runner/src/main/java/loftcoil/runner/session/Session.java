@@ -31,9 +31,9 @@ public final class Session implements AutoCloseable {
     private volatile boolean closed;
     private final QuickRerun quick = new QuickRerun();
 
-    private Session(SessionSetup setup) {
+    private Session(SessionSetup setup, Spare spare) {
         this.setup = setup;
-        this.spare = new Spare(setup);
+        this.spare = spare;
     }
 
     /**
@@ -42,8 +42,13 @@ public final class Session implements AutoCloseable {
      * @throws SessionException where this Java has no compiler or no {@code jdk.jshell}
      */
     public static Session open(SessionSetup setup) {
+        return open(setup, new Spare(setup));
+    }
+
+    /** Opens a session whose shells come from here. */
+    static Session open(SessionSetup setup, Spare spare) {
         requireJdk();
-        Session session = new Session(setup);
+        Session session = new Session(setup, spare);
         Runtime.getRuntime().addShutdownHook(session.atExit);
         session.spare.prepare();
         return session;
@@ -165,7 +170,12 @@ public final class Session implements AutoCloseable {
     public void forget() {
         lockedDo(() -> {
             replay.clear();
-            drop();
+            Shell old = shell;
+            shell = null;
+            quick.forget();
+            if (old != null) {
+                spare.giveBack(old);
+            }
         });
     }
 
@@ -191,8 +201,19 @@ public final class Session implements AutoCloseable {
     private void endMachines() {
         spare.close();
         Shell now = shell;
-        if (now != null) {
+        if (now == null) {
+            return;
+        }
+        if (!lock.tryLock()) {
+            // Something still runs in it.
             now.close();
+            return;
+        }
+        try {
+            shell = null;
+            spare.giveBack(now);
+        } finally {
+            lock.unlock();
         }
     }
 

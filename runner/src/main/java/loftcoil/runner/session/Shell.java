@@ -6,6 +6,8 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -15,6 +17,7 @@ import java.util.stream.Collectors;
 import jdk.jshell.Diag;
 import jdk.jshell.ExpressionSnippet;
 import jdk.jshell.JShell;
+import jdk.jshell.PersistentSnippet;
 import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
 import jdk.jshell.SourceCodeAnalysis;
@@ -32,6 +35,7 @@ final class Shell implements AutoCloseable {
     private final SnippetOutput received;
     private final EngineNames engine;
     private final AtomicBoolean ended = new AtomicBoolean();
+    private final List<Snippet> loaded = new ArrayList<>();
     private boolean spoilt;
 
     private Shell(JShell jshell, AgentProvider provider, SnippetOutput received, EngineNames engine) {
@@ -78,6 +82,7 @@ final class Shell implements AutoCloseable {
         while (pieces.hasNext()) {
             Piece piece = pieces.next();
             SnippetEvent event = main(eval(piece.source()));
+            loaded.add(event.snippet());
             if (event.status() == Snippet.Status.REJECTED || event.exception() != null) {
                 String why = jshell.diagnostics(event.snippet())
                         .map(diag -> diag.getMessage(Locale.ENGLISH))
@@ -86,6 +91,17 @@ final class Shell implements AutoCloseable {
                 throw new SessionException("The prelude cannot be loaded: " + piece.source() + ": " + why);
             }
         }
+    }
+
+    /** Takes away every name that was declared since the prelude, the last first, so that none is compiled again for another. */
+    void clear() {
+        List<Snippet> later = new ArrayList<>(jshell.snippets()
+                .filter(PersistentSnippet.class::isInstance)
+                .filter(snippet -> jshell.status(snippet).isActive())
+                .filter(snippet -> !loaded.contains(snippet))
+                .toList());
+        Collections.reverse(later);
+        later.forEach(jshell::drop);
     }
 
     /** Evaluates one piece; all that changed. */

@@ -5,7 +5,7 @@ import java.util.concurrent.CompletionException;
 import org.jspecify.annotations.Nullable;
 
 /** At most one shell made ahead in the background, for when the one in use is lost. */
-final class Spare implements AutoCloseable {
+class Spare implements AutoCloseable {
 
     private final SessionSetup setup;
     private @Nullable CompletableFuture<Shell> coming;
@@ -57,6 +57,11 @@ final class Spare implements AutoCloseable {
             }
             throw new SessionException("Java for snippets could not be started: " + e.getCause(), e);
         }
+    }
+
+    /** Has a shell back that is whole and no longer wanted: ends it. */
+    void giveBack(Shell whole) {
+        whole.close();
     }
 
     /** Ends the spare one, even one that is still being made. */

@@ -3,6 +3,7 @@ package loftcoil.runner.show;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.Term;
@@ -30,11 +31,11 @@ public final class CourseApp implements LearnerApp {
     private final BuildSheetCache build;
     private final Warming warming = new Warming();
 
-    private CourseApp(Course course, LearnerStore store, SessionSetup setup) {
+    private CourseApp(Course course, LearnerStore store, Supplier<Session> sessions) {
         this.course = course;
         this.store = store;
-        this.snippets = new SnippetRunner(Session.open(setup), store);
-        this.reckoning = new ReferenceValues(setup, store);
+        this.snippets = new SnippetRunner(sessions.get(), store);
+        this.reckoning = new ReferenceValues(sessions, store);
         this.questions = new QuestionDesk(course, store, reckoning);
         this.refresh = new RefreshDesk(course, store, reckoning);
         this.rebuild = new RebuildDesk(store);
@@ -54,7 +55,21 @@ public final class CourseApp implements LearnerApp {
      * @throws loftcoil.runner.session.SessionException where this Java cannot run snippets
      */
     public static CourseApp open(Course course, ProgressFile files, SessionSetup setup, long newSeed) {
-        CourseApp bench = new CourseApp(course, new LearnerStore(files, newSeed), setup);
+        return open(course, files, () -> Session.open(setup), newSeed);
+    }
+
+    /**
+     * Opens a learner's work with sessions from elsewhere.
+     *
+     * @param course what there is to learn
+     * @param files the learner's folder; closed with this
+     * @param sessions asked for each session that is needed; closed with this
+     * @param newSeed the seed of a learner who starts now
+     * @throws loftcoil.runner.progress.FolderException where the folder cannot be used
+     * @throws loftcoil.runner.session.SessionException where this Java cannot run snippets
+     */
+    public static CourseApp open(Course course, ProgressFile files, Supplier<Session> sessions, long newSeed) {
+        CourseApp bench = new CourseApp(course, new LearnerStore(files, newSeed), sessions);
         bench.warming.chart();
         return bench;
     }

@@ -1,5 +1,6 @@
 package loftcoil.runner.show;
 
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
@@ -7,7 +8,6 @@ import loftcoil.runner.exercise.Reckoning;
 import loftcoil.runner.exercise.ReckoningException;
 import loftcoil.runner.session.Reckoner;
 import loftcoil.runner.session.Session;
-import loftcoil.runner.session.SessionSetup;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,13 +16,13 @@ import org.jspecify.annotations.Nullable;
  */
 final class ReferenceValues implements Reckoning {
 
-    private final SessionSetup setup;
+    private final Supplier<Session> sessions;
     private final LearnerStore store;
     private @Nullable Session session;
     private final BoundDesign design = new BoundDesign();
 
-    ReferenceValues(SessionSetup setup, LearnerStore store) {
-        this.setup = setup;
+    ReferenceValues(Supplier<Session> sessions, LearnerStore store) {
+        this.sessions = sessions;
         this.store = store;
     }
 
@@ -39,7 +39,7 @@ final class ReferenceValues implements Reckoning {
     private Session ready() {
         Session open = session;
         if (open == null) {
-            open = Session.open(setup);
+            open = sessions.get();
             session = open;
         }
         design.bring(open, store.design());

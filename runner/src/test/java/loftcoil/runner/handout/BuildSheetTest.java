@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.time.LocalDate;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Pattern;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.build.LogForm;
@@ -33,6 +35,13 @@ class BuildSheetTest {
     private static final double POINTS_PER_MM = 72 / 25.4;
     private static final BuildSheet BOTHY = BuildSheet.of(Example.orchardBothy());
 
+    private static final Map<Paper, byte[]> PDFS = new EnumMap<>(Paper.class);
+
+    /** The bothy's, written once for each paper and its units. */
+    private static byte[] pdf(Paper paper, Units units) {
+        return PDFS.computeIfAbsent(paper, key -> HandoutHtml.buildSheetPdf(BOTHY, setting(key, units)));
+    }
+
     private static SheetSetting setting(Paper paper, Units units) {
         return new SheetSetting(paper, units, DAY);
     }
@@ -53,7 +62,7 @@ class BuildSheetTest {
     @CsvSource({"A4, METRIC, 210, 297", "LETTER, US, 215.9, 279.4"})
     void thePdfHasThePaperAskedForAndItsFontsInIt(Paper paper, Units units, double widthMm, double heightMm)
             throws IOException {
-        byte[] pdf = HandoutHtml.buildSheetPdf(BOTHY, setting(paper, units));
+        byte[] pdf = pdf(paper, units);
         try (PDDocument document = Loader.loadPDF(pdf)) {
             assertTrue(document.getNumberOfPages() >= 8, "" + document.getNumberOfPages());
             for (int i = 0; i < document.getNumberOfPages(); i++) {
@@ -73,8 +82,7 @@ class BuildSheetTest {
 
     @Test
     void thePdfSaysAllThatThePageSays() throws IOException {
-        String pdf = PdfText.of(HandoutHtml.buildSheetPdf(BOTHY, setting(Paper.A4, Units.METRIC)))
-                .replace(" ", "");
+        String pdf = PdfText.of(pdf(Paper.A4, Units.METRIC)).replace(" ", "");
         BOTHY.figures().forEach(figure -> assertTrue(pdf.contains(figure.label().replace(" ", "")), figure.label()));
         BOTHY.cuts().pieces().forEach(piece -> assertTrue(pdf.contains(piece.mark()), piece.mark()));
         for (Caution caution : BOTHY.cautions()) {

@@ -9,7 +9,7 @@ import java.io.IOException;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.exercise.Numbers;
 import loftcoil.runner.exercise.Variation;
-import loftcoil.runner.session.SessionSetup;
+import loftcoil.runner.session.SharedSession;
 import loftcoil.runner.show.TryCourse;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -27,7 +27,7 @@ class LessonHandoutTest {
         return LessonHandout.of(
                 COURSE,
                 COURSE.lesson("01-try").orElseThrow(),
-                SessionSetup.usual(),
+                SharedSession::lent,
                 new LessonSetting(Paper.LETTER, seed, key));
     }
 
@@ -83,7 +83,7 @@ class LessonHandoutTest {
             String page = LessonHandout.of(
                             COURSE,
                             COURSE.lesson("02-more").orElseThrow(),
-                            SessionSetup.usual(),
+                            SharedSession::lent,
                             new LessonSetting(Paper.A4, SEED, key))
                     .html();
             assertTrue(page.contains("The coil knocks and the tank stays cold."), "the symptoms");

@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.progress.ProgressFile;
-import loftcoil.runner.session.SessionSetup;
+import loftcoil.runner.session.SharedSession;
 import loftcoil.runner.show.CourseApp;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -36,7 +36,7 @@ public abstract class LiveCourseCase extends BrowserCase {
 
     @BeforeEach
     protected final void openCourse() throws Exception {
-        bench = CourseApp.open(course(), ProgressFile.open(folder), SessionSetup.usual(), 5);
+        bench = CourseApp.open(course(), ProgressFile.open(folder), SharedSession::lent, 5);
         server = PageServer.open(bench, new PageSetup(0, failures::add, press(bench)));
         browser.size(1366, 768);
         browser.colours("light");

@@ -268,7 +268,7 @@ class PageApiTest extends PageServing {
                 503,
                 CompletableFuture.anyOf(runs.toArray(CompletableFuture[]::new))
                         .thenApply(first -> ((HttpResponse<?>) first).statusCode())
-                        .get(20, TimeUnit.SECONDS));
+                        .get(3, TimeUnit.MINUTES));
         assertEquals(200, send(post("/api/stop"), "{}").statusCode());
         assertTrue(bench.calls.contains("stop"));
     }

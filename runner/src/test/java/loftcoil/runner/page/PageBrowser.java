@@ -28,7 +28,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 /** A browser with the page open, and what a learner does in it. It does not care which bench is behind. */
 public final class PageBrowser implements AutoCloseable {
 
-    private static final Duration PATIENCE = Duration.ofSeconds(20);
+    private static final Duration PATIENCE = Duration.ofMinutes(3);
 
     private final ChromeDriver driver;
     private final Path profile;

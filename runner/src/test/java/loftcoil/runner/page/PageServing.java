@@ -42,7 +42,7 @@ abstract class PageServing {
     }
 
     HttpRequest.Builder request(String path) {
-        return HttpRequest.newBuilder(URI.create(origin + path)).timeout(Duration.ofSeconds(20));
+        return HttpRequest.newBuilder(URI.create(origin + path)).timeout(Duration.ofMinutes(3));
     }
 
     HttpRequest.Builder known(String path) {
@@ -64,7 +64,7 @@ abstract class PageServing {
     String raw(String request) throws IOException {
         try (Socket socket =
                 new Socket(InetAddress.getLoopbackAddress(), server.address().getPort())) {
-            socket.setSoTimeout(20_000);
+            socket.setSoTimeout(180_000);
             socket.getOutputStream().write(request.getBytes(StandardCharsets.UTF_8));
             return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         }

@@ -25,7 +25,7 @@ class SuddenEndTest {
     Path temp;
 
     @Test
-    @Timeout(value = 3, unit = TimeUnit.MINUTES)
+    @Timeout(value = 20, unit = TimeUnit.MINUTES)
     void aKillAtAnyMomentLeavesAWholeFile() throws IOException, InterruptedException {
         Random random = new Random(20);
         Set<Long> seen = new HashSet<>();

@@ -14,7 +14,7 @@ import loftcoil.runner.exercise.ReckoningException;
 import loftcoil.runner.session.DesignBinding;
 import loftcoil.runner.session.Reckoner;
 import loftcoil.runner.session.Session;
-import loftcoil.runner.session.SessionSetup;
+import loftcoil.runner.session.SharedSession;
 import loftcoil.runner.show.TryCourse;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -28,7 +28,7 @@ class MendProofTest {
 
     @BeforeAll
     static void open() throws IOException {
-        session = Session.open(SessionSetup.usual());
+        session = SharedSession.lent();
         DesignBinding.bind(session, Example.orchardBothyJson());
         lowTank = Files.readString(TryCourse.folder().resolve("exercises/02-more/low-tank.json"));
     }

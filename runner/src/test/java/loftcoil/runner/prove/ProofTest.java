@@ -10,7 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import loftcoil.runner.course.CourseReader;
-import loftcoil.runner.session.SessionSetup;
+import loftcoil.runner.session.SharedSession;
 import loftcoil.runner.show.TryCourse;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -46,7 +46,7 @@ class ProofTest {
     private List<String> faults() {
         return new Proof(
                         CourseReader.read(course.resolve("lessons"), course.resolve("exercises")),
-                        SessionSetup.usual(),
+                        SharedSession::lent,
                         List.of(1L))
                 .run(proof -> {}).stream()
                         .flatMap(proof -> proof.faults().stream())
@@ -115,7 +115,6 @@ class ProofTest {
 
     @Test
     void aProofWithoutSeedsIsRefused() {
-        assertThrows(
-                IllegalArgumentException.class, () -> new Proof(TryCourse.read(), SessionSetup.usual(), List.of()));
+        assertThrows(IllegalArgumentException.class, () -> new Proof(TryCourse.read(), SharedSession::lent, List.of()));
     }
 }

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.Timeout;
 
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
-@Timeout(120)
+@Timeout(900)
 class CompletionTest {
 
     private Session session;

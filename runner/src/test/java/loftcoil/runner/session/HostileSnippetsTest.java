@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Java that breaks compilers and streams is told plainly, and what ran before and comes after is whole. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
-@Timeout(180)
+@Timeout(900)
 class HostileSnippetsTest {
 
     private static final String LONG_TEXT = "\"" + "a".repeat(70_000) + "\"";

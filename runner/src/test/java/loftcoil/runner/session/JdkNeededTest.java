@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
 /** A Java without what snippets need is told so. */
-@Timeout(120)
+@Timeout(900)
 class JdkNeededTest {
 
     /** Opens a session and prints what it is told. */

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 
 /** What the compiler finds is told at the learner's own line and column, in plain words. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
-@Timeout(120)
+@Timeout(900)
 class ProblemsTest {
 
     private Session session;

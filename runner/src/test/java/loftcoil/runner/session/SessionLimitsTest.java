@@ -23,7 +23,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
-@Timeout(400)
+@Timeout(900)
 class SessionLimitsTest {
 
     private Session session;
@@ -31,7 +31,7 @@ class SessionLimitsTest {
     @BeforeAll
     void open() {
         // Short of computing, but patient: on a busy computer it takes long to have computed so much.
-        session = SharedSession.open(new Limits(Duration.ofSeconds(3), Duration.ofMinutes(2), 64, 10_000, 3));
+        session = SharedSession.open(new Limits(Duration.ofSeconds(3), Duration.ofMinutes(10), 64, 10_000, 3));
     }
 
     @AfterAll

@@ -3,6 +3,7 @@ package loftcoil.runner.session;
 import static loftcoil.runner.session.SharedSession.value;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -16,14 +17,14 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.Timeout;
 
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
-@Timeout(120)
+@Timeout(900)
 class SessionTest {
 
     private Session session;
 
     @BeforeAll
     void open() {
-        session = SharedSession.open();
+        session = SharedSession.lentWithShortLimits();
     }
 
     @AfterAll
@@ -218,11 +219,15 @@ class SessionTest {
     }
 
     @Test
-    void forgettingLeavesOnlyThePrelude() {
-        session.run("a", "int gone = 1;");
-        session.forget();
-        assertInstanceOf(Outcome.NotJava.class, session.run("b", "gone"));
-        assertEquals("2.0", value(session, "b", "sqrt(4)"));
+    void forgettingLeavesOnlyThePreludeInAnotherMachine() {
+        try (Session own = SharedSession.open()) {
+            own.run("a", "int gone = 1;");
+            long pid = own.pid();
+            own.forget();
+            assertInstanceOf(Outcome.NotJava.class, own.run("b", "gone"));
+            assertEquals("2.0", value(own, "b", "sqrt(4)"));
+            assertNotEquals(pid, own.pid());
+        }
     }
 
     @Test

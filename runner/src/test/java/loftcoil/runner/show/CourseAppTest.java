@@ -13,7 +13,7 @@ import java.util.Map;
 import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.progress.ProgressFile;
-import loftcoil.runner.session.SessionSetup;
+import loftcoil.runner.session.SharedSession;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -36,7 +36,7 @@ class CourseAppTest {
 
     @BeforeEach
     void open() {
-        bench = CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SessionSetup.usual(), 7);
+        bench = CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SharedSession::lent, 7);
     }
 
     @AfterEach

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,6 +47,9 @@ class OneVerdictTest {
     private static final Path KEPT = Path.of("../engine/src/test/resources/loftcoil/engine/drift/designs.json");
     private static final Pattern CODE = Pattern.compile("LC-[A-Z]+(?:-[A-Z]+)*");
     private static final Map<String, Design> DESIGNS = designs();
+    /** A year is marched once for both tests. */
+    private static final Map<String, Sheet> WHOLE = new HashMap<>();
+
     private static final Sheet BOTHY = Sheet.whole(Example.orchardBothy(), Sheet.USUAL_TANK_C);
 
     @TempDir
@@ -84,7 +88,8 @@ class OneVerdictTest {
         try (ProgressFile files = ProgressFile.open(folder)) {
             LearnerStore store = new LearnerStore(files, 1);
             store.decide(design);
-            Sheet sheet = new WholeSheets(store).sheet();
+            Sheet sheet = whole(name);
+            assertEquals(design, store.design());
             View.Safety whole = SafetyWords.of(sheet.verdict());
             Set<String> codes = codes(whole.findings());
             String level = whole.level();
@@ -128,7 +133,7 @@ class OneVerdictTest {
         assertEquals(quick, SafetyWords.of(SafetyVerdict.quick(design)), "panel and decision's reply");
         assertEquals("The year is not judged yet.", quick.open());
         Set<String> lost = codes(quick.findings());
-        lost.removeAll(codes(SafetyWords.of(SafetyVerdict.whole(design)).findings()));
+        lost.removeAll(codes(SafetyWords.of(whole(name).verdict()).findings()));
         lost.remove("LC-SCALD");
         assertEquals(Set.of(), lost);
     }
@@ -146,6 +151,21 @@ class OneVerdictTest {
         Design boils = DESIGNS.get("7 kW");
         assertEquals(SafetyVerdict.quick(boils), Sheet.of(boils, 15).verdict());
         assertEquals("danger", Sheet.of(boils, 80).verdict().level());
+    }
+
+    @Test
+    void theWholeVerdictIsThatOfTheWholeSheetWhereverItIsAskedFor() {
+        Design design = DESIGNS.get("7 kW");
+        try (ProgressFile files = ProgressFile.open(folder)) {
+            LearnerStore store = new LearnerStore(files, 1);
+            store.decide(design);
+            assertEquals(SheetJson.write(whole("7 kW")), SheetJson.write(new WholeSheets(store).sheet()));
+        }
+        assertEquals(whole("7 kW").verdict(), SafetyVerdict.whole(design));
+    }
+
+    private static Sheet whole(String name) {
+        return WHOLE.computeIfAbsent(name, key -> Sheet.whole(DESIGNS.get(key), Sheet.USUAL_TANK_C));
     }
 
     private static Set<String> codes(List<View.Finding> findings) {

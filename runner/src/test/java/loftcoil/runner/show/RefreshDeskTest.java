@@ -11,7 +11,7 @@ import java.util.Optional;
 import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.progress.LessonProgress.Recall;
 import loftcoil.runner.progress.ProgressFile;
-import loftcoil.runner.session.SessionSetup;
+import loftcoil.runner.session.SharedSession;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -30,7 +30,7 @@ class RefreshDeskTest {
 
     @BeforeEach
     void open() {
-        bench = CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SessionSetup.usual(), 7);
+        bench = CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SharedSession::lent, 7);
     }
 
     @AfterEach

@@ -8,7 +8,7 @@ import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.runner.progress.LessonProgress.Recall;
 import loftcoil.runner.progress.ProgressFile;
-import loftcoil.runner.session.SessionSetup;
+import loftcoil.runner.session.SharedSession;
 import loftcoil.runner.show.CourseApp;
 import loftcoil.runner.show.TryCourse;
 import loftcoil.runner.show.View;
@@ -26,7 +26,7 @@ class TerminalFaceTest {
 
     @BeforeEach
     void open() {
-        bench = CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SessionSetup.usual(), 7);
+        bench = CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SharedSession::lent, 7);
     }
 
     @AfterEach
