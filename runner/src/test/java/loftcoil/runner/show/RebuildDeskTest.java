@@ -74,7 +74,7 @@ class RebuildDeskTest {
                 desk.compare(desk.own().json(), Map.of("tank.baseM", "2.6", "loop.tube", "EN1057 28x0.9"), false);
         assertEquals(2, both.effects().size());
         RebuildView.Line flow = both.groups().get(0).lines().stream()
-                .filter(line -> line.label().equals("flow"))
+                .filter(line -> line.label().equals("flow round the loop"))
                 .findFirst()
                 .orElseThrow();
         assertEquals("better", flow.turn());
