@@ -45,7 +45,8 @@ class CompareCommandTest {
     void textNamesEachChangedFigureAndTheChangeThatMadeIt() throws IOException {
         assertEquals(0, run("compare", file("old.json", BOTHY), file("new.json", HIGHER)), err.toString());
         String text = out.toString();
-        assertTrue(text.lines().anyMatch(line -> line.matches("\\s+flow \\[L/min\\]\\s+.*better")), text);
+        assertTrue(
+                text.lines().anyMatch(line -> line.matches("\\s+flow round the loop \\[L/min\\]\\s+.*better")), text);
         assertTrue(text.contains("Each change by itself"), text);
         assertTrue(text.contains("Tank base above the floor: 2.6 m"), text);
         assertTrue(text.lines().anyMatch(line -> line.matches("Year +before +after +difference")), text);
