@@ -28,10 +28,9 @@ class ThoroughTest {
                 for (Path file :
                         files.filter(path -> path.toString().endsWith(".java")).toList()) {
                     String name = file.getFileName().toString().replace(".java", "");
-                    TAG.matcher(Files.readString(file))
-                            .results()
-                            .forEach(tag -> found.computeIfAbsent(name, key -> new ArrayList<>())
-                                    .add(tag.group(1)));
+                    TAG.matcher(Files.readString(file)).results().forEach(tag -> found.computeIfAbsent(
+                                    name, key -> new ArrayList<>())
+                            .add(tag.group(1)));
                 }
             }
         }

@@ -79,8 +79,7 @@ class BuildSheetTest {
 
     @Test
     void thePdfSaysAllThatThePageSays() throws IOException {
-        String pdf = PdfText.of(pdf(Paper.A4, Units.METRIC))
-                .replace(" ", "");
+        String pdf = PdfText.of(pdf(Paper.A4, Units.METRIC)).replace(" ", "");
         BOTHY.figures().forEach(figure -> assertTrue(pdf.contains(figure.label().replace(" ", "")), figure.label()));
         BOTHY.cuts().pieces().forEach(piece -> assertTrue(pdf.contains(piece.mark()), piece.mark()));
         for (Caution caution : BOTHY.cautions()) {

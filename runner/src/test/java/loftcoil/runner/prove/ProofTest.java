@@ -115,7 +115,6 @@ class ProofTest {
 
     @Test
     void aProofWithoutSeedsIsRefused() {
-        assertThrows(
-                IllegalArgumentException.class, () -> new Proof(TryCourse.read(), SharedSession::lent, List.of()));
+        assertThrows(IllegalArgumentException.class, () -> new Proof(TryCourse.read(), SharedSession::lent, List.of()));
     }
 }
