@@ -1,26 +1,20 @@
 package loftcoil.runner.progress;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.annotation.JsonValue;
 
 /** What came of an answer; the code is what files and pages hold. */
 public enum AnswerState {
     /** Right. */
-    @JsonProperty("right")
     RIGHT("right"),
     /** Wrong: a try that counts. */
-    @JsonProperty("wrong")
     WRONG("wrong"),
     /** A guess before a run, which is kept and not judged. */
-    @JsonProperty("noted")
     NOTED("noted"),
     /** A decision that stands in the design. */
-    @JsonProperty("decided")
     DECIDED("decided"),
     /** It could not be read, or its unit was of the wrong kind: no try. */
-    @JsonProperty("unread")
     UNREAD("unread"),
     /** In the refresher: the learner says they do not remember. */
-    @JsonProperty("forgotten")
     FORGOTTEN("forgotten");
 
     private final String code;
@@ -30,6 +24,7 @@ public enum AnswerState {
     }
 
     /** What files and pages hold. */
+    @JsonValue
     public String code() {
         return code;
     }

@@ -20,6 +20,8 @@ public final class LoopShapes {
 
     private final Drawing drawing;
     private final Pen pen;
+    private final List<Drawing.Level> down;
+    private final List<Double> labels;
     private final StringBuilder svg = new StringBuilder();
 
     /**
@@ -37,6 +39,9 @@ public final class LoopShapes {
     public LoopShapes(Drawing drawing, Pen pen) {
         this.drawing = drawing;
         this.pen = pen;
+        this.down = DrawingWords.levelsDown(drawing);
+        this.labels = LevelLabels.spread(
+                down.stream().map(level -> y(level.heightM())).toList(), pen.lineApart());
     }
 
     /** Units from the left edge for a place in the building, m. */
@@ -61,10 +66,7 @@ public final class LoopShapes {
 
     /** Baselines of the labels of the levels, the highest first, none nearer to the next than lines may be. */
     public List<Double> labelsDown() {
-        List<Double> wanted = DrawingWords.levelsDown(drawing).stream()
-                .map(level -> y(level.heightM()))
-                .toList();
-        return LevelLabels.spread(wanted, pen.lineApart());
+        return labels;
     }
 
     /** The floor as a line of that length. */
@@ -83,8 +85,6 @@ public final class LoopShapes {
      * @param label what is written of a level
      */
     public void levels(double edge, Function<Drawing.Level, String> label) {
-        List<Drawing.Level> down = DrawingWords.levelsDown(drawing);
-        List<Double> placed = labelsDown();
         for (int i = 0; i < down.size(); i++) {
             double level = y(down.get(i).heightM());
             // The floor has its own line and needs only the end of this one.
@@ -96,11 +96,11 @@ public final class LoopShapes {
                     level,
                     edge - 3 * pen.stroke(),
                     edge,
-                    placed.get(i),
+                    labels.get(i),
                     0.2 * pen.stroke(),
                     0.5 * pen.stroke(),
                     0.8 * pen.stroke());
-            words(edge + pen.stroke(), placed.get(i) + pen.letters() / 3, "start", label.apply(down.get(i)));
+            words(edge + pen.stroke(), labels.get(i) + pen.letters() / 3, "start", label.apply(down.get(i)));
         }
     }
 

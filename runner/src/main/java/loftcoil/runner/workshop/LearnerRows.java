@@ -1,6 +1,7 @@
 package loftcoil.runner.workshop;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.lesson.Lesson;
 import loftcoil.runner.lesson.Step;
@@ -14,8 +15,8 @@ final class LearnerRows {
 
     static ClassSummary.LearnerRow row(Course course, List<Asked> asked, ClassRoll.Learner learner) {
         Progress progress = learner.progress();
-        List<Integer> done = course.lessons().stream()
-                .map(lesson -> LessonProgress.of(course, lesson, progress).done())
+        List<LessonProgress> far = course.lessons().stream()
+                .map(lesson -> LessonProgress.of(course, lesson, progress))
                 .toList();
         List<Tried> tried = asked.stream().map(each -> each.by(progress)).toList();
         int wrong = tried.stream()
@@ -24,10 +25,10 @@ final class LearnerRows {
         return new ClassSummary.LearnerRow(
                 learner.name(),
                 last(course, progress),
-                done,
+                far.stream().map(LessonProgress::done).toList(),
                 tried.stream().mapToInt(Tried::tries).sum(),
                 wrong,
-                faded(course, progress));
+                faded(course, far));
     }
 
     /** A lesson or step that the course no longer has is told by the name it had. */
@@ -54,10 +55,10 @@ final class LearnerRows {
                 .orElse(stepId);
     }
 
-    private static List<String> faded(Course course, Progress progress) {
-        return course.lessons().stream()
-                .filter(lesson -> LessonProgress.of(course, lesson, progress).recall() == LessonProgress.Recall.FADED)
-                .map(Lesson::title)
+    private static List<String> faded(Course course, List<LessonProgress> far) {
+        return IntStream.range(0, far.size())
+                .filter(i -> far.get(i).recall() == LessonProgress.Recall.FADED)
+                .mapToObj(i -> course.lessons().get(i).title())
                 .toList();
     }
 }
