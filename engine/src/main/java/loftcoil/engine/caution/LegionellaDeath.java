@@ -1,20 +1,16 @@
 package loftcoil.engine.caution;
 
 import loftcoil.engine.fault.Allowed;
+import loftcoil.engine.tank.LegionellaLife;
 
 /**
- * How fast legionella die in hot water: time for nine in ten to die, its logarithm straight over temperature through two published
- * points: 2 minutes at 60 °C and 80 to 124 minutes, depending on strain, at 50 °C (WHO, Legionella and the prevention of
- * legionellosis, 2007, after Dennis et al.; read as restated in public). The lower point is taken at the geometric mean of its range,
- * 100 minutes, which makes tenfold in 5.9 K. Germs in slime and scale live longer.
+ * How fast legionella die in hot water, by the one law of {@link LegionellaLife}, for readers who name a temperature. Germs in slime
+ * and scale live longer.
  */
 public final class LegionellaDeath {
 
     /** Temperatures for which it holds, °C. */
-    public static final Allowed TEMPERATURE = new Allowed(50, 70, "°C");
-
-    private static final double AT_60_MIN = 2;
-    private static final double AT_50_MIN = Math.sqrt(80.0 * 124.0);
+    public static final Allowed TEMPERATURE = new Allowed(LegionellaLife.DIES_FROM_C, LegionellaLife.DIES_TO_C, "°C");
 
     private LegionellaDeath() {}
 
@@ -26,7 +22,6 @@ public final class LegionellaDeath {
      * @throws loftcoil.engine.fault.RefusedException where the temperature is outside its range or not a number
      */
     public static double ninetyPercentMin(double waterC) {
-        double above50 = TEMPERATURE.require("waterC", waterC) - 50;
-        return AT_50_MIN * Math.pow(AT_60_MIN / AT_50_MIN, above50 / 10);
+        return LegionellaLife.ninetyPercentMin(TEMPERATURE.require("waterC", waterC));
     }
 }

@@ -7,8 +7,9 @@ package loftcoil.engine.caution;
  * @param coldestTankC coldest water anywhere in the tank, °C
  * @param hottestDrawC hottest water at the draw port, °C
  * @param leastAirC coldest air outside, °C
- * @param longestWarmDays longest time, days, in which water stood between 25 and 45 °C in the tank and the whole of it was
- *     never kept at 60 °C for half an hour, or as long as kills as many germs at another temperature
+ * @param longestWarmDays longest time, days on end, 0 to 365, in which at some hour of every day water between 20 and 45 °C
+ *     stood somewhere in the tank and the whole of it was never kept at 60 °C for half an hour, or for as long as kills as many
+ *     germs at another temperature
  */
 public record YearFacts(
         double hottestTankC, double coldestTankC, double hottestDrawC, double leastAirC, double longestWarmDays) {}

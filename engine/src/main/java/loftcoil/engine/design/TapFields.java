@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import loftcoil.engine.fault.KnownNames;
 import loftcoil.engine.supply.InletNeed;
+import loftcoil.engine.use.DrawOff;
 
 /** The fields of {@link Tap} and of {@link Use}. */
 final class TapFields {
@@ -78,7 +79,7 @@ final class TapFields {
             "litres",
             "Mixed water drawn",
             "Hot and cold together, as it leaves the tap.",
-            Leaf.number(0, 2000, FieldUnit.L),
+            Leaf.number(DrawOff.LITRES.low(), DrawOff.LITRES.high(), FieldUnit.L),
             Use::litres);
     private static final Field<Use, Double> MIXED = new Field<>(
             "mixedC",

@@ -7,8 +7,9 @@ package loftcoil.engine.run;
  * @param coldestTankC coldest water anywhere in the tank, °C
  * @param hottestDrawC hottest water at the draw port, °C
  * @param leastAirC coldest air outside, °C: of the hours where there is a window, else of the monthly means
- * @param longestWarmDays longest time, days, in which water between 25 and 45 °C stood somewhere in the tank and the whole
- *     of it was never kept at 60 °C for half an hour, or for as long as kills as many germs at another temperature
+ * @param longestWarmDays longest time, days on end, 0 to 365, in which at some hour of every day water between 20 and 45 °C
+ *     stood somewhere in the tank and the whole of it was never kept at 60 °C for half an hour, or for as long as kills as many
+ *     germs at another temperature
  */
 public record Extremes(
         double hottestTankC, double coldestTankC, double hottestDrawC, double leastAirC, double longestWarmDays) {}

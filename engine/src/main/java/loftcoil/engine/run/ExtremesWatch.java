@@ -1,22 +1,19 @@
 package loftcoil.engine.run;
 
 import loftcoil.engine.tank.Layers;
+import loftcoil.engine.tank.LegionellaLife;
 
 /**
  * Notes the extremes of a march as it goes; allocates nothing.
  *
- * <p>Heating through is counted for the coldest layer while it is at {@value #KILLS_FROM_C} °C or more: a minute counts ten times
- * as much each {@value #TENFOLD_K} K higher. Legionella die to a tenth in 80 to 124 minutes at 50 °C and in 2 at 60 °C (World
- * Health Organization, Legionella and the prevention of legionellosis, 2007, from memory), which is tenfold in about 6 K.
+ * <p>Water stands warm from the first hour in which some of it is in the range of {@link LegionellaLife} until the whole tank has
+ * been heated through, or has been under that range for a whole day: cold stops the growth and kills nothing, so hours between warm
+ * hours count with them (the day is common practice, no source). Heating through is judged at the very base, by a straight line
+ * through the two lowest layers, since the water below the cold port never comes to the coil. A year stands for every year, so
+ * that no time is longer than it.
  */
 final class ExtremesWatch {
 
-    private static final double GROWS_FROM_C = 25;
-    private static final double GROWS_TO_C = 45;
-    private static final double KILLS_FROM_C = 50;
-    private static final double THOROUGH_C = 60;
-    private static final double THOROUGH_S = 1800;
-    private static final double TENFOLD_K = 6;
     private static final double DAY_S = 86_400;
 
     private double coldestC;
@@ -24,7 +21,9 @@ final class ExtremesWatch {
     private double leastAirC;
     private double longestWarmS;
     private double warmS;
-    private double killedS;
+    private double betweenS;
+    private double coldS;
+    private double decades;
 
     ExtremesWatch() {
         begin();
@@ -42,17 +41,31 @@ final class ExtremesWatch {
         double baseC = tank.tempC(0);
         coldestC = Math.min(coldestC, baseC);
         hottestDrawC = Math.max(hottestDrawC, tank.drawC());
-        if (baseC >= KILLS_FROM_C) {
-            killedS += seconds * Math.pow(10, (baseC - THOROUGH_C) / TENFOLD_K);
+        double floorC = tank.wet() > 1 ? baseC - Math.max(0, tank.tempC(1) - baseC) / 2 : baseC;
+        decades = floorC >= LegionellaLife.DIES_FROM_C ? decades + seconds * LegionellaLife.decadesPerS(floorC) : 0;
+        if (decades >= LegionellaLife.THOROUGH_DECADES) {
+            forget();
         } else {
-            killedS = 0;
+            warm(tank.topC(), baseC, seconds);
         }
-        if (killedS >= THOROUGH_S) {
-            warmS = 0;
-        } else if (tank.topC() >= GROWS_FROM_C && baseC <= GROWS_TO_C) {
-            warmS += seconds;
+    }
+
+    private void warm(double topC, double baseC, double seconds) {
+        coldS = topC < LegionellaLife.GROWS_FROM_C ? coldS + seconds : 0;
+        if (coldS >= DAY_S) {
+            forget();
+        } else if (topC >= LegionellaLife.GROWS_FROM_C && baseC <= LegionellaLife.GROWS_TO_C) {
+            warmS += betweenS + seconds;
+            betweenS = 0;
             longestWarmS = Math.max(longestWarmS, warmS);
+        } else if (warmS > 0) {
+            betweenS += seconds;
         }
+    }
+
+    private void forget() {
+        warmS = 0;
+        betweenS = 0;
     }
 
     void seeAir(double airC) {
@@ -61,6 +74,7 @@ final class ExtremesWatch {
 
     Extremes extremes(double hottestTankC, double coldestMonthC) {
         double air = leastAirC == Double.POSITIVE_INFINITY ? coldestMonthC : leastAirC;
-        return new Extremes(hottestTankC, coldestC, hottestDrawC, air, longestWarmS / DAY_S);
+        double days = Math.min(longestWarmS / DAY_S, Calendar.DAYS);
+        return new Extremes(hottestTankC, coldestC, hottestDrawC, air, days);
     }
 }

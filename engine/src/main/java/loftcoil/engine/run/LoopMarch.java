@@ -2,7 +2,6 @@ package loftcoil.engine.run;
 
 import loftcoil.engine.tank.LayerPlan;
 import loftcoil.engine.tank.Layers;
-import loftcoil.engine.tank.WaterHeat;
 
 /**
  * The loop's part of a step: carries water between coil and tank and books the heat. Steady at every step.
@@ -17,8 +16,6 @@ final class LoopMarch {
     private final LoopTable table;
     private final Layers tank;
     private final TankColumn column;
-    private final double boilC;
-    private final double boilJPerKg;
     private final LoopReading reading = new LoopReading();
 
     /** Heat from the fire, J. */
@@ -40,8 +37,6 @@ final class LoopMarch {
         this.table = table;
         this.tank = tank;
         this.column = new TankColumn(plan.ports(), plan.layers());
-        this.boilC = plan.boilC();
-        this.boilJPerKg = WaterHeat.jPerKg(boilC);
     }
 
     /** Forgets what the step before did. */
@@ -62,13 +57,13 @@ final class LoopMarch {
             boiled = true;
             return;
         }
-        double mass = reading.flowKgPerS() * seconds;
-        double back = WaterHeat.jPerKg(coldC) + (reading.heatW() - reading.lostW()) / reading.flowKgPerS();
-        double flashedJ = mass * Math.max(0, back - boilJPerKg);
+        flowKgPerS = reading.flowKgPerS();
+        double rise = (reading.heatW() - reading.lostW()) / flowKgPerS;
+        double gainedJ = tank.carryRound(flowKgPerS * seconds, rise);
+        double flashedJ = tank.lastFlashedJ();
         boiled |= flashedJ > 0;
         steamJ += flashedJ;
-        flowKgPerS = reading.flowKgPerS();
-        litLossJ += heatJ - flashedJ - move(mass, back);
+        litLossJ += heatJ - flashedJ - gainedJ;
     }
 
     /** The fire is out for so long. */
@@ -95,16 +90,7 @@ final class LoopMarch {
         if (grid.any() && flow > 0) {
             flowKgPerS = Math.copySign(flow, signedSeconds);
             backwardS += Math.max(0, -signedSeconds);
-            double back = WaterHeat.jPerKg(leavingC) - reading.lostW() / flow;
-            nightLossJ -= move(flow * signedSeconds, back);
+            nightLossJ -= tank.carryRound(flow * signedSeconds, -reading.lostW() / flow);
         }
-    }
-
-    /** Sends a mass round that comes back with this heat, held between ice and steam. @return heat the tank gained, J */
-    private double move(double signedKg, double backJPerKg) {
-        double before = tank.ledger().loopJ();
-        double enteringC = Math.min(boilC, WaterHeat.tempC(Math.max(0, Math.min(boilJPerKg, backJPerKg))));
-        tank.circulate(signedKg, enteringC);
-        return tank.ledger().loopJ() - before;
     }
 }

@@ -151,7 +151,7 @@ record SystemPlan(
 
     private static List<PlannedDraw> draws(Design design) {
         return design.use().stream()
-                .filter(use -> use.litres() >= DrawOff.LITRES.low())
+                .filter(use -> use.litres() > 0)
                 .map(use -> planned(design, use))
                 .sorted(Comparator.comparingDouble(planned -> planned.draw().atH()))
                 .toList();

@@ -37,6 +37,7 @@ public final class Layers {
 
     private final Ports ports;
     private final double kgPerM;
+    private final double boilJPerKg;
     private final Allowed temperature;
     private final Allowed sameCount;
     private final Ledger ledger;
@@ -45,6 +46,7 @@ public final class Layers {
     private final Resting resting;
     private int wet;
     private double drawnJ;
+    private double flashedJ;
 
     /**
      * A tank full to its waterline, all at one temperature.
@@ -64,6 +66,7 @@ public final class Layers {
         Arrays.fill(kg, fullKg);
         Arrays.fill(jPerKg, WaterHeat.jPerKg(plan.startC()));
         wet = count;
+        boilJPerKg = WaterHeat.jPerKg(plan.boilC());
         ledger = new Ledger(energyJ());
         plug = new PlugFlow(jPerKg, kg);
         settling = new InversionMixing(jPerKg, kg);
@@ -276,6 +279,45 @@ public final class Layers {
         double left = massKg >= 0 ? push(mass, back, cold, entering) : push(mass, cold, back, entering);
         ledger.loopJ += mass * entering - left;
         return true;
+    }
+
+    /**
+     * Lets the loop run for a while and give each kilogram so much heat on its way. Where more goes round than the port's layer
+     * holds, what comes late has left warmer or cooler than what came first, and comes back so.
+     *
+     * @param massKg mass that goes round in kg, -1e6 to 1e6: positive from the cold port to the return port, negative backward
+     * @param riseJPerKg heat that each kilogram takes up on its way, J/kg; what would be over the boiling point flashes off as
+     *     steam ({@link #lastFlashedJ}), and no water comes back under 0 °C
+     * @return heat the tank gained, J; 0 where a port is dry
+     * @throws RefusedException where the mass is outside its range or not a number
+     */
+    public double carryRound(double massKg, double riseJPerKg) {
+        double left = MASS.require("massKg", Math.abs(massKg));
+        flashedJ = 0;
+        if (!loopCovered()) {
+            return 0;
+        }
+        int cold = at(ports.coldM());
+        int back = at(ports.returnM());
+        int near = massKg >= 0 ? back : cold;
+        int out = massKg >= 0 ? cold : back;
+        double gainedJ = 0;
+        while (left > 0) {
+            double part = Math.min(left, lightest());
+            double wanted = jPerKg[out] + riseJPerKg;
+            double entering = Math.max(0, Math.min(boilJPerKg, wanted));
+            flashedJ += part * Math.max(0, wanted - boilJPerKg);
+            gainedJ += part * entering - plug.through(fit(near, entering), out, part, entering);
+            left -= part;
+        }
+        settling.settle(wet);
+        ledger.loopJ += gainedJ;
+        return gainedJ;
+    }
+
+    /** Heat that flashed off as steam from what the loop last brought back, J; it never reached the tank. */
+    public double lastFlashedJ() {
+        return flashedJ;
     }
 
     /**

@@ -12,7 +12,7 @@ import loftcoil.engine.water.Water;
  * Water wanted once a day at a tap, mixed to a temperature.
  *
  * @param atH hour of the day it starts, 0 to below 24 (23.999)
- * @param litres volume of mixed water in L, 0.1 to 1000
+ * @param litres volume of mixed water in L, 0 to 2000
  * @param mixedC temperature wanted in °C, 0 to 95
  * @param tap name of the tap
  */
@@ -21,8 +21,8 @@ public record DrawOff(double atH, double litres, double mixedC, String tap) {
     /** The hours accepted. */
     public static final Allowed AT = new Allowed(0, 23.999, "h");
 
-    /** The volumes accepted, in L. */
-    public static final Allowed LITRES = new Allowed(0.1, 1000, "L");
+    /** The volumes accepted, in L, here and where a design is read. */
+    public static final Allowed LITRES = new Allowed(0, 2000, "L");
 
     /** The temperatures accepted, in °C. */
     public static final Allowed MIXED = new Allowed(0, 95, "°C");

@@ -261,6 +261,9 @@ class CautionsTest {
                 usual.withHarder(
                         List.of(HarderCase.tankAt(70, chilledRiser().circuit(40).search()))),
                 usual.withYear(new YearFacts(45, 12, 45, -11, 40)),
+                full(SafeBothy.edited(
+                                List.of("/taps/0/mixerC", "null", "/taps/1/mixerC", "null", "/taps/2/mixerC", "null")))
+                        .withYear(new YearFacts(60, 12, 60, -11, 365)),
                 full(SafeBothy.with("/window", "null")).withYear(new YearFacts(74, 1, 74, -11, 2)),
                 steady(Example.orchardBothy(), 40));
         Set<String> said = new TreeSet<>();

@@ -138,11 +138,7 @@ class SystemMarchPropertyLawTest {
         assertTrue(counted.coilJ() >= 0 && counted.solarJ() >= 0 && counted.shortJ() >= -1e-6, counted.toString());
         assertTrue(counted.lossesJ().steam() >= 0, "steam");
         assertTrue(counted.times().boiledS() <= 3 * 86_400, "time");
-        double wantedL = 3
-                * design.use().stream()
-                        .mapToDouble(Use::litres)
-                        .filter(l -> l >= 0.1)
-                        .sum();
+        double wantedL = 3 * design.use().stream().mapToDouble(Use::litres).sum();
         Litres came = counted.litres();
         assertEquals(wantedL, came.asWanted() + came.tooCool() + came.missing(), 1e-6 * (1 + wantedL), "litres");
         Statistics.label("boils").collect(counted.times().boiledS() > 0);
