@@ -30,6 +30,8 @@ final class LoopMarch {
     double backwardS;
     /** Flow of the last step, kg/s, forward positive. */
     double flowKgPerS;
+    /** Hottest water that came back from the lit coil in the last step, °C; 0 where none did. */
+    double hottestBackC;
     /** Whether the loop boiled in the last step. */
     boolean boiled;
 
@@ -42,6 +44,7 @@ final class LoopMarch {
     /** Forgets what the step before did. */
     void begin() {
         flowKgPerS = 0;
+        hottestBackC = 0;
         boiled = false;
     }
 
@@ -62,6 +65,7 @@ final class LoopMarch {
         double gainedJ = tank.carryRound(flowKgPerS * seconds, rise);
         double flashedJ = tank.lastFlashedJ();
         boiled |= flashedJ > 0;
+        hottestBackC = Math.max(hottestBackC, tank.lastHottestBackC());
         steamJ += flashedJ;
         litLossJ += heatJ - flashedJ - gainedJ;
     }

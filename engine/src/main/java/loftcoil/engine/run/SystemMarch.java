@@ -68,7 +68,7 @@ final class SystemMarch {
         if (loop.boiled || tank.ledger().steamJ() > steamBefore) {
             boiledS += stepS;
         }
-        hottestC = Math.max(hottestC, tank.topC());
+        hottestC = Math.max(hottestC, Math.max(loop.hottestBackC, tank.topC()));
         watch.see(tank, stepS);
     }
 

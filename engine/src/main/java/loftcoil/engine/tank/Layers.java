@@ -47,6 +47,7 @@ public final class Layers {
     private int wet;
     private double drawnJ;
     private double flashedJ;
+    private double hottestBackJ;
 
     /**
      * A tank full to its waterline, all at one temperature.
@@ -294,6 +295,7 @@ public final class Layers {
     public double carryRound(double massKg, double riseJPerKg) {
         double left = MASS.require("massKg", Math.abs(massKg));
         flashedJ = 0;
+        hottestBackJ = 0;
         if (!loopCovered()) {
             return 0;
         }
@@ -306,6 +308,7 @@ public final class Layers {
             double part = Math.min(left, lightest());
             double wanted = jPerKg[out] + riseJPerKg;
             double entering = Math.max(0, Math.min(boilJPerKg, wanted));
+            hottestBackJ = Math.max(hottestBackJ, entering);
             flashedJ += part * Math.max(0, wanted - boilJPerKg);
             gainedJ += part * entering - plug.through(fit(near, entering), out, part, entering);
             left -= part;
@@ -313,6 +316,11 @@ public final class Layers {
         settling.settle(wet);
         ledger.loopJ += gainedJ;
         return gainedJ;
+    }
+
+    /** Hottest water that the loop last brought back, °C; 0 where it brought none. It can be hotter than the layer it joins. */
+    public double lastHottestBackC() {
+        return WaterHeat.tempC(hottestBackJ);
     }
 
     /** Heat that flashed off as steam from what the loop last brought back, J; it never reached the tank. */
