@@ -58,7 +58,7 @@ final class Boiling implements CautionRule {
     private static void tank(CautionFacts facts, Findings findings) {
         double boilingC = facts.circuit().boilingC(facts.design().tank().waterlineLevelM());
         facts.year()
-                .filter(year -> year.hottestTankC() > boilingC - SMALL_TANK_MARGIN_K)
+                .filter(year -> year.hottestTankC() + YearFacts.BLUR_K > boilingC - SMALL_TANK_MARGIN_K)
                 .ifPresent(year -> findings.caution(
                         CautionKind.BOIL_TANK,
                         "hottest",

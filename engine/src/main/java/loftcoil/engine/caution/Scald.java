@@ -19,11 +19,11 @@ final class Scald implements CautionRule {
 
     @Override
     public void look(CautionFacts facts, Findings findings) {
-        double hottestC = facts.hottestDrawC();
+        double hottestC = facts.hottestDrawC() + (facts.year().isPresent() ? YearFacts.BLUR_K : 0);
         double mostC = facts.safety().childrenOrFrail().orElse(false) ? MOST_FRAIL_C : MOST_C;
         List<Tap> hot = over(facts, hottestC, mostC);
         if (!hot.isEmpty()) {
-            raise(facts, hot, mostC, findings);
+            raise(facts, hot, hottestC, mostC, findings);
         } else if (facts.safety().childrenOrFrail().isEmpty()
                 && !over(facts, hottestC, MOST_FRAIL_C).isEmpty()) {
             findings.ask("safety.childrenOrFrail", "most", Measure.celsius(MOST_FRAIL_C));
@@ -40,9 +40,8 @@ final class Scald implements CautionRule {
         return Math.min(hottestC, tap.mixerC().orElse(Double.POSITIVE_INFINITY));
     }
 
-    private static void raise(CautionFacts facts, List<Tap> taps, double mostC, Findings findings) {
+    private static void raise(CautionFacts facts, List<Tap> taps, double hottestC, double mostC, Findings findings) {
         Skin skin = facts.safety().childrenOrFrail().orElse(false) ? Skin.INFANT : Skin.ADULT;
-        double hottestC = facts.hottestDrawC();
         double worstC =
                 taps.stream().mapToDouble(tap -> atTapC(tap, hottestC)).max().orElse(hottestC);
         String names = taps.stream().map(tap -> "'" + tap.name() + "'").collect(Collectors.joining(", "));

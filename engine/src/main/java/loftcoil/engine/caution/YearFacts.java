@@ -12,4 +12,8 @@ package loftcoil.engine.caution;
  *     germs at another temperature
  */
 public record YearFacts(
-        double hottestTankC, double coldestTankC, double hottestDrawC, double leastAirC, double longestWarmDays) {}
+        double hottestTankC, double coldestTankC, double hottestDrawC, double leastAirC, double longestWarmDays) {
+
+    /** What a march in layers may leave the hottest water too cool by, K; every verdict on it adds so much. */
+    public static final double BLUR_K = 1;
+}

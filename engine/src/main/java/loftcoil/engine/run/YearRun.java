@@ -45,14 +45,14 @@ public record YearRun(
     }
 
     /**
-     * Marches a year at the usual pace.
+     * Marches a year at {@link Pace#YEAR}.
      *
      * @param design a design
      * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed, or a month has more sun than its
      *     place can have
      */
     public static YearRun of(Design design) {
-        return of(design, Pace.USUAL);
+        return of(design, Pace.YEAR);
     }
 
     /**

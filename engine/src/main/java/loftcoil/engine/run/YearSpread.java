@@ -24,7 +24,7 @@ public record YearSpread(YearRun mid, Optional<YearRun> low, Optional<YearRun> h
      */
     public static YearSpread of(Design design) {
         CoilHeating heating = Heatings.of(design);
-        SystemPlan plan = SystemPlan.of(design, Pace.USUAL, heating);
+        SystemPlan plan = SystemPlan.of(design, Pace.YEAR, heating);
         YearRun mid = YearRun.of(plan);
         LowMidHigh heat = design.coilHeatW(CoilHeating.USUAL_FLOW_KG_PER_S, USUAL_INLET_C);
         if (!(heat.low() < heat.high() && heat.mid() > 0)) {

@@ -21,7 +21,7 @@ class YearRunLawTest {
     private static final YearRun YEAR = YearRun.of(PLAN);
 
     private static SystemPlan plan(Design design) {
-        return SystemPlan.of(design, Pace.USUAL, Heatings.of(design));
+        return SystemPlan.of(design, Pace.YEAR, Heatings.of(design));
     }
 
     private static Design bothy(boolean fire, boolean window, boolean use) {
@@ -97,14 +97,29 @@ class YearRunLawTest {
 
     @Test
     void halvingTheStepMovesNoFigureByHalfAPercent() {
-        YearRun finer = YearRun.of(PLAN.with(Pace.USUAL.withStepS(30)));
+        YearRun finer = YearRun.of(PLAN.with(Pace.YEAR.withStepS(60)));
         assertClose(YEAR, finer, 0.005);
     }
 
-    /** The share that layers blur: twice as many move no main figure by half a percent, the shortfall by less than 2. */
+    /**
+     * A step counts as boiling however little of its water flashes off, and in a tank at the boil that comes and goes from step to
+     * step: the minutes are good to a sixth, the heat that leaves as steam to a fiftieth.
+     */
+    @Test
+    void halvingTheStepMovesBoilingMinutesByASixthAndSteamByAFiftieth() {
+        YearRun finer = YearRun.of(PLAN.with(Pace.YEAR.withStepS(60)));
+        assertEquals(finer.boilingMin(), YEAR.boilingMin(), finer.boilingMin() / 6);
+        double steam = finer.energy().losses().steam();
+        assertEquals(steam, YEAR.energy().losses().steam(), steam / 50);
+    }
+
+    /**
+     * The share that layers blur. Twice as many move used and lost by less than half a percent, shortfall by less than 1, the
+     * hottest water by less than half a kelvin, half of what the verdicts allow for it ({@code YearFacts.BLUR_K}).
+     */
     @Test
     void doublingTheLayersMovesTheMainFiguresLittle() {
-        YearRun finer = YearRun.of(PLAN.with(Pace.USUAL.withLayers(2 * Pace.USUAL.layers())));
+        YearRun finer = YearRun.of(PLAN.with(Pace.YEAR.withLayers(2 * Pace.YEAR.layers())));
         assertEquals(
                 finer.energy().usedKWh(),
                 YEAR.energy().usedKWh(),
@@ -114,7 +129,7 @@ class YearRunLawTest {
                 YEAR.energy().lossKWh(),
                 0.005 * finer.energy().lossKWh());
         assertEquals(finer.hottestC(), YEAR.hottestC(), 0.5);
-        assertEquals(finer.shortfallKWh(), YEAR.shortfallKWh(), 0.02 * finer.shortfallKWh());
+        assertEquals(finer.shortfallKWh(), YEAR.shortfallKWh(), 0.01 * finer.shortfallKWh());
     }
 
     private static void assertClose(YearRun a, YearRun b, double relative) {
@@ -123,13 +138,11 @@ class YearRunLawTest {
                 run -> run.energy().coilKWh(),
                 run -> run.energy().usedKWh(),
                 run -> run.energy().lossKWh(),
-                run -> run.energy().losses().steam(),
                 run -> run.energy().losses().window(),
                 run -> run.energy().losses().tank(),
                 YearRun::shortfallKWh,
                 YearRun::woodKg,
-                YearRun::hottestC,
-                YearRun::boilingMin);
+                YearRun::hottestC);
         for (int i = 0; i < figures.size(); i++) {
             double one = figures.get(i).applyAsDouble(a);
             double other = figures.get(i).applyAsDouble(b);
