@@ -8,8 +8,9 @@ import loftcoil.engine.tank.LegionellaLife;
  *
  * <p>Water stands warm from the first hour in which some of it is in the range of {@link LegionellaLife} until the whole tank has
  * been heated through, or has been under that range for a whole day: cold stops the growth and kills nothing, so hours between warm
- * hours count with them (the day is common practice, no source). Heating through is judged at the very base, by a straight line
- * through the two lowest layers, since the water below the cold port never comes to the coil. A year stands for every year, so
+ * hours count with them (the day is common practice, no source). Heating through is judged at the
+ * cold port, where the coldest water stands that the loop can reach; what is below it is renewed by every draw, is let out weekly by
+ * the drain cock (work list, caution), and no march in layers can say how warm it comes. A year stands for every year, so
  * that no time is longer than it.
  */
 final class ExtremesWatch {
@@ -41,8 +42,8 @@ final class ExtremesWatch {
         double baseC = tank.tempC(0);
         coldestC = Math.min(coldestC, baseC);
         hottestDrawC = Math.max(hottestDrawC, tank.drawC());
-        double floorC = tank.wet() > 1 ? baseC - Math.max(0, tank.tempC(1) - baseC) / 2 : baseC;
-        decades = floorC >= LegionellaLife.DIES_FROM_C ? decades + seconds * LegionellaLife.decadesPerS(floorC) : 0;
+        double portC = tank.coldPortC();
+        decades = portC >= LegionellaLife.DIES_FROM_C ? decades + seconds * LegionellaLife.decadesPerS(portC) : 0;
         if (decades >= LegionellaLife.THOROUGH_DECADES) {
             forget();
         } else {
