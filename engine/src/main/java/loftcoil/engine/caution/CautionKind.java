@@ -52,6 +52,8 @@ public enum CautionKind {
     FEED_VALVE(DANGER, PARTS, FILLING),
     /** Tank water can be sucked into drinking water. */
     BACKFLOW(DANGER, PARTS),
+    /** Water of the tank is taken for drinking water. */
+    DRINK(WARNING, PARTS, UPKEEP),
     /** A tap gives water that burns. */
     SCALD(DANGER, PARTS),
     /** Germs grow in warm water. */
@@ -107,7 +109,9 @@ public enum CautionKind {
     /** Too little pressure for a machine. */
     INLET(NOTE, PARTS),
     /** Warm water grows over the rim. */
-    OVERFLOW(WARNING, FILLING);
+    OVERFLOW(WARNING, FILLING),
+    /** The overflow is narrower than what fills. */
+    OVERFLOW_BORE(WARNING, PARTS);
 
     static final Sentences SENTENCES = Sentences.read(CautionKind.class, "cautions.properties");
 

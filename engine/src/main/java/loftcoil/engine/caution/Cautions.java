@@ -13,6 +13,7 @@ public final class Cautions {
             new OpenVent(),
             new FeedFromCistern(),
             new BackSiphonage(),
+            new NotForDrinking(),
             new Scald(),
             new Legionella(),
             new Frost(),

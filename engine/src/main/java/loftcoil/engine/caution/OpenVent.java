@@ -10,7 +10,7 @@ import loftcoil.engine.words.Measure;
  */
 final class OpenVent implements CautionRule {
 
-    /** Least bore, m; BS 5449, from memory. */
+    /** Least bore, m; BS 6700, from memory. */
     static final double LEAST_BORE_M = 0.019;
 
     /** Play between nominal bores of tube standards, m: a 22 mm tube of any wall counts as the 22 mm pipe of the rule. */

@@ -13,8 +13,8 @@ import loftcoil.engine.pipe.ResourceTable;
 
 /**
  * How long hot water takes to burn skin through its whole thickness. Between the published points the logarithm of the time is
- * drawn straight over temperature. Points: US CPSC publication 5098 for adults, a trade leaflet (soft) for infants, both read as
- * restated in public.
+ * drawn straight over temperature. Points for adults: of US CPSC publication 5098 and the burn-prevention leaflets, at each
+ * temperature the shortest; for infants a trade leaflet (soft); all read as restated in public.
  */
 public final class ScaldTime {
 

@@ -11,9 +11,17 @@ import java.util.OptionalDouble;
  * @param boreMm bore of the inlet, mm; 5 to 100; needed unless it is filled by hand
  * @param airGapMm free fall from the inlet to the highest level the water can reach, mm; 0 to 1000
  * @param valve whether there is a valve between feed cistern and tank; needed for a feed cistern
+ * @param overflowBoreMm bore of the tank's overflow, mm; 0 (none) to 200
+ * @param plasticCistern whether the feed cistern is of plastic
  */
 public record ColdFeed(
-        Kind kind, boolean drinkingWater, OptionalDouble boreMm, OptionalDouble airGapMm, Optional<Boolean> valve) {
+        Kind kind,
+        boolean drinkingWater,
+        OptionalDouble boreMm,
+        OptionalDouble airGapMm,
+        Optional<Boolean> valve,
+        OptionalDouble overflowBoreMm,
+        Optional<Boolean> plasticCistern) {
 
     /** Kinds of cold feed. */
     public enum Kind implements Coded {

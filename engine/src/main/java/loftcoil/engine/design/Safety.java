@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param flue distances of heater and flue
  * @param fireRoom the room the fire is in
  * @param childrenOrFrail whether children, old or ill people use the taps
+ * @param signedNotForDrinking whether a sign at each tap says that its water is not for drinking or cooking
  */
 public record Safety(
         Optional<Vent> vent,
@@ -25,10 +26,12 @@ public record Safety(
         Optional<Boolean> antifreeze,
         Optional<Flue> flue,
         Optional<FireRoom> fireRoom,
-        Optional<Boolean> childrenOrFrail) {
+        Optional<Boolean> childrenOrFrail,
+        Optional<Boolean> signedNotForDrinking) {
 
     /** Nothing said at all. */
     public static final Safety UNSAID = new Safety(
+            Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),

@@ -25,7 +25,7 @@ final class SafetyFields {
     static final Field<Vent, OptionalDouble> VENT_ABOVE = new Field<>(
             "aboveWaterlineM",
             "Open end of the vent above the waterline",
-            "Too low, and hot water runs out of it.",
+            "Too low, and a tank that boils throws its water out of it.",
             Said.number(Leaf.number(0, 10, FieldUnit.M), "only where the vent is no pipe"),
             Vent::aboveWaterlineM);
     static final Field<Vent, Optional<Boolean>> VENT_VALVE = new Field<>(
@@ -68,9 +68,28 @@ final class SafetyFields {
             "Whether anything can shut that pipe.",
             Said.of(Leaf.flag(), "only where there is no feed cistern"),
             ColdFeed::valve);
+    private static final Field<ColdFeed, OptionalDouble> OVERFLOW_BORE = new Field<>(
+            "overflowBoreMm",
+            "Bore of the tank's overflow",
+            "Wider than the cold inlet, or a float valve that sticks floods the loft; 0 where there is none.",
+            Said.number(Leaf.number(0, 200, FieldUnit.MM), ASKED),
+            ColdFeed::overflowBoreMm);
+    private static final Field<ColdFeed, Optional<Boolean>> PLASTIC_CISTERN = new Field<>(
+            "plasticCistern",
+            "Feed cistern of plastic",
+            "Boiling water that the vent or the feed throws into it softens it.",
+            Said.of(Leaf.flag(), ASKED),
+            ColdFeed::plasticCistern);
     static final Table<ColdFeed> FEED = new Table<>(
-            List.of(FEED_KIND, DRINKING, FEED_BORE, AIR_GAP, FEED_VALVE),
-            of -> new ColdFeed(of.of(FEED_KIND), of.of(DRINKING), of.of(FEED_BORE), of.of(AIR_GAP), of.of(FEED_VALVE)));
+            List.of(FEED_KIND, DRINKING, FEED_BORE, AIR_GAP, FEED_VALVE, OVERFLOW_BORE, PLASTIC_CISTERN),
+            of -> new ColdFeed(
+                    of.of(FEED_KIND),
+                    of.of(DRINKING),
+                    of.of(FEED_BORE),
+                    of.of(AIR_GAP),
+                    of.of(FEED_VALVE),
+                    of.of(OVERFLOW_BORE),
+                    of.of(PLASTIC_CISTERN)));
 
     private static final Field<PlasticPipe, String> PLASTIC_NAME =
             new Field<>("name", "Name of the plastic pipe", "What you call it.", Leaf.name(), PlasticPipe::name);
@@ -86,9 +105,15 @@ final class SafetyFields {
             "Distance along the pipe.",
             Leaf.number(0, 50, FieldUnit.M),
             PlasticPipe::fromHeaterM);
+    private static final Field<PlasticPipe, Optional<Boolean>> HOT_WATER = new Field<>(
+            "hotWater",
+            "Plastic pipe with hot water",
+            "Whether hot water or steam of the tank can come into it, as into a draw pipe, a vent or an overflow.",
+            Said.of(Leaf.flag(), ASKED),
+            PlasticPipe::hotWater);
     private static final Table<PlasticPipe> PLASTIC = new Table<>(
-            List.of(PLASTIC_NAME, PLASTIC_IN_LOOP, FROM_HEATER),
-            of -> new PlasticPipe(of.of(PLASTIC_NAME), of.of(PLASTIC_IN_LOOP), of.of(FROM_HEATER)));
+            List.of(PLASTIC_NAME, PLASTIC_IN_LOOP, FROM_HEATER, HOT_WATER),
+            of -> new PlasticPipe(of.of(PLASTIC_NAME), of.of(PLASTIC_IN_LOOP), of.of(FROM_HEATER), of.of(HOT_WATER)));
 
     private static final Field<Materials, Materials.Metal> TANK_OF = new Field<>(
             "tank",
@@ -335,6 +360,12 @@ final class SafetyFields {
             "Whether they use them.",
             Said.of(Leaf.flag(), ASKED),
             Safety::childrenOrFrail);
+    private static final Field<Safety, Optional<Boolean>> SIGNED = new Field<>(
+            "signedNotForDrinking",
+            "Signs at the taps: not for drinking or cooking",
+            "Whether there is one at each tap.",
+            Said.of(Leaf.flag(), ASKED),
+            Safety::signedNotForDrinking);
 
     static final Table<Safety> TABLE = new Table<>(
             List.of(
@@ -346,7 +377,8 @@ final class SafetyFields {
                     ANTIFREEZE,
                     FLUE_PART,
                     FIRE_ROOM,
-                    FRAIL),
+                    FRAIL,
+                    SIGNED),
             of -> new Safety(
                     of.of(VENT_PART),
                     of.of(FEED_PART),
@@ -356,7 +388,8 @@ final class SafetyFields {
                     of.of(ANTIFREEZE),
                     of.of(FLUE_PART),
                     of.of(FIRE_ROOM),
-                    of.of(FRAIL)));
+                    of.of(FRAIL),
+                    of.of(SIGNED)));
 
     private SafetyFields() {}
 
@@ -389,6 +422,8 @@ final class SafetyFields {
                 OptionalDouble.of(feed.map(ColdFeed::airGapMm)
                         .orElse(OptionalDouble.empty())
                         .orElse(30)),
-                Optional.of(feed.flatMap(ColdFeed::valve).orElse(false)));
+                Optional.of(feed.flatMap(ColdFeed::valve).orElse(false)),
+                feed.map(ColdFeed::overflowBoreMm).orElse(OptionalDouble.empty()),
+                feed.flatMap(ColdFeed::plasticCistern));
     }
 }

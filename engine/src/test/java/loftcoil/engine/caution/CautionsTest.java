@@ -42,6 +42,7 @@ class CautionsTest {
                 List.of(
                         "safety.vent",
                         "safety.coldFeed",
+                        "safety.signedNotForDrinking",
                         "safety.absence",
                         "safety.materials",
                         "safety.structure",
@@ -67,6 +68,10 @@ class CautionsTest {
                 change("LC-VENT-LOW", "/safety/vent/aboveWaterlineM", "0.2"),
                 change("LC-FEED-VALVE", "/safety/coldFeed/valve", "true"),
                 change("LC-BACKFLOW", "/safety/coldFeed/airGapMm", "25"),
+                change("LC-DRINK", "/safety/signedNotForDrinking", "false"),
+                change("LC-OVERFLOW-BORE", "/safety/coldFeed/overflowBoreMm", "13"),
+                change("LC-OVERFLOW-BORE", "/safety/coldFeed/overflowBoreMm", "0"),
+                change("LC-PLASTIC", "/safety/coldFeed/plasticCistern", "true"),
                 change("LC-SCALD", "/taps/0/mixerC", "null"),
                 change("LC-SCALD", "/taps/2/mixerC", "50"),
                 change("LC-VALVE", "/coil/fittings", "{\"ball\": 1}"),
@@ -171,6 +176,25 @@ class CautionsTest {
         assertEquals(List.of(), codes(Cautions.of(usual.withFire(new FireFacts(122, 10.8)))));
     }
 
+    /** Application class 2 of ISO 10508, from memory: 80 °C. */
+    @Test
+    void aPlasticDrawPipeIsJudgedByTheHottestWater() {
+        CautionFacts facts = full(plasticDrawPipe("true"));
+        assertEquals(List.of(), codes(Cautions.of(facts.withYear(new YearFacts(78, 12, 78, -11, 2)))));
+        assertEquals(List.of("LC-PLASTIC"), codes(Cautions.of(facts.withYear(new YearFacts(80, 12, 80, -11, 2)))));
+        assertEquals(
+                List.of("safety.materials.plasticPipes"),
+                Cautions.of(full(plasticDrawPipe("null"))).asks().stream()
+                        .map(Ask::field)
+                        .toList());
+    }
+
+    private static Design plasticDrawPipe(String hotWater) {
+        return SafeBothy.with(
+                "/safety/materials/plasticPipes",
+                "[{\"name\": \"tap run\", \"inLoop\": false, \"fromHeaterM\": 5, \"hotWater\": " + hotWater + "}]");
+    }
+
     /** A level coil, then forty metres of level bare pipe through a cool cellar: what rises to the tank is cold. */
     private static Design chilledRiser() {
         String legs =
@@ -225,7 +249,7 @@ class CautionsTest {
     void theScaldTextGivesTheTimeToABurn() {
         CautionFacts facts = full(SafeBothy.with("/taps/0/mixerC", "60"));
         String text = Cautions.of(facts).cautions().get(0).text();
-        assertTrue(text.contains("60 °C reaches 'kitchen sink'") && text.contains("6.0 s"), text);
+        assertTrue(text.contains("60 °C reaches 'kitchen sink'") && text.contains("5.0 s"), text);
     }
 
     /** Nothing heats a coil without heat: still water is then no danger. */
@@ -258,6 +282,10 @@ class CautionsTest {
                 full(SafeBothy.with("/taps/0/mixerC", "70")),
                 full(SafeBothy.edited(List.of("/taps/0/mixerC", "60", "/safety/childrenOrFrail", "true"))),
                 full(SafeBothy.with("/hotLegs/0/fittings", "{\"ball\": 1}")),
+                full(SafeBothy.with("/safety/coldFeed/overflowBoreMm", "null")),
+                full(SafeBothy.with("/safety/coldFeed/plasticCistern", "null")),
+                full(plasticDrawPipe("null")),
+                full(plasticDrawPipe("true")).withYear(new YearFacts(85, 12, 85, -11, 2)),
                 usual.withHarder(
                         List.of(HarderCase.tankAt(70, chilledRiser().circuit(40).search()))),
                 usual.withYear(new YearFacts(45, 12, 45, -11, 40)),

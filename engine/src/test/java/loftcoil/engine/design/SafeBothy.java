@@ -14,7 +14,8 @@ public final class SafeBothy {
     private static final String SAFETY =
             """
             {"vent": {"kind": "open pipe", "tube": "EN1057 22x0.9", "aboveWaterlineM": 0.4, "valve": false},
-             "coldFeed": {"kind": "feed cistern", "drinkingWater": true, "boreMm": 13, "airGapMm": 40, "valve": false},
+             "coldFeed": {"kind": "feed cistern", "drinkingWater": true, "boreMm": 13, "airGapMm": 40, "valve": false,
+                "overflowBoreMm": 26, "plasticCistern": false},
              "materials": {"tank": "stainless steel", "inLoop": ["brass"], "plasticPipes": []},
              "structure": {"loadLimitKg": 400, "bearers": 3, "wheels":
                {"massKg": 2500, "centreHeightM": 1.1, "centreAheadM": 0.2, "hitchAheadM": 4, "trackM": 2.0,
@@ -24,7 +25,7 @@ public final class SafeBothy {
              "flue": {"flueToCombustibleMm": 500, "heaterToCombustibleMm": 1000, "topAboveRoofM": 1.2,
                 "heightM": 4.5, "diameterMm": 150, "insulated": true},
              "fireRoom": {"carbonMonoxideAlarm": true, "airOpeningCm2": 60, "extractFan": false},
-             "childrenOrFrail": false}
+             "childrenOrFrail": false, "signedNotForDrinking": true}
             """;
 
     private SafeBothy() {}
