@@ -1,7 +1,13 @@
 package loftcoil.runner.session;
 
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
 
@@ -10,6 +16,9 @@ public final class Reckoner {
 
     private static final Set<String> NUMBERS = Set.of(
             "double", "float", "long", "int", "short", "byte", "Double", "Float", "Long", "Integer", "Short", "Byte");
+
+    /** A finite number as Java writes it; of what is none nothing is taken. */
+    private static final Pattern LISTED = Pattern.compile("(?<=[\\[ ])-?\\d[\\d.]*(?:E-?\\d+)?(?=[,\\]])");
 
     private static final String NO_VALUE =
             "Its last line has no value. End with the number itself, or with the name that holds it.";
@@ -50,6 +59,43 @@ public final class Reckoner {
                             + " or the root of a negative number came in between.");
         }
         return number;
+    }
+
+    /**
+     * The values of several expressions, compiled at once, which takes little longer than one.
+     *
+     * @param javaExpressions Java as for {@link #number}
+     * @return the values by their Java; where the expressions cannot be reckoned together the map is empty, and each has to be
+     *     reckoned by itself, which tells why
+     */
+    public Map<String, Double> together(Collection<String> javaExpressions) {
+        // Several pieces in one are no expression.
+        List<String> single = javaExpressions.stream()
+                .filter(java -> java.indexOf(';') < 0)
+                .distinct()
+                .toList();
+        if (single.size() < 2) {
+            return Map.of();
+        }
+        // Each on lines of its own, as it may end in a comment; only numbers can stand in such a list.
+        String all = single.stream()
+                .collect(Collectors.joining("\n),\n(", "java.util.List.<Number>of((\n", "\n)).toString()"));
+        if (!(session.look(all) instanceof Outcome.Done done)) {
+            return Map.of();
+        }
+        return values(single, done.value());
+    }
+
+    private static Map<String, Double> values(List<String> expressions, String list) {
+        Matcher numbers = LISTED.matcher(list);
+        Map<String, Double> values = new HashMap<>();
+        for (String expression : expressions) {
+            if (!numbers.find()) {
+                return Map.of();
+            }
+            values.put(expression, Double.parseDouble(numbers.group()));
+        }
+        return numbers.find() ? Map.of() : values;
     }
 
     private static double parse(String javaExpression, String value) {
