@@ -97,7 +97,8 @@ final class FigureMaker {
                 MeasuredText.of(
                         from,
                         " ",
-                        SENTENCES.say("figure.flow-least", "doubt", new Measure(100 * FLOW_DOUBT, MeasureKind.PERCENT))));
+                        SENTENCES.say(
+                                "figure.flow-least", "doubt", new Measure(100 * FLOW_DOUBT, MeasureKind.PERCENT))));
     }
 
     private static Percentiles litres(LoopSpread spread, SteadyFlow flow) {

@@ -54,7 +54,8 @@ final class LiquidTable {
         int step = Math.min((int) tempC, STEPS - 1);
         double x = tempC - step;
         int at = 4 * step;
-        return enthalpies[step] + x * (heats[at] + x * (heats[at + 1] / 2 + x * (heats[at + 2] / 3 + x * heats[at + 3] / 4)));
+        return enthalpies[step]
+                + x * (heats[at] + x * (heats[at + 1] / 2 + x * (heats[at + 2] / 3 + x * heats[at + 3] / 4)));
     }
 
     /** Temperature of the liquid at {@code fromC} after taking up this heat, °C. */

@@ -95,8 +95,7 @@ class Segment {
     double resistancePa(double flowKgPerS, double reynolds, double densityKgPerM3, int direction) {
         double k = (lossPerReynolds + portPerReynolds[direction]) / reynolds + fixedLoss[direction];
         double massFlux = flowKgPerS / areaM2;
-        double darcy =
-                frictionTimes * Friction.darcyTimesReynolds(reynolds, roughness, transitionTimes) / reynolds;
+        double darcy = frictionTimes * Friction.darcyTimesReynolds(reynolds, roughness, transitionTimes) / reynolds;
         return (darcy * lengthM / boreM + k) * massFlux * massFlux / (2 * densityKgPerM3);
     }
 }

@@ -6,8 +6,8 @@ import java.util.SplittableRandom;
 /** All random numbers of a spread, drawn before the work is shared out: threads cannot change them. */
 final class LoopDraws {
 
-    static final List<String> NAMES = List.of(
-            "coil heat", "roughness", "fittings", "heat loss", "weather", "friction", "transition");
+    static final List<String> NAMES =
+            List.of("coil heat", "roughness", "fittings", "heat loss", "weather", "friction", "transition");
 
     private static final int FIRST = 5;
 

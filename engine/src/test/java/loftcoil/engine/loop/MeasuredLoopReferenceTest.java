@@ -41,8 +41,8 @@ class MeasuredLoopReferenceTest {
 
     private static final double UPPER_HALF = 0.4159 / 2;
 
-    private static final LiquidTable OIL = new LiquidTable(
-            t -> 1078 - 0.85 * t, t -> 0.130 / Math.pow(Math.max(t, 10), 1.072), t -> 1518 + 2.82 * t);
+    private static final LiquidTable OIL =
+            new LiquidTable(t -> 1078 - 0.85 * t, t -> 0.130 / Math.pow(Math.max(t, 10), 1.072), t -> 1518 + 2.82 * t);
 
     /** Down from the cooler to the heated tube. */
     private static final List<Part> COLD = List.of(
@@ -115,7 +115,10 @@ class MeasuredLoopReferenceTest {
     void balance() {
         SteadyFlow flow = flow(1338.4, 46);
         double cp = 1518 + 2.82 * (flow.coil().startC() + flow.coil().endC()) / 2;
-        assertEquals(1338.4, flow.flowKgPerS() * cp * (flow.coil().endC() - flow.coil().startC()), 0.01);
+        assertEquals(
+                1338.4,
+                flow.flowKgPerS() * cp * (flow.coil().endC() - flow.coil().startC()),
+                0.01);
         assertEquals(flow.drivePa(), flow.frictionPa(), 1e-6 * flow.drivePa());
         // The march reckons the heated part as a round bore; its own area is that of the annulus.
         double own = flow.reynolds() * HEATED.pipe().tube().areaM2() / HEATED.areaM2;
@@ -151,8 +154,7 @@ class MeasuredLoopReferenceTest {
             segments.add(new MeasuredSegment(part, false, levelM));
             levelM += part.riseM;
         }
-        CircuitPlan plan = new CircuitPlan(
-                new LoopHeights(0, UPPER_HALF, 2), cold, HEATED.pipe(), hot, LoopKind.IDEAL);
+        CircuitPlan plan = new CircuitPlan(new LoopHeights(0, UPPER_HALF, 2), cold, HEATED.pipe(), hot, LoopKind.IDEAL);
         Setting setting = new Setting(coolC, 0, Firing.lit(heatW), columnKgPerM3);
         return new Circuit(plan, setting, segments.toArray(new Segment[0]), OIL);
     }

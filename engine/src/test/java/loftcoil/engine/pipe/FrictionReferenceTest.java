@@ -85,7 +85,11 @@ class FrictionReferenceTest {
             squares += apart * apart;
         }
         assertEquals(0, sum / reynolds.length, 0.02);
-        assertEquals(0, Math.sqrt(squares / reynolds.length), 0.10, "the turbulent law itself scatters by about ten per cent");
+        assertEquals(
+                0,
+                Math.sqrt(squares / reynolds.length),
+                0.10,
+                "the turbulent law itself scatters by about ten per cent");
     }
 
     /** Fully rough, von Karman: e/D 1e-4 tends to 0.0119736515 (a library's own tests); at Re 1e8 0.4 % are left. */
