@@ -41,6 +41,7 @@ final class FigureMaker {
     private static final double J_PER_L_K = 4180;
     private static final double S_PER_H = 3600;
     private static final double TAP_DOUBT = 0.15;
+    private static final double FLOW_DOUBT = 0.15;
     private static final String A_YEAR = "year";
 
     private final Sheet sheet;
@@ -66,13 +67,11 @@ final class FigureMaker {
     private void loop(SteadyFlow flow) {
         heat(flow);
         Doubt coil = heatFromFire() ? LoopDoubts.USUAL.coilHeat() : Doubt.none();
-        LoopDoubts usual = LoopDoubts.USUAL;
-        LoopDoubts doubts =
-                new LoopDoubts(coil, usual.roughness(), usual.fittings(), usual.heatLoss(), usual.weatherM());
+        LoopDoubts doubts = LoopDoubts.USUAL.withCoilHeat(coil);
         LoopSpread spread = LoopSpread.of(design.circuit(sheet.loop().tankC()), doubts, PLAN, ProgressListener.NONE)
                 .result();
         MeasuredText from = SENTENCES.say("figure.chance", "samples", Measure.count(spread.samples()), "tank", tankC());
-        figures.add(spread(Figures.FLOW, flow.flowLPerMin(), litres(spread, flow), from));
+        figures.add(flow(flow, litres(spread, flow), from));
         figures.add(spread(Figures.COIL_OUT, flow.coil().endC(), spread.coilOutC(), from));
         MeasuredText boiling = spread.boilsShare() + spread.stillShare() > 0
                 ? MeasuredText.of(
@@ -85,6 +84,21 @@ final class FigureMaker {
                 : from;
         figures.add(spread(Figures.BOIL_MARGIN, flow.boilMargin().marginK(), spread.boilMarginK(), boiling));
         heating(flow);
+    }
+
+    /** No water loop with a measured flow proves the model better than by {@link #FLOW_DOUBT}: the spread is at least that. */
+    private static BuildFigure flow(SteadyFlow flow, Percentiles litres, MeasuredText from) {
+        double value = flow.flowLPerMin();
+        return between(
+                Figures.FLOW.label(),
+                Figures.FLOW.measure(value),
+                Figures.FLOW.measure(Math.min(value * (1 - FLOW_DOUBT), litres.p5())),
+                Figures.FLOW.measure(Math.max(value * (1 + FLOW_DOUBT), litres.p95())),
+                MeasuredText.of(
+                        from,
+                        " ",
+                        SENTENCES.say(
+                                "figure.flow-least", "doubt", new Measure(100 * FLOW_DOUBT, MeasureKind.PERCENT))));
     }
 
     private static Percentiles litres(LoopSpread spread, SteadyFlow flow) {

@@ -10,12 +10,14 @@ final class Searching {
     private final Setting setting;
     private final Segment[] segments;
     private final March march;
+    private final LiquidTable liquid;
 
-    Searching(CircuitPlan plan, Setting setting, Segment[] segments, March march) {
+    Searching(CircuitPlan plan, Setting setting, Segment[] segments, March march, LiquidTable liquid) {
         this.plan = plan;
         this.setting = setting;
         this.segments = segments;
         this.march = march;
+        this.liquid = liquid;
     }
 
     FlowSearch search() {
@@ -47,10 +49,10 @@ final class Searching {
         if (coil == null) {
             throw new IllegalStateException("a circuit has exactly one coil");
         }
-        double tankW = flow * (LiquidTable.enthalpyJPerKg(march.returnC) - LiquidTable.enthalpyJPerKg(setting.tankC()));
+        double tankW = flow * (liquid.enthalpyJPerKg(march.returnC) - liquid.enthalpyJPerKg(setting.tankC()));
         return new SteadyFlow(
                 root.signedFlow(),
-                root.signedFlow() / LiquidTable.densityKgPerM3(setting.tankC()) * 60_000,
+                root.signedFlow() / liquid.densityKgPerM3(setting.tankC()) * 60_000,
                 root.stable(),
                 march.drivePa,
                 march.frictionPa,
