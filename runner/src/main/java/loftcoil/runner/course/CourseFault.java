@@ -1,5 +1,6 @@
 package loftcoil.runner.course;
 
+import loftcoil.engine.fault.Fault;
 import loftcoil.runner.exercise.ExerciseFault;
 import loftcoil.runner.lesson.LessonFault;
 
@@ -18,7 +19,7 @@ public record CourseFault(String file, String place, String what, String allowed
     }
 
     static CourseFault of(ExerciseFault fault) {
-        return new CourseFault(fault.file(), " " + fault.field(), fault.what(), fault.allowed());
+        return new CourseFault(fault.file(), " " + Fault.placed(fault.field()), fault.what(), fault.allowed());
     }
 
     /** The fault on one line, the place first. */

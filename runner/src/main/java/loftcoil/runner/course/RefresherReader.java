@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import loftcoil.engine.design.JsonText;
+import loftcoil.engine.fault.Fault;
 
 /** Reads {@code refresher.json} beside the exercises; what does not read becomes a fault with its field. */
 final class RefresherReader {
@@ -34,7 +35,7 @@ final class RefresherReader {
         } catch (JsonText.UnreadableException broken) {
             String place =
                     broken.place().map(at -> at.line() + ":" + at.column()).orElse("");
-            shelf.fault(FILE, place, "no JSON: " + broken.words(), ALLOWED);
+            shelf.fault(FILE, place, broken.words(), ALLOWED);
             return Refresher.NONE;
         }
         fields(tree, "", Set.of("seed", "lessons"));
@@ -85,7 +86,7 @@ final class RefresherReader {
     }
 
     private void fault(String field, String what, String allowed) {
-        shelf.fault(FILE, " " + field, what, allowed);
+        shelf.fault(FILE, " " + Fault.placed(field), what, allowed);
     }
 
     private static String shown(JsonNode value) {
