@@ -195,7 +195,7 @@ public final class Circuit {
 
     /** Finds every flow the loop can hold, both ways, and judges the forward one. */
     public FlowSearch search() {
-        return new Searching(plan, setting, segments, march(), liquid).search();
+        return new Searching(plan, setting, segments, march()).search();
     }
 
     /**

@@ -5,8 +5,8 @@ import loftcoil.engine.water.Water;
 
 /**
  * Properties of a liquid from 0 to 110 °C read from cubics one kelvin wide that pass through the values of its formulas: water's,
- * of {@link Water}, in every design; another liquid's where the model is tested against a loop measured with one. A search needs some ten thousand of them and the formulas' powers would be nearly all its time. The
- * cubics are within 1e-7 of the formulas (held by a test). Outside the range the last value is held, so that a trial
+ * of {@link Water}, in every design; another liquid's where the model is tested against a loop measured with one. A search needs
+ * some ten thousand of them and the formulas' powers would be nearly all its time. The cubics are within 1e-7 of the formulas (held by a test). Outside the range the last value is held, so that a trial
  * flow that would boil can be seen to boil; no such value is ever reported.
  */
 final class LiquidTable {

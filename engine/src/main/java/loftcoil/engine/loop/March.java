@@ -36,7 +36,7 @@ final class March {
     private static final double WARM_ENOUGH_TO_BOIL_C = 80;
 
     private final Segment[] segments;
-    private final LiquidTable liquid;
+    final LiquidTable liquid;
     private final Limits limits;
     private final double tankC;
     private final double tankDensity;

@@ -10,14 +10,12 @@ final class Searching {
     private final Setting setting;
     private final Segment[] segments;
     private final March march;
-    private final LiquidTable liquid;
 
-    Searching(CircuitPlan plan, Setting setting, Segment[] segments, March march, LiquidTable liquid) {
+    Searching(CircuitPlan plan, Setting setting, Segment[] segments, March march) {
         this.plan = plan;
         this.setting = setting;
         this.segments = segments;
         this.march = march;
-        this.liquid = liquid;
     }
 
     FlowSearch search() {
@@ -49,10 +47,11 @@ final class Searching {
         if (coil == null) {
             throw new IllegalStateException("a circuit has exactly one coil");
         }
-        double tankW = flow * (liquid.enthalpyJPerKg(march.returnC) - liquid.enthalpyJPerKg(setting.tankC()));
+        double tankW =
+                flow * (march.liquid.enthalpyJPerKg(march.returnC) - march.liquid.enthalpyJPerKg(setting.tankC()));
         return new SteadyFlow(
                 root.signedFlow(),
-                root.signedFlow() / liquid.densityKgPerM3(setting.tankC()) * 60_000,
+                root.signedFlow() / march.liquid.densityKgPerM3(setting.tankC()) * 60_000,
                 root.stable(),
                 march.drivePa,
                 march.frictionPa,

@@ -15,9 +15,4 @@ public record Setting(double tankC, double altitudeM, Firing firing, double colu
     public Setting(double tankC, double altitudeM, Firing firing) {
         this(tankC, altitudeM, firing, LiquidTable.WATER.densityKgPerM3(tankC));
     }
-
-    /** How much heavier the tank's column is than one of the water that enters, kg/m³. */
-    double columnExcessKgPerM3() {
-        return columnKgPerM3 - LiquidTable.WATER.densityKgPerM3(tankC);
-    }
 }

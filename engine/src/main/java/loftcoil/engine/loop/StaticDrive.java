@@ -14,7 +14,7 @@ final class StaticDrive {
     static double pa(CircuitPlan plan, Setting setting) {
         double tankDensity = LiquidTable.WATER.densityKgPerM3(setting.tankC());
         double drive = Constants.GRAVITY_M_PER_S2
-                * setting.columnExcessKgPerM3()
+                * (setting.columnKgPerM3() - tankDensity)
                 * plan.heights().portsApartM();
         for (Pipe pipe : plan.forward()) {
             drive -= Constants.GRAVITY_M_PER_S2

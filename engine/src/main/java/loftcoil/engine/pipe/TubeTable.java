@@ -9,8 +9,8 @@ import loftcoil.engine.fault.RefusedException;
 
 /**
  * Copper tubes by name: EN 1057 (Europe, {@code EN1057 22x0.9}: outer diameter and wall in mm), ASTM B88 types K, L and M
- * (North America, {@code B88 L 3/4}) and AS 1432 types A and B (Australia, {@code AS1432 B DN20}), metric types A, B and C ({@code B88M B 22}). Dimensions are nominal; the rows of AS 1432 are from
- * memory. Any other copper tube is named by its outer diameter and wall in mm, {@code 35x1.1 copper}.
+ * (North America, {@code B88 L 3/4}), its metric types A, B and C ({@code B88M B 22}) and AS 1432 types A and B (Australia,
+ * {@code AS1432 B DN20}). Dimensions are nominal; the rows of AS 1432 are from memory. Any other copper tube is named by its outer diameter and wall in mm, {@code 35x1.1 copper}.
  */
 public final class TubeTable {
 

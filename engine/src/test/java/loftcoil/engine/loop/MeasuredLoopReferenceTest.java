@@ -67,34 +67,27 @@ class MeasuredLoopReferenceTest {
             new Part("35a", 11.90, 1.1485, 1.330e-3, 0, 400, 52000, -1, false),
             new Part("35b", 11.90, 0.4159, 1.330e-3, -UPPER_HALF, 5.8, 0, 0, true));
 
-    @ParameterizedTest(name = "set A: {0} W, measured {1} kg/s")
+    @ParameterizedTest(name = "set {0}: {2} W, measured {3} kg/s")
     @CsvSource({
-        "931.8, 0.03341",
-        "1088.3, 0.03544",
-        "1338.4, 0.03877",
-        "1470.6, 0.04011",
-        "1699.9, 0.04277",
-        "1876.5, 0.04465",
-        "2137.0, 0.04710"
+        "A, 46, 931.8, 0.03341",
+        "A, 46, 1088.3, 0.03544",
+        "A, 46, 1338.4, 0.03877",
+        "A, 46, 1470.6, 0.04011",
+        "A, 46, 1699.9, 0.04277",
+        "A, 46, 1876.5, 0.04465",
+        "A, 46, 2137.0, 0.04710",
+        "C, 40, 582.6, 0.02686",
+        "C, 40, 785.9, 0.03055",
+        "C, 40, 971.4, 0.03345",
+        "C, 40, 1185.2, 0.03649",
+        "C, 40, 1369.1, 0.03869",
+        "C, 40, 1584.1, 0.04115",
+        "C, 40, 1763.7, 0.04312",
+        "C, 40, 1970.0, 0.04509",
+        "C, 40, 2177.0, 0.04699"
     })
-    void setA(double heatW, double measuredKgPerS) {
-        assertEquals(measuredKgPerS, flow(heatW, 46).flowKgPerS(), 0.05 * measuredKgPerS);
-    }
-
-    @ParameterizedTest(name = "set C: {0} W, measured {1} kg/s")
-    @CsvSource({
-        "582.6, 0.02686",
-        "785.9, 0.03055",
-        "971.4, 0.03345",
-        "1185.2, 0.03649",
-        "1369.1, 0.03869",
-        "1584.1, 0.04115",
-        "1763.7, 0.04312",
-        "1970.0, 0.04509",
-        "2177.0, 0.04699"
-    })
-    void setC(double heatW, double measuredKgPerS) {
-        assertEquals(measuredKgPerS, flow(heatW, 40).flowKgPerS(), 0.05 * measuredKgPerS);
+    void everyMeasuredFlow(String set, double coolC, double heatW, double measuredKgPerS) {
+        assertEquals(measuredKgPerS, flow(heatW, coolC).flowKgPerS(), 0.05 * measuredKgPerS, set);
     }
 
     @Test

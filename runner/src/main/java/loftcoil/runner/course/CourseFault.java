@@ -19,11 +19,11 @@ public record CourseFault(String file, String place, String what, String allowed
     }
 
     static CourseFault of(ExerciseFault fault) {
-        return new CourseFault(fault.file(), " " + Fault.placed(fault.field()), fault.what(), fault.allowed());
+        return new CourseFault(fault.file(), " " + fault.field(), fault.what(), fault.allowed());
     }
 
     /** The fault on one line, the place first. */
     public String words() {
-        return file + (place.isEmpty() ? "" : ":" + place) + ": " + what + "; allowed: " + allowed;
+        return file + (place.isEmpty() ? "" : ":" + Fault.placed(place)) + ": " + what + "; allowed: " + allowed;
     }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import loftcoil.engine.design.JsonText;
-import loftcoil.engine.fault.Fault;
 
 /** Reads {@code refresher.json} beside the exercises; what does not read becomes a fault with its field. */
 final class RefresherReader {
@@ -86,7 +85,7 @@ final class RefresherReader {
     }
 
     private void fault(String field, String what, String allowed) {
-        shelf.fault(FILE, " " + Fault.placed(field), what, allowed);
+        shelf.fault(FILE, " " + field, what, allowed);
     }
 
     private static String shown(JsonNode value) {

@@ -31,7 +31,6 @@ final class ExerciseProof {
     private final List<Long> seeds;
     private final List<String> faults = new ArrayList<>();
     private final Map<String, Double> values = new LinkedHashMap<>();
-    private Map<String, Double> known = Map.of();
     private int checked;
     private int compared;
 
@@ -78,8 +77,8 @@ final class ExerciseProof {
         String where = exercise.path() + " with seed " + seed;
         Reference reference = exercise.reference();
         Tolerance tolerance = exercise.tolerance();
-        known = reckoner.together(everyJava(exercise));
-        Optional<Double> value = number(where + ", reference", reference.java());
+        Map<String, Double> known = reckoner.together(everyJava(exercise));
+        Optional<Double> value = number(where + ", reference", reference.java(), known);
         if (value.isEmpty()) {
             return;
         }
@@ -87,13 +86,13 @@ final class ExerciseProof {
         if (solution.isEmpty()) {
             faults.add(where + ": the worked solution has no Java to check");
         } else {
-            number(where + ", worked solution", solution)
+            number(where + ", worked solution", solution, known)
                     .filter(answer -> !tolerance.allows(value.get(), answer))
                     .ifPresent(answer -> faults.add(where + ": the worked solution gives " + answer
                             + ", the reference is " + value.get() + " " + reference.unit()));
         }
         for (KnownMistake mistake : exercise.mistakes()) {
-            number(where + ", mistake '" + mistake.because() + "'", mistake.java())
+            number(where + ", mistake '" + mistake.because() + "'", mistake.java(), known)
                     .filter(wrong -> tolerance.allows(value.get(), wrong))
                     .ifPresent(wrong -> faults.add(where + ": the mistake '" + mistake.because() + "' gives " + wrong
                             + ", which would pass as right"));
@@ -114,7 +113,7 @@ final class ExerciseProof {
         exercise.published().ifPresent(fixed -> {
             Reference reference = exercise.with(fixed.with()).reference();
             String where = exercise.path() + ", published case";
-            number(where, reference.java())
+            number(where, reference.java(), Map.of())
                     .filter(value -> !fixed.tolerance().allows(fixed.value(), value))
                     .ifPresent(value ->
                             faults.add(where + ": the reference gives " + value + ", published is " + fixed.value()));
@@ -142,13 +141,10 @@ final class ExerciseProof {
         }
     }
 
-    private Optional<Double> number(String where, String java) {
+    private Optional<Double> number(String where, String java, Map<String, Double> known) {
         compared++;
         try {
-            Double value = known.get(java);
-            if (value == null) {
-                value = reckoner.number(java);
-            }
+            double value = known.containsKey(java) ? known.get(java) : reckoner.number(java);
             values.put(where, value);
             return Optional.of(value);
         } catch (RefusedException refused) {

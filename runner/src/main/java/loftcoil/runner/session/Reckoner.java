@@ -5,8 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
@@ -17,8 +15,8 @@ public final class Reckoner {
     private static final Set<String> NUMBERS = Set.of(
             "double", "float", "long", "int", "short", "byte", "Double", "Float", "Long", "Integer", "Short", "Byte");
 
-    /** A finite number as Java writes it; of what is none nothing is taken. */
-    private static final Pattern LISTED = Pattern.compile("(?<=[\\[ ])-?\\d[\\d.]*(?:E-?\\d+)?(?=[,\\]])");
+    private static final String EACH_WITH_ITS_TYPE = ".map(one -> one.getClass().getSimpleName() + \" \" + one)"
+            + ".collect(java.util.stream.Collectors.joining(\"\\n\"))";
 
     private static final String NO_VALUE =
             "Its last line has no value. End with the number itself, or with the name that holds it.";
@@ -77,25 +75,31 @@ public final class Reckoner {
         if (single.size() < 2) {
             return Map.of();
         }
-        // Each on lines of its own, as it may end in a comment; only numbers can stand in such a list.
+        // Each on lines of its own, as it may end in a comment.
         String all = single.stream()
-                .collect(Collectors.joining("\n),\n(", "java.util.List.<Number>of((\n", "\n)).toString()"));
-        if (!(session.look(all) instanceof Outcome.Done done)) {
-            return Map.of();
-        }
-        return values(single, done.value());
+                .collect(Collectors.joining(
+                        "\n),\n(", "java.util.stream.Stream.<Number>of((\n", "\n))" + EACH_WITH_ITS_TYPE));
+        return session.look(all) instanceof Outcome.Done done
+                ? values(single, done.value().lines().toList())
+                : Map.of();
     }
 
-    private static Map<String, Double> values(List<String> expressions, String list) {
-        Matcher numbers = LISTED.matcher(list);
+    private static Map<String, Double> values(List<String> expressions, List<String> typed) {
         Map<String, Double> values = new HashMap<>();
-        for (String expression : expressions) {
-            if (!numbers.find()) {
+        for (int i = 0; i < typed.size(); i++) {
+            int blank = typed.get(i).indexOf(' ');
+            String type = typed.get(i).substring(0, blank);
+            // As of a number by itself: a type of another kind, or what is not finite, has to be told.
+            if (!NUMBERS.contains(type)) {
                 return Map.of();
             }
-            values.put(expression, Double.parseDouble(numbers.group()));
+            double value = Double.parseDouble(typed.get(i).substring(blank + 1));
+            if (!Double.isFinite(value)) {
+                return Map.of();
+            }
+            values.put(expressions.get(i), value);
         }
-        return numbers.find() ? Map.of() : values;
+        return values;
     }
 
     private static double parse(String javaExpression, String value) {
