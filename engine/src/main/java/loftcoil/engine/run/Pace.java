@@ -18,8 +18,8 @@ public record Pace(int stepS, int layers, int runInDays) {
     /** Of a day: one-minute steps, twelve layers, a month of run-in. */
     public static final Pace USUAL = new Pace(60, 12, 31);
 
-    /** Of a year: thin layers matter more to it than short steps, so it has four times the layers in steps twice as long. */
-    public static final Pace YEAR = new Pace(120, 48, 31);
+    /** Of a year: thin layers matter more to it than short steps, so it has four times the layers in steps three times as long, which costs as much. */
+    public static final Pace YEAR = new Pace(180, 48, 31);
 
     private static final int HOUR_S = 3600;
 

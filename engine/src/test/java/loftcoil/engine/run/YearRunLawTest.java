@@ -100,19 +100,19 @@ class YearRunLawTest {
     void halvingTheStepMovesNoFigureByHalfAPercent() {
         SystemPlan gentle = plan(BOTHY.withCoilHeatKW(0.8));
         YearRun usual = YearRun.of(gentle);
-        YearRun finer = YearRun.of(gentle.with(Pace.YEAR.withStepS(60)));
+        YearRun finer = YearRun.of(gentle.with(Pace.YEAR.withStepS(Pace.YEAR.stepS() / 2)));
         assertClose(usual, finer, 0.005);
         assertEquals(finer.hottestC(), usual.hottestC(), YearFacts.BLUR_K);
     }
 
     /**
      * A step counts as boiling however little of its water flashes off, and in a tank at the boil that comes and goes from step to
-     * step: the minutes are good to a sixth, the heat that leaves as steam to a fiftieth, and so
-     * what the tank loses otherwise to a hundredth.
+     * step: the minutes are good to a sixth, the heat that leaves as steam to a fiftieth, and so what the tank loses otherwise to a
+     * hundredth.
      */
     @Test
     void halvingTheStepMovesBoilingMinutesByASixthAndSteamByAFiftieth() {
-        YearRun finer = YearRun.of(PLAN.with(Pace.YEAR.withStepS(60)));
+        YearRun finer = YearRun.of(PLAN.with(Pace.YEAR.withStepS(Pace.YEAR.stepS() / 2)));
         assertEquals(finer.boilingMin(), YEAR.boilingMin(), finer.boilingMin() / 6);
         double steam = finer.energy().losses().steam();
         assertEquals(steam, YEAR.energy().losses().steam(), steam / 50);
@@ -135,7 +135,7 @@ class YearRunLawTest {
                 finer.energy().lossKWh(),
                 YEAR.energy().lossKWh(),
                 0.005 * finer.energy().lossKWh());
-        assertEquals(finer.hottestC(), YEAR.hottestC(), 0.5);
+        assertEquals(finer.hottestC(), YEAR.hottestC(), YearFacts.BLUR_K / 2);
         assertEquals(finer.shortfallKWh(), YEAR.shortfallKWh(), 0.01 * finer.shortfallKWh());
     }
 
