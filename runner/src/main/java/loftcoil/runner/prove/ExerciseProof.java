@@ -54,11 +54,22 @@ final class ExerciseProof {
             return;
         }
         if (exercise instanceof Reckoned reckoned) {
-            published(reckoned);
-            for (long seed : exercise.about().vary().isEmpty() ? seeds.subList(0, 1) : seeds) {
-                worked(reckoned.with(Variation.numbers(reckoned, seed)), seed);
-            }
+            reckoned(reckoned);
         }
+    }
+
+    private void reckoned(Reckoned exercise) {
+        Map<Long, Reckoned> bySeed = new LinkedHashMap<>();
+        for (long seed : exercise.about().vary().isEmpty() ? seeds.subList(0, 1) : seeds) {
+            bySeed.put(seed, exercise.with(Variation.numbers(exercise, seed)));
+        }
+        Stream<Reckoned> published = exercise.published().map(fixed -> exercise.with(fixed.with())).stream();
+        Map<String, Double> known = reckoner.together(Stream.concat(
+                        bySeed.values().stream().flatMap(ExerciseProof::everyJava),
+                        published.map(fixed -> fixed.reference().java()))
+                .toList());
+        published(exercise, known);
+        bySeed.forEach((seed, varied) -> worked(varied, seed, known));
     }
 
     private void mend(Mend mend) {
@@ -73,11 +84,10 @@ final class ExerciseProof {
         faults.addAll(proof.faults());
     }
 
-    private void worked(Reckoned exercise, long seed) {
+    private void worked(Reckoned exercise, long seed, Map<String, Double> known) {
         String where = exercise.path() + " with seed " + seed;
         Reference reference = exercise.reference();
         Tolerance tolerance = exercise.tolerance();
-        Map<String, Double> known = reckoner.together(everyJava(exercise));
         Optional<Double> value = number(where + ", reference", reference.java(), known);
         if (value.isEmpty()) {
             return;
@@ -99,21 +109,20 @@ final class ExerciseProof {
         }
     }
 
-    private static List<String> everyJava(Reckoned exercise) {
+    private static Stream<String> everyJava(Reckoned exercise) {
         return Stream.concat(
                         Stream.of(
                                 exercise.reference().java(),
                                 exercise.about().solution().java()),
                         exercise.mistakes().stream().map(KnownMistake::java))
-                .filter(java -> !java.isEmpty())
-                .toList();
+                .filter(java -> !java.isEmpty());
     }
 
-    private void published(Reckoned exercise) {
+    private void published(Reckoned exercise, Map<String, Double> known) {
         exercise.published().ifPresent(fixed -> {
             Reference reference = exercise.with(fixed.with()).reference();
             String where = exercise.path() + ", published case";
-            number(where, reference.java(), Map.of())
+            number(where, reference.java(), known)
                     .filter(value -> !fixed.tolerance().allows(fixed.value(), value))
                     .ifPresent(value ->
                             faults.add(where + ": the reference gives " + value + ", published is " + fixed.value()));

@@ -5,7 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
 
@@ -17,6 +19,9 @@ public final class Reckoner {
 
     private static final String EACH_WITH_ITS_TYPE = ".map(one -> one.getClass().getSimpleName() + \" \" + one)"
             + ".collect(java.util.stream.Collectors.joining(\"\\n\"))";
+
+    /** Where a semicolon can stand that ends no piece: in text, a comment or a block. */
+    private static final Pattern NOT_PLAIN = Pattern.compile("[\"'{]|//|/\\*");
 
     private static final String NO_VALUE =
             "Its last line has no value. End with the number itself, or with the name that holds it.";
@@ -63,25 +68,39 @@ public final class Reckoner {
      * The values of several expressions, compiled at once, which takes little longer than one.
      *
      * @param javaExpressions Java as for {@link #number}
-     * @return the values by their Java; where the expressions cannot be reckoned together the map is empty, and each has to be
-     *     reckoned by itself, which tells why
+     * @return the values by their Java; what cannot be reckoned with others is not among them and has to be reckoned by itself,
+     *     which tells why
      */
     public Map<String, Double> together(Collection<String> javaExpressions) {
-        // Several pieces in one are no expression.
-        List<String> single = javaExpressions.stream()
-                .filter(java -> java.indexOf(';') < 0)
+        List<String> some = javaExpressions.stream()
                 .distinct()
+                .filter(Reckoner::canBeOneExpression)
                 .toList();
-        if (single.size() < 2) {
+        if (some.size() < 2) {
             return Map.of();
         }
         // Each on lines of its own, as it may end in a comment.
-        String all = single.stream()
+        String all = some.stream()
+                .map(Reckoner::asOneExpression)
                 .collect(Collectors.joining(
                         "\n),\n(", "java.util.stream.Stream.<Number>of((\n", "\n))" + EACH_WITH_ITS_TYPE));
         return session.look(all) instanceof Outcome.Done done
-                ? values(single, done.value().lines().toList())
+                ? values(some, done.value().lines().toList())
                 : Map.of();
+    }
+
+    /** Not where a semicolon may end no piece. */
+    private static boolean canBeOneExpression(String java) {
+        return java.indexOf(';') < 0 || !NOT_PLAIN.matcher(java).find();
+    }
+
+    /** Pieces as the call of a function that declares what they declare. */
+    private static String asOneExpression(String java) {
+        int last = java.lastIndexOf(';') + 1;
+        return last == 0
+                ? java
+                : "((java.util.concurrent.Callable<Number>) () -> {\n" + java.substring(0, last) + "\nreturn "
+                        + java.substring(last) + ";\n}).call()";
     }
 
     private static Map<String, Double> values(List<String> expressions, List<String> typed) {

@@ -253,7 +253,10 @@ class SessionTest {
         assertEquals(
                 Map.of("litres / 3", 0.5, "7 / 2 // halved", 3.0, "(byte) -4", -4.0, "0.5f", 0.5),
                 reckoner.together(List.of("litres / 3", "7 / 2 // halved", "(byte) -4", "0.5f")));
-        assertEquals(Map.of("1", 1.0, "2", 2.0), reckoner.together(List.of("1", "int n = 3; n", "2", "1")));
+        assertEquals(
+                Map.of("1", 1.0, "int n = 3; n * 2", 6.0, "int n = 4; double m = n; m", 4.0),
+                reckoner.together(List.of("1", "int n = 3; n * 2", "int n = 4; double m = n; m", "1")));
+        assertEquals(Map.of("1", 1.0, "2", 2.0), reckoner.together(List.of("1", "2; // 3; 4", "2")));
         for (String other : List.of("1.0 / 0", "java.math.BigDecimal.ONE", "'c'", "\"3\"", "unknown", "1 / 0")) {
             assertEquals(Map.of(), reckoner.together(List.of("1", other)), other);
         }
