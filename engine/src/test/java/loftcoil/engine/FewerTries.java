@@ -8,12 +8,12 @@ import net.jqwik.api.lifecycle.PropertyExecutor;
 import net.jqwik.api.lifecycle.PropertyLifecycleContext;
 
 /**
- * Tries a tenth of what each property asks for, with its own seed; with {@code -Dloftcoil.thorough=true}, as the profile
+ * Tries a fiftieth of what each property asks for, with its own seed; with {@code -Dloftcoil.thorough=true}, as the profile
  * {@code thorough} sets it, all of it. It holds for every property of the module by being listed as a service.
  */
 public final class FewerTries implements AroundPropertyHook {
 
-    private static final int SHARE = 10;
+    private static final int SHARE = 50;
 
     /** A property that asks for fewer costs little for its number, or much for each. */
     private static final int LEAST = 10;

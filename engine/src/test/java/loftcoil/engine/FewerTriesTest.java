@@ -6,10 +6,10 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.lifecycle.AfterContainer;
 
-/** The tries of a property are a tenth by default and all of them where all are asked for. */
+/** The tries of a property are a fiftieth by default and all of them where all are asked for. */
 class FewerTriesTest {
 
-    private static final int ASKED = 200;
+    private static final int ASKED = 1000;
     private static int tried;
 
     @Property(seed = "20261128", tries = ASKED)
@@ -20,6 +20,6 @@ class FewerTriesTest {
 
     @AfterContainer
     static void asOftenAsItShould() {
-        assertEquals(Boolean.getBoolean("loftcoil.thorough") ? 200 : 20, tried);
+        assertEquals(Boolean.getBoolean("loftcoil.thorough") ? 1000 : 20, tried);
     }
 }

@@ -15,14 +15,12 @@ import org.openqa.selenium.WebElement;
 /** The real course on the real page, with real Java behind it. */
 class CourseBrowserTest extends LiveCourseCase {
 
-    /** The lesson that every run reads at all widths; the rest is for the thorough one. */
-    private static final String USUAL = "02-tank-above-coil";
-
     @Override
     protected Course course() {
         return CourseReader.builtIn();
     }
 
+    @Tag("thorough")
     @Test
     void aSnippetDrawsAPlotAndTheWorkIsThereAfterARestart() throws Exception {
         browser.goTo("02-tank-above-coil");
@@ -81,23 +79,11 @@ class CourseBrowserTest extends LiveCourseCase {
                         .orElseThrow());
     }
 
-    @Test
-    void aLessonIsReadableAtLaptopAndPhoneWidth() {
-        readable(List.of(USUAL));
-    }
-
     @Tag("thorough")
     @Test
-    void theOtherLessonsAreReadableAtLaptopAndPhoneWidth() {
-        readable(lessons().stream().filter(id -> !id.equals(USUAL)).toList());
-    }
-
-    private List<String> lessons() {
-        return bench.course().lessons().stream().map(line -> line.id()).toList();
-    }
-
-    private static void readable(List<String> lessons) {
-        for (String lesson : lessons) {
+    void everyLessonIsReadableAtLaptopAndPhoneWidth() {
+        for (String lesson :
+                bench.course().lessons().stream().map(line -> line.id()).toList()) {
             for (int width : new int[] {1366, 390}) {
                 browser.size(width, 800);
                 browser.goTo(lesson);

@@ -11,12 +11,14 @@ import loftcoil.engine.design.Example;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.page.LiveCourseCase;
 import loftcoil.runner.show.TryCourse;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
 /** Refresher and rebuild on the page: what who comes back after years does there. */
+@Tag("thorough")
 class RebuildBrowserTest extends LiveCourseCase {
 
     @Override

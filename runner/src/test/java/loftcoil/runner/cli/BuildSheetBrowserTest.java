@@ -10,12 +10,14 @@ import loftcoil.runner.page.LiveCourseCase;
 import loftcoil.runner.show.CourseApp;
 import loftcoil.runner.show.TryCourse;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
 
 /** The build sheet on the real page: looked at, turned into other units, kept as a file. */
+@Tag("thorough")
 class BuildSheetBrowserTest extends LiveCourseCase {
 
     @Override

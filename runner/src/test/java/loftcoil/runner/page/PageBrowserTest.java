@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -65,6 +66,7 @@ class PageBrowserTest extends BrowserCase {
         assertEquals(List.of(), browser.troubles());
     }
 
+    @Tag("thorough")
     @Test
     void wordsAreFoundByTypingAndLeadToTheirLesson() {
         browser.click(browser.driver().findElement(By.linkText("Words")));
@@ -89,6 +91,7 @@ class PageBrowserTest extends BrowserCase {
         assertEquals(List.of(), browser.troubles());
     }
 
+    @Tag("thorough")
     @Test
     void anAddressLeadsToOneWord() {
         browser.driver().executeScript("location.hash = '#/words/cold-leg'");
@@ -125,6 +128,7 @@ class PageBrowserTest extends BrowserCase {
         assertEquals(List.of(), browser.troubles());
     }
 
+    @Tag("thorough")
     @Test
     void afterAReloadTheWorkIsStillThere() {
         browser.type("density-curve", "1 + 1");
@@ -140,6 +144,7 @@ class PageBrowserTest extends BrowserCase {
         assertEquals(List.of(), browser.troubles());
     }
 
+    @Tag("thorough")
     @Test
     void editingIsKeptWithoutRunningAndCanBePutBackAndUndone() {
         browser.type("density-curve", "mine");
@@ -152,6 +157,7 @@ class PageBrowserTest extends BrowserCase {
         assertEquals("mine", browser.source("density-curve"));
     }
 
+    @Tag("thorough")
     @Test
     void aSliderIsDraggedByKeyboardAndTheChartFollows() {
         browser.goTo(FakeCourse.SECOND);
@@ -184,6 +190,7 @@ class PageBrowserTest extends BrowserCase {
         assertEquals("int a = 1;\n    xoops;", browser.source("density-curve"));
     }
 
+    @Tag("thorough")
     @Test
     void anEndlessRunIsStopped() {
         browser.type("density-curve", "while (true) {}");
@@ -197,6 +204,7 @@ class PageBrowserTest extends BrowserCase {
         assertTrue(browser.focused().contains("Run"), "the focus comes back: " + browser.focused());
     }
 
+    @Tag("thorough")
     @Test
     void aDecisionGoesIntoTheDesignAndItsDrawings() {
         browser.goTo(FakeCourse.SECOND);
@@ -208,6 +216,7 @@ class PageBrowserTest extends BrowserCase {
         assertTrue(browser.in("d1", "svg").getAccessibleName().contains("2.60"), "the drawing in the lesson follows");
     }
 
+    @Tag("thorough")
     @Test
     void theLoopOpensLarge() {
         browser.click(browser.driver().findElement(By.cssSelector(".loop .enlarge")));
@@ -245,6 +254,7 @@ class PageBrowserTest extends BrowserCase {
         assertEquals(List.of(), browser.troubles());
     }
 
+    @Tag("thorough")
     @Test
     void theEditorOffersWhatCanStandThere() {
         browser.type("density-curve", "Water");
@@ -268,6 +278,7 @@ class PageBrowserTest extends BrowserCase {
         assertEquals(List.of(), browser.troubles());
     }
 
+    @Tag("thorough")
     @Test
     void theQuestionMarkOpensHelpUnlessSomethingIsTyped() {
         browser.in("push", ".typed input").sendKeys("?");
@@ -282,6 +293,7 @@ class PageBrowserTest extends BrowserCase {
         assertTrue(browser.driver().findElements(By.cssSelector("dialog[open]")).isEmpty());
     }
 
+    @Tag("thorough")
     @Test
     void aDeepLinkLeadsToItsStepAndAnUnknownLessonIsSaidSo() {
         browser.goTo(FakeCourse.SECOND + "/tank-height");
@@ -305,6 +317,7 @@ class PageBrowserTest extends BrowserCase {
         assertEquals(List.of(), browser.accessibilityFaults());
     }
 
+    @Tag("thorough")
     @ParameterizedTest
     @CsvSource({"light, 1366, 768", "dark, 360, 740"})
     void whileWorkIsUnsavedAStripStaysUntilSavingSucceeds(String colours, int width, int height) {
@@ -331,6 +344,7 @@ class PageBrowserTest extends BrowserCase {
         return bench.calls.stream().filter("save"::equals).count();
     }
 
+    @Tag("thorough")
     @ParameterizedTest
     @CsvSource({"light, 1366, 768", "dark, 1366, 768", "light, 360, 740", "dark, 390, 844", "light, 1000, 700"})
     void eachWidthAndColourSetIsReadableByAll(String colours, int width, int height) {
@@ -351,6 +365,7 @@ class PageBrowserTest extends BrowserCase {
         assertEquals(List.of(), browser.troubles());
     }
 
+    @Tag("thorough")
     @Test
     void aFaultySystemIsMendedByItsLevers() {
         browser.goTo(FakeCourse.THIRD);
@@ -381,6 +396,7 @@ class PageBrowserTest extends BrowserCase {
         assertEquals(List.of(), browser.troubles());
     }
 
+    @Tag("thorough")
     @Test
     void whatWasMovedStandsAfterAReloadUntilItIsPutBack() {
         browser.goTo(FakeCourse.THIRD);
@@ -397,6 +413,7 @@ class PageBrowserTest extends BrowserCase {
         assertFalse(browser.has("low-tank", ".moved"));
     }
 
+    @Tag("thorough")
     @ParameterizedTest
     @CsvSource({"light, 1366, 768", "dark, 1366, 768", "light, 360, 740", "dark, 390, 844"})
     void aFaultySystemIsReadableByAll(String colours, int width, int height) {
