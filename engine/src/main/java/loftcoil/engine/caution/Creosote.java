@@ -15,10 +15,13 @@ final class Creosote implements CautionRule {
     @Override
     public void look(CautionFacts facts, Findings findings) {
         facts.fire()
-                .flatMap(fire -> fire.flueTopC().stream().boxed().findFirst())
-                .filter(topC -> topC < TAR_BELOW_C)
-                .ifPresent(topC -> findings.caution(
-                        CautionKind.CREOSOTE, "top", Measure.celsius(topC), "tar", Measure.celsius(TAR_BELOW_C)));
+                .filter(fire -> fire.flueTopC() < TAR_BELOW_C)
+                .ifPresent(fire -> findings.caution(
+                        CautionKind.CREOSOTE,
+                        "top",
+                        Measure.celsius(fire.flueTopC()),
+                        "tar",
+                        Measure.celsius(TAR_BELOW_C)));
         facts.design()
                 .fire()
                 .filter(fire -> fire.moisturePct() > WETTEST_PCT)

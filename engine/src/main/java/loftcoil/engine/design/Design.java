@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import loftcoil.engine.fire.CoilInFire;
 import loftcoil.engine.fire.FireSpread;
 import loftcoil.engine.fire.LowMidHigh;
+import loftcoil.engine.fire.WaterFlow;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.supply.GravitySupply;
 
@@ -129,7 +130,7 @@ public record Design(
             return LowMidHigh.known(coil.heatKW().getAsDouble() * W_PER_KW);
         }
         return coilInFire()
-                .map(lit -> FireSpread.coilW(lit, FireMaker.water(flowKgPerS, inletC)))
+                .map(lit -> FireSpread.coilW(lit, WaterFlow.within(flowKgPerS, inletC)))
                 .orElse(LowMidHigh.known(0));
     }
 

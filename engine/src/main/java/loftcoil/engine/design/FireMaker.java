@@ -13,8 +13,6 @@ import loftcoil.engine.pipe.TubeTable;
 /** Makes the fire of a design with the coil in it: a room heater of common size, the coil free in the flame with common soot. */
 final class FireMaker {
 
-    private static final double HOTTEST_INLET_C = 110;
-
     private FireMaker() {}
 
     static CoilInFire coilInFire(Design design, Fire fire) {
@@ -28,12 +26,6 @@ final class FireMaker {
 
     /** Heat of the coil asked of the fire itself, each time anew. */
     static CoilHeating heating(CoilInFire fire) {
-        return (flow, inletC) -> fire.at(water(flow, inletC)).heatW();
-    }
-
-    /** Water as the fire takes it: what is beyond its range counts as the end of it. */
-    static WaterFlow water(double flowKgPerS, double inletC) {
-        double flow = Math.min(Math.max(flowKgPerS, WaterFlow.FLOW.low()), WaterFlow.FLOW.high());
-        return new WaterFlow(flow, Math.min(Math.max(inletC, 0), HOTTEST_INLET_C));
+        return (flow, inletC) -> fire.at(WaterFlow.within(flow, inletC)).heatW();
     }
 }
