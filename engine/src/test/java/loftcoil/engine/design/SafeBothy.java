@@ -95,7 +95,7 @@ public final class SafeBothy {
             root.set("safety", MAPPER.readTree(SAFETY));
             ((ObjectNode) root.at("/fire")).set("months", MAPPER.readTree("[1, 2, 3, 4, 10, 12]"));
             // A brisk fire, so that the flue stays warm at the low end of what is not known of it.
-            ((ObjectNode) root.at("/fire")).put("burnKgPerH", 3.0);
+            ((ObjectNode) root.at("/fire")).put("burnKgPerH", 4.0);
             for (JsonNode tap : root.at("/taps")) {
                 ((ObjectNode) tap).put("mixerC", 45);
             }
