@@ -126,7 +126,7 @@ public enum CautionKind {
         return "LC-" + name().replace('_', '-');
     }
 
-    /** How bad it can get. */
+    /** How bad it can get; a caution of it may be milder. */
     public Severity severity() {
         return severity;
     }
@@ -162,6 +162,6 @@ public enum CautionKind {
     }
 
     private Caution raised(MeasuredText found) {
-        return new Caution(this, SENTENCES.say("ask-first", "found", found, "decides", decides()));
+        return new Caution(this, severity, SENTENCES.say("ask-first", "found", found, "decides", decides()));
     }
 }

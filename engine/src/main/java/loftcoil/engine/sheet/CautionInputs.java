@@ -18,7 +18,7 @@ final class CautionInputs {
     static CautionFacts of(Design design, Circuit circuit, FlowSearch lit, Optional<HeatSpread> spread) {
         CautionFacts steady = CautionFacts.steady(design, circuit, lit);
         CautionFacts facts = FireFigures.of(design, circuit, lit)
-                .map(fire -> steady.withFire(new FireFacts(fire.gasLowC(), fire.fuelKW())))
+                .map(fire -> steady.withFire(new FireFacts(fire.gasTopC(), fire.gasLowC(), fire.fuelKW())))
                 .orElse(steady);
         return facts.withHarder(JudgedStates.beside(design, circuit.setting().tankC(), spread));
     }

@@ -93,6 +93,14 @@ public final class Figures {
                             : night.flowKgPerS() < 0 ? "backward" : "forward"),
             NIGHT_LOSS);
 
+    /** What the coil leaves for the flue. */
+    public static final List<Figure<FireFigures>> FLUE = List.of(
+            Figure.of("gasC", "gas as it leaves the heater", MeasureKind.TEMP_C, 0, FireFigures::gasC),
+            Figure.of("gasTopC", "coolest gas in the flue, as best known", MeasureKind.TEMP_C, 0, FireFigures::gasTopC),
+            Figure.of("gasLowC", "the same at the low end of doubt", MeasureKind.TEMP_C, 0, FireFigures::gasLowC)
+                    .more(),
+            Figure.of("dewC", "dew point of the gas", MeasureKind.TEMP_C, 0, FireFigures::dewC));
+
     /** Mass of the full tank. */
     public static final Figure<TankFigures> FULL_MASS = Figure.of(
                     "fullMassKg", "mass of the full tank", MeasureKind.MASS_KG, 0, TankFigures::fullMassKg)
@@ -222,6 +230,7 @@ public final class Figures {
             add(all, FigureGroup.LEAST_HEAT, LOOP, spread.low());
             add(all, FigureGroup.MOST_HEAT, LOOP, spread.high());
         });
+        sheet.flue().ifPresent(flue -> add(all, FigureGroup.FLUE, FLUE, flue));
         add(all, FigureGroup.TANK, TANK, sheet.tank());
         sheet.taps().forEach(tap -> addOf(all, FigureGroup.TAPS, tap.name(), tap.name(), TAP, tap));
         sheet.window().ifPresent(window -> add(all, FigureGroup.PANES, PANES, window));

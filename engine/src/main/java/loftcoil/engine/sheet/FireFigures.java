@@ -20,12 +20,14 @@ import loftcoil.engine.loop.SteadyFlow;
  * The flue gas that a coil leaves behind it, in the same state as the figures of the loop.
  *
  * @param gasC temperature of the gas as it leaves the heater, as best known, °C
- * @param gasLowC temperature of the coolest gas in the flue, at its top where the flue is described, at the low end of what is not
- *     known of the fire, °C; the verdict on creosote goes by it
+ * @param gasTopC temperature of the coolest gas in the flue, at its top where the flue is described, as best known, °C
+ * @param gasLowC the same at the low end of what is not known of the fire, °C; the verdict on creosote goes by it. Each doubt counts
+ *     alone and their effects add as the root of the sum of squares: not all are at their worst at once. A stated heat may be asked for
+ *     and not measured, so it is no evidence on the fire
  * @param dewC temperature below which water condenses out of the gas, on a cold coil or in the flue, °C
  * @param fuelKW net heat in the wood burnt, kW
  */
-public record FireFigures(double gasC, double gasLowC, double dewC, double fuelKW) {
+public record FireFigures(double gasC, double gasTopC, double gasLowC, double dewC, double fuelKW) {
 
     /** Heat lost for each m² and kelvin by a single wall and by an insulated flue; common practice, no source. */
     private static final double SINGLE_W_PER_M2K = 4;
@@ -60,6 +62,7 @@ public record FireFigures(double gasC, double gasLowC, double dewC, double fuelK
         double pressurePa = Atmosphere.pressurePa(design.site().altitudeM());
         return Optional.of(new FireFigures(
                 gas.mid(),
+                topC(design, fire, gas.mid()),
                 topC(design, fire, gas.low()),
                 fire.burn().flueGas().dewPointC(pressurePa),
                 fire.burn().fuelW() / W_PER_KW));

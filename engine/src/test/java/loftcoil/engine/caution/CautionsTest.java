@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class CautionsTest {
 
     private static final YearFacts MILD_YEAR = new YearFacts(74, 12, 74, -11, 2);
-    private static final FireFacts WARM_FLUE = new FireFacts(190, 6);
+    private static final FireFacts WARM_FLUE = new FireFacts(190, 150, 6);
 
     @Test
     void aDesignThatSaysAllAndHasNoDangerRaisesAndAsksNothing() {
@@ -151,7 +151,7 @@ class CautionsTest {
                         "LC-HOT-PIPE", full(safe.withLegs(cold, List.of(flue, last.withLagging(Optional.empty()))))),
                 Arguments.of("LC-LEGIONELLA", usual.withYear(new YearFacts(50, 12, 50, -11, 40))),
                 Arguments.of("LC-FROST-WINDOW", usual.withYear(new YearFacts(74, 1, 74, -11, 2))),
-                Arguments.of("LC-CREOSOTE", usual.withFire(new FireFacts(95, 6))));
+                Arguments.of("LC-CREOSOTE", usual.withFire(new FireFacts(95, 60, 6))));
     }
 
     @ParameterizedTest
@@ -163,12 +163,19 @@ class CautionsTest {
     }
 
     @Test
+    void tarThatOnlyMayComeIsMilder() {
+        CautionReport report = Cautions.of(steady(SafeBothy.design(), 40).withFire(new FireFacts(180, 95, 6)));
+        assertEquals(List.of("LC-CREOSOTE"), codes(report));
+        assertEquals(Severity.WARNING, report.cautions().get(0).severity());
+    }
+
+    @Test
     void whatIsOnlyNearlyDangerousRaisesNothing() {
         CautionFacts usual = steady(SafeBothy.design(), 40);
         assertEquals(List.of(), codes(Cautions.of(steady(SafeBothy.design().withCoilHeatKW(3), 40))));
         assertEquals(List.of(), codes(Cautions.of(usual.withHarder(List.of(HarderCase.tankAt(40, usual.lit()))))));
         assertEquals(List.of(), codes(Cautions.of(usual.withYear(new YearFacts(92, 4, 92, -11, 6.9)))));
-        assertEquals(List.of(), codes(Cautions.of(usual.withFire(new FireFacts(122, 10.8)))));
+        assertEquals(List.of(), codes(Cautions.of(usual.withFire(new FireFacts(190, 122, 10.8)))));
     }
 
     /** A level coil, then forty metres of level bare pipe through a cool cellar: what rises to the tank is cold. */
@@ -261,6 +268,7 @@ class CautionsTest {
                 usual.withHarder(
                         List.of(HarderCase.tankAt(70, chilledRiser().circuit(40).search()))),
                 usual.withYear(new YearFacts(45, 12, 45, -11, 40)),
+                usual.withFire(new FireFacts(180, 95, 6)),
                 full(SafeBothy.with("/window", "null")).withYear(new YearFacts(74, 1, 74, -11, 2)),
                 steady(Example.orchardBothy(), 40));
         Set<String> said = new TreeSet<>();
