@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import loftcoil.engine.fire.CoilInFire;
+import loftcoil.engine.fire.FireCoil;
 import loftcoil.engine.fire.FireSpread;
 import loftcoil.engine.fire.LowMidHigh;
 import loftcoil.engine.fire.WaterFlow;
@@ -109,6 +110,11 @@ public record Design(
     /** The fire with the coil in it, a common heater where the design does not say; empty where there is no fire. */
     public Optional<CoilInFire> coilInFire() {
         return fire.map(lit -> FireMaker.coilInFire(this, lit));
+    }
+
+    /** The coil as it stands in a fire, with common soot where the design does not say. */
+    public FireCoil fireCoil() {
+        return FireMaker.coil(this);
     }
 
     /** Heat of the coil: as stated where it is stated, else the best estimate from the fire. */

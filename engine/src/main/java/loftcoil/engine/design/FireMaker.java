@@ -17,11 +17,16 @@ final class FireMaker {
 
     static CoilInFire coilInFire(Design design, Fire fire) {
         double pressurePa = Atmosphere.pressurePa(design.site().altitudeM());
-        Coil coil = design.coil();
         return new CoilInFire(
-                FireCoil.common(TubeTable.require("coil.tube", coil.tube()), coil.lengthM()),
+                coil(design),
                 Burn.common(WoodTable.require("fire.wood", fire.wood()), fire.moisturePct(), fire.burnKgPerH()),
                 Firebox.common(new RoomAir(design.site().roomC(), pressurePa)));
+    }
+
+    /** The coil of the design. */
+    static FireCoil coil(Design design) {
+        Coil coil = design.coil();
+        return FireCoil.common(TubeTable.require("coil.tube", coil.tube()), coil.lengthM());
     }
 
     /** Heat of the coil asked of the fire itself, each time anew. */

@@ -93,6 +93,31 @@ public final class Figures {
                             : night.flowKgPerS() < 0 ? "backward" : "forward"),
             NIGHT_LOSS);
 
+    /** The metal of the coil. */
+    public static final List<Figure<CoilFigures>> COIL = List.of(
+            Figure.of("wallC", "copper at the water, mean", MeasureKind.TEMP_C, 0, CoilFigures::wallC)
+                    .less(),
+            Figure.of(
+                            "wallHottestC",
+                            "copper at the water, hottest side",
+                            MeasureKind.TEMP_C,
+                            0,
+                            CoilFigures::wallHottestC)
+                    .less(),
+            Figure.of("boilingC", "boiling point in the coil", MeasureKind.TEMP_C, 1, CoilFigures::boilingC),
+            Figure.of("singsFromTankC", "tank from which it sings", MeasureKind.TEMP_C, 0, CoilFigures::singsFromTankC)
+                    .more(),
+            Figure.of(
+                            "burnoutShare",
+                            "heat there over that of burnout",
+                            MeasureKind.SHARE,
+                            0,
+                            CoilFigures::burnoutShare)
+                    .less()
+                    .noted(coil -> coil.burnoutNoRisk()
+                            ? "no risk as long as water is in it"
+                            : "near burnout: less fire or more tube"));
+
     /** What the coil leaves for the flue. */
     public static final List<Figure<FireFigures>> FLUE = List.of(
             Figure.of("gasC", "gas as it leaves the heater", MeasureKind.TEMP_C, 0, FireFigures::gasC),
@@ -230,6 +255,7 @@ public final class Figures {
             add(all, FigureGroup.LEAST_HEAT, LOOP, spread.low());
             add(all, FigureGroup.MOST_HEAT, LOOP, spread.high());
         });
+        sheet.coil().ifPresent(coil -> add(all, FigureGroup.COIL, COIL, coil));
         sheet.flue().ifPresent(flue -> add(all, FigureGroup.FLUE, FLUE, flue));
         add(all, FigureGroup.TANK, TANK, sheet.tank());
         sheet.taps().forEach(tap -> addOf(all, FigureGroup.TAPS, tap.name(), tap.name(), TAP, tap));

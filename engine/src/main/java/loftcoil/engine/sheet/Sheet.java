@@ -16,6 +16,7 @@ import loftcoil.engine.run.YearSpread;
  * @param loop figures of the loop
  * @param tank figures of the tank
  * @param spread the loop with the least and the most heat, where the heat is worked out from the fire
+ * @param coil the metal of the coil; empty where it takes no heat or nothing flows
  * @param flue what the coil leaves for the flue; empty where no fire is described or the coil takes no heat
  * @param taps each tap alone open, the water as warm as the tank
  * @param window the panes; empty where there are none
@@ -28,6 +29,7 @@ public record Sheet(
         LoopFigures loop,
         TankFigures tank,
         Optional<HeatSpread> spread,
+        Optional<CoilFigures> coil,
         Optional<FireFigures> flue,
         List<TapFigures> taps,
         Optional<WindowFigures> window,
@@ -84,6 +86,7 @@ public record Sheet(
                 LoopFigures.of(design, circuit, lit),
                 TankFigures.of(design.tank()),
                 spread,
+                CoilFigures.of(design, circuit, lit),
                 FireFigures.of(design, circuit, lit),
                 TapFigures.of(design, tankC),
                 design.window().map(WindowFigures::of),

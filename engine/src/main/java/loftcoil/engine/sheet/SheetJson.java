@@ -36,6 +36,7 @@ public final class SheetJson {
             lit(loop.putObject("low"), spread.low());
             lit(loop.putObject("high"), spread.high());
         });
+        sheet.coil().ifPresent(coil -> put(out.putObject("coil"), Figures.COIL, coil));
         sheet.flue().ifPresent(flue -> put(out.putObject("flue"), Figures.FLUE, flue));
         put(out.putObject("tank"), Figures.TANK, sheet.tank());
         if (!sheet.taps().isEmpty()) {

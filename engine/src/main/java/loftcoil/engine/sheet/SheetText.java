@@ -23,6 +23,7 @@ public final class SheetText {
     private static final List<FigureGroup> SHOWN = List.of(
             FigureGroup.LOOP,
             FigureGroup.NIGHT,
+            FigureGroup.COIL,
             FigureGroup.FLUE,
             FigureGroup.TANK,
             FigureGroup.TAPS,
