@@ -38,6 +38,10 @@ public enum CautionKind {
     SIPHON(WARNING, FILLING),
     /** Something in the loop can be shut. */
     VALVE(DANGER, PARTS),
+    /** Joints of the coil stand in the fire. */
+    COIL_JOINT(DANGER, PARTS),
+    /** The coil's tube is thin. */
+    COIL_WALL(DANGER, PARTS),
     /** The tank is sealed. */
     SEALED(DANGER, FILLING),
     /** The tank has no vent. */

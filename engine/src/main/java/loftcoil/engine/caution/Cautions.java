@@ -10,6 +10,7 @@ public final class Cautions {
             new StandingStill(),
             new AirInLoop(),
             new ValveInLoop(),
+            new CoilInFlame(),
             new OpenVent(),
             new FeedFromCistern(),
             new BackSiphonage(),

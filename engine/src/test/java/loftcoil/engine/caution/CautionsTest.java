@@ -37,7 +37,7 @@ class CautionsTest {
     @Test
     void aDesignThatSaysNothingIsAskedAndNotAccused() {
         CautionReport report = Cautions.of(steady(Example.orchardBothy(), 40));
-        assertEquals(List.of(), report.cautions());
+        assertEquals(List.of("LC-COIL-JOINT", "LC-COIL-WALL"), codes(report));
         assertEquals(
                 List.of(
                         "safety.vent",
@@ -70,6 +70,8 @@ class CautionsTest {
                 change("LC-SCALD", "/taps/0/mixerC", "null"),
                 change("LC-SCALD", "/taps/2/mixerC", "50"),
                 change("LC-VALVE", "/coil/fittings", "{\"ball\": 1}"),
+                change("LC-COIL-JOINT", "/coil/fittings", "{\"bend90\": 3, \"union\": 1}"),
+                change("LC-COIL-WALL", "/coil/tube", "\"EN1057 22x0.9\""),
                 change("LC-FROST-LOOP", "/coldLegs/0/aroundFireOutC", "-4"),
                 change("LC-FROST-TANK", "/tank/aroundC", "-2"),
                 change("LC-FROST-EMPTY", "/safety/absence", "{\"months\": [1, 2], \"drained\": false}"),
@@ -120,7 +122,9 @@ class CautionsTest {
         Leg flue = safe.hotLegs().get(0);
         Leg last = safe.hotLegs().get(1);
         CautionFacts usual = steady(safe, 40);
-        Circuit weak = safe.withLoopTube("EN1057 15x0.7").withCoilHeatKW(20).circuit(40);
+        Circuit weak = Changes.apply(safe, "loop.tube", "EN1057 15x1.0")
+                .withCoilHeatKW(20)
+                .circuit(40);
         Leg foam = new Leg(
                 flue.name(),
                 flue.tube(),
@@ -132,7 +136,9 @@ class CautionsTest {
                 flue.aroundFireOutC());
         return Stream.of(
                 Arguments.of("LC-TANK-LOW", full(SafeBothy.unwheeled().withTankBaseM(-1.5))),
-                Arguments.of("LC-BOIL", full(safe.withLoopTube("EN1057 15x0.7").withCoilHeatKW(20))),
+                Arguments.of(
+                        "LC-BOIL",
+                        full(Changes.apply(safe, "loop.tube", "EN1057 15x1.0").withCoilHeatKW(20))),
                 Arguments.of("LC-BOIL-NEAR", steady(safe.withCoilHeatKW(3), 82)),
                 Arguments.of("LC-BOIL-HARD", usual.withHarder(List.of(HarderCase.coilTaking(20, weak.search())))),
                 Arguments.of("LC-BOIL-TANK", usual.withYear(new YearFacts(96, 12, 74, -11, 2))),

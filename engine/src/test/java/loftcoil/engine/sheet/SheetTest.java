@@ -58,8 +58,11 @@ class SheetTest {
         assertEquals(120 * (999.702 / 965.31 - 1), tank.expansionL(), 0.01);
     }
 
-    /** A fire so brisk that its flue is in no doubt; that of the bothy is. */
-    private static final Design BRISK = Changes.apply(BOTHY, "fire.burnKgPerH", "20");
+    /** A coil bent from one length and a fire so brisk that its flue is in no doubt; the bothy has neither. */
+    private static final Design BRISK = Changes.apply(
+            Changes.apply(Changes.apply(BOTHY, "fire.burnKgPerH", "20"), "coil.turns", "bent from one length"),
+            "coil.tube",
+            "EN1057 22x1.2");
 
     @Test
     void aSoundDesignRaisesNoCaution() {
@@ -70,7 +73,7 @@ class SheetTest {
     void eachDangerRaisesItsOwnCaution() {
         assertEquals(List.of("LC-TANK-LOW"), codes(BRISK.withTankBaseM(-1.5)));
         assertEquals(
-                List.of("LC-BOIL"), codes(BRISK.withLoopTube("EN1057 15x0.7").withCoilHeatKW(20)));
+                List.of("LC-BOIL"), codes(BRISK.withLoopTube("EN1057 15x1.0").withCoilHeatKW(20)));
         List<Leg> cold = BRISK.coldLegs();
         List<Leg> hot = BRISK.hotLegs();
         assertEquals(List.of("LC-VALVE"), codes(Changes.apply(BRISK, "coldLegs[0].fittings.gate", "1")));
