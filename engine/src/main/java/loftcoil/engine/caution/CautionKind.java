@@ -76,6 +76,8 @@ public enum CautionKind {
     DRY_DRAW(DANGER, FILLING),
     /** A fire is lit under a drained loop. */
     DRY_FIRE(DANGER, FILLING),
+    /** Lime narrows the coil. */
+    SCALE(WARNING, UPKEEP),
     /** Metals that copper eats. */
     METALS(WARNING, PARTS),
     /** Plastic near the fire. */

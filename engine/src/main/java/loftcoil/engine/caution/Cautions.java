@@ -19,6 +19,7 @@ public final class Cautions {
             new Frost(),
             new EmptyHouse(),
             new DryLoop(),
+            new HardWater(),
             new MixedMetals(),
             new PlasticNearFire(),
             new LaggingLimit(),

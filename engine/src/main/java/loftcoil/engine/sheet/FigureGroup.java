@@ -12,6 +12,8 @@ public enum FigureGroup {
     MOST_HEAT("loop.high.", "Loop with the most heat of the fire"),
     /** The metal of the coil. */
     COIL("coil.", "Coil, fire lit"),
+    /** Lime in the coil. */
+    SCALE("scale.", "Lime in the coil"),
     /** What the coil leaves for the flue. */
     FLUE("flue.", "Flue, fire lit"),
     /** The tank. */

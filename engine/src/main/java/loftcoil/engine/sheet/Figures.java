@@ -118,6 +118,39 @@ public final class Figures {
                             ? "no risk as long as water is in it"
                             : "near burnout: less fire or more tube"));
 
+    /** Lime in the coil. */
+    public static final List<Figure<ScaleFigures>> SCALE = List.of(
+            Figure.<ScaleFigures>of(
+                            "kgPerYear", "lime in the coil, a year", MeasureKind.MASS_KG, 2, scale -> scale.lime()
+                                    .kgPerYear())
+                    .less(),
+            Figure.<ScaleFigures>of(
+                            "mmPerYear",
+                            "its layer in the first year",
+                            MeasureKind.SMALL_LENGTH_MM,
+                            2,
+                            scale -> scale.lime().mmPerYear())
+                    .less(),
+            Figure.<ScaleFigures>of(
+                            "yearsToHalfBore", "years to half the bore", MeasureKind.NONE, 1, scale -> scale.lime()
+                                    .yearsToHalfBore())
+                    .more()
+                    .noted(scale -> "a third to three times"),
+            Figure.<ScaleFigures>of(
+                            "flowAtHalfBoreLPerMin",
+                            "flow then",
+                            MeasureKind.FLOW_L_PER_MIN,
+                            2,
+                            ScaleFigures::flowLPerMin)
+                    .more(),
+            Figure.of(
+                            "coilRiseAtHalfBoreK",
+                            "warming in the coil then",
+                            MeasureKind.TEMP_DIFF_K,
+                            1,
+                            ScaleFigures::riseK)
+                    .less());
+
     /** What the coil leaves for the flue. */
     public static final List<Figure<FireFigures>> FLUE = List.of(
             Figure.of("gasC", "gas as it leaves the heater", MeasureKind.TEMP_C, 0, FireFigures::gasC),
@@ -256,6 +289,7 @@ public final class Figures {
             add(all, FigureGroup.MOST_HEAT, LOOP, spread.high());
         });
         sheet.coil().ifPresent(coil -> add(all, FigureGroup.COIL, COIL, coil));
+        sheet.scale().ifPresent(scale -> add(all, FigureGroup.SCALE, SCALE, scale));
         sheet.flue().ifPresent(flue -> add(all, FigureGroup.FLUE, FLUE, flue));
         add(all, FigureGroup.TANK, TANK, sheet.tank());
         sheet.taps().forEach(tap -> addOf(all, FigureGroup.TAPS, tap.name(), tap.name(), TAP, tap));

@@ -17,6 +17,7 @@ import loftcoil.engine.run.YearSpread;
  * @param tank figures of the tank
  * @param spread the loop with the least and the most heat, where the heat is worked out from the fire
  * @param coil the metal of the coil; empty where it takes no heat or nothing flows
+ * @param scale lime in the coil; empty where nobody said how hard the water is or none settles
  * @param flue what the coil leaves for the flue; empty where no fire is described or the coil takes no heat
  * @param taps each tap alone open, the water as warm as the tank
  * @param window the panes; empty where there are none
@@ -30,6 +31,7 @@ public record Sheet(
         TankFigures tank,
         Optional<HeatSpread> spread,
         Optional<CoilFigures> coil,
+        Optional<ScaleFigures> scale,
         Optional<FireFigures> flue,
         List<TapFigures> taps,
         Optional<WindowFigures> window,
@@ -87,6 +89,7 @@ public record Sheet(
                 TankFigures.of(design.tank()),
                 spread,
                 CoilFigures.of(design, circuit, lit),
+                ScaleFigures.of(design, tankC),
                 FireFigures.of(design, circuit, lit),
                 TapFigures.of(design, tankC),
                 design.window().map(WindowFigures::of),

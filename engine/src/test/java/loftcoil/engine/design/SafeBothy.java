@@ -96,6 +96,7 @@ public final class SafeBothy {
             ((ObjectNode) root.at("/fire")).set("months", MAPPER.readTree("[1, 2, 3, 4, 10, 12]"));
             // A brisk fire, so that the flue stays warm at the low end of what is not known of it.
             ((ObjectNode) root.at("/fire")).put("burnKgPerH", 4.0);
+            ((ObjectNode) root.at("/site")).put("hardnessMgPerL", 40);
             // One length of soft tube, bent.
             ((ObjectNode) root.at("/coil"))
                     .put("tube", "EN1057 22x1.2")
