@@ -6,18 +6,19 @@ import loftcoil.engine.words.MeasuredText;
  * One caution raised by a design.
  *
  * @param kind what it is about
+ * @param severity how bad it can get: as its kind can, or milder where that only may come
  * @param words plain words with the figure that raised it, and who decides
  */
-public record Caution(CautionKind kind, MeasuredText words) {
+public record Caution(CautionKind kind, Severity severity, MeasuredText words) {
 
     /** Code of our own, such as {@code LC-BOIL}. */
     public String code() {
         return kind.code();
     }
 
-    /** How bad it can get. */
-    public Severity severity() {
-        return kind.severity();
+    /** The same, less bad. */
+    Caution milder(Severity milder) {
+        return new Caution(kind, milder, words);
     }
 
     /** The words in metric units. */

@@ -38,6 +38,10 @@ public enum CautionKind {
     SIPHON(WARNING, FILLING),
     /** Something in the loop can be shut. */
     VALVE(DANGER, PARTS),
+    /** Joints of the coil stand in the fire. */
+    COIL_JOINT(DANGER, PARTS),
+    /** The coil's tube is thin. */
+    COIL_WALL(DANGER, PARTS),
     /** The tank is sealed. */
     SEALED(DANGER, FILLING),
     /** The tank has no vent. */
@@ -74,6 +78,8 @@ public enum CautionKind {
     DRY_DRAW(DANGER, FILLING),
     /** A fire is lit under a drained loop. */
     DRY_FIRE(DANGER, FILLING),
+    /** Lime narrows the coil. */
+    SCALE(WARNING, UPKEEP),
     /** Metals that copper eats. */
     METALS(WARNING, PARTS),
     /** Plastic near the fire. */
@@ -130,7 +136,7 @@ public enum CautionKind {
         return "LC-" + name().replace('_', '-');
     }
 
-    /** How bad it can get. */
+    /** How bad it can get; a caution of it may be milder. */
     public Severity severity() {
         return severity;
     }
@@ -166,6 +172,6 @@ public enum CautionKind {
     }
 
     private Caution raised(MeasuredText found) {
-        return new Caution(this, SENTENCES.say("ask-first", "found", found, "decides", decides()));
+        return new Caution(this, severity, SENTENCES.say("ask-first", "found", found, "decides", decides()));
     }
 }

@@ -14,11 +14,7 @@ final class Creosote implements CautionRule {
 
     @Override
     public void look(CautionFacts facts, Findings findings) {
-        facts.fire()
-                .flatMap(fire -> fire.flueTopC().stream().boxed().findFirst())
-                .filter(topC -> topC < TAR_BELOW_C)
-                .ifPresent(topC -> findings.caution(
-                        CautionKind.CREOSOTE, "top", Measure.celsius(topC), "tar", Measure.celsius(TAR_BELOW_C)));
+        facts.fire().filter(fire -> fire.flueTopLowC() < TAR_BELOW_C).ifPresent(fire -> tar(fire, findings));
         facts.design()
                 .fire()
                 .filter(fire -> fire.moisturePct() > WETTEST_PCT)
@@ -28,5 +24,17 @@ final class Creosote implements CautionRule {
                         new Measure(fire.moisturePct(), MeasureKind.PERCENT),
                         "most",
                         new Measure(WETTEST_PCT, MeasureKind.PERCENT)));
+    }
+
+    /** A danger where tar is to be expected, a warning where only what is not known of the fire may bring it. */
+    private static void tar(FireFacts fire, Findings findings) {
+        Measure tar = Measure.celsius(TAR_BELOW_C);
+        Measure low = Measure.celsius(fire.flueTopLowC());
+        Measure top = Measure.celsius(fire.flueTopC());
+        if (fire.flueTopC() < TAR_BELOW_C) {
+            findings.cautionAs(CautionKind.CREOSOTE, "expected", "top", top, "low", low, "tar", tar);
+        } else {
+            findings.milderAs(CautionKind.CREOSOTE, Severity.WARNING, "may-be", "top", top, "low", low, "tar", tar);
+        }
     }
 }

@@ -19,6 +19,11 @@ final class Findings {
         cautions.add(kind.raisedAs(which, filling));
     }
 
+    /** What is milder than its kind, for it only may come to that. */
+    void milderAs(CautionKind kind, Severity severity, String which, Object... filling) {
+        cautions.add(kind.raisedAs(which, filling).milder(severity));
+    }
+
     /** A question; its sentence has the path of the field behind {@code ask}. */
     void ask(String field, Object... filling) {
         asks.add(new Ask(field, CautionKind.SENTENCES.say("ask." + field, filling)));

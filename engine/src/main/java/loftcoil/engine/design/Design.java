@@ -6,8 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import loftcoil.engine.fire.CoilInFire;
+import loftcoil.engine.fire.FireCoil;
 import loftcoil.engine.fire.FireSpread;
 import loftcoil.engine.fire.LowMidHigh;
+import loftcoil.engine.fire.WaterFlow;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.supply.GravitySupply;
 
@@ -110,6 +112,11 @@ public record Design(
         return fire.map(lit -> FireMaker.coilInFire(this, lit));
     }
 
+    /** The coil as it stands in a fire, with common soot where the design does not say. */
+    public FireCoil fireCoil() {
+        return FireMaker.coil(this);
+    }
+
     /** Heat of the coil: as stated where it is stated, else the best estimate from the fire. */
     public CoilHeating coilHeating() {
         if (coil.heatKW().isPresent()) {
@@ -129,7 +136,7 @@ public record Design(
             return LowMidHigh.known(coil.heatKW().getAsDouble() * W_PER_KW);
         }
         return coilInFire()
-                .map(lit -> FireSpread.coilW(lit, FireMaker.water(flowKgPerS, inletC)))
+                .map(lit -> FireSpread.coilW(lit, WaterFlow.within(flowKgPerS, inletC)))
                 .orElse(LowMidHigh.known(0));
     }
 

@@ -13,27 +13,24 @@ import loftcoil.engine.pipe.TubeTable;
 /** Makes the fire of a design with the coil in it: a room heater of common size, the coil free in the flame with common soot. */
 final class FireMaker {
 
-    private static final double HOTTEST_INLET_C = 110;
-
     private FireMaker() {}
 
     static CoilInFire coilInFire(Design design, Fire fire) {
         double pressurePa = Atmosphere.pressurePa(design.site().altitudeM());
-        Coil coil = design.coil();
         return new CoilInFire(
-                FireCoil.common(TubeTable.require("coil.tube", coil.tube()), coil.lengthM()),
+                coil(design),
                 Burn.common(WoodTable.require("fire.wood", fire.wood()), fire.moisturePct(), fire.burnKgPerH()),
                 Firebox.common(new RoomAir(design.site().roomC(), pressurePa)));
     }
 
-    /** Heat of the coil asked of the fire itself, each time anew. */
-    static CoilHeating heating(CoilInFire fire) {
-        return (flow, inletC) -> fire.at(water(flow, inletC)).heatW();
+    /** The coil of the design. */
+    static FireCoil coil(Design design) {
+        Coil coil = design.coil();
+        return FireCoil.common(TubeTable.require("coil.tube", coil.tube()), coil.lengthM());
     }
 
-    /** Water as the fire takes it: what is beyond its range counts as the end of it. */
-    static WaterFlow water(double flowKgPerS, double inletC) {
-        double flow = Math.min(Math.max(flowKgPerS, WaterFlow.FLOW.low()), WaterFlow.FLOW.high());
-        return new WaterFlow(flow, Math.min(Math.max(inletC, 0), HOTTEST_INLET_C));
+    /** Heat of the coil asked of the fire itself, each time anew. */
+    static CoilHeating heating(CoilInFire fire) {
+        return (flow, inletC) -> fire.at(WaterFlow.within(flow, inletC)).heatW();
     }
 }

@@ -69,6 +69,8 @@ final class LoopChanges {
                 "coil.heatKW",
                 design -> ChangeTable.shown(Leaf.plain(HeatChanges.statedOrWorkedOutKW(design))),
                 (design, heatKW) -> DesignTable.set(design, "coil.heatKW", Double.toString(heatKW)));
+        table.choice("coil.turns", "How the coil turns in the fire", CoilJoints.Turns.class, "coil.fittings.*")
+                .as(CoilJoints::turns, CoilJoints::with);
         table.choice(
                         "coil.ends",
                         "Which end of the coil the cold pipe joins",

@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
  * @param coldSupplyC temperature of the cold supply, °C; 0 to 35
  * @param roomC temperature of the rooms, °C; 0 to 40
  * @param coldestNightC air on the coldest night that happens in some ten years, °C; −70 to 30; empty where nobody said it
+ * @param hardnessMgPerL hardness of the water that fills the tank, mg/L as CaCO₃; 0 to 1000; empty where nobody said it
  */
 public record Site(
         double latitudeDeg,
@@ -22,4 +23,5 @@ public record Site(
         Monthly monthly,
         double coldSupplyC,
         double roomC,
-        OptionalDouble coldestNightC) {}
+        OptionalDouble coldestNightC,
+        OptionalDouble hardnessMgPerL) {}

@@ -66,8 +66,16 @@ final class SiteFields {
             Said.number(Leaf.number(-70, 30, FieldUnit.C), "an empty house is judged by the means of its months"),
             Site::coldestNightC);
 
+    private static final Field<Site, OptionalDouble> HARDNESS = new Field<>(
+            "hardnessMgPerL",
+            "Hardness of the water",
+            "As CaCO3, from the supplier or a test strip; a German degree is 17.8, a French one 10, an English one 14.3, a US grain"
+                    + " 17.1. Rain has next to none.",
+            Said.number(Leaf.number(0, 1000, "mg/L"), "asked; no lime is reckoned"),
+            Site::hardnessMgPerL);
+
     static final Table<Site> TABLE = new Table<>(
-            List.of(LATITUDE, LONGITUDE, ALTITUDE, UTC_OFFSET, MONTHLY, COLD_SUPPLY, ROOM, COLDEST_NIGHT),
+            List.of(LATITUDE, LONGITUDE, ALTITUDE, UTC_OFFSET, MONTHLY, COLD_SUPPLY, ROOM, COLDEST_NIGHT, HARDNESS),
             of -> new Site(
                     of.of(LATITUDE),
                     of.of(LONGITUDE),
@@ -76,7 +84,8 @@ final class SiteFields {
                     of.of(MONTHLY),
                     of.of(COLD_SUPPLY),
                     of.of(ROOM),
-                    of.of(COLDEST_NIGHT)));
+                    of.of(COLDEST_NIGHT),
+                    of.of(HARDNESS)));
 
     private SiteFields() {}
 }

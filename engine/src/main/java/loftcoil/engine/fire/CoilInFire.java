@@ -124,19 +124,24 @@ public record CoilInFire(FireCoil coil, Burn burn, Firebox firebox) {
 
     /**
      * Where the released heat goes when the coil's heat is known, as by measuring how fast the tank warms. It is split between
-     * embers and gas as the two pools are, unless the gas cannot give its part.
+     * embers and gas as {@link #at} splits the heat that it finds for the same water, unless the gas cannot give its part. The
+     * split matters to the flue: a coil takes only some 5 to 20 % of its heat from the embers, and what it takes from the gas
+     * is missing in the flue.
      *
      * @param coilW heat the water takes up in W, 0 to 200 000
+     * @param water the water that enters the coil
      * @return a balance, or that the fire does not release so much
      * @throws RefusedException where the heat is outside its range or not a number
      */
-    public FireAccount accountOf(double coilW) {
+    public FireAccount accountOf(double coilW, WaterFlow water) {
         double asked = new Allowed(0, 200_000, "W").require("coilW", coilW);
         double released = burn.releasedW();
         if (asked > released) {
             return new OverdrawnFire(asked, released);
         }
-        double radiated = asked * firebox.radiatedShare();
+        CoilHeat found = at(water);
+        double share = found.heatW() > 0 ? found.radiatedW() / found.heatW() : firebox.radiatedShare();
+        double radiated = Math.max(asked * share, asked - gasPoolW());
         return FireBalance.of(this, asked - radiated, radiated);
     }
 

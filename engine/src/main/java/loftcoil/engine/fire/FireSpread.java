@@ -69,11 +69,12 @@ public final class FireSpread {
      *
      * @param fire the fire as best known
      * @param coilW heat the water takes up in W, 0 to 200 000
+     * @param water the water that enters the coil
      * @throws loftcoil.engine.fault.RefusedException where the heat is outside its range or not a number
      */
-    public static LowMidHigh flueC(CoilInFire fire, double coilW) {
+    public static LowMidHigh flueC(CoilInFire fire, double coilW, WaterFlow water) {
         double roomC = fire.firebox().air().tempC();
-        return of(fire, one -> one.accountOf(coilW).match(FireBalance::flueC, overdrawn -> roomC))
+        return of(fire, one -> one.accountOf(coilW, water).match(FireBalance::flueC, overdrawn -> roomC))
                 .within(roomC, Double.MAX_VALUE);
     }
 }

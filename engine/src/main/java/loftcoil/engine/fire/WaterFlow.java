@@ -23,4 +23,11 @@ public record WaterFlow(double flowKgPerS, double inletC) {
         FLOW.require("flowKgPerS", flowKgPerS);
         Water.TEMPERATURE.require("inletC", inletC);
     }
+
+    /** The same water as far as it can be computed: what lies beyond an accepted range counts as the end of it. */
+    public static WaterFlow within(double flowKgPerS, double inletC) {
+        return new WaterFlow(
+                Math.min(Math.max(flowKgPerS, FLOW.low()), FLOW.high()),
+                Math.min(Math.max(inletC, 0), Water.TEMPERATURE.high()));
+    }
 }

@@ -2,6 +2,7 @@ package loftcoil.engine.sheet;
 
 import java.util.Optional;
 import loftcoil.engine.caution.CautionFacts;
+import loftcoil.engine.caution.FireFacts;
 import loftcoil.engine.caution.YearFacts;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.loop.Circuit;
@@ -16,8 +17,9 @@ final class CautionInputs {
 
     static CautionFacts of(Design design, Circuit circuit, FlowSearch lit, Optional<HeatSpread> spread) {
         CautionFacts steady = CautionFacts.steady(design, circuit, lit);
-        double coilW = circuit.setting().firing().heatW();
-        CautionFacts facts = FlueFacts.of(design, coilW).map(steady::withFire).orElse(steady);
+        CautionFacts facts = FireFigures.of(design, circuit, lit)
+                .map(fire -> steady.withFire(new FireFacts(fire.gasTopC(), fire.gasLowC(), fire.fuelKW())))
+                .orElse(steady);
         return facts.withHarder(JudgedStates.beside(design, circuit.setting().tankC(), spread));
     }
 

@@ -10,6 +10,12 @@ public enum FigureGroup {
     LEAST_HEAT("loop.low.", "Loop with the least heat of the fire"),
     /** The loop with the most heat that the fire may give. */
     MOST_HEAT("loop.high.", "Loop with the most heat of the fire"),
+    /** The metal of the coil. */
+    COIL("coil.", "Coil, fire lit"),
+    /** Lime in the coil. */
+    SCALE("scale.", "Lime in the coil"),
+    /** What the coil leaves for the flue. */
+    FLUE("flue.", "Flue, fire lit"),
     /** The tank. */
     TANK("tank.", "Tank"),
     /** The taps. */

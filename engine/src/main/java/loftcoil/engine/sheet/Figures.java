@@ -93,6 +93,72 @@ public final class Figures {
                             : night.flowKgPerS() < 0 ? "backward" : "forward"),
             NIGHT_LOSS);
 
+    /** The metal of the coil. */
+    public static final List<Figure<CoilFigures>> COIL = List.of(
+            Figure.of("wallC", "copper at the water, mean", MeasureKind.TEMP_C, 0, CoilFigures::wallC)
+                    .less(),
+            Figure.of(
+                            "wallHottestC",
+                            "copper at the water, hottest side",
+                            MeasureKind.TEMP_C,
+                            0,
+                            CoilFigures::wallHottestC)
+                    .less(),
+            Figure.of("boilingC", "boiling point in the coil", MeasureKind.TEMP_C, 1, CoilFigures::boilingC),
+            Figure.of("singsFromTankC", "tank from which it sings", MeasureKind.TEMP_C, 0, CoilFigures::singsFromTankC)
+                    .more(),
+            Figure.of(
+                            "burnoutShare",
+                            "heat there over that of burnout",
+                            MeasureKind.SHARE,
+                            0,
+                            CoilFigures::burnoutShare)
+                    .less()
+                    .noted(coil -> coil.burnoutNoRisk()
+                            ? "no risk as long as water is in it"
+                            : "near burnout: less fire or more tube"));
+
+    /** Lime in the coil. */
+    public static final List<Figure<ScaleFigures>> SCALE = List.of(
+            Figure.<ScaleFigures>of(
+                            "kgPerYear", "lime in the coil, a year", MeasureKind.MASS_KG, 2, scale -> scale.lime()
+                                    .kgPerYear())
+                    .less(),
+            Figure.<ScaleFigures>of(
+                            "mmPerYear",
+                            "its layer in the first year",
+                            MeasureKind.SMALL_LENGTH_MM,
+                            2,
+                            scale -> scale.lime().mmPerYear())
+                    .less(),
+            Figure.<ScaleFigures>of(
+                            "yearsToHalfBore", "years to half the bore", MeasureKind.NONE, 1, scale -> scale.lime()
+                                    .yearsToHalfBore())
+                    .more()
+                    .noted(scale -> "a third to three times"),
+            Figure.<ScaleFigures>of(
+                            "flowAtHalfBoreLPerMin",
+                            "flow then",
+                            MeasureKind.FLOW_L_PER_MIN,
+                            2,
+                            ScaleFigures::flowLPerMin)
+                    .more(),
+            Figure.of(
+                            "coilRiseAtHalfBoreK",
+                            "warming in the coil then",
+                            MeasureKind.TEMP_DIFF_K,
+                            1,
+                            ScaleFigures::riseK)
+                    .less());
+
+    /** What the coil leaves for the flue. */
+    public static final List<Figure<FireFigures>> FLUE = List.of(
+            Figure.of("gasC", "gas as it leaves the heater", MeasureKind.TEMP_C, 0, FireFigures::gasC),
+            Figure.of("gasTopC", "coolest gas in the flue, as best known", MeasureKind.TEMP_C, 0, FireFigures::gasTopC),
+            Figure.of("gasLowC", "the same at the low end of doubt", MeasureKind.TEMP_C, 0, FireFigures::gasLowC)
+                    .more(),
+            Figure.of("dewC", "dew point of the gas", MeasureKind.TEMP_C, 0, FireFigures::dewC));
+
     /** Mass of the full tank. */
     public static final Figure<TankFigures> FULL_MASS = Figure.of(
                     "fullMassKg", "mass of the full tank", MeasureKind.MASS_KG, 0, TankFigures::fullMassKg)
@@ -222,6 +288,9 @@ public final class Figures {
             add(all, FigureGroup.LEAST_HEAT, LOOP, spread.low());
             add(all, FigureGroup.MOST_HEAT, LOOP, spread.high());
         });
+        sheet.coil().ifPresent(coil -> add(all, FigureGroup.COIL, COIL, coil));
+        sheet.scale().ifPresent(scale -> add(all, FigureGroup.SCALE, SCALE, scale));
+        sheet.flue().ifPresent(flue -> add(all, FigureGroup.FLUE, FLUE, flue));
         add(all, FigureGroup.TANK, TANK, sheet.tank());
         sheet.taps().forEach(tap -> addOf(all, FigureGroup.TAPS, tap.name(), tap.name(), TAP, tap));
         sheet.window().ifPresent(window -> add(all, FigureGroup.PANES, PANES, window));

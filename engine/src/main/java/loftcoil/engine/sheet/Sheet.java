@@ -16,6 +16,9 @@ import loftcoil.engine.run.YearSpread;
  * @param loop figures of the loop
  * @param tank figures of the tank
  * @param spread the loop with the least and the most heat, where the heat is worked out from the fire
+ * @param coil the metal of the coil; empty where it takes no heat or nothing flows
+ * @param scale lime in the coil; empty where nobody said how hard the water is or none settles
+ * @param flue what the coil leaves for the flue; empty where no fire is described or the coil takes no heat
  * @param taps each tap alone open, the water as warm as the tank
  * @param window the panes; empty where there are none
  * @param year a year marched; empty where it was not asked for, or there is neither fire nor window
@@ -27,6 +30,9 @@ public record Sheet(
         LoopFigures loop,
         TankFigures tank,
         Optional<HeatSpread> spread,
+        Optional<CoilFigures> coil,
+        Optional<ScaleFigures> scale,
+        Optional<FireFigures> flue,
         List<TapFigures> taps,
         Optional<WindowFigures> window,
         Optional<YearSpread> year,
@@ -82,6 +88,9 @@ public record Sheet(
                 LoopFigures.of(design, circuit, lit),
                 TankFigures.of(design.tank()),
                 spread,
+                CoilFigures.of(design, circuit, lit),
+                ScaleFigures.of(design, tankC),
+                FireFigures.of(design, circuit, lit),
                 TapFigures.of(design, tankC),
                 design.window().map(WindowFigures::of),
                 year,

@@ -36,6 +36,9 @@ public final class SheetJson {
             lit(loop.putObject("low"), spread.low());
             lit(loop.putObject("high"), spread.high());
         });
+        sheet.coil().ifPresent(coil -> put(out.putObject("coil"), Figures.COIL, coil));
+        sheet.scale().ifPresent(scale -> put(out.putObject("scale"), Figures.SCALE, scale));
+        sheet.flue().ifPresent(flue -> put(out.putObject("flue"), Figures.FLUE, flue));
         put(out.putObject("tank"), Figures.TANK, sheet.tank());
         if (!sheet.taps().isEmpty()) {
             ArrayNode taps = out.putArray("taps");

@@ -23,6 +23,9 @@ public final class SheetText {
     private static final List<FigureGroup> SHOWN = List.of(
             FigureGroup.LOOP,
             FigureGroup.NIGHT,
+            FigureGroup.COIL,
+            FigureGroup.SCALE,
+            FigureGroup.FLUE,
             FigureGroup.TANK,
             FigureGroup.TAPS,
             FigureGroup.PANES,

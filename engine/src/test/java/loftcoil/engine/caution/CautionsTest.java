@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class CautionsTest {
 
     private static final YearFacts MILD_YEAR = new YearFacts(74, 12, 74, -11, 2);
-    private static final FireFacts WARM_FLUE = new FireFacts(190, 6);
+    private static final FireFacts WARM_FLUE = new FireFacts(190, 150, 6);
 
     @Test
     void aDesignThatSaysAllAndHasNoDangerRaisesAndAsksNothing() {
@@ -37,13 +37,14 @@ class CautionsTest {
     @Test
     void aDesignThatSaysNothingIsAskedAndNotAccused() {
         CautionReport report = Cautions.of(steady(Example.orchardBothy(), 40));
-        assertEquals(List.of(), report.cautions());
+        assertEquals(List.of("LC-COIL-JOINT", "LC-COIL-WALL"), codes(report));
         assertEquals(
                 List.of(
                         "safety.vent",
                         "safety.coldFeed",
                         "safety.signedNotForDrinking",
                         "safety.absence",
+                        "site.hardnessMgPerL",
                         "safety.materials",
                         "safety.structure",
                         "safety.flue",
@@ -75,6 +76,9 @@ class CautionsTest {
                 change("LC-SCALD", "/taps/0/mixerC", "null"),
                 change("LC-SCALD", "/taps/2/mixerC", "50"),
                 change("LC-VALVE", "/coil/fittings", "{\"ball\": 1}"),
+                change("LC-COIL-JOINT", "/coil/fittings", "{\"bend90\": 3, \"union\": 1}"),
+                change("LC-COIL-WALL", "/coil/tube", "\"EN1057 22x0.9\""),
+                change("LC-SCALE", "/site/hardnessMgPerL", "300"),
                 change("LC-FROST-LOOP", "/coldLegs/0/aroundFireOutC", "-4"),
                 change("LC-FROST-TANK", "/tank/aroundC", "-2"),
                 change("LC-FROST-EMPTY", "/safety/absence", "{\"months\": [1, 2], \"drained\": false}"),
@@ -125,7 +129,9 @@ class CautionsTest {
         Leg flue = safe.hotLegs().get(0);
         Leg last = safe.hotLegs().get(1);
         CautionFacts usual = steady(safe, 40);
-        Circuit weak = safe.withLoopTube("EN1057 15x0.7").withCoilHeatKW(20).circuit(40);
+        Circuit weak = Changes.apply(safe, "loop.tube", "EN1057 15x1.0")
+                .withCoilHeatKW(20)
+                .circuit(40);
         Leg foam = new Leg(
                 flue.name(),
                 flue.tube(),
@@ -137,7 +143,9 @@ class CautionsTest {
                 flue.aroundFireOutC());
         return Stream.of(
                 Arguments.of("LC-TANK-LOW", full(SafeBothy.unwheeled().withTankBaseM(-1.5))),
-                Arguments.of("LC-BOIL", full(safe.withLoopTube("EN1057 15x0.7").withCoilHeatKW(20))),
+                Arguments.of(
+                        "LC-BOIL",
+                        full(Changes.apply(safe, "loop.tube", "EN1057 15x1.0").withCoilHeatKW(20))),
                 Arguments.of("LC-BOIL-NEAR", steady(safe.withCoilHeatKW(3), 82)),
                 Arguments.of("LC-BOIL-HARD", usual.withHarder(List.of(HarderCase.coilTaking(20, weak.search())))),
                 Arguments.of("LC-BOIL-TANK", usual.withYear(new YearFacts(96, 12, 74, -11, 2))),
@@ -156,7 +164,7 @@ class CautionsTest {
                         "LC-HOT-PIPE", full(safe.withLegs(cold, List.of(flue, last.withLagging(Optional.empty()))))),
                 Arguments.of("LC-LEGIONELLA", usual.withYear(new YearFacts(50, 12, 50, -11, 40))),
                 Arguments.of("LC-FROST-WINDOW", usual.withYear(new YearFacts(74, 1, 74, -11, 2))),
-                Arguments.of("LC-CREOSOTE", usual.withFire(new FireFacts(95, 6))));
+                Arguments.of("LC-CREOSOTE", usual.withFire(new FireFacts(95, 60, 6))));
     }
 
     @ParameterizedTest
@@ -168,12 +176,19 @@ class CautionsTest {
     }
 
     @Test
+    void tarThatOnlyMayComeIsMilder() {
+        CautionReport report = Cautions.of(steady(SafeBothy.design(), 40).withFire(new FireFacts(180, 95, 6)));
+        assertEquals(List.of("LC-CREOSOTE"), codes(report));
+        assertEquals(Severity.WARNING, report.cautions().get(0).severity());
+    }
+
+    @Test
     void whatIsOnlyNearlyDangerousRaisesNothing() {
         CautionFacts usual = steady(SafeBothy.design(), 40);
         assertEquals(List.of(), codes(Cautions.of(steady(SafeBothy.design().withCoilHeatKW(3), 40))));
         assertEquals(List.of(), codes(Cautions.of(usual.withHarder(List.of(HarderCase.tankAt(40, usual.lit()))))));
         assertEquals(List.of(), codes(Cautions.of(usual.withYear(new YearFacts(91, 4, 91, -11, 6.9)))));
-        assertEquals(List.of(), codes(Cautions.of(usual.withFire(new FireFacts(122, 10.8)))));
+        assertEquals(List.of(), codes(Cautions.of(usual.withFire(new FireFacts(190, 122, 10.8)))));
     }
 
     /** Application class 2 of ISO 10508, from memory: 80 °C. */
@@ -295,6 +310,7 @@ class CautionsTest {
                 full(SafeBothy.edited(
                                 List.of("/taps/0/mixerC", "null", "/taps/1/mixerC", "null", "/taps/2/mixerC", "null")))
                         .withYear(new YearFacts(60, 12, 60, -11, 365)),
+                usual.withFire(new FireFacts(180, 95, 6)),
                 full(SafeBothy.with("/window", "null")).withYear(new YearFacts(74, 1, 74, -11, 2)),
                 steady(Example.orchardBothy(), 40));
         Set<String> said = new TreeSet<>();

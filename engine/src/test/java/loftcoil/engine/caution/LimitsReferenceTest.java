@@ -130,7 +130,7 @@ class LimitsReferenceTest {
         assertEquals(550, FireAir.CM2_PER_KW * 100, 1e-9);
         double fuelKW =
                 Burn.common(WoodTable.find("hardwood").orElseThrow(), 18, 1.4).fuelW() / 1000;
-        FireFacts fire = new FireFacts(190, fuelKW);
+        FireFacts fire = new FireFacts(190, 190, fuelKW);
         double neededCm2 = FireAir.CM2_PER_KW * fuelKW;
         assertEquals(List.of(), codes(with(neededCm2 + 0.1, fire)));
         assertEquals(List.of("LC-CO-AIR"), codes(with(neededCm2 - 0.1, fire)));

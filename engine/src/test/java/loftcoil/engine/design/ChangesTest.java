@@ -55,6 +55,7 @@ class ChangesTest {
             Map.entry("hotLegs.runM", "5"),
             Map.entry("coldLegs.runM", "4"),
             Map.entry("hotLegs.aroundC", "19"),
+            Map.entry("coil.turns", "bent from one length"),
             Map.entry("loop.besideFlue", "the cold leg"),
             Map.entry("loop.valves", "2"),
             Map.entry("loop.valveOpening", "three quarters shut"),

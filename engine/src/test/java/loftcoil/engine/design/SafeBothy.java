@@ -24,7 +24,7 @@ public final class SafeBothy {
              "antifreeze": false,
              "flue": {"flueToCombustibleMm": 500, "heaterToCombustibleMm": 1000, "topAboveRoofM": 1.2,
                 "heightM": 4.5, "diameterMm": 150, "insulated": true},
-             "fireRoom": {"carbonMonoxideAlarm": true, "airOpeningCm2": 60, "extractFan": false},
+             "fireRoom": {"carbonMonoxideAlarm": true, "airOpeningCm2": 100, "extractFan": false},
              "childrenOrFrail": false, "signedNotForDrinking": true}
             """;
 
@@ -95,6 +95,13 @@ public final class SafeBothy {
             ObjectNode root = (ObjectNode) MAPPER.readTree(Example.orchardBothyJson());
             root.set("safety", MAPPER.readTree(SAFETY));
             ((ObjectNode) root.at("/fire")).set("months", MAPPER.readTree("[1, 2, 3, 4, 10, 12]"));
+            // A brisk fire, so that the flue stays warm at the low end of what is not known of it.
+            ((ObjectNode) root.at("/fire")).put("burnKgPerH", 4.0);
+            ((ObjectNode) root.at("/site")).put("hardnessMgPerL", 40);
+            // One length of soft tube, bent.
+            ((ObjectNode) root.at("/coil"))
+                    .put("tube", "EN1057 22x1.2")
+                    .set("fittings", MAPPER.readTree("{\"bend90\": 4}"));
             for (JsonNode tap : root.at("/taps")) {
                 ((ObjectNode) tap).put("mixerC", 45);
             }

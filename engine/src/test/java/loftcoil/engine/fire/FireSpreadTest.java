@@ -56,7 +56,7 @@ class FireSpreadTest {
     @Test
     void knownHeatCloses() {
         for (double asked : new double[] {0, 500, 2000, BOTHY.burn().releasedW()}) {
-            FireBalance balance = BOTHY.accountOf(asked).match(found -> found, over -> {
+            FireBalance balance = BOTHY.accountOf(asked, TestFires.WATER).match(found -> found, over -> {
                 throw new AssertionError("overdrawn by " + over.askedW());
             });
             assertEquals(asked, balance.coilW(), 1e-9);
@@ -65,10 +65,22 @@ class FireSpreadTest {
         }
     }
 
+    /** The heat a coil is found to take, stated, leaves the flue as warm as the coil's own balance does: one split, not two. */
+    @Test
+    void aStatedHeatLeavesTheFlueOfTheBalance() {
+        for (double lengthM : new double[] {1.6, 3, 6}) {
+            CoilInFire fire = TestFires.with(TestFires.burn(), lengthM);
+            FireBalance found = fire.balance(TestFires.WATER);
+            double flueC =
+                    fire.accountOf(found.coilW(), TestFires.WATER).match(FireBalance::flueC, overdrawn -> Double.NaN);
+            assertEquals(found.flueC(), flueC, 0.01, lengthM + " m");
+        }
+    }
+
     @Test
     void moreThanTheFireHasIsOverdrawn() {
         double asked = BOTHY.burn().releasedW() + 1;
-        OverdrawnFire over = BOTHY.accountOf(asked)
+        OverdrawnFire over = BOTHY.accountOf(asked, TestFires.WATER)
                 .match(
                         balance -> {
                             throw new AssertionError("balanced");
@@ -76,7 +88,9 @@ class FireSpreadTest {
                         found -> found);
         assertEquals(asked, over.askedW());
         assertEquals(BOTHY.burn().releasedW(), over.releasedW());
-        assertEquals(TestFires.ROOM.tempC(), FireSpread.flueC(BOTHY, 50_000).mid());
+        assertEquals(
+                TestFires.ROOM.tempC(),
+                FireSpread.flueC(BOTHY, 50_000, TestFires.WATER).mid());
     }
 
     /** The table keeps within the half per cent it states, and scales. */

@@ -52,7 +52,7 @@ class FireTest {
         fault("lossWPerM2K", () -> new Chimney(4, 0.15, bad, 0));
         fault("flueOuterM", () -> new BesideFlue(bad, 0.05, false));
         fault("gapM", () -> new BesideFlue(0.15, bad, false));
-        fault("coilW", () -> TestFires.with(TestFires.burn(), 1).accountOf(bad));
+        fault("coilW", () -> TestFires.with(TestFires.burn(), 1).accountOf(bad, TestFires.WATER));
         fault("inletC", () -> CoilTable.of(TestFires.with(TestFires.burn(), 0)).heatW(0.01, bad));
         fault("carbon", () -> new Wood("x", bad, 0.06, 0.4, 18e6));
         fault("netJPerKgDry", () -> new Wood("x", 0.5, 0.06, 0.4, bad));

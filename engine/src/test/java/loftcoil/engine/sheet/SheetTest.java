@@ -58,29 +58,35 @@ class SheetTest {
         assertEquals(120 * (999.702 / 965.31 - 1), tank.expansionL(), 0.01);
     }
 
+    /** A coil bent from one length and a fire so brisk that its flue is in no doubt; the bothy has neither. */
+    private static final Design BRISK = Changes.apply(
+            Changes.apply(Changes.apply(BOTHY, "fire.burnKgPerH", "20"), "coil.turns", "bent from one length"),
+            "coil.tube",
+            "EN1057 22x1.2");
+
     @Test
     void aSoundDesignRaisesNoCaution() {
-        assertEquals(List.of(), Sheet.of(BOTHY).cautions());
+        assertEquals(List.of(), Sheet.of(BRISK).cautions());
     }
 
     @Test
     void eachDangerRaisesItsOwnCaution() {
-        assertEquals(List.of("LC-TANK-LOW"), codes(BOTHY.withTankBaseM(-1.5)));
+        assertEquals(List.of("LC-TANK-LOW"), codes(BRISK.withTankBaseM(-1.5)));
         assertEquals(
-                List.of("LC-BOIL"), codes(BOTHY.withLoopTube("EN1057 15x0.7").withCoilHeatKW(20)));
-        List<Leg> cold = BOTHY.coldLegs();
-        List<Leg> hot = BOTHY.hotLegs();
-        assertEquals(List.of("LC-VALVE"), codes(Changes.apply(BOTHY, "coldLegs[0].fittings.gate", "1")));
+                List.of("LC-BOIL"), codes(BRISK.withLoopTube("EN1057 15x1.0").withCoilHeatKW(20)));
+        List<Leg> cold = BRISK.coldLegs();
+        List<Leg> hot = BRISK.hotLegs();
+        assertEquals(List.of("LC-VALVE"), codes(Changes.apply(BRISK, "coldLegs[0].fittings.gate", "1")));
         assertEquals(
                 List.of("LC-AIR"),
-                codes(BOTHY.withLegs(
+                codes(BRISK.withLegs(
                         cold, List.of(hot.get(0).withRiseM(2.0), hot.get(1).withRiseM(-0.2)))));
     }
 
     @Test
     void nearBoilingIsACautionAlthoughItCirculates() {
-        Sheet sheet = Sheet.of(BOTHY, 80);
-        Sheet hotter = Sheet.of(BOTHY.withCoilHeatKW(3), 82);
+        Sheet sheet = Sheet.of(BRISK, 80);
+        Sheet hotter = Sheet.of(BRISK.withCoilHeatKW(3), 82);
         assertTrue(hotter.loop().circulates(), hotter.loop().words());
         assertTrue(hotter.loop().boilMarginK() < 10);
         assertEquals(
