@@ -60,8 +60,8 @@ public record TapFigures(
     /** What is to be said of the flow with every tap open; may be empty. */
     String allOpenNote() {
         if (allOpen.filter(TapFlow.Robbed.class::isInstance).isPresent()) {
-            return "nothing runs: the others draw the trunk down below it, and it sucks air";
+            return "the others empty the trunk, and it sucks air";
         }
-        return shares ? "shared by the trunk" : "a pipe of its own: the others take nothing from it";
+        return shares ? "it shares a trunk" : "on a pipe of its own";
     }
 }
