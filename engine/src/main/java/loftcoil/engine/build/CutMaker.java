@@ -30,11 +30,7 @@ final class CutMaker {
     static CutList of(Design design) {
         CutMaker maker = new CutMaker();
         PipeChain.loop(design).forEach(maker::add);
-        int number = 1;
-        for (var tap : design.taps()) {
-            PipeChain.tap(tap, number).forEach(maker::add);
-            number++;
-        }
+        PipeChain.taps(design).forEach(chain -> chain.forEach(maker::add));
         List<CutList.Bar> bars = new ArrayList<>();
         maker.cutters.values().forEach(cutter -> bars.addAll(cutter.bars()));
         return new CutList(maker.pieces, bars, maker.rules(design));
@@ -96,7 +92,9 @@ final class CutMaker {
                 SENTENCES.say("cuts.packing", "saw", Measure.millimetres(StockCutter.SAW_MM)),
                 SENTENCES.say("cuts.as-sold"),
                 SENTENCES.say("cuts.in-the-fire")));
-        if (design.taps().size() > 1) {
+        if (design.trunk().isPresent()) {
+            rules.add(SENTENCES.say("cuts.trunk-shared"));
+        } else if (design.taps().size() > 1) {
             rules.add(SENTENCES.say("cuts.taps-alone"));
         }
         if (!tooShort.isEmpty()) {

@@ -18,6 +18,7 @@ import loftcoil.engine.design.ShutterChoice;
 import loftcoil.engine.design.Tank;
 import loftcoil.engine.design.Tap;
 import loftcoil.engine.tank.UprightCylinder;
+import loftcoil.engine.supply.RatedFlow;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.MeasuredText;
@@ -159,10 +160,44 @@ final class PartsMaker {
 
     private void taps() {
         for (Tap tap : design.taps()) {
-            add(TAPS, 1, "parts.tap", "tap", tap.name(), "mouth", Measure.metres(tap.levelM()));
-            tap.mixerC()
-                    .ifPresent(most -> add(TAPS, 1, "parts.mixer", "most", Measure.celsius(most), "tap", tap.name()));
+            tap.rated()
+                    .ifPresentOrElse(
+                            rated -> add(
+                                    TAPS,
+                                    1,
+                                    "parts.tap-rated",
+                                    "tap",
+                                    tap.name(),
+                                    "mouth",
+                                    Measure.metres(tap.levelM()),
+                                    "flow",
+                                    flow(rated),
+                                    "pressure",
+                                    pressure(rated)),
+                            () -> add(
+                                    TAPS, 1, "parts.tap", "tap", tap.name(), "mouth", Measure.metres(tap.levelM())));
+            tap.mixer()
+                    .ifPresent(rated -> add(
+                            TAPS,
+                            1,
+                            "parts.mixer",
+                            "most",
+                            Measure.celsius(tap.mixerC().orElseThrow()),
+                            "tap",
+                            tap.name(),
+                            "flow",
+                            flow(rated),
+                            "pressure",
+                            pressure(rated)));
         }
+    }
+
+    private static Measure flow(RatedFlow rated) {
+        return new Measure(rated.lPerMin(), MeasureKind.FLOW_L_PER_MIN);
+    }
+
+    private static Measure pressure(RatedFlow rated) {
+        return new Measure(rated.kPa(), MeasureKind.PRESSURE_KPA);
     }
 
     private void safety() {

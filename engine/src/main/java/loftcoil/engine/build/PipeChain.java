@@ -32,6 +32,9 @@ final class PipeChain {
 
     private record Run(String mark, String name, Tube tube, double lengthM, List<String> fittings, Where where) {}
 
+    /** What parts the pipes at the end of a trunk. */
+    static final String BRANCH = "tee-branch";
+
     private static final String PORT = "entrance";
 
     private PipeChain() {}
@@ -53,11 +56,37 @@ final class PipeChain {
         return stretches(runs, said(PORT, "cuts.cold-port"), said(PORT, "cuts.return-port"));
     }
 
-    /** The pipe to one tap, as if it had none of it in common with another. */
-    static List<Stretch> tap(Tap tap, int number) {
+    /** The pipes to the taps, each a chain of its own: the trunk if there is one, then a tap's from its end or from the tank. */
+    static List<List<Stretch>> taps(Design design) {
+        List<List<Stretch>> chains = new ArrayList<>();
+        design.trunk().ifPresent(trunk -> {
+            String name = CutMaker.SENTENCES.say("cuts.trunk").metric();
+            Tube tube = TubeTable.require("trunk.tube", trunk.tube());
+            Run run = new Run("T0", name, tube, trunk.lengthM(), fittings(trunk.fittings()), Where.INSIDE);
+            chains.add(stretches(List.of(run), said(PORT, "cuts.draw-port"), joint(BRANCH)));
+        });
+        int number = 1;
+        for (Tap tap : design.taps()) {
+            chains.add(tap(tap, number, design.onTrunk(tap)));
+            number++;
+        }
+        return chains;
+    }
+
+    private static List<Stretch> tap(Tap tap, int number, boolean onTrunk) {
         Tube tube = TubeTable.require("taps.tube", tap.tube());
-        Run run = new Run("T" + number, tap.name(), tube, tap.lengthM(), fittings(tap.fittings()), Where.INSIDE);
-        return stretches(List.of(run), said(PORT, "cuts.draw-port"), said("exit", "cuts.tap"));
+        List<String> inside = fittings(tap.fittings());
+        if (onTrunk && !inside.remove(BRANCH)) {
+            inside.remove("tee-run");
+        }
+        Run run = new Run("T" + number, tap.name(), tube, tap.lengthM(), inside, Where.INSIDE);
+        Joint start = onTrunk ? joint(BRANCH) : said(PORT, "cuts.draw-port");
+        return stretches(List.of(run), start, said("exit", "cuts.tap"));
+    }
+
+    /** Tees at the end of the trunk, of its tube: one fewer than the taps on it. */
+    static int tees(Design design) {
+        return (int) Math.max(0, design.taps().stream().filter(design::onTrunk).count() - 1);
     }
 
     private static void legs(String letter, String path, List<Leg> legs, Where where, List<Run> runs) {

@@ -55,9 +55,7 @@ final class PipeParts {
     /** Fittings by words and size; a joint between two stretches is counted once. */
     private static Map<Sort, Integer> fittings(Design design, CutList cuts) {
         List<List<Stretch>> chains = new ArrayList<>(List.of(PipeChain.loop(design)));
-        for (int i = 0; i < design.taps().size(); i++) {
-            chains.add(PipeChain.tap(design.taps().get(i), i + 1));
-        }
+        chains.addAll(PipeChain.taps(design));
         Map<Sort, Integer> counts =
                 new TreeMap<>(Comparator.comparing(Sort::fitting).thenComparing(Sort::tube));
         for (List<Stretch> chain : chains) {
@@ -66,6 +64,10 @@ final class PipeParts {
                 counts.merge(sort, 1, Integer::sum);
             }
         }
+        design.trunk().filter(trunk -> PipeChain.tees(design) > 0).ifPresent(trunk -> {
+            Sort tee = new Sort(words(PipeChain.BRANCH), trunk.tube());
+            counts.merge(tee, PipeChain.tees(design), Integer::sum);
+        });
         String coupling = words(StockCutter.COUPLING.key());
         couplings(chains, cuts).forEach((tube, count) -> {
             if (count > 0) {

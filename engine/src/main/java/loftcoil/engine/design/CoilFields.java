@@ -11,10 +11,14 @@ final class CoilFields {
     /** No pipe has more fittings of one kind than this. */
     static final int MOST_FITTINGS = 50;
 
+    /** What every tube field says of its names. */
+    static final String TUBE_HELP =
+            "A name of the tube table, standard and size; or outer diameter x wall in mm, as 35x1.1 copper.";
+
     static final Field<Coil, String> TUBE = new Field<>(
             "tube",
             "Tube of the coil",
-            "A name of the tube table, standard and size; or outer diameter x wall in mm, as 35x1.1 copper.",
+            TUBE_HELP,
             tube(),
             Coil::tube);
     static final Field<Coil, Double> LENGTH = new Field<>(

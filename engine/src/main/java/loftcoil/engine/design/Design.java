@@ -12,6 +12,7 @@ import loftcoil.engine.fire.LowMidHigh;
 import loftcoil.engine.fire.WaterFlow;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.supply.GravitySupply;
+import loftcoil.engine.supply.TapFlow;
 
 /**
  * A whole design. Levels are metres above the finished floor. A design that came from {@link DesignJson#read},
@@ -27,6 +28,7 @@ import loftcoil.engine.supply.GravitySupply;
  * @param hotLegs from the coil's outlet to the tank's return port, at least one
  * @param window the panes; empty where there are none
  * @param taps the taps; may be none
+ * @param trunk the pipe that several of them share; empty where each has its own from the tank
  * @param use what is drawn each day; may be none
  * @param safety what is said about the things that can hurt somebody; empty where nothing is
  * @param notes free text by the path of the object it stands in ({@code ""} for the whole design)
@@ -43,6 +45,7 @@ public record Design(
         List<Leg> hotLegs,
         Optional<Window> window,
         List<Tap> taps,
+        Optional<Trunk> trunk,
         List<Use> use,
         Optional<Safety> safety,
         Map<String, String> notes,
@@ -60,7 +63,7 @@ public record Design(
         origins = Collections.unmodifiableMap(new TreeMap<>(origins));
     }
 
-    /** A design of which nothing is said on where its values are from. */
+    /** A design without a trunk, of which nothing is said on where its values are from. */
     public Design(
             String name,
             Site site,
@@ -74,7 +77,7 @@ public record Design(
             List<Use> use,
             Optional<Safety> safety,
             Map<String, String> notes) {
-        this(name, site, tank, coil, fire, coldLegs, hotLegs, window, taps, use, safety, notes, Map.of());
+        this(name, site, tank, coil, fire, coldLegs, hotLegs, window, taps, Optional.empty(), use, safety, notes, Map.of());
     }
 
     /**
@@ -141,13 +144,29 @@ public record Design(
     }
 
     /**
-     * The pipe from the full tank to one of the taps, that tap alone open.
+     * The pipe from the full tank to one of the taps, the trunk with it where the tap hangs on it, that tap alone open.
      *
      * @param tap one of {@link #taps}
      * @param waterC temperature of the water, °C; 0 to 110
      */
     public GravitySupply supply(Tap tap, double waterC) {
         return SupplyMaker.of(this, tap, waterC);
+    }
+
+    /**
+     * All taps fully open at once, the tank full: those on the trunk share what it carries, a tap on a pipe of its own runs as
+     * if it were alone.
+     *
+     * @param waterC temperature of the water, °C; 0 to 110
+     * @return one flow for each of {@link #taps}, in their order
+     */
+    public List<TapFlow> allTapsOpen(double waterC) {
+        return SupplyMaker.allOpen(this, waterC);
+    }
+
+    /** Whether a tap hangs on the trunk. */
+    public boolean onTrunk(Tap tap) {
+        return trunk.isPresent() && tap.onTrunk().orElse(true);
     }
 
     /** The same design, every value marked as borrowed from an example dwelling; a later change by name makes a value yours. */
@@ -298,6 +317,19 @@ public record Design(
     /** The same design with other notes and origins. */
     Design noted(Map<String, String> newNotes, Map<String, Origin> newOrigins) {
         return new Design(
-                name, site, tank, coil, fire, coldLegs, hotLegs, window, taps, use, safety, newNotes, newOrigins);
+                name,
+                site,
+                tank,
+                coil,
+                fire,
+                coldLegs,
+                hotLegs,
+                window,
+                taps,
+                trunk,
+                use,
+                safety,
+                newNotes,
+                newOrigins);
     }
 }

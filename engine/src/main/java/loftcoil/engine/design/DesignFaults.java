@@ -10,6 +10,7 @@ import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.KnownNames;
 import loftcoil.engine.fault.PlainText;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.supply.Tee;
 
 /**
  * Everything that can be wrong with a design: with each field by itself, as the tables say, and here with fields that need one
@@ -18,6 +19,8 @@ import loftcoil.engine.fault.RefusedException;
 final class DesignFaults {
 
     private static final Allowed TANK_ABOVE_ROAD = new Allowed(0, 6, "m");
+
+    private static final Allowed SHARING = new Allowed(0, Tee.MOST, "taps");
 
     private final List<Fault> faults = new ArrayList<>();
 
@@ -34,6 +37,7 @@ final class DesignFaults {
         });
         found.names(design);
         found.heat(design);
+        found.taps(design);
         design.safety().ifPresent(safety -> found.safety(design, safety));
         found.faults.addAll(GeometryFaults.of(design));
         if (found.faults.isEmpty() && design.coil().heatKW().isEmpty()) {
@@ -75,6 +79,26 @@ final class DesignFaults {
                 faults.add(new Fault(list + "[" + i + "].name", given, "a name used once", ""));
             }
         }
+    }
+
+    private void taps(Design design) {
+        for (int i = 0; i < design.taps().size(); i++) {
+            Tap tap = design.taps().get(i);
+            String path = "taps[" + i + "].";
+            if (tap.ratedKPa().isPresent() && tap.ratedLPerMin().isEmpty()) {
+                needed(path + "ratedLPerMin", false, "a rated pressure is that of a rated flow");
+            }
+            if (tap.mixerC().isEmpty()
+                    && (tap.mixerLPerMin().isPresent() || tap.mixerKPa().isPresent())) {
+                needed(path + "mixerC", false, "a mixing valve is set to something");
+            }
+            if (design.trunk().isEmpty() && tap.onTrunk().orElse(false)) {
+                String why = "there is no trunk in this design";
+                faults.add(new Fault(path + "onTrunk", "true", "false, or a trunk beside the taps", why));
+            }
+        }
+        long sharing = design.taps().stream().filter(design::onTrunk).count();
+        SHARING.faultIn("trunk: taps on it", sharing).ifPresent(faults::add);
     }
 
     private void heat(Design design) {

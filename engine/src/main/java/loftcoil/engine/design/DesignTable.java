@@ -23,6 +23,12 @@ final class DesignTable {
             new Field<>("window", "Panes", "Left out: there are none.", WindowFields.FORM, Design::window);
     static final Field<Design, List<Tap>> TAPS =
             new Field<>("taps", "Taps", "May be none.", TapFields.LIST, Design::taps);
+    private static final Field<Design, Optional<Trunk>> TRUNK = new Field<>(
+            "trunk",
+            "Pipe that taps share",
+            "Left out: each tap has a pipe of its own from the tank.",
+            Part.toldWhole(TapFields.TRUNK_TABLE),
+            Design::trunk);
     static final Field<Design, List<Use>> USE =
             new Field<>("use", "Draws", "What is drawn each day; may be none.", TapFields.USE_LIST, Design::use);
     static final Field<Design, Optional<Safety>> SAFETY = new Field<>(
@@ -33,7 +39,7 @@ final class DesignTable {
             Design::safety);
 
     static final Table<Design> TABLE = new Table<>(
-            List.of(NAME, SITE, TANK, COIL, FIRE, COLD_LEGS, HOT_LEGS, WINDOW, TAPS, USE, SAFETY),
+            List.of(NAME, SITE, TANK, COIL, FIRE, COLD_LEGS, HOT_LEGS, WINDOW, TAPS, TRUNK, USE, SAFETY),
             of -> new Design(
                     of.of(NAME),
                     of.of(SITE),
@@ -44,8 +50,10 @@ final class DesignTable {
                     of.of(HOT_LEGS),
                     of.of(WINDOW),
                     of.of(TAPS),
+                    of.of(TRUNK),
                     of.of(USE),
                     of.of(SAFETY),
+                    Map.of(),
                     Map.of()));
 
     private DesignTable() {}

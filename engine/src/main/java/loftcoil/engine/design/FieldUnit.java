@@ -9,6 +9,8 @@ enum FieldUnit {
     M2("m²", MeasureKind.AREA_M2, 1),
     CM2("cm²", MeasureKind.AREA_M2, 1e-4),
     L("L", MeasureKind.VOLUME_L, 1),
+    L_PER_MIN("L/min", MeasureKind.FLOW_L_PER_MIN, 1),
+    KPA("kPa", MeasureKind.PRESSURE_KPA, 1),
     KG("kg", MeasureKind.MASS_KG, 1),
     KG_PER_H("kg/h", MeasureKind.MASS_KG_PER_H, 1),
     C("°C", MeasureKind.TEMP_C, 1),

@@ -19,7 +19,7 @@ final class SafetyFields {
     static final Field<Vent, Optional<String>> VENT_TUBE = new Field<>(
             "tube",
             "Tube of the open vent",
-            "A name of the tube table; an open pipe is judged by its bore.",
+            CoilFields.TUBE_HELP + " An open pipe is judged by its bore.",
             Said.of(CoilFields.tube(), "only where the vent is no pipe"),
             Vent::tube);
     static final Field<Vent, OptionalDouble> VENT_ABOVE = new Field<>(

@@ -2,14 +2,20 @@ package loftcoil.engine.design;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.pipe.TubeTable;
+import loftcoil.engine.supply.RatedFlow;
+import loftcoil.engine.supply.TapClass;
 
 /** The named changes of every tap at once, and of the site. */
 final class TapChanges {
+
+    /** A valve as wide as the pipe has no rated flow. */
+    private static final String BY_LOSS = "full-way valve, by its loss in the design";
 
     private static final String ELBOW = "elbow90";
 
@@ -66,11 +72,43 @@ final class TapChanges {
                                 design,
                                 tap -> TapFields.TABLE.with(
                                         tap, TapFields.FITTINGS, Counts.with(tap.fittings(), ELBOW, elbows))));
+        table.named("taps.kind", "Kind of every tap", kinds(), "taps[].ratedLPerMin", "taps[].ratedKPa")
+                .as(TapChanges::kind, (design, kind) -> each(design, tap -> rated(tap, TapClass.find(kind))));
         table.choice("taps.mixer", "Mixing valve before every tap", Mixer.class, "taps[].mixerC")
                 .as(
                         Mixer::of,
                         (design, mixer) -> each(design, tap -> TapFields.TABLE.with(tap, TapFields.MIXER, mixer.setC)));
         table.fields("site.altitudeM");
+    }
+
+    private static List<String> kinds() {
+        return Stream.concat(Stream.of(BY_LOSS), TapClass.all().stream().map(TapClass::name))
+                .toList();
+    }
+
+    /** That of the first tap; one rated otherwise counts as the nearest. */
+    private static String kind(Design design) {
+        return TapFields.orStarted(design)
+                .get(0)
+                .rated()
+                .flatMap(rated -> TapClass.all().stream()
+                        .min(Comparator.comparingDouble(
+                                one -> Math.abs(Math.log(width(one.rated()) / width(rated))))))
+                .map(TapClass::name)
+                .orElse(BY_LOSS);
+    }
+
+    private static double width(RatedFlow rated) {
+        return rated.lPerMin() / Math.sqrt(rated.kPa());
+    }
+
+    private static Tap rated(Tap tap, Optional<TapClass> kind) {
+        OptionalDouble flow =
+                kind.map(one -> OptionalDouble.of(one.rated().lPerMin())).orElse(OptionalDouble.empty());
+        OptionalDouble pressure =
+                kind.map(one -> OptionalDouble.of(one.rated().kPa())).orElse(OptionalDouble.empty());
+        return TapFields.TABLE.with(
+                TapFields.TABLE.with(tap, TapFields.RATED_FLOW, flow), TapFields.RATED_PRESSURE, pressure);
     }
 
     private static Design each(Design design, UnaryOperator<Tap> change) {

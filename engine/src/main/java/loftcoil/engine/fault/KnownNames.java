@@ -30,7 +30,8 @@ public record KnownNames(String kind, List<String> names) {
 
     /**
      * The names most like the given one, the likeliest first: those that hold its numbers, so that "22 mm" finds the tubes
-     * of 22 mm; among them fewest letters to add, drop or change, capitals not counted.
+     * of 22 mm; of those that lack as many of its numbers, the ones whose own are nearest to these, so that 35x1.2 comes before
+     * 15x1.0 for "35x1.1"; among them fewest letters to add, drop or change, capitals not counted.
      *
      * @param given any text
      * @return at most five names
@@ -42,6 +43,7 @@ public record KnownNames(String kind, List<String> names) {
         Set<String> numbers = numbers(wanted);
         return names.stream()
                 .sorted(Comparator.<String>comparingInt(name -> missing(numbers, name))
+                        .thenComparingDouble(name -> apart(numbers, name))
                         .thenComparingInt(name -> edits.apply(wanted, name.toLowerCase(Locale.ROOT))))
                 .limit(SUGGESTIONS)
                 .toList();
@@ -50,6 +52,37 @@ public record KnownNames(String kind, List<String> names) {
     private static int missing(Set<String> numbers, String name) {
         Set<String> held = numbers(name);
         return (int) numbers.stream().filter(number -> !held.contains(number)).count();
+    }
+
+    /** How far the numbers that a name lacks are from the nearest it has, as shares of the larger; 1 where it has none. */
+    private static double apart(Set<String> numbers, String name) {
+        Set<String> held = numbers(name);
+        return numbers.stream()
+                .filter(number -> !held.contains(number))
+                .mapToDouble(lacked -> held.stream()
+                        .mapToDouble(other -> apart(value(lacked), value(other)))
+                        .min()
+                        .orElse(1))
+                .sum();
+    }
+
+    private static double apart(double one, double other) {
+        double larger = Math.max(one, other);
+        double share = larger > 0 ? Math.abs(one - other) / larger : 0;
+        return Double.isFinite(share) ? share : 1;
+    }
+
+    /** A number or a fraction such as 3/4; of longer chains the first number. */
+    private static double value(String number) {
+        String[] parts = number.split("/", -1);
+        double first = leading(parts[0]);
+        return parts.length == 2 ? first / leading(parts[1]) : first;
+    }
+
+    private static double leading(String decimal) {
+        int first = decimal.indexOf('.');
+        int second = first < 0 ? -1 : decimal.indexOf('.', first + 1);
+        return Double.parseDouble(second < 0 ? decimal : decimal.substring(0, second));
     }
 
     private static Set<String> numbers(String text) {

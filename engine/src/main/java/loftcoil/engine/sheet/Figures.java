@@ -182,6 +182,14 @@ public final class Figures {
     /** A tap. */
     public static final List<Figure<TapFigures>> TAP = List.of(
             TAP_FLOW,
+            Figure.of(
+                            "flowAllOpenLPerMin",
+                            "flow, all taps open",
+                            MeasureKind.FLOW_L_PER_MIN,
+                            1,
+                            TapFigures::allOpenLPerMin)
+                    .more()
+                    .noted(TapFigures::allOpenNote),
             Figure.of("headKPa", "pressure, all taps shut", MeasureKind.PRESSURE_KPA, 1, TapFigures::headKPa),
             Figure.<TapFigures>of("fillMin60L", "time to fill 60 L", MeasureKind.TIME_MIN, 1, tap -> tap.fillMin60L()
                             .orElse(Double.NaN))

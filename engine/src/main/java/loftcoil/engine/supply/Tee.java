@@ -11,7 +11,8 @@ import loftcoil.engine.fault.RefusedException;
  */
 public record Tee(List<Branch> branches) implements SupplyEnd {
 
-    private static final int MOST = 20;
+    /** No more branches leave one tee. */
+    public static final int MOST = 20;
 
     /**
      * Checks the number of branches.

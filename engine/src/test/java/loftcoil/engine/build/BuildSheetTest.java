@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.design.SafeBothy;
+import loftcoil.engine.sheet.Figures;
 import org.junit.jupiter.api.Test;
 
 /** The whole sheet of designs that may be built and of ones that must not. */
@@ -33,6 +34,21 @@ class BuildSheetTest {
                 low.verdict().metric());
         assertTrue(low.firstHour().isEmpty());
         assertFalse(low.reasons().isEmpty());
+    }
+
+    /** No water loop with a measured flow proves the model better, whatever the doubts drawn come to. */
+    @Test
+    void noFlowIsToldSurerThanToFifteenPercent() {
+        for (BuildSheet sheet : List.of(SAFE, BuildSheet.of(Example.orchardBothy()))) {
+            BuildFigure flow = sheet.figures().stream()
+                    .filter(figure -> figure.label().equals(Figures.FLOW.label()))
+                    .findFirst()
+                    .orElseThrow();
+            double value = flow.value().value();
+            assertTrue(flow.low().orElseThrow().value() <= 0.85 * value + 1e-12, flow.toString());
+            assertTrue(flow.high().orElseThrow().value() >= 1.15 * value - 1e-12, flow.toString());
+            assertTrue(flow.doubt().metric().contains("15"), flow.doubt().metric());
+        }
     }
 
     @Test

@@ -37,7 +37,7 @@ class SentencesOfBuildTest {
     private static final Set<String> ALLOWED = Set.of("WHO 2007", "Minute 0");
 
     /** Said as the name of a part in a column, not as a sentence. */
-    private static final Set<String> NAMES = Set.of("cuts.coil");
+    private static final Set<String> NAMES = Set.of("cuts.coil", "cuts.trunk");
 
     /** One leg past a cellar: what rises to the tank is colder than what comes down. */
     private static final String CHILLED_RISER =
@@ -62,6 +62,8 @@ class SentencesOfBuildTest {
             SafeBothy.edited(
                     List.of("/coil/heatKW", "0", "/fire", "null", "/window", "null", "/hotLegs", CHILLED_RISER)),
             SafeBothy.edited(List.of("/taps/0/mixerC", "45", "/coil/fittings", "{}")),
+            SafeBothy.edited(List.of(
+                    "/trunk", "{\"tube\": \"EN1057 22x0.9\", \"lengthM\": 3}", "/taps/0/ratedLPerMin", "12")),
             Example.orchardBothy().withElbowsPerLeg(0),
             Example.orchardBothy().withElbowsPerLeg(20),
             Example.orchardBothy().withCoilHeatKW(16),

@@ -35,6 +35,7 @@ class ChangesTest {
             Map.entry("taps.tube", "EN1057 28x0.9"),
             Map.entry("taps.elbows", "2"),
             Map.entry("taps.mixer", "set to 45 °C"),
+            Map.entry("taps.kind", "low-pressure tap 1/2 in"),
             Map.entry("site.altitudeM", "1850"),
             Map.entry("coil.inletM", "0.2"),
             Map.entry("coil.tube", "EN1057 28x0.9"),

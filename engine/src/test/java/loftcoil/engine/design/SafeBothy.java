@@ -64,6 +64,16 @@ public final class SafeBothy {
         return DesignJson.read(jsonEdited(edits));
     }
 
+    /** A design with the fields at its top put in the place of those of the same names. */
+    public static Design merged(String designJson, String fieldsJson) {
+        try {
+            ObjectNode root = (ObjectNode) MAPPER.readTree(designJson);
+            return DesignJson.read(root.setAll((ObjectNode) MAPPER.readTree(fieldsJson)).toString());
+        } catch (JsonProcessingException unreadable) {
+            throw new IllegalArgumentException(fieldsJson, unreadable);
+        }
+    }
+
     /** The design standing on the ground. */
     public static Design unwheeled() {
         return with("/safety/structure/wheels", "null");

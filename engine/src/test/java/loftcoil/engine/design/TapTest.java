@@ -4,16 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.supply.TapFlow;
 import org.junit.jupiter.api.Test;
 
 class TapTest {
 
-    private static final Tap SINK = new Tap(
-            "sink", 1.05, "EN1057 22x0.9", 4, Map.of("elbow90", 5), 6, OptionalDouble.empty(), Optional.empty());
+    private static final Tap SINK = new Tap("sink", 1.05, "EN1057 22x0.9", 4, Map.of("elbow90", 5), 6);
 
     @Test
     void onAnotherTubeTheTapItselfTakesAsMuchHeadAtTheSameFlow() {

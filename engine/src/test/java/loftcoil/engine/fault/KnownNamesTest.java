@@ -31,6 +31,25 @@ class KnownNamesTest {
     }
 
     @Example
+    void nearerNumbersComeBeforeFartherOnes() {
+        KnownNames tubes = new KnownNames(
+                "tube",
+                List.of(
+                        "EN1057 15x1.0",
+                        "EN1057 22x1.0",
+                        "EN1057 28x1.2",
+                        "EN1057 35x1.2",
+                        "EN1057 35x1.5",
+                        "EN1057 42x1.2",
+                        "EN1057 54x2.0"));
+        assertEquals(
+                List.of("EN1057 35x1.2", "EN1057 35x1.5", "EN1057 22x1.0", "EN1057 15x1.0", "EN1057 42x1.2"),
+                tubes.nearest("EN1057 35x1.0"));
+        assertEquals("EN1057 42x1.2", tubes.nearest("EN1057 40x1.2").get(0));
+        assertEquals(5, tubes.nearest("1.2.3/0 and 00/0.0 and 9/9/9").size());
+    }
+
+    @Example
     void theFaultTellsPathGivenAndAllowed() {
         Fault fault = MONTHS.unknown("fire.months[2]", "Juny");
         assertEquals("fire.months[2]", fault.path());

@@ -22,7 +22,10 @@ class TablesTest {
         "EN 1057 28x1.2, EN1057 28x1.2",
         "EN1057 22x0.8, EN1057 22x0.9",
         "B88 L 3/4\", B88 L 3/4",
-        "AS1432 B DN 20, AS1432 B DN20"
+        "AS1432 B DN 20, AS1432 B DN20",
+        "EN1057 35x1.1, EN1057 35x1.2",
+        "EN1057 15x0.8, EN1057 15x0.7",
+        "EN1057 40x1.0, EN1057 42x1.0"
     })
     void mistypedTubeFindsItsNeighbour(String typed, String meant) {
         assertTrue(TubeTable.find(typed).isEmpty());

@@ -11,6 +11,7 @@ import java.util.List;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.SteadyFlow;
+import loftcoil.engine.loop.UncertaintyFactors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -73,6 +74,33 @@ class LoopSpreadLawTest {
         assertTrue(influence(spread, "coil heat").onBoilMargin() < -0.5);
         assertTrue(influence(spread, "fittings").onFlow() < -0.1);
         assertTrue(influence(spread, "weather").onBoilMargin() < 0);
+    }
+
+    /** Each alone moves the flow by what its ends do; both point the way they should. */
+    @Test
+    void doubtOfFrictionAndOfTransitionEachSpreadTheFlow() {
+        Doubt friction = LoopDoubts.USUAL.friction();
+        Percentiles byFriction = spread(LIT, new LoopDoubts(NONE, NONE, NONE, NONE, friction, NONE, 0), 600, 2)
+                .flowKgPerS();
+        assertEquals(flowWith(friction.at(0.95), 1), byFriction.p5(), 0.003 * KNOWN.flowKgPerS());
+        assertEquals(flowWith(friction.at(0.05), 1), byFriction.p95(), 0.003 * KNOWN.flowKgPerS());
+
+        Doubt transition = LoopDoubts.USUAL.transition();
+        Percentiles byTransition = spread(LIT, new LoopDoubts(NONE, NONE, NONE, NONE, NONE, transition, 0), 600, 2)
+                .flowKgPerS();
+        assertTrue(byTransition.p95() > byTransition.p5() * 1.002, byTransition.toString());
+
+        LoopSpread usual = spread(LIT, LoopDoubts.USUAL, 1000, 2);
+        assertTrue(influence(usual, "friction").onFlow() < 0);
+        assertTrue(influence(usual, "transition").onFlow() > 0);
+    }
+
+    private static double flowWith(double frictionTimes, double transitionTimes) {
+        return LIT.trimmed(new UncertaintyFactors(1, 1, 1, frictionTimes, transitionTimes))
+                .search()
+                .forward()
+                .orElseThrow()
+                .flowKgPerS();
     }
 
     @Test
