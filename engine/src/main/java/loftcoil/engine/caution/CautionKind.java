@@ -107,7 +107,9 @@ public enum CautionKind {
     /** Too little pressure for a machine. */
     INLET(NOTE, PARTS),
     /** Warm water grows over the rim. */
-    OVERFLOW(WARNING, FILLING);
+    OVERFLOW(WARNING, FILLING),
+    /** Panes larger than what the sun can see of the tank. */
+    SUN_FACE(NOTE, PARTS);
 
     static final Sentences SENTENCES = Sentences.read(CautionKind.class, "cautions.properties");
 

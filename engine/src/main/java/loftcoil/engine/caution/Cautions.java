@@ -28,7 +28,8 @@ public final class Cautions {
             new FireAir(),
             new Creosote(),
             new InletHead(),
-            new Overflow());
+            new Overflow(),
+            new PanesPastTank());
 
     private Cautions() {}
 

@@ -10,6 +10,8 @@ import loftcoil.engine.fire.FireSpread;
 import loftcoil.engine.fire.LowMidHigh;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.supply.GravitySupply;
+import loftcoil.engine.tank.CoatedTank;
+import loftcoil.engine.tank.SeenFace;
 
 /**
  * A whole design. Levels are metres above the finished floor. A design that came from {@link DesignJson#read},
@@ -103,6 +105,23 @@ public record Design(
      */
     public Circuit circuitFireOut(double tankC) {
         return LoopMaker.fireOut(checked(), tankC);
+    }
+
+    /** What the panes look at of the tank; empty where there are no panes. */
+    public Optional<SeenFace> seenFace() {
+        return window.map(panes -> tank.shape().seenFrom(panes.tiltDeg()));
+    }
+
+    /** The tank in its coat, bare where the panes look at it. */
+    public CoatedTank coatedTank() {
+        return window.map(panes -> tank.coated().behindPanes(tank.shape().seenFrom(panes.tiltDeg()), panes.areaM2()))
+                .orElseGet(tank::coated);
+    }
+
+    /** Area of panes whose sun reaches the tank, m²; 0 where there are none. */
+    public double sunnyM2() {
+        return window.map(panes -> tank.shape().seenFrom(panes.tiltDeg()).creditedM2(panes.areaM2(), panes.reflected()))
+                .orElse(0.0);
     }
 
     /** The fire with the coil in it, a common heater where the design does not say; empty where there is no fire. */

@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.tank.LyingCylinder;
+import loftcoil.engine.tank.TankShape;
 
 /**
  * Whether levels, lengths and rises fit together: ports inside the tank and in the right order, no leg that rises more
@@ -15,6 +18,9 @@ final class GeometryFaults {
 
     /** Rises may leave this gap, m: the rounding of a tape measure over a few legs. */
     private static final double CLOSE_ENOUGH_M = 0.005;
+
+    /** Sides of a box, length of a lying cylinder. */
+    private static final Allowed SIDE = new Allowed(0.05, 10, "m");
 
     private final List<Fault> faults = new ArrayList<>();
 
@@ -31,6 +37,7 @@ final class GeometryFaults {
     }
 
     private void tank(Tank tank) {
+        sides(tank);
         within("tank.waterlineM", tank.waterlineM(), tank.heightM());
         within("tank.returnPortM", tank.returnPortM(), tank.heightM());
         below("tank.coldPortM", tank.coldPortM(), tank.returnPortM(), "it must be below the return port");
@@ -41,6 +48,30 @@ final class GeometryFaults {
         } else {
             below("tank.drawPortM", tank.drawPortM(), tank.waterlineM(), "above the waterline the taps would draw air");
         }
+    }
+
+    /** Sides that follow from what the tank holds, its height and the length of a box. */
+    private void sides(Tank tank) {
+        try {
+            SIDE.require("length", followingM(tank.shape()));
+        } catch (RefusedException refused) {
+            String path = tank.kind().filter(kind -> kind == Tank.Kind.BOX).isPresent()
+                            && tank.lengthM().isPresent()
+                    ? "tank.lengthM"
+                    : "tank.heightM";
+            double given = path.equals("tank.lengthM") ? tank.lengthM().getAsDouble() : tank.heightM();
+            if (tank.volumeL() > 0 && given > 0) {
+                faults.add(new Fault(
+                        path,
+                        metres(given),
+                        "one that leaves sides of " + metres(SIDE.low()) + " to " + metres(SIDE.high()) + " m",
+                        "the other side follows from what the tank holds"));
+            }
+        }
+    }
+
+    private static double followingM(TankShape shape) {
+        return shape instanceof LyingCylinder lying ? lying.lengthM() : SIDE.high();
     }
 
     private void coil(Coil coil) {

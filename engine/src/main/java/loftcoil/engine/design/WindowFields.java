@@ -2,6 +2,8 @@ package loftcoil.engine.design;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import loftcoil.engine.tank.SeenFace;
 
 /** The fields of {@link Window} and of the board over it. */
 final class WindowFields {
@@ -74,8 +76,15 @@ final class WindowFields {
             Part.started(SHUTTER_TABLE, design -> NEW_BOARD),
             Window::shutter);
 
+    private static final Field<Window, OptionalDouble> REFLECTOR = new Field<>(
+            "reflectorShare",
+            "Share of the sun beside the tank that reflectors bring to it",
+            "Clean bright sheet bent round the tank brings about 0.7, flat white boards about 0.3 (common practice, no source).",
+            Said.number(Leaf.number(0, SeenFace.REFLECTED.high(), FieldUnit.PLAIN), "no reflectors: 0"),
+            Window::reflectorShare);
+
     static final Table<Window> TABLE = new Table<>(
-            List.of(PANES, AREA, TILT, AZIMUTH, GAP, ABSORPTANCE, SHUTTER),
+            List.of(PANES, AREA, TILT, AZIMUTH, GAP, ABSORPTANCE, SHUTTER, REFLECTOR),
             of -> new Window(
                     of.of(PANES),
                     of.of(AREA),
@@ -83,7 +92,8 @@ final class WindowFields {
                     of.of(AZIMUTH),
                     of.of(GAP),
                     of.of(ABSORPTANCE),
-                    of.of(SHUTTER)));
+                    of.of(SHUTTER),
+                    of.of(REFLECTOR)));
 
     static final Form<Optional<Window>> FORM = Part.started(TABLE, WindowFields::orStarted);
 

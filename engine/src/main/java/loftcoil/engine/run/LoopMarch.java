@@ -39,7 +39,7 @@ final class LoopMarch {
     LoopMarch(LoopTable table, LayerPlan plan, Layers tank) {
         this.table = table;
         this.tank = tank;
-        this.column = new TankColumn(plan.ports(), plan.layers());
+        this.column = new TankColumn(plan);
         this.boilC = plan.boilC();
         this.boilJPerKg = WaterHeat.jPerKg(boilC);
     }

@@ -105,7 +105,18 @@ public final class Figures {
             .noted(tank -> "from 10 to 90 °C");
 
     /** The tank. */
-    public static final List<Figure<TankFigures>> TANK = List.of(FULL_MASS, GROWTH);
+    public static final List<Figure<TankFigures>> TANK = List.of(
+            FULL_MASS,
+            GROWTH,
+            Figure.of("waterlineL", "water to the waterline", MeasureKind.VOLUME_L, 0, TankFigures::waterlineL),
+            Figure.of(
+                            "lossAt60W",
+                            "heat lost by coat and ports of the tank",
+                            MeasureKind.POWER_W,
+                            0,
+                            TankFigures::lossAt60W)
+                    .less()
+                    .noted(tank -> "whole tank at 60 °C, without its panes"));
 
     /** Flow of a tap. */
     public static final Figure<TapFigures> TAP_FLOW = Figure.of(
@@ -135,7 +146,10 @@ public final class Figures {
             Figure.of("uValueWPerM2K", "U value of the panes", MeasureKind.U_VALUE, 2, WindowFigures::uValueWPerM2K)
                     .less()
                     .first(),
-            SUN_THROUGH);
+            SUN_THROUGH,
+            Figure.of("faceM2", "face of the tank that the sun sees", MeasureKind.AREA_M2, 2, WindowFigures::faceM2),
+            Figure.of("sunnyM2", "panes whose sun reaches the tank", MeasureKind.AREA_M2, 2, WindowFigures::sunnyM2)
+                    .more());
 
     /** Wood of a month or year. */
     public static final Figure<MonthRow> WOOD = Figure.of(

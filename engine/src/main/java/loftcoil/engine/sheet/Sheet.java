@@ -80,10 +80,10 @@ public record Sheet(
         return new Sheet(
                 design,
                 LoopFigures.of(design, circuit, lit),
-                TankFigures.of(design.tank()),
+                TankFigures.of(design),
                 spread,
                 TapFigures.of(design, tankC),
-                design.window().map(WindowFigures::of),
+                design.window().map(window -> WindowFigures.of(design, window)),
                 year,
                 tankC < USUAL_TANK_C
                         ? SafetyVerdict.judged(design, year)

@@ -62,6 +62,8 @@ class SentencesOfBuildTest {
             SafeBothy.edited(
                     List.of("/coil/heatKW", "0", "/fire", "null", "/window", "null", "/hotLegs", CHILLED_RISER)),
             SafeBothy.edited(List.of("/taps/0/mixerC", "45", "/coil/fittings", "{}")),
+            SafeBothy.with("/tank/shape", "\"lying cylinder\""),
+            SafeBothy.with("/tank/shape", "\"box\""),
             Example.orchardBothy().withElbowsPerLeg(0),
             Example.orchardBothy().withElbowsPerLeg(20),
             Example.orchardBothy().withCoilHeatKW(16),
