@@ -50,23 +50,21 @@ final class GeometryFaults {
         }
     }
 
-    /** Sides that follow from what the tank holds, its height and the length of a box. */
+    /** Sides that follow from what the tank holds, its height and the length of a box; sizes out of range have a fault already. */
     private void sides(Tank tank) {
+        boolean sized = tank.volumeL() >= 10 && tank.volumeL() <= 5000 && tank.heightM() >= 0.1 && tank.heightM() <= 5;
+        if (!sized || tank.kind().isEmpty()) {
+            return;
+        }
+        boolean byLength = tank.kind().get() == Tank.Kind.BOX && tank.lengthM().isPresent();
         try {
             SIDE.require("length", followingM(tank.shape()));
         } catch (RefusedException refused) {
-            String path = tank.kind().filter(kind -> kind == Tank.Kind.BOX).isPresent()
-                            && tank.lengthM().isPresent()
-                    ? "tank.lengthM"
-                    : "tank.heightM";
-            double given = path.equals("tank.lengthM") ? tank.lengthM().getAsDouble() : tank.heightM();
-            if (tank.volumeL() > 0 && given > 0) {
-                faults.add(new Fault(
-                        path,
-                        metres(given),
-                        "one that leaves sides of " + metres(SIDE.low()) + " to " + metres(SIDE.high()) + " m",
-                        "the other side follows from what the tank holds"));
-            }
+            faults.add(new Fault(
+                    byLength ? "tank.lengthM" : "tank.heightM",
+                    metres(byLength ? tank.lengthM().getAsDouble() : tank.heightM()),
+                    "one that leaves sides of " + metres(SIDE.low()) + " to " + metres(SIDE.high()) + " m",
+                    "the other side follows from what the tank holds"));
         }
     }
 
