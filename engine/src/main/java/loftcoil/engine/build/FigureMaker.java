@@ -41,6 +41,7 @@ final class FigureMaker {
     private static final double J_PER_L_K = 4180;
     private static final double S_PER_H = 3600;
     private static final double TAP_DOUBT = 0.15;
+    private static final double FLOW_DOUBT = 0.15;
     private static final String A_YEAR = "year";
 
     private final Sheet sheet;
@@ -66,14 +67,12 @@ final class FigureMaker {
     private void loop(SteadyFlow flow) {
         heat(flow);
         Doubt coil = heatFromFire() ? LoopDoubts.USUAL.coilHeat() : Doubt.none();
-        LoopDoubts usual = LoopDoubts.USUAL;
-        LoopDoubts doubts =
-                new LoopDoubts(coil, usual.roughness(), usual.fittings(), usual.heatLoss(), usual.weatherM());
+        LoopDoubts doubts = LoopDoubts.USUAL.withCoilHeat(coil);
         LoopSpread spread = LoopSpread.of(design.circuit(sheet.loop().tankC()), doubts, PLAN, ProgressListener.NONE)
                 .result();
         MeasuredText from = SENTENCES.say("figure.chance", "samples", Measure.count(spread.samples()), "tank", tankC());
-        figures.add(spread(Figures.FLOW, flow.flowLPerMin(), litres(spread, flow), from));
-        figures.add(spread(Figures.COIL_OUT, flow.coil().endC(), spread.coilOutC(), from));
+        figures.add(spread(Figures.FLOW, flow.flowLPerMin(), FLOW_DOUBT, litres(spread, flow), noSurer(from)));
+        figures.add(spread(Figures.COIL_OUT, flow.coil().endC(), 0, spread.coilOutC(), from));
         MeasuredText boiling = spread.boilsShare() + spread.stillShare() > 0
                 ? MeasuredText.of(
                         from,
@@ -83,8 +82,16 @@ final class FigureMaker {
                                 "share",
                                 new Measure(100 * (spread.boilsShare() + spread.stillShare()), MeasureKind.PERCENT)))
                 : from;
-        figures.add(spread(Figures.BOIL_MARGIN, flow.boilMargin().marginK(), spread.boilMarginK(), boiling));
+        figures.add(spread(Figures.BOIL_MARGIN, flow.boilMargin().marginK(), 0, spread.boilMarginK(), boiling));
         heating(flow);
+    }
+
+    /** No water loop with a measured flow proves the model better than by {@link #FLOW_DOUBT}. */
+    private static MeasuredText noSurer(MeasuredText from) {
+        return MeasuredText.of(
+                from,
+                " ",
+                SENTENCES.say("figure.flow-least", "doubt", new Measure(100 * FLOW_DOUBT, MeasureKind.PERCENT)));
     }
 
     private static Percentiles litres(LoopSpread spread, SteadyFlow flow) {
@@ -93,10 +100,12 @@ final class FigureMaker {
         return new Percentiles(kg.p5() * perKg, kg.p25() * perKg, kg.p50() * perKg, kg.p75() * perKg, kg.p95() * perKg);
     }
 
-    private static BuildFigure spread(Figure<?> figure, double value, Percentiles spread, MeasuredText from) {
+    /** Never surer than the doubt. */
+    private static BuildFigure spread(
+            Figure<?> figure, double value, double doubt, Percentiles spread, MeasuredText from) {
         // A loop at the edge of boiling may lie outside the nine in ten of those that do not boil.
-        double low = Math.min(value, spread.p5());
-        double high = Math.max(value, spread.p95());
+        double low = Math.min(value * (1 - doubt), spread.p5());
+        double high = Math.max(value * (1 + doubt), spread.p95());
         return between(figure.label(), figure.measure(value), figure.measure(low), figure.measure(high), from);
     }
 

@@ -11,8 +11,12 @@ final class CoilFields {
     /** No pipe has more fittings of one kind than this. */
     static final int MOST_FITTINGS = 50;
 
-    static final Field<Coil, String> TUBE =
-            new Field<>("tube", "Tube of the coil", "A name of the tube table, standard and size.", tube(), Coil::tube);
+    static final Field<Coil, String> TUBE = new Field<>(
+            "tube",
+            "Tube of the coil",
+            "A name of the tube table, standard and size; or outer diameter x wall in mm, as 35x1.1 copper.",
+            tube(),
+            Coil::tube);
     static final Field<Coil, Double> LENGTH = new Field<>(
             "lengthM",
             "Length of tube in the coil",

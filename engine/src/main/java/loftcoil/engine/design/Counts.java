@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.PlainText;
 import loftcoil.engine.pipe.FittingTable;
 
 /**

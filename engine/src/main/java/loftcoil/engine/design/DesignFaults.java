@@ -8,6 +8,7 @@ import java.util.function.Function;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.KnownNames;
+import loftcoil.engine.fault.PlainText;
 import loftcoil.engine.fault.RefusedException;
 
 /**

@@ -1,23 +1,11 @@
 package loftcoil.engine.design;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadConstraints;
-import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.core.exc.StreamConstraintsException;
-import com.fasterxml.jackson.core.io.JsonEOFException;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.exc.MismatchedInputException;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
@@ -28,23 +16,7 @@ import loftcoil.engine.fault.RefusedException;
  */
 public final class DesignJson {
 
-    private static final int DEEPEST = 20;
-    private static final int LONGEST_NUMBER = 100;
-    private static final int LONGEST_NAME = 200;
-    private static final int LONGEST_TEXT = 20_000;
-    private static final String BYTE_ORDER_MARK = "\uFEFF";
-    private static final Pattern DUPLICATE = Pattern.compile("Duplicate field '(.*)'", Pattern.DOTALL);
-    private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
-                    .streamReadConstraints(StreamReadConstraints.builder()
-                            .maxNestingDepth(DEEPEST)
-                            .maxNumberLength(LONGEST_NUMBER)
-                            .maxNameLength(LONGEST_NAME)
-                            .maxStringLength(LONGEST_TEXT)
-                            .build())
-                    .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-                    .build())
-            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-            .build();
+    private static final JsonText TEXT = new JsonText(20_000);
 
     private DesignJson() {}
 
@@ -57,8 +29,7 @@ public final class DesignJson {
      */
     public static Design read(String json) {
         JsonSection.Findings findings = new JsonSection.Findings();
-        JsonSection in = JsonSection.root(
-                tree(json.startsWith(BYTE_ORDER_MARK) ? json.substring(BYTE_ORDER_MARK.length()) : json), findings);
+        JsonSection in = JsonSection.root(tree(json), findings);
         Map<String, Origin> origins = Origins.read(in);
         Design design = DesignTable.TABLE.read(in).noted(findings.notes, origins);
         List<Fault> faults = new ArrayList<>(findings.faults);
@@ -85,72 +56,11 @@ public final class DesignJson {
     }
 
     private static JsonNode tree(String json) {
-        if (json.isBlank()) {
-            throw refused("nothing", "the file is empty");
-        }
         try {
-            JsonNode root = MAPPER.readTree(json);
-            if (!root.isObject()) {
-                throw refused("a JSON " + root.getNodeType().toString().toLowerCase(Locale.ROOT), "");
-            }
-            return root;
-        } catch (MismatchedInputException trailing) {
-            throw refused("more than one JSON value", "there is text after the end of the first");
-        } catch (JsonProcessingException unreadable) {
-            String place =
-                    JsonPlace.of(unreadable).map(at -> " at " + at.words()).orElse("");
-            throw refused("text that is not JSON" + place, plainly(unreadable));
+            return TEXT.object(json);
+        } catch (JsonText.UnreadableException unreadable) {
+            throw new RefusedException(
+                    List.of(new Fault("design", unreadable.given(), "one JSON object in { }", unreadable.why())));
         }
-    }
-
-    /** What is wrong, in words for somebody who wrote a design and not a program. */
-    private static String plainly(JsonProcessingException unreadable) {
-        String said = unreadable.getOriginalMessage();
-        if (unreadable instanceof StreamConstraintsException) {
-            return tooMuch(said);
-        }
-        if (unreadable instanceof JsonEOFException) {
-            return "the text ends before the last bracket or quotation mark is closed";
-        }
-        Matcher duplicate = DUPLICATE.matcher(said);
-        if (duplicate.find()) {
-            return "\"" + PlainText.cut(duplicate.group(1)) + "\" stands twice in one object";
-        }
-        if (said.contains("NON_NUMERIC") || said.contains("numeric value")) {
-            return "a number is written with digits and a decimal point, with no zero before its first digit";
-        }
-        if (said.contains("control char") || said.contains("CTRL-CHAR")) {
-            return "a text in quotation marks must not hold line ends or other control characters";
-        }
-        if (said.contains("escape")) {
-            return "after a backslash in a text stands one of \" \\ / b f n r t u";
-        }
-        if (said.contains("double-quote to start field name") || said.contains("start field name")) {
-            return "the name of a field stands in double quotation marks";
-        }
-        if (said.contains("colon")) {
-            return "between a field and its value stands a colon";
-        }
-        if (said.contains("comma")) {
-            return "between two fields or items stands a comma, and none after the last";
-        }
-        return "a value is wanted: a number, text in double quotation marks, true, false, a list or an object";
-    }
-
-    private static String tooMuch(String said) {
-        if (said.contains("nesting depth")) {
-            return "objects and lists stand more than " + DEEPEST + " deep in one another";
-        }
-        if (said.contains("Number")) {
-            return "a number has more than " + LONGEST_NUMBER + " digits";
-        }
-        if (said.contains("Name")) {
-            return "the name of a field has more than " + LONGEST_NAME + " characters";
-        }
-        return "a text has more than " + LONGEST_TEXT + " characters";
-    }
-
-    private static RefusedException refused(String given, String why) {
-        return new RefusedException(List.of(new Fault("design", given, "one JSON object in { }", why)));
     }
 }

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.KnownNames;
+import loftcoil.engine.fault.PlainText;
 
 /**
  * One JSON object being read. Every field is asked for by name; what is missing or of the wrong kind is noted as a fault

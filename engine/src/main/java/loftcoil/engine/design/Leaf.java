@@ -20,6 +20,7 @@ import loftcoil.engine.design.DesignField.Assumed;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.KnownNames;
+import loftcoil.engine.fault.PlainText;
 import loftcoil.engine.fault.RefusedException;
 
 /**

@@ -10,9 +10,22 @@ package loftcoil.engine.fault;
  */
 public record Fault(String path, String given, String allowed, String why) {
 
+    private static final int LONGEST = 200;
+
     /** The fault on one line, the path first. */
     public String line() {
         String reason = why.isEmpty() ? "" : " (" + why + ")";
-        return path + ": " + given + " is not allowed; allowed: " + allowed + reason;
+        return placed(path) + ": " + PlainText.cut(given, LONGEST) + " is not allowed; allowed: " + allowed + reason;
+    }
+
+    /**
+     * A path as a line shows it: its names stand in files and may hold anything.
+     *
+     * @param path where something stands, outermost first
+     * @return without control characters, no longer than a line can hold, and never empty
+     */
+    public static String placed(String path) {
+        String plain = PlainText.cut(path, LONGEST);
+        return plain.isBlank() || plain.endsWith(".") ? plain + "\"\"" : plain;
     }
 }

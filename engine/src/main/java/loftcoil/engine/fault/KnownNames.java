@@ -21,9 +21,6 @@ public record KnownNames(String kind, List<String> names) {
 
     private static final int LONGEST_SHOWN = 60;
 
-    /** Control characters, ends of lines and marks of direction: what could garble a terminal that shows them. */
-    private static final Pattern CONTROLS = Pattern.compile("[\\p{Cc}\\u2028\\u2029\\u202A-\\u202E\\u2066-\\u2069]");
-
     private static final Pattern NUMBER = Pattern.compile("\\d+(?:[./]\\d+)*");
 
     /** Keeps a copy of the names. */
@@ -67,13 +64,13 @@ public record KnownNames(String kind, List<String> names) {
      */
     public Fault unknown(String path, String given) {
         String allowed = names.size() <= SUGGESTIONS
-                ? String.join(", ", names)
-                : names.size() + " names, the nearest: " + String.join(", ", nearest(given));
-        return new Fault(path, "\"" + shown(given) + "\"", allowed, "no " + kind + " of that name is known");
+                ? shown(names)
+                : names.size() + " names, the nearest: " + shown(nearest(given));
+        return new Fault(path, "\"" + PlainText.cut(given) + "\"", allowed, "no " + kind + " of that name is known");
     }
 
-    private static String shown(String given) {
-        String oneLine = CONTROLS.matcher(given).replaceAll(" ");
-        return oneLine.length() <= LONGEST_SHOWN ? oneLine : oneLine.substring(0, LONGEST_SHOWN) + "…";
+    /** Names may come from a file and hold anything. */
+    private static String shown(List<String> names) {
+        return names.stream().map(PlainText::cut).collect(Collectors.joining(", "));
     }
 }

@@ -29,15 +29,25 @@ public final class Circuit {
     private final Segment[] segments;
     private final Surface surface;
     private final double[][] boilingC;
+    private final LiquidTable liquid;
 
     private Circuit(CircuitPlan plan, Setting setting, Segment[] segments) {
+        this(plan, setting, segments, LiquidTable.WATER);
+    }
+
+    /**
+     * Parts made ready elsewhere, with another liquid: for holding the model against a loop measured with one. Nothing is checked;
+     * boiling and the bounds of the search stay those of water.
+     */
+    Circuit(CircuitPlan plan, Setting setting, Segment[] segments, LiquidTable liquid) {
         this.plan = plan;
         this.setting = setting;
         this.segments = segments;
         this.surface = new Surface(
                 Atmosphere.pressurePa(setting.altitudeM()),
                 plan.heights().waterlineM(),
-                LiquidTable.densityKgPerM3(setting.tankC()));
+                LiquidTable.WATER.densityKgPerM3(setting.tankC()));
+        this.liquid = liquid;
         this.boilingC = Limits.boilingC(segments, surface);
     }
 
@@ -203,6 +213,7 @@ public final class Circuit {
                 segments,
                 new Limits(segments, boilingC),
                 setting,
-                plan.heights().portsApartM());
+                plan.heights().portsApartM(),
+                liquid);
     }
 }

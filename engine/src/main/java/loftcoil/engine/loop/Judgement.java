@@ -110,6 +110,6 @@ final class Judgement {
     }
 
     private double litres(double flowKgPerS) {
-        return flowKgPerS / LiquidTable.densityKgPerM3(setting.tankC()) * 60_000;
+        return flowKgPerS / LiquidTable.WATER.densityKgPerM3(setting.tankC()) * 60_000;
     }
 }

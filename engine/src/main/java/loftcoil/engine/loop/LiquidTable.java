@@ -4,50 +4,62 @@ import java.util.function.DoubleUnaryOperator;
 import loftcoil.engine.water.Water;
 
 /**
- * Properties of water from 0 to 110 °C read from cubics one kelvin wide that pass through the values of
- * {@link Water}. A search needs some ten thousand of them and the formulas' powers would be nearly all its time. The
- * cubics are within 1e-7 of the formulas (held by a test). Outside the range the last value is held, so that a trial
+ * Properties of a liquid from 0 to 110 °C read from cubics one kelvin wide that pass through the values of its formulas: water's,
+ * of {@link Water}, in every design; another liquid's where the model is tested against a loop measured with one. A search needs
+ * some ten thousand of them and the formulas' powers would be nearly all its time. The cubics are within 1e-7 of the formulas (held by a test). Outside the range the last value is held, so that a trial
  * flow that would boil can be seen to boil; no such value is ever reported.
  */
 final class LiquidTable {
 
     private static final int STEPS = 110;
-    private static final double[] DENSITY = cubics(Water::densityKgPerM3);
-    private static final double[] KINEMATIC = cubics(t -> Water.viscosityPaS(t) / Water.densityKgPerM3(t));
-    private static final double[] HEAT = cubics(Water::specificHeatJPerKgK);
-    private static final double[] ENTHALPY = sums(HEAT);
 
-    private LiquidTable() {}
+    /** Water. */
+    static final LiquidTable WATER =
+            new LiquidTable(Water::densityKgPerM3, Water::viscosityPaS, Water::specificHeatJPerKgK);
 
-    static double densityKgPerM3(double tempC) {
-        return cubic(DENSITY, tempC);
+    private final double[] densities;
+    private final double[] kinematics;
+    private final double[] heats;
+    private final double[] enthalpies;
+
+    /** Of formulas in °C, each smooth from 0 to 110: kg/m³, Pa s and J/(kg K). */
+    LiquidTable(DoubleUnaryOperator density, DoubleUnaryOperator viscosity, DoubleUnaryOperator specificHeat) {
+        densities = cubics(density);
+        kinematics = cubics(t -> viscosity.applyAsDouble(t) / density.applyAsDouble(t));
+        heats = cubics(specificHeat);
+        enthalpies = sums(heats);
+    }
+
+    double densityKgPerM3(double tempC) {
+        return cubic(densities, tempC);
     }
 
     /** Kinematic viscosity, m²/s. */
-    static double kinematicM2PerS(double tempC) {
-        return cubic(KINEMATIC, tempC);
+    double kinematicM2PerS(double tempC) {
+        return cubic(kinematics, tempC);
     }
 
-    static double specificHeatJPerKgK(double tempC) {
-        return cubic(HEAT, tempC);
+    double specificHeatJPerKgK(double tempC) {
+        return cubic(heats, tempC);
     }
 
-    /** Enthalpy above water at 0 °C, J/kg: the integral of the specific heat. Straight beyond the range. */
-    static double enthalpyJPerKg(double tempC) {
+    /** Enthalpy above the liquid at 0 °C, J/kg: the integral of the specific heat. Straight beyond the range. */
+    double enthalpyJPerKg(double tempC) {
         if (!(tempC > 0)) {
-            return HEAT[0] * tempC;
+            return heats[0] * tempC;
         }
         if (tempC > STEPS) {
-            return ENTHALPY[STEPS] + specificHeatJPerKgK(STEPS) * (tempC - STEPS);
+            return enthalpies[STEPS] + specificHeatJPerKgK(STEPS) * (tempC - STEPS);
         }
         int step = Math.min((int) tempC, STEPS - 1);
         double x = tempC - step;
         int at = 4 * step;
-        return ENTHALPY[step] + x * (HEAT[at] + x * (HEAT[at + 1] / 2 + x * (HEAT[at + 2] / 3 + x * HEAT[at + 3] / 4)));
+        return enthalpies[step]
+                + x * (heats[at] + x * (heats[at + 1] / 2 + x * (heats[at + 2] / 3 + x * heats[at + 3] / 4)));
     }
 
-    /** Temperature of water at {@code fromC} after taking up this heat, °C. */
-    static double warmedC(double fromC, double heatJPerKg) {
+    /** Temperature of the liquid at {@code fromC} after taking up this heat, °C. */
+    double warmedC(double fromC, double heatJPerKg) {
         double goal = enthalpyJPerKg(fromC) + heatJPerKg;
         double tempC = fromC + heatJPerKg / specificHeatJPerKgK(fromC);
         // Newton on a curve that is straight to 1 %: three steps leave nothing but rounding.
@@ -67,12 +79,12 @@ final class LiquidTable {
         return Math.min(Math.max(tempC, 0), STEPS) - cell;
     }
 
-    static double density(int cell, double within) {
-        return cubic(DENSITY, cell, within);
+    double density(int cell, double within) {
+        return cubic(densities, cell, within);
     }
 
-    static double kinematic(int cell, double within) {
-        return cubic(KINEMATIC, cell, within);
+    double kinematic(int cell, double within) {
+        return cubic(kinematics, cell, within);
     }
 
     private static double cubic(double[] cubics, double tempC) {

@@ -36,6 +36,7 @@ final class March {
     private static final double WARM_ENOUGH_TO_BOIL_C = 80;
 
     private final Segment[] segments;
+    final LiquidTable liquid;
     private final Limits limits;
     private final double tankC;
     private final double tankDensity;
@@ -57,13 +58,14 @@ final class March {
     double coilReynolds;
     double returnC;
 
-    March(Segment[] segments, Limits limits, Setting setting, double portsApartM) {
+    March(Segment[] segments, Limits limits, Setting setting, double portsApartM, LiquidTable liquid) {
         this.segments = segments;
+        this.liquid = liquid;
         this.limits = limits;
         this.tankC = setting.tankC();
-        this.tankDensity = LiquidTable.densityKgPerM3(tankC);
+        this.tankDensity = liquid.densityKgPerM3(tankC);
         this.firing = setting.firing();
-        this.columnPa = Constants.GRAVITY_M_PER_S2 * setting.columnExcessKgPerM3() * portsApartM;
+        this.columnPa = Constants.GRAVITY_M_PER_S2 * (setting.columnKgPerM3() - tankDensity) * portsApartM;
         this.startC = new double[segments.length];
         this.endC = new double[segments.length];
         this.midC = new double[segments.length];
@@ -128,7 +130,7 @@ final class March {
     }
 
     private double throughFire(int i, double flow, double inC) {
-        double outC = LiquidTable.warmedC(inC, firing.heatW() / flow);
+        double outC = liquid.warmedC(inC, firing.heatW() / flow);
         midC[i] = (inC + outC) / 2;
         density = 0;
         kinematic = 0;
@@ -199,8 +201,8 @@ final class March {
     private void add(double weight, double tempC) {
         int cell = LiquidTable.cell(tempC);
         double x = LiquidTable.within(tempC, cell);
-        density += weight * LiquidTable.density(cell, x);
-        kinematic += weight * LiquidTable.kinematic(cell, x);
+        density += weight * liquid.density(cell, x);
+        kinematic += weight * liquid.kinematic(cell, x);
     }
 
     /** (1 − exp(−n))/n from n and its exp(−n). */
@@ -208,11 +210,11 @@ final class March {
         return units < 1e-4 ? 1 - units / 2 + units * units / 6 : (1 - decay) / units;
     }
 
-    private static double meanHeat(double oneC, double otherC) {
+    private double meanHeat(double oneC, double otherC) {
         double difference = oneC - otherC;
         return Math.abs(difference) < SMALL_CHANGE_K
-                ? LiquidTable.specificHeatJPerKgK((oneC + otherC) / 2)
-                : (LiquidTable.enthalpyJPerKg(oneC) - LiquidTable.enthalpyJPerKg(otherC)) / difference;
+                ? liquid.specificHeatJPerKgK((oneC + otherC) / 2)
+                : (liquid.enthalpyJPerKg(oneC) - liquid.enthalpyJPerKg(otherC)) / difference;
     }
 
     private static double[] points(int count, IntToDoubleFunction one) {

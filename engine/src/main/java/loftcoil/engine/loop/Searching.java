@@ -47,10 +47,11 @@ final class Searching {
         if (coil == null) {
             throw new IllegalStateException("a circuit has exactly one coil");
         }
-        double tankW = flow * (LiquidTable.enthalpyJPerKg(march.returnC) - LiquidTable.enthalpyJPerKg(setting.tankC()));
+        double tankW =
+                flow * (march.liquid.enthalpyJPerKg(march.returnC) - march.liquid.enthalpyJPerKg(setting.tankC()));
         return new SteadyFlow(
                 root.signedFlow(),
-                root.signedFlow() / LiquidTable.densityKgPerM3(setting.tankC()) * 60_000,
+                root.signedFlow() / march.liquid.densityKgPerM3(setting.tankC()) * 60_000,
                 root.stable(),
                 march.drivePa,
                 march.frictionPa,

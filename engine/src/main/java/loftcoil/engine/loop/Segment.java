@@ -5,8 +5,11 @@ import loftcoil.engine.pipe.Fitting;
 import loftcoil.engine.pipe.FittingTable;
 import loftcoil.engine.pipe.Friction;
 
-/** One run of tube made ready for marching: what does not change from one trial flow to the next. */
-final class Segment {
+/**
+ * One run of tube made ready for marching: what does not change from one trial flow to the next. Open to a subclass of the tests,
+ * which has the measured resistance of a part of a laboratory's loop in place of {@link #resistancePa}.
+ */
+class Segment {
 
     final Pipe pipe;
     /** Heat loss; for a coil in a lit fire it is not used. */
@@ -19,6 +22,10 @@ final class Segment {
     final double boreM;
     final double areaM2;
     final double roughness;
+    /** Factor on the friction of straight tube, 1 as computed. */
+    final double frictionTimes;
+    /** Factor on the Reynolds numbers at which flow turns turbulent, 1 as computed. */
+    final double transitionTimes;
     /** Sum of the part of the fittings' loss that goes with 1/Re (two-K method). */
     final double lossPerReynolds;
     /** Sum of the fixed part of the losses, fittings and joints, for forward and for backward flow. */
@@ -36,6 +43,8 @@ final class Segment {
         this.boreM = pipe.tube().boreM();
         this.areaM2 = pipe.tube().areaM2();
         this.roughness = Friction.DRAWN_TUBE_ROUGHNESS_M / boreM;
+        this.frictionTimes = 1;
+        this.transitionTimes = 1;
         double perReynolds = 0;
         for (Map.Entry<String, Integer> fitting : pipe.fittings().entrySet()) {
             Fitting kind = FittingTable.require(pipe.name() + ".fittings", fitting.getKey());
@@ -57,6 +66,8 @@ final class Segment {
         this.boreM = as.boreM;
         this.areaM2 = as.areaM2;
         this.roughness = as.roughness * trim.roughnessTimes();
+        this.frictionTimes = as.frictionTimes * trim.frictionTimes();
+        this.transitionTimes = as.transitionTimes * trim.transitionTimes();
         this.lossPerReynolds = as.lossPerReynolds * trim.fittingsTimes();
         for (int direction = 0; direction < fixedLoss.length; direction++) {
             fixedLoss[direction] = as.fixedLoss[direction] * trim.fittingsTimes();
@@ -84,7 +95,7 @@ final class Segment {
     double resistancePa(double flowKgPerS, double reynolds, double densityKgPerM3, int direction) {
         double k = (lossPerReynolds + portPerReynolds[direction]) / reynolds + fixedLoss[direction];
         double massFlux = flowKgPerS / areaM2;
-        double darcy = Friction.darcy(reynolds, roughness);
+        double darcy = frictionTimes * Friction.darcyTimesReynolds(reynolds, roughness, transitionTimes) / reynolds;
         return (darcy * lengthM / boreM + k) * massFlux * massFlux / (2 * densityKgPerM3);
     }
 }

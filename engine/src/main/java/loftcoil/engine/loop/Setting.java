@@ -13,11 +13,6 @@ public record Setting(double tankC, double altitudeM, Firing firing, double colu
 
     /** The whole tank at one temperature. */
     public Setting(double tankC, double altitudeM, Firing firing) {
-        this(tankC, altitudeM, firing, LiquidTable.densityKgPerM3(tankC));
-    }
-
-    /** How much heavier the tank's column is than one of the water that enters, kg/m³. */
-    double columnExcessKgPerM3() {
-        return columnKgPerM3 - LiquidTable.densityKgPerM3(tankC);
+        this(tankC, altitudeM, firing, LiquidTable.WATER.densityKgPerM3(tankC));
     }
 }

@@ -12,13 +12,13 @@ final class StaticDrive {
      * surroundings here. Surroundings outside 0 to 110 °C count as that end of the range.
      */
     static double pa(CircuitPlan plan, Setting setting) {
-        double tankDensity = LiquidTable.densityKgPerM3(setting.tankC());
+        double tankDensity = LiquidTable.WATER.densityKgPerM3(setting.tankC());
         double drive = Constants.GRAVITY_M_PER_S2
-                * setting.columnExcessKgPerM3()
+                * (setting.columnKgPerM3() - tankDensity)
                 * plan.heights().portsApartM();
         for (Pipe pipe : plan.forward()) {
             drive -= Constants.GRAVITY_M_PER_S2
-                    * (LiquidTable.densityKgPerM3(pipe.aroundC()) - tankDensity)
+                    * (LiquidTable.WATER.densityKgPerM3(pipe.aroundC()) - tankDensity)
                     * pipe.riseM();
         }
         return drive;

@@ -72,7 +72,7 @@ public final class WarmingLoop {
         Segment segment = segments[s];
         int cells = first[s + 1] - first[s];
         double lengthM = segment.lengthM / cells;
-        double waterKg = LiquidTable.densityKgPerM3(startC) * segment.areaM2 * lengthM;
+        double waterKg = LiquidTable.WATER.densityKgPerM3(startC) * segment.areaM2 * lengthM;
         double copperKg = segment.pipe.tube().copperKgPerM() * lengthM;
         for (int i = first[s]; i < first[s + 1]; i++) {
             double levelM = segment.startLevelM + segment.riseM * (i - first[s] + 0.5) / cells;
@@ -103,8 +103,8 @@ public final class WarmingLoop {
             double density = 0;
             double kinematic = 0;
             for (int i = first[s]; i < first[s + 1]; i++) {
-                density += LiquidTable.densityKgPerM3(tempC[i]);
-                kinematic += LiquidTable.kinematicM2PerS(tempC[i]);
+                density += LiquidTable.WATER.densityKgPerM3(tempC[i]);
+                kinematic += LiquidTable.WATER.kinematicM2PerS(tempC[i]);
             }
             density /= first[s + 1] - first[s];
             kinematic /= first[s + 1] - first[s];

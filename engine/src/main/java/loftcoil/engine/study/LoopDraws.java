@@ -6,7 +6,10 @@ import java.util.SplittableRandom;
 /** All random numbers of a spread, drawn before the work is shared out: threads cannot change them. */
 final class LoopDraws {
 
-    static final List<String> NAMES = List.of("coil heat", "roughness", "fittings", "heat loss", "weather");
+    static final List<String> NAMES =
+            List.of("coil heat", "roughness", "fittings", "heat loss", "weather", "friction", "transition");
+
+    private static final int FIRST = 5;
 
     private final double[][] shares;
 
@@ -14,7 +17,13 @@ final class LoopDraws {
         SplittableRandom random = new SplittableRandom(plan.seed());
         shares = new double[plan.samples()][NAMES.size()];
         for (double[] draw : shares) {
-            for (int i = 0; i < draw.length; i++) {
+            for (int i = 0; i < FIRST; i++) {
+                draw[i] = random.nextDouble();
+            }
+        }
+        // Drawn after all the others, so that a doubt added later does not change what the earlier ones were drawn as.
+        for (double[] draw : shares) {
+            for (int i = FIRST; i < draw.length; i++) {
                 draw[i] = random.nextDouble();
             }
         }

@@ -48,7 +48,9 @@ final class LoopSamples {
         UncertaintyFactors trim = new UncertaintyFactors(
                 doubts.roughness().at(draws.share(sample, 1)),
                 doubts.fittings().at(draws.share(sample, 2)),
-                doubts.heatLoss().at(draws.share(sample, 3)));
+                doubts.heatLoss().at(draws.share(sample, 3)),
+                doubts.friction().at(draws.share(sample, 5)),
+                doubts.transition().at(draws.share(sample, 6)));
         double heatTimes = doubts.coilHeat().at(draws.share(sample, 0));
         double altitudeM = circuit.setting().altitudeM() + doubts.weatherM() * Doubt.deviations(draws.share(sample, 4));
         double withinM = Math.min(Math.max(altitudeM, Atmosphere.ALTITUDE.low()), Atmosphere.ALTITUDE.high());

@@ -13,6 +13,8 @@ import loftcoil.engine.water.Water;
  */
 final class HeadLoss {
 
+    private static final double JET_TURBULENT_FROM = 4000;
+
     private final double boreM;
     private final double areaM2;
     private final double lengthM;
@@ -63,10 +65,10 @@ final class HeadLoss {
 
     /**
      * Kinetic energy the jet carries off, in m: α v²/2g. α is 2 for laminar flow and taken as 1 for turbulent (truly 1.03 to 1.1),
-     * with the smooth step of {@link Friction} between; the whole still grows with the flow.
+     * with a smooth step between Reynolds 2000 and 4000; a narrower one would let the head fall as the flow grows.
      */
     double jetHeadM(double flowM3PerS) {
-        double part = (reynolds(flowM3PerS) - Friction.LAMINAR_TO) / (Friction.TURBULENT_FROM - Friction.LAMINAR_TO);
+        double part = (reynolds(flowM3PerS) - Friction.LAMINAR_TO) / (JET_TURBULENT_FROM - Friction.LAMINAR_TO);
         double at = Math.max(0, Math.min(1, part));
         double alpha = 2 - at * at * (3 - 2 * at);
         return alpha * velocityHeadM(flowM3PerS);

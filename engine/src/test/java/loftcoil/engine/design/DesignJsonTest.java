@@ -252,4 +252,12 @@ class DesignJsonTest {
         }
         return one.equals(other) ? 0 : 1;
     }
+
+    @Test
+    void wheelsWithoutATankSayOnlyThatTheTankIsMissing() {
+        String json = "{\"safety\": {\"structure\": {\"wheels\": {\"floorAboveRoadM\": 0.9}}}}";
+        RefusedException refused = assertThrows(RefusedException.class, () -> DesignJson.read(json));
+        assertTrue(refused.lines().stream().anyMatch(line -> line.startsWith("tank: missing")), refused.getMessage());
+        assertTrue(!refused.getMessage().contains("NaN"), refused.getMessage());
+    }
 }

@@ -13,10 +13,10 @@ class LiquidTableTest {
     @Test
     void cubicsAreWithinOneInTenMillionOfTheFormulas() {
         for (double t = 0; t <= 110; t += 0.0371) {
-            assertEquals(1, LiquidTable.densityKgPerM3(t) / Water.densityKgPerM3(t), 1e-8);
-            assertEquals(1, LiquidTable.specificHeatJPerKgK(t) / Water.specificHeatJPerKgK(t), 1e-7);
+            assertEquals(1, LiquidTable.WATER.densityKgPerM3(t) / Water.densityKgPerM3(t), 1e-8);
+            assertEquals(1, LiquidTable.WATER.specificHeatJPerKgK(t) / Water.specificHeatJPerKgK(t), 1e-7);
             double kinematic = Water.viscosityPaS(t) / Water.densityKgPerM3(t);
-            assertEquals(1, LiquidTable.kinematicM2PerS(t) / kinematic, 1e-6);
+            assertEquals(1, LiquidTable.WATER.kinematicM2PerS(t) / kinematic, 1e-6);
         }
     }
 
@@ -24,15 +24,15 @@ class LiquidTableTest {
     void enthalpyIsTheIntegralOfTheSpecificHeat() {
         double integral = new IterativeLegendreGaussIntegrator(10, 1e-12, 1e-12)
                 .integrate(10_000, Water::specificHeatJPerKgK, 12.3, 97.7);
-        double table = LiquidTable.enthalpyJPerKg(97.7) - LiquidTable.enthalpyJPerKg(12.3);
+        double table = LiquidTable.WATER.enthalpyJPerKg(97.7) - LiquidTable.WATER.enthalpyJPerKg(12.3);
         assertEquals(integral, table, 1e-8 * integral);
     }
 
     @Test
     void warmingTakesUpExactlyTheHeat() {
         for (double heat = -100_000; heat <= 250_000; heat += 12_345) {
-            double warmed = LiquidTable.warmedC(40, heat);
-            assertEquals(heat, LiquidTable.enthalpyJPerKg(warmed) - LiquidTable.enthalpyJPerKg(40), 1e-6);
+            double warmed = LiquidTable.WATER.warmedC(40, heat);
+            assertEquals(heat, LiquidTable.WATER.enthalpyJPerKg(warmed) - LiquidTable.WATER.enthalpyJPerKg(40), 1e-6);
         }
     }
 

@@ -22,7 +22,7 @@ class FrictionLawTest {
     /** Neither the factor nor its slope may jump where the regimes meet. */
     @Property(seed = "20261125", tries = 200)
     void noKinkWhereRegimesMeet(@ForAll @DoubleRange(min = 0, max = 0.05) @Scale(6) double rough) {
-        for (double joint : List.of(2000.0, 4000.0)) {
+        for (double joint : List.of(2000.0, 3100.0)) {
             double step = 1e-3;
             double below = Friction.darcyTimesReynolds(joint - step, rough);
             double at = Friction.darcyTimesReynolds(joint, rough);
@@ -47,9 +47,22 @@ class FrictionLawTest {
     @Example
     void pressureDropGrowsThroughTheTransition() {
         double before = 1999 * Friction.darcyTimesReynolds(1999, 0);
-        for (int re = 2000; re <= 4001; re++) {
+        for (int re = 2000; re <= 3101; re++) {
             double drop = re * Friction.darcyTimesReynolds(re, 0);
             assertTrue(drop > before, "Re " + re);
+            before = drop;
+        }
+    }
+
+    /** The same wherever flow turns turbulent: sooner or later, smooth or rough. */
+    @Property(seed = "20261125", tries = 100)
+    void pressureDropGrowsWhereverItTurns(
+            @ForAll @DoubleRange(min = 0.5, max = 2) double times,
+            @ForAll @DoubleRange(min = 0, max = 0.05) @Scale(6) double rough) {
+        double before = 0;
+        for (double re = 900; re <= 6400; re += 2) {
+            double drop = re * Friction.darcyTimesReynolds(re, rough, times);
+            assertTrue(drop > before, "Re " + re + ", times " + times);
             before = drop;
         }
     }
@@ -74,6 +87,7 @@ class FrictionLawTest {
         refused("reynolds", "1.0E-9 to 100000000", () -> Friction.darcy(bad, 1e-4));
         refused("reynolds", "0 to 100000000", () -> Friction.darcyTimesReynolds(bad, 1e-4));
         refused("relativeRoughness", "0 to 0.05", () -> Friction.darcy(1e4, bad));
+        refused("transitionTimes", "0.5 to 2", () -> Friction.darcyTimesReynolds(1e4, 1e-4, bad));
     }
 
     @Example

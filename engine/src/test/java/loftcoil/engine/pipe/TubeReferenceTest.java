@@ -1,6 +1,7 @@
 package loftcoil.engine.pipe;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashSet;
 import org.junit.jupiter.api.Test;
@@ -77,10 +78,23 @@ class TubeReferenceTest {
 
     @Test
     void everyNameIsFoundOnce() {
-        assertEquals(40, TubeTable.names().size());
-        assertEquals(40, new HashSet<>(TubeTable.names()).size());
+        assertEquals(95, TubeTable.names().size());
+        assertEquals(95, new HashSet<>(TubeTable.names()).size());
         for (String name : TubeTable.names()) {
             assertEquals(name, TubeTable.find(name).orElseThrow().name());
+        }
+    }
+
+    /** A tube of no table, by its outer diameter and wall in mm: bore and area by geometry. */
+    @Test
+    void anyOuterDiameterAndWall() {
+        Tube tube = TubeTable.require("tube", "35x1.1 copper");
+        assertEquals(0.0328, tube.boreM(), 1e-12);
+        assertEquals(Math.PI / 4 * 0.0328 * 0.0328, tube.areaM2(), 1e-12);
+        assertEquals("35x1.1 copper", tube.name());
+        for (String bad :
+                new String[] {"35x18 copper", "35x0 copper", "900x2 copper", "35x copper", "35x1.1", "-35x1 copper"}) {
+            assertTrue(TubeTable.find(bad).isEmpty(), bad);
         }
     }
 }

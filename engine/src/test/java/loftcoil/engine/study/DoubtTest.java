@@ -49,6 +49,7 @@ class DoubtTest {
         assertThrows(RefusedException.class, () -> new SpreadPlan(0, 1, 100));
         assertThrows(
                 RefusedException.class,
-                () -> new LoopDoubts(Doubt.none(), Doubt.none(), Doubt.none(), Doubt.none(), -1));
+                () -> new LoopDoubts(
+                        Doubt.none(), Doubt.none(), Doubt.none(), Doubt.none(), Doubt.none(), Doubt.none(), -1));
     }
 }

@@ -38,7 +38,7 @@ class LoopSpreadLawTest {
 
     @Test
     void withoutDoubtAllLoopsAreTheOneKnown() {
-        LoopSpread spread = spread(LIT, new LoopDoubts(NONE, NONE, NONE, NONE, 0), 50, 1);
+        LoopSpread spread = spread(LIT, new LoopDoubts(NONE, NONE, NONE, NONE, NONE, NONE, 0), 50, 1);
         assertEquals(KNOWN.flowKgPerS(), spread.flowKgPerS().p5(), 1e-9);
         assertEquals(KNOWN.flowKgPerS(), spread.flowKgPerS().p95(), 1e-9);
         assertEquals(KNOWN.boilMargin().marginK(), spread.boilMarginK().p50(), 1e-6);
@@ -52,7 +52,7 @@ class LoopSpreadLawTest {
     @Test
     void percentilesAreThoseOfTheDoubtThatMakesThem() {
         Doubt heat = new Doubt(0.6, 1.4);
-        LoopSpread spread = spread(LIT, new LoopDoubts(heat, NONE, NONE, NONE, 0), 2000, 2);
+        LoopSpread spread = spread(LIT, new LoopDoubts(heat, NONE, NONE, NONE, NONE, NONE, 0), 2000, 2);
         assertTrue(spread.boilMarginK().p50() <= marginAt(heat.at(0.5 - 0.034)));
         assertTrue(spread.boilMarginK().p50() >= marginAt(heat.at(0.5 + 0.034)));
         assertTrue(spread.boilMarginK().p25() <= marginAt(heat.at(0.75 - 0.030)));

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
+import loftcoil.engine.words.Numeral;
 
 /**
  * Numbers of one column as text, all with the same decimals: about three digits of the span they cover. Very large and
@@ -69,24 +70,10 @@ record Digits(int decimals) {
             return "–";
         }
         if (decimals == POWERS) {
-            return value == 0 ? "0" : powerOfTen(BigDecimal.valueOf(value).round(new MathContext(KEPT + 1)));
+            return value == 0
+                    ? "0"
+                    : Numeral.powerOfTen(BigDecimal.valueOf(value).round(new MathContext(KEPT + 1)));
         }
-        String text = BigDecimal.valueOf(value)
-                .setScale(decimals, RoundingMode.HALF_UP)
-                .toPlainString();
-        return minus(text);
-    }
-
-    /** A number other than 0 as a power of ten, such as 1.5e20. */
-    static String powerOfTen(BigDecimal value) {
-        int power = value.precision() - value.scale() - 1;
-        String mantissa = value.scaleByPowerOfTen(-power).stripTrailingZeros().toPlainString();
-        return minus(mantissa) + "e" + minus("" + power);
-    }
-
-    /** With a true minus sign, and none before zero. */
-    static String minus(String text) {
-        boolean zero = text.chars().noneMatch(c -> c >= '1' && c <= '9');
-        return zero ? text.replace("-", "") : text.replace('-', '−');
+        return Numeral.fixed(value, decimals);
     }
 }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import loftcoil.engine.words.Numeral;
 
 /**
  * Round numbers along an axis, one, two or five times a power of ten apart.
@@ -80,7 +81,7 @@ record Ticks(BigDecimal step, long first, long last) {
         int decimals = Math.max(0, step.stripTrailingZeros().scale());
         String plain = value.setScale(decimals, RoundingMode.HALF_UP).toPlainString();
         return plain.length() > LONGEST && value.signum() != 0
-                ? Digits.powerOfTen(value)
-                : Digits.minus(plain.length() > LONGEST ? "0" : plain);
+                ? Numeral.powerOfTen(value)
+                : Numeral.minus(plain.length() > LONGEST ? "0" : plain);
     }
 }

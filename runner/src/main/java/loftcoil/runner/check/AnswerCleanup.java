@@ -2,10 +2,11 @@ package loftcoil.runner.check;
 
 import java.util.regex.Pattern;
 
-/** Takes from an answer what carries no meaning: odd blanks, “about”, a full stop at the end. */
+/** Takes from an answer what carries no meaning: odd blanks, control characters, “about”, a full stop at the end. */
 final class AnswerCleanup {
 
-    private static final Pattern BLANKS = Pattern.compile("[\\s\\u00A0\\u2000-\\u200B\\u202F\\u205F\\u3000\\uFEFF]+");
+    private static final Pattern BLANKS =
+            Pattern.compile("[\\s\\p{Cc}\\u00A0\\u2000-\\u200F\\u2028-\\u202F\\u205F\\u2066-\\u2069\\u3000\\uFEFF]+");
     private static final Pattern MINUS = Pattern.compile("[\\u2212\\u2012\\u2013\\uFE63\\uFF0D]");
     private static final Pattern AHEAD = Pattern.compile(
             "(?i)^(?:(?:about|approximately|approx\\.?|roughly|around|nearly|circa|ca\\.|c\\.|it is|it's)\\s*|[~≈=]\\s*"

@@ -10,7 +10,7 @@ final class AnswerPieces {
 
     private static final Pattern RANGE = Pattern.compile(
             "(?is)^(?:\\s*(?:-|to\\b|\\.\\.+|…|or\\b|and\\b|±|\\+/?-)|\\s*[^\\d\\s]+\\s+(?:to|or|and|-|±|\\+/?-))\\s*[\\d.,].*");
-    private static final Pattern NEXT_NUMBER = Pattern.compile("\\s+(?=[\\d½¼¾⅓⅔⅛⅜⅝⅞])|(?<=['′])(?=\\d)");
+    private static final Pattern NEXT_NUMBER = Pattern.compile("\\s+(?=[\\d½¼¾⅓⅔⅛⅜⅝⅞])|(?<=['’′])(?=\\d)");
 
     private AnswerPieces() {}
 

@@ -1,6 +1,7 @@
 package loftcoil.runner.check;
 
 import java.util.Optional;
+import loftcoil.engine.words.Numeral;
 import loftcoil.runner.exercise.Code;
 import loftcoil.runner.exercise.KnownMistake;
 import loftcoil.runner.exercise.Reckoning;
@@ -30,7 +31,7 @@ final class CodeCheck {
         double reference = reckoning.number(code.reference().java());
         double offBy = QuantityCheck.offBy(reference, value);
         WrittenUnit unit = Measured.wanted(code.reference().unit());
-        String words = Shown.withUnit(Shown.number(value), unit.shown());
+        String words = Numeral.withUnit(Numeral.shown(value, 6), unit.shown());
         Verdict.Taken taken = Verdict.Taken.number(words, value, false);
         if (code.tolerance().allows(reference, value)) {
             return new Verdict.Right(offBy, taken, "");

@@ -1,6 +1,7 @@
 package loftcoil.runner.check;
 
 import java.util.OptionalInt;
+import loftcoil.engine.words.Numeral;
 import loftcoil.runner.exercise.Decision;
 import loftcoil.runner.exercise.Quantity.Temperature;
 import loftcoil.runner.unit.QuantityKind;
@@ -28,7 +29,7 @@ final class DecisionCheck {
         WrittenUnit wanted = Measured.wanted(decision.unit());
         AnswerText answer = AnswerText.read(PlainDegrees.taken(typed, wanted));
         if (answer instanceof AnswerText.NotRead notRead) {
-            String unit = wanted.shown().isEmpty() ? "." : " such as " + Shown.withUnit("2.5", wanted.shown()) + ".";
+            String unit = wanted.shown().isEmpty() ? "." : " such as " + Numeral.withUnit("2.5", wanted.shown()) + ".";
             return new Verdict.Unreadable(notRead.words() + " Wanted is " + QuantityKind.of(wanted) + unit);
         }
         Measured measured = Measured.of((AnswerText.Amount) answer, wanted);
@@ -40,6 +41,6 @@ final class DecisionCheck {
             return new Verdict.Unreadable("Nothing can measure that much.");
         }
         // Rounded, so that 8 ft becomes 2.4384 m and not 2.4384000000000001.
-        return new Verdict.Decided(Shown.precise(value), measured.taken(wanted, value));
+        return new Verdict.Decided(Numeral.plain(value, 12), measured.taken(wanted, value));
     }
 }

@@ -1,6 +1,7 @@
 package loftcoil.runner.check;
 
 import loftcoil.engine.constant.Constants;
+import loftcoil.engine.words.Numeral;
 import loftcoil.runner.exercise.Quantity.Temperature;
 import loftcoil.runner.unit.UnitText;
 import loftcoil.runner.unit.WrittenUnit;
@@ -35,9 +36,9 @@ record Measured(double given, WrittenUnit unit, boolean assumed) {
     }
 
     Verdict.Taken taken(WrittenUnit wanted, double value) {
-        String words = Shown.withUnit(Shown.number(given), unit.shown());
+        String words = Numeral.withUnit(Numeral.shown(given, 6), unit.shown());
         if (!unit.equals(wanted)) {
-            words += ", which is " + Shown.withUnit(Shown.converted(value), wanted.shown());
+            words += ", which is " + Numeral.withUnit(Numeral.shown(value, 4), wanted.shown());
         }
         return Verdict.Taken.number(words, value, assumed && !wanted.shown().isEmpty());
     }

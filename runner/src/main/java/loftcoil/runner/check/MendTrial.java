@@ -12,6 +12,7 @@ import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.words.Numeral;
 import loftcoil.runner.exercise.About;
 import loftcoil.runner.exercise.Lever;
 import loftcoil.runner.exercise.Mend;
@@ -85,7 +86,7 @@ public final class MendTrial {
         try {
             double value = Double.parseDouble(bare);
             if (value >= span.from() - 1e-9 && value <= span.to() + 1e-9) {
-                return Optional.of(Shown.precise(value));
+                return Optional.of(Numeral.plain(value, 12));
             }
         } catch (NumberFormatException notANumber) {
             // Said below, as for a number out of range.

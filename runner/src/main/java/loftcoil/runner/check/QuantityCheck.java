@@ -2,6 +2,7 @@ package loftcoil.runner.check;
 
 import java.util.List;
 import java.util.Optional;
+import loftcoil.engine.words.Numeral;
 import loftcoil.runner.exercise.KnownMistake;
 import loftcoil.runner.exercise.Quantity;
 import loftcoil.runner.exercise.Quantity.Temperature;
@@ -115,6 +116,6 @@ final class QuantityCheck {
         return wanted.shown().isEmpty()
                 ? " A plain number is wanted, such as 6.2."
                 : " " + Character.toUpperCase(what.charAt(0)) + what.substring(1) + " is wanted, such as "
-                        + Shown.withUnit("6.2", wanted.shown()) + ".";
+                        + Numeral.withUnit("6.2", wanted.shown()) + ".";
     }
 }

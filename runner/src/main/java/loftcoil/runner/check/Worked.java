@@ -1,6 +1,7 @@
 package loftcoil.runner.check;
 
 import java.util.Optional;
+import loftcoil.engine.words.Numeral;
 import loftcoil.runner.exercise.Exercise;
 import loftcoil.runner.exercise.Reckoned;
 import loftcoil.runner.exercise.Reckoning;
@@ -46,6 +47,6 @@ public final class Worked {
 
     /** A value with its unit, to four digits. */
     public static String shown(double value, String unit) {
-        return Shown.withUnit(Shown.converted(value), unit);
+        return Numeral.withUnit(Numeral.shown(value, 4), unit);
     }
 }

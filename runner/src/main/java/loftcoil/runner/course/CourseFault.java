@@ -1,5 +1,6 @@
 package loftcoil.runner.course;
 
+import loftcoil.engine.fault.Fault;
 import loftcoil.runner.exercise.ExerciseFault;
 import loftcoil.runner.lesson.LessonFault;
 
@@ -23,6 +24,6 @@ public record CourseFault(String file, String place, String what, String allowed
 
     /** The fault on one line, the place first. */
     public String words() {
-        return file + (place.isEmpty() ? "" : ":" + place) + ": " + what + "; allowed: " + allowed;
+        return file + (place.isEmpty() ? "" : ":" + Fault.placed(place)) + ": " + what + "; allowed: " + allowed;
     }
 }

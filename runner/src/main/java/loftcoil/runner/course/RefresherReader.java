@@ -1,15 +1,11 @@
 package loftcoil.runner.course;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import loftcoil.engine.design.JsonPlace;
+import loftcoil.engine.design.JsonText;
 
 /** Reads {@code refresher.json} beside the exercises; what does not read becomes a fault with its field. */
 final class RefresherReader {
@@ -18,10 +14,7 @@ final class RefresherReader {
     static final String FILE = "refresher.json";
 
     private static final String ALLOWED = "a seed and lessons with two or three questions each";
-    private static final JsonMapper MAPPER = JsonMapper.builder()
-            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-            .build();
+    private static final JsonText TEXT = new JsonText(1_000);
 
     private final CourseFiles shelf;
 
@@ -37,12 +30,11 @@ final class RefresherReader {
     private Refresher read(String text) {
         JsonNode tree;
         try {
-            tree = MAPPER.readTree(text);
-        } catch (JsonProcessingException broken) {
-            String place = JsonPlace.of(broken)
-                    .map(at -> at.line() + ":" + at.column())
-                    .orElse("");
-            shelf.fault(FILE, place, "no JSON: " + broken.getOriginalMessage(), ALLOWED);
+            tree = TEXT.object(text);
+        } catch (JsonText.UnreadableException broken) {
+            String place =
+                    broken.place().map(at -> at.line() + ":" + at.column()).orElse("");
+            shelf.fault(FILE, place, broken.words(), ALLOWED);
             return Refresher.NONE;
         }
         fields(tree, "", Set.of("seed", "lessons"));

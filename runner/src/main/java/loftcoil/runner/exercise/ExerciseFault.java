@@ -1,5 +1,7 @@
 package loftcoil.runner.exercise;
 
+import loftcoil.engine.fault.Fault;
+
 /**
  * One thing wrong in an exercise file.
  *
@@ -12,6 +14,6 @@ public record ExerciseFault(String file, String field, String what, String allow
 
     /** The fault on one line, the place first. */
     public String words() {
-        return file + ": " + field + ": " + what + "; allowed: " + allowed;
+        return file + ": " + Fault.placed(field) + ": " + what + "; allowed: " + allowed;
     }
 }

@@ -1,16 +1,13 @@
 package loftcoil.runner.exercise;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
 import loftcoil.engine.design.JsonPlace;
+import loftcoil.engine.design.JsonText;
 import loftcoil.runner.unit.UnitText;
 import loftcoil.runner.unit.WrittenUnit;
 
@@ -20,10 +17,7 @@ public final class ExerciseReader {
     /** Longest exercise file, in UTF-16 units. */
     public static final int LONGEST = 200_000;
 
-    private static final JsonMapper MAPPER = JsonMapper.builder()
-            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-            .build();
+    private static final JsonText TEXT = new JsonText(LONGEST);
     private static final String KINDS = "\"quantity\", \"choice\", \"java\", \"decision\" or \"mend\"";
 
     private ExerciseReader() {}
@@ -60,16 +54,10 @@ public final class ExerciseReader {
                     List.of(new ExerciseFault(file, "the file", what, "at most " + LONGEST)));
         }
         try {
-            JsonNode tree = MAPPER.readTree(json);
-            return tree == null ? MAPPER.missingNode() : tree;
-        } catch (JsonProcessingException e) {
-            String place = JsonPlace.of(e).map(JsonPlace::words).orElse("the file");
-            String why = e.getOriginalMessage()
-                    .lines()
-                    .findFirst()
-                    .orElse("no JSON")
-                    .replaceFirst(" \\(start marker at .*", "");
-            throw new ExerciseRefusedException(List.of(new ExerciseFault(file, place, why, "one JSON object")));
+            return TEXT.object(json);
+        } catch (JsonText.UnreadableException e) {
+            String place = e.place().map(JsonPlace::words).orElse("the file");
+            throw new ExerciseRefusedException(List.of(new ExerciseFault(file, place, e.words(), "one JSON object")));
         }
     }
 

@@ -1,7 +1,7 @@
 package loftcoil.runner.handout;
 
 import java.util.List;
-import java.util.Locale;
+import loftcoil.engine.words.Numeral;
 import loftcoil.runner.check.Worked;
 import loftcoil.runner.exercise.Choice;
 import loftcoil.runner.exercise.Decision;
@@ -66,7 +66,7 @@ final class KeyPart {
             return "";
         }
         Tolerance tolerance = reckoned.tolerance();
-        String relative = tolerance.relative() > 0 ? number(PERCENT * tolerance.relative()) + " %" : "";
+        String relative = tolerance.relative() > 0 ? Numeral.shown(PERCENT * tolerance.relative(), 3) + " %" : "";
         String absolute = tolerance.absolute() > 0
                 ? Worked.shown(tolerance.absolute(), reckoned.reference().unit())
                 : "";
@@ -123,11 +123,5 @@ final class KeyPart {
 
     private static String bold(String words) {
         return Html.element("strong", Html.text(words)).strip();
-    }
-
-    private static String number(double value) {
-        return String.format(Locale.ROOT, "%.3g", value)
-                .replaceFirst("(\\.\\d*?)0+$", "$1")
-                .replaceFirst("\\.$", "");
     }
 }

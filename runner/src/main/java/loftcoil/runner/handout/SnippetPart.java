@@ -1,10 +1,10 @@
 package loftcoil.runner.handout;
 
-import java.util.Locale;
 import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import loftcoil.engine.words.Numeral;
 import loftcoil.runner.chart.ChartDrawer;
 import loftcoil.runner.chart.ChartOrder;
 import loftcoil.runner.lesson.Drag;
@@ -55,7 +55,7 @@ final class SnippetPart {
 
     private static String tidy(String value, String type) {
         return type.equals("double") && value.length() > LEAST_BLANK
-                ? String.format(Locale.ROOT, "%.5g", Double.parseDouble(value))
+                ? Numeral.shown(Double.parseDouble(value), 5)
                 : value;
     }
 
@@ -73,15 +73,10 @@ final class SnippetPart {
         return Html.element(
                 "p",
                 "small",
-                Html.text(drag.label() + ": here " + number(drag.start()) + " " + drag.unit()
-                        + "; on the screen it slides from " + number(drag.from()) + " to " + number(drag.to()) + " "
+                Html.text(drag.label() + ": here " + Numeral.shown(drag.start(), 4) + " " + drag.unit()
+                        + "; on the screen it slides from " + Numeral.shown(drag.from(), 4) + " to "
+                        + Numeral.shown(drag.to(), 4) + " "
                         + drag.unit() + "."));
-    }
-
-    private static String number(double value) {
-        return String.format(Locale.ROOT, "%.4g", value)
-                .replaceFirst("(\\.\\d*?)0+$", "$1")
-                .replaceFirst("\\.$", "");
     }
 
     private static String chart(ChartOrder order) {

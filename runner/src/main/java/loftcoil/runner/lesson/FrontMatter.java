@@ -37,16 +37,31 @@ record FrontMatter(String title, int step, int minutes, List<String> needs) {
             source.fault(1, 1, "no front matter", "a line of --- first, then " + KEYS + ", then a line of ---");
             return lineOf;
         }
-        for (int i = 1; i < lines.size(); i++) {
-            String line = lines.get(i);
-            if (line.stripTrailing().equals("---")) {
-                missing(source, lineOf, i + 1);
-                return lineOf;
-            }
-            place(source, lineOf, line, i + 1);
+        int closing = closing(lines);
+        if (closing == lines.size()) {
+            // One slip, one fault: what the lines below would be as keys says nothing.
+            source.fault(1, 1, "front matter is never closed", "a line of --- after the last key");
+            return lineOf;
         }
-        source.fault(1, 1, "front matter is never closed", "a line of --- after the last key");
+        for (int i = 1; i < closing; i++) {
+            place(source, lineOf, lines.get(i), i + 1);
+        }
+        missing(source, lineOf, closing + 1);
         return lineOf;
+    }
+
+    /** Whether it begins and never ends; then nothing can be said of what would stand behind it. */
+    static boolean isUnclosed(SourceText source) {
+        return source.lines().get(0).stripTrailing().equals("---")
+                && closing(source.lines()) == source.lines().size();
+    }
+
+    private static int closing(List<String> lines) {
+        int closing = 1;
+        while (closing < lines.size() && !lines.get(closing).stripTrailing().equals("---")) {
+            closing++;
+        }
+        return closing;
     }
 
     private static void place(SourceText source, Map<String, Integer> lineOf, String line, int number) {

@@ -54,7 +54,9 @@ public final class LessonParser {
         SourceText source = new SourceText(fileName, text);
         Node document = PARSER.parse(source.text());
         FrontMatter front = FrontMatter.read(source, document);
-        heading(source, document);
+        if (!FrontMatter.isUnclosed(source)) {
+            heading(source, document);
+        }
         List<Step> steps = new StepsReader(source).read(document);
         List<LessonLink> links = new Forbidden(source).in(document);
         Lesson lesson = new Lesson(lessonId, front.title(), front.step(), front.minutes(), front.needs(), steps);

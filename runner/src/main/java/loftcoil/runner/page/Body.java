@@ -1,16 +1,14 @@
 package loftcoil.runner.page;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.MissingNode;
 import com.sun.net.httpserver.HttpExchange;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
-import loftcoil.engine.design.JsonPlace;
+import loftcoil.engine.design.JsonText;
 
 /** What a request brings: a JSON object of limited size, its fields read with care. */
 final class Body {
@@ -18,8 +16,7 @@ final class Body {
     /** A learner's snippet is a few kilobytes. */
     static final int MOST_BYTES = 1 << 20;
 
-    private static final ObjectMapper MAPPER =
-            new ObjectMapper().enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
+    private static final JsonText TEXT = new JsonText(MOST_BYTES);
 
     private Body() {}
 
@@ -40,17 +37,10 @@ final class Body {
                     Map.of("Connection", "close"));
         }
         try {
-            JsonNode body = MAPPER.readTree(bytes);
-            if (body.isObject()) {
-                return body;
-            }
-        } catch (JsonProcessingException broken) {
-            throw new RefusedRequest(
-                    400,
-                    "The request is not JSON"
-                            + JsonPlace.of(broken).map(at -> ": " + at.words()).orElse("") + ".");
+            return TEXT.object(new String(bytes, StandardCharsets.UTF_8));
+        } catch (JsonText.UnreadableException broken) {
+            throw new RefusedRequest(400, "The request must be a JSON object, not " + broken.getMessage() + ".");
         }
-        throw new RefusedRequest(400, "The request must be a JSON object.");
     }
 
     static String text(JsonNode body, String field) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
@@ -76,7 +77,8 @@ final class ExerciseProof {
         String where = exercise.path() + " with seed " + seed;
         Reference reference = exercise.reference();
         Tolerance tolerance = exercise.tolerance();
-        Optional<Double> value = number(where + ", reference", reference.java());
+        Map<String, Double> known = reckoner.together(everyJava(exercise));
+        Optional<Double> value = number(where + ", reference", reference.java(), known);
         if (value.isEmpty()) {
             return;
         }
@@ -84,24 +86,34 @@ final class ExerciseProof {
         if (solution.isEmpty()) {
             faults.add(where + ": the worked solution has no Java to check");
         } else {
-            number(where + ", worked solution", solution)
+            number(where + ", worked solution", solution, known)
                     .filter(answer -> !tolerance.allows(value.get(), answer))
                     .ifPresent(answer -> faults.add(where + ": the worked solution gives " + answer
                             + ", the reference is " + value.get() + " " + reference.unit()));
         }
         for (KnownMistake mistake : exercise.mistakes()) {
-            number(where + ", mistake '" + mistake.because() + "'", mistake.java())
+            number(where + ", mistake '" + mistake.because() + "'", mistake.java(), known)
                     .filter(wrong -> tolerance.allows(value.get(), wrong))
                     .ifPresent(wrong -> faults.add(where + ": the mistake '" + mistake.because() + "' gives " + wrong
                             + ", which would pass as right"));
         }
     }
 
+    private static List<String> everyJava(Reckoned exercise) {
+        return Stream.concat(
+                        Stream.of(
+                                exercise.reference().java(),
+                                exercise.about().solution().java()),
+                        exercise.mistakes().stream().map(KnownMistake::java))
+                .filter(java -> !java.isEmpty())
+                .toList();
+    }
+
     private void published(Reckoned exercise) {
         exercise.published().ifPresent(fixed -> {
             Reference reference = exercise.with(fixed.with()).reference();
             String where = exercise.path() + ", published case";
-            number(where, reference.java())
+            number(where, reference.java(), Map.of())
                     .filter(value -> !fixed.tolerance().allows(fixed.value(), value))
                     .ifPresent(value ->
                             faults.add(where + ": the reference gives " + value + ", published is " + fixed.value()));
@@ -129,10 +141,10 @@ final class ExerciseProof {
         }
     }
 
-    private Optional<Double> number(String where, String java) {
+    private Optional<Double> number(String where, String java, Map<String, Double> known) {
         compared++;
         try {
-            double value = reckoner.number(java);
+            double value = known.containsKey(java) ? known.get(java) : reckoner.number(java);
             values.put(where, value);
             return Optional.of(value);
         } catch (RefusedException refused) {

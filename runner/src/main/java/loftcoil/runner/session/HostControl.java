@@ -42,6 +42,10 @@ final class HostControl extends StreamingExecutionControl {
         return taken;
     }
 
+    /** Nothing to do: the machine was started with the class path of its session. */
+    @Override
+    public void addToClasspath(String path) {}
+
     @Override
     public void stop() {
         agent.pull();

@@ -1,7 +1,11 @@
 package loftcoil.runner.session;
 
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
 
@@ -10,6 +14,9 @@ public final class Reckoner {
 
     private static final Set<String> NUMBERS = Set.of(
             "double", "float", "long", "int", "short", "byte", "Double", "Float", "Long", "Integer", "Short", "Byte");
+
+    private static final String EACH_WITH_ITS_TYPE = ".map(one -> one.getClass().getSimpleName() + \" \" + one)"
+            + ".collect(java.util.stream.Collectors.joining(\"\\n\"))";
 
     private static final String NO_VALUE =
             "Its last line has no value. End with the number itself, or with the name that holds it.";
@@ -50,6 +57,49 @@ public final class Reckoner {
                             + " or the root of a negative number came in between.");
         }
         return number;
+    }
+
+    /**
+     * The values of several expressions, compiled at once, which takes little longer than one.
+     *
+     * @param javaExpressions Java as for {@link #number}
+     * @return the values by their Java; where the expressions cannot be reckoned together the map is empty, and each has to be
+     *     reckoned by itself, which tells why
+     */
+    public Map<String, Double> together(Collection<String> javaExpressions) {
+        // Several pieces in one are no expression.
+        List<String> single = javaExpressions.stream()
+                .filter(java -> java.indexOf(';') < 0)
+                .distinct()
+                .toList();
+        if (single.size() < 2) {
+            return Map.of();
+        }
+        // Each on lines of its own, as it may end in a comment.
+        String all = single.stream()
+                .collect(Collectors.joining(
+                        "\n),\n(", "java.util.stream.Stream.<Number>of((\n", "\n))" + EACH_WITH_ITS_TYPE));
+        return session.look(all) instanceof Outcome.Done done
+                ? values(single, done.value().lines().toList())
+                : Map.of();
+    }
+
+    private static Map<String, Double> values(List<String> expressions, List<String> typed) {
+        Map<String, Double> values = new HashMap<>();
+        for (int i = 0; i < typed.size(); i++) {
+            int blank = typed.get(i).indexOf(' ');
+            String type = typed.get(i).substring(0, blank);
+            // As of a number by itself: a type of another kind, or what is not finite, has to be told.
+            if (!NUMBERS.contains(type)) {
+                return Map.of();
+            }
+            double value = Double.parseDouble(typed.get(i).substring(blank + 1));
+            if (!Double.isFinite(value)) {
+                return Map.of();
+            }
+            values.put(expressions.get(i), value);
+        }
+        return values;
     }
 
     private static double parse(String javaExpression, String value) {

@@ -60,7 +60,6 @@ final class Shell implements AutoCloseable {
         try {
             jshell = JShell.builder()
                     .executionEngine(provider, null)
-                    .compilerOptions("-classpath", path)
                     .out(nowhere)
                     .err(nowhere)
                     .build();
@@ -72,6 +71,8 @@ final class Shell implements AutoCloseable {
                             + " MB of memory.",
                     e);
         }
+        // Not as an option of the compiler, which would look every folder and jar up again for each piece.
+        jshell.addToClasspath(path);
         Shell shell = new Shell(jshell, provider, received, EngineNames.in(setup.classPath()));
         shell.load(setup.prelude());
         return shell;

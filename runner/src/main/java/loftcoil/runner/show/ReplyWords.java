@@ -3,6 +3,7 @@ package loftcoil.runner.show;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import loftcoil.engine.words.Numeral;
 import loftcoil.runner.check.Verdict;
 import loftcoil.runner.check.Worked;
 import loftcoil.runner.exercise.Choice;
@@ -127,7 +128,7 @@ final class ReplyWords {
         }
         double degrees =
                 given.getAsDouble() - reckoning.number(quantity.reference().java());
-        return Digits.of(Math.abs(degrees), 2) + " " + quantity.reference().unit()
+        return Numeral.shown(Math.abs(degrees), 2) + " " + quantity.reference().unit()
                 + (degrees > 0 ? " too high" : " too low");
     }
 
@@ -140,8 +141,8 @@ final class ReplyWords {
         }
         String way = ratio > 0 ? " too high" : " too low";
         return ratio > 9
-                ? Digits.of(1 + ratio, 2) + " times the value"
-                : Digits.of(Math.abs(ratio) * 100, 2) + " %" + way;
+                ? Numeral.shown(1 + ratio, 2) + " times the value"
+                : Numeral.shown(Math.abs(ratio) * 100, 2) + " %" + way;
     }
 
     private static String assumed(Verdict.Taken taken) {

@@ -1,6 +1,8 @@
 package loftcoil.runner.show;
 
 import java.util.List;
+import java.util.Set;
+import loftcoil.engine.words.Numeral;
 import loftcoil.runner.chart.ChartDrawer;
 import loftcoil.runner.chart.ChartOrder;
 import loftcoil.runner.chart.ChartPicture;
@@ -8,6 +10,12 @@ import loftcoil.runner.session.Outcome;
 
 /** What came of a snippet, put into words. */
 final class RunWords {
+
+    private static final Set<String> DECIMAL = Set.of("double", "float", "Double", "Float");
+    /** What a call of {@code printf} comes to: it says nothing beside what was printed. */
+    private static final Set<String> NOT_WORTH_SHOWING = Set.of("PrintStream", "java.io.PrintStream");
+
+    private static final int DIGITS = 5;
 
     private RunWords() {}
 
@@ -24,7 +32,7 @@ final class RunWords {
                 trace.charts().stream().map(RunWords::picture).toList();
         String printed = printed(trace);
         if (outcome instanceof Outcome.Done done) {
-            String value = Digits.of(done.value(), done.type());
+            String value = value(done.value(), done.type());
             return new View.Run(
                     View.RunState.DONE,
                     before,
@@ -106,5 +114,17 @@ final class RunWords {
     private static View.Picture picture(ChartOrder order) {
         ChartPicture drawn = ChartDrawer.draw(order);
         return new View.Picture(order.title(), drawn.svg(), drawn.says(), drawn.columns(), drawn.rows());
+    }
+
+    /** The value of a snippet, decimals cut to five significant digits; empty where it says nothing. */
+    private static String value(String value, String type) {
+        if (NOT_WORTH_SHOWING.contains(type)) {
+            return "";
+        }
+        try {
+            return DECIMAL.contains(type) ? Numeral.shown(Double.parseDouble(value), DIGITS) : value;
+        } catch (NumberFormatException notANumber) {
+            return value;
+        }
     }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import loftcoil.engine.words.Numeral;
 import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.show.MendView;
 import loftcoil.runner.show.View;
@@ -139,12 +140,9 @@ final class MendStep {
             options.add((char) ('a' + i) + " " + lever.options().get(i));
         }
         return lever.stops()
-                .map(stops -> plain(stops.from()) + " to " + plain(stops.to()) + " " + lever.unit())
+                .map(stops ->
+                        Numeral.shown(stops.from(), 6) + " to " + Numeral.shown(stops.to(), 6) + " " + lever.unit())
                 .map(String::strip)
                 .orElse(String.join(", ", options));
-    }
-
-    private static String plain(double value) {
-        return String.format(Locale.ROOT, "%.4f", value).replaceAll("\\.?0+$", "");
     }
 }

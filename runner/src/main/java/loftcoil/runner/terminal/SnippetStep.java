@@ -2,10 +2,10 @@ package loftcoil.runner.terminal;
 
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import loftcoil.engine.words.Numeral;
 import loftcoil.runner.lesson.Drag;
 import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.show.View;
@@ -97,7 +97,7 @@ final class SnippetStep {
             return;
         }
         Drag drag = snippet.drag().get();
-        String range = "%s to %s %s".formatted(plain(drag.from()), plain(drag.to()), drag.unit());
+        String range = "%s to %s %s".formatted(Numeral.shown(drag.from(), 6), Numeral.shown(drag.to(), 6), drag.unit());
         String typed =
                 console.ask(drag.label() + " (" + range + "): ").orElse("").strip();
         try {
@@ -122,7 +122,7 @@ final class SnippetStep {
                 .ifPresent(drag -> console.say("       %s = %s %s: %s (v sets it)"
                         .formatted(
                                 drag.variable(),
-                                plain(dragged.getOrDefault(drag.variable(), drag.start())),
+                                Numeral.shown(dragged.getOrDefault(drag.variable(), drag.start()), 6),
                                 drag.unit(),
                                 drag.label())));
     }
@@ -139,9 +139,5 @@ final class SnippetStep {
             return false;
         }
         return true;
-    }
-
-    private static String plain(double value) {
-        return String.format(Locale.ROOT, "%.4f", value).replaceAll("\\.?0+$", "");
     }
 }

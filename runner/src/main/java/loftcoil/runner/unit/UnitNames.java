@@ -1,6 +1,7 @@
 package loftcoil.runner.unit;
 
 import static javax.measure.MetricPrefix.CENTI;
+import static javax.measure.MetricPrefix.DECI;
 import static javax.measure.MetricPrefix.HECTO;
 import static javax.measure.MetricPrefix.KILO;
 import static javax.measure.MetricPrefix.MEGA;
@@ -41,6 +42,7 @@ final class UnitNames {
     private static final double BTU_J = 1055.05585262;
     private static final double KILOCALORIE_J = 4186.8;
     private static final double METRE_OF_WATER_PA = 9806.65;
+    private static final double STANDARD_GRAVITY = 9.80665;
 
     private static final Map<String, WrittenUnit> EXACT = new HashMap<>();
     private static final Map<String, List<WrittenUnit>> ANY_CASE = new HashMap<>();
@@ -58,18 +60,21 @@ final class UnitNames {
     private static void lengthsAndVolumes() {
         put(METRE, "m", "metre", "metres", "meter", "meters");
         put(CENTI(METRE), "cm", "centimetre", "centimetres", "centimeter", "centimeters");
+        put(DECI(METRE), "dm", "decimetre", "decimetres", "decimeter", "decimeters");
         put(MILLI(METRE), "mm", "millimetre", "millimetres", "millimeter", "millimeters");
         put(KILO(METRE), "km", "kilometre", "kilometres", "kilometer", "kilometers");
-        put(USCustomary.INCH, "in", "inch", "inches", "\"", "″");
-        put(USCustomary.FOOT, "ft", "foot", "feet", "'", "′");
+        put(USCustomary.INCH, "in", "inch", "inches", "\"", "″", "”");
+        put(USCustomary.FOOT, "ft", "foot", "feet", "'", "′", "’");
         put(USCustomary.YARD, "yd", "yard", "yards");
         put(LITRE, "L", "l", "ℓ", "litre", "litres", "liter", "liters", "ltr");
-        put(MILLI(LITRE), "mL", "ml", "millilitre", "millilitres", "milliliter", "milliliters");
+        put(MILLI(LITRE), "mL", "ml", "millilitre", "millilitres", "milliliter", "milliliters", "cc");
         put(HECTO(LITRE), "hL", "hl");
         put(CUBIC_METRE, "m³", "cbm");
-        put(USCustomary.GALLON_LIQUID, "US gal", "gal", "gallon", "gallons");
+        put(USCustomary.GALLON_LIQUID, "US gal", "gal", "gals", "gallon", "gallons");
         put(USCustomary.GALLON_LIQUID.divide(4), "US qt", "qt", "qts", "quart", "quarts");
+        put(USCustomary.GALLON_LIQUID.divide(8), "US pt", "pt", "pint", "pints");
         put(Imperial.GALLON_UK, "UK gal", "impgal", "impgallon", "impgallons");
+        put(Imperial.GALLON_UK.divide(8), "UK pt", "imppint");
         put(LITRE.divide(MINUTE), "L/min", "lpm");
         put(LITRE.divide(HOUR), "L/h", "lph");
         put(USCustomary.GALLON_LIQUID.divide(MINUTE), "US gal/min", "gpm");
@@ -77,7 +82,7 @@ final class UnitNames {
     }
 
     private static void massesAndTimes() {
-        put(KILOGRAM, "kg", "kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes");
+        put(KILOGRAM, "kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes");
         put(GRAM, "g", "gram", "grams", "gramme", "grammes");
         put(MILLI(GRAM), "mg", "milligram", "milligrams", "milligramme", "milligrammes");
         put(KILOGRAM.multiply(1000), "t", "tonne", "tonnes");
@@ -89,7 +94,8 @@ final class UnitNames {
         put(DAY, "day", "d", "days");
         put(NEWTON, "N", "newton", "newtons");
         put(KILO(NEWTON), "kN", "kilonewton", "kilonewtons");
-        put(Imperial.POUND_FORCE, "lbf");
+        put(Imperial.POUND_FORCE, "lbf", "pound force", "pounds force");
+        put(NEWTON.multiply(STANDARD_GRAVITY), "kgf", "kilogram force", "kilograms force");
     }
 
     private static void heat() {
@@ -98,8 +104,8 @@ final class UnitNames {
         put(JOULE, "J", "joule", "joules");
         put(KILO(JOULE), "kJ", "kilojoule", "kilojoules");
         put(MEGA(JOULE), "MJ", "megajoule", "megajoules");
-        put(WATT.multiply(HOUR), "Wh");
-        put(KILO(WATT).multiply(HOUR), "kWh");
+        put(WATT.multiply(HOUR), "Wh", "watt hour", "watt hours");
+        put(KILO(WATT).multiply(HOUR), "kWh", "kilowatt hour", "kilowatt hours");
         put(JOULE.multiply(4.1868), "cal", "calorie", "calories");
         put(JOULE.multiply(KILOCALORIE_J), "kcal", "kilocalorie", "kilocalories");
         put(JOULE.multiply(BTU_J), "BTU", "Btu", "btus");
@@ -124,7 +130,7 @@ final class UnitNames {
     }
 
     private static void temperaturesAndPlain() {
-        put(CELSIUS, "°C", "C", "degc", "℃", "celsius", "centigrade", "°celsius");
+        put(CELSIUS, "°C", "C", "degc", "℃", "celsius", "centigrade", "°celsius", "°centigrade");
         put(KELVIN, "K", "kelvin", "kelvins", "degk", "°K");
         put(USCustomary.FAHRENHEIT, "°F", "F", "degf", "℉", "fahrenheit", "°fahrenheit");
         put(PERCENT, "%", "percent", "pct");

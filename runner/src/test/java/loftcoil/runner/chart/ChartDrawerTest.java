@@ -115,9 +115,9 @@ class ChartDrawerTest {
                 .curve("c", new double[] {0, 3e60})
                 .order();
         assertTrue(
-                texts(svg(order)).containsAll(List.of("2e60", "3e60", "1e−20")),
+                texts(svg(order)).containsAll(List.of("2 × 10⁶⁰", "3 × 10⁶⁰", "1 × 10⁻²⁰")),
                 texts(svg(order)).toString());
-        assertEquals("3e60", ChartDrawer.draw(order).rows().get(1).get(1));
+        assertEquals("3 × 10⁶⁰", ChartDrawer.draw(order).rows().get(1).get(1));
     }
 
     @Test

@@ -13,10 +13,19 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class AnswerTextTest {
+
+    @Test
+    void aReplyRepeatsNoControlCharacter() {
+        for (String typed : new String[] {"six\u0000Pa", "6 fl\u001B[31moo", "\u202Esix", "6 x\u0007y"}) {
+            AnswerText.NotRead said = assertInstanceOf(AnswerText.NotRead.class, AnswerText.read(typed));
+            assertTrue(said.words().matches("[^\\p{Cc}\\u202A-\\u202E]*"), said::words);
+        }
+    }
 
     @ParameterizedTest(name = "[{0}]")
     @CsvSource(
@@ -25,6 +34,11 @@ class AnswerTextTest {
             value = {
                 "6.2 | 6.2 | -",
                 "6,2 Pa | 6.2 | Pa",
+                "5’ 6” | 5.5 | ft",
+                "5’6” | 5.5 | ft",
+                "2.08419 pounds per square inch | 2.08419 | psi",
+                "12 per cent | 12 | %",
+                "3 kilowatt-hours | 3 | kWh",
                 "1.2 gal/min | 1.2 | US gal/min",
                 "1 200 Pa | 1200 | Pa",
                 "1\u00A0200 Pa | 1200 | Pa",

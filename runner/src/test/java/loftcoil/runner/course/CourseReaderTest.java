@@ -159,8 +159,8 @@ class CourseReaderTest {
         file("exercises/loose.json", CHOICE);
         assertEquals(
                 List.of(
-                        "exercises/02-tank/broken.json: line 1, column 2: Unexpected end-of-input: expected close marker for"
-                                + " Object",
+                        "exercises/02-tank/broken.json: line 1, column 2: the text ends before the last bracket or"
+                                + " quotation mark is closed",
                         "exercises/02-tank/unused.json: used by no lesson",
                         "exercises/loose.json: not an exercise's name",
                         "lessons/01-warm.md:11:1: link to “gone.md”, where there is nothing",
@@ -248,13 +248,15 @@ class CourseReaderTest {
     void everyFaultOfARefresherIsNamedWithItsField() throws IOException {
         aLessonWithTwoQuestions();
         for (String[] wrong : new String[][] {
-            {"{", "exercises/refresher.json:1:2: no JSON"},
-            {"[]", "exercises/refresher.json: : []"},
+            {"{", "exercises/refresher.json:1:2: the text ends before the last bracket"},
+            {"{\"seed\": x}", "exercises/refresher.json:1:10: a value is wanted"},
+            {"[]", "exercises/refresher.json: a JSON array"},
             {TWO.replace("\"seed\": 1", "\"seed\": \"x\""), "exercises/refresher.json: seed: \"x\""},
             {TWO.replace("30", "300"), "exercises/refresher.json: lessons.01-warm[1].seconds: 300"},
             {TWO.replace("\"seconds\": 30", "\"minutes\": 30"), "lessons.01-warm[1].minutes: not known here"},
             {TWO.replace("01-warm/c", "01-warm/a"), "lessons.01-warm[1].exercise: 01-warm/a is asked twice"},
             {TWO.replace("01-warm/c", "02-tank/b"), "lessons.01-warm[1].exercise: 02-tank/b is no question of this"},
+            {"{\"two\\nlines\": 1}", "exercises/refresher.json: two lines: not known here"},
             {TWO.replace("\"01-warm\":", "\"09-gone\":"), "lessons.09-gone: no lesson of that name"},
             {TWO.replace(", {\"exercise\": \"01-warm/c\", \"seconds\": 30}", ""), "lessons.01-warm: 1 questions"},
         }) {

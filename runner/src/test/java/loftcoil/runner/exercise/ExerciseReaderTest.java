@@ -154,10 +154,12 @@ class ExerciseReaderTest {
             quoteCharacter = '`',
             value = {
                 "`` | the file: ",
-                "[] | the file: []",
-                "{ | line 1, column ",
-                "`{\"kind\": \"quantity\", \"kind\": \"choice\"}` | line 1, column ",
-                "`{} {}` | line 1, column ",
+                "{ | line 1, column 2: the text ends before the last bracket or quotation mark is closed",
+                "{\"kind\" | line 1, column 8: the text ends before",
+                "{kind: 1} | line 1, column 2: the name of a field stands in double quotation marks",
+                "`{\"kind\": \"quantity\", \"kind\": \"choice\"}` | line 1, column 28: \"kind\" stands twice",
+                "`{} {}` | line 1, column 4: there is text after the end of the first",
+                "[] | the file: a JSON array",
                 "`{\"kind\": \"riddle\"}` | kind: “riddle”",
                 "{} | kind: missing",
             })

@@ -230,6 +230,15 @@ class LessonParserTest {
     }
 
     @Test
+    void frontMatterThatIsNeverClosedIsOneFault() {
+        String text =
+                "---\ntitle: T\nstep: 3\nminutes: 2\nneeds:\n\n# T\n\n" + "Water rises.\nSo: it is.\n\n".repeat(100);
+        assertEquals(
+                List.of("front matter is never closed"),
+                faults(text).stream().map(LessonFault::what).toList());
+    }
+
+    @Test
     void anEmptyFileAndAHugeOneAreRefused() {
         assertEquals("no front matter", faults("").get(0).what());
         assertEquals(1, faults("x".repeat(LessonParser.LONGEST + 1)).size());

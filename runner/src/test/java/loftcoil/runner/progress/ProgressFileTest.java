@@ -68,6 +68,7 @@ class ProgressFileTest {
                 "[]",
                 "{\"version\": \"1\"}",
                 "{\"version\": 0, \"seed\": 1, \"lesson\": \"\", \"lessons\": {}}",
+                "{\"version\": 1, \"seed\": 1.7, \"lesson\": \"\", \"lessons\": {}}",
                 "{\"version\": 1, \"lesson\": \"\", \"lessons\": {}}",
                 "{\"version\": 1, \"seed\": 1, \"lesson\": null, \"lessons\": {}}",
                 "{\"version\": 1, \"seed\": 1, \"lesson\": \"\", \"lessons\": {\"a\": null}}",

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import loftcoil.engine.fault.RefusedException;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -242,5 +243,19 @@ class SessionTest {
         assertTrue(text.getMessage().contains("type String"), text.getMessage());
         assertThrows(RefusedException.class, () -> reckoner.number("1.0 / 0"));
         assertThrows(RefusedException.class, () -> reckoner.number(""));
+    }
+
+    @Test
+    void severalNumbersAreReckonedTogetherOrNotAtAll() {
+        session.run("a", "double litres = 1.5;");
+        Reckoner reckoner = new Reckoner(session);
+
+        assertEquals(
+                Map.of("litres / 3", 0.5, "7 / 2 // halved", 3.0, "(byte) -4", -4.0, "0.5f", 0.5),
+                reckoner.together(List.of("litres / 3", "7 / 2 // halved", "(byte) -4", "0.5f")));
+        assertEquals(Map.of("1", 1.0, "2", 2.0), reckoner.together(List.of("1", "int n = 3; n", "2", "1")));
+        for (String other : List.of("1.0 / 0", "java.math.BigDecimal.ONE", "'c'", "\"3\"", "unknown", "1 / 0")) {
+            assertEquals(Map.of(), reckoner.together(List.of("1", other)), other);
+        }
     }
 }

@@ -59,6 +59,32 @@ class UnitTextTest {
                 "%, 0.01, ~~",
                 "1/K, 1, /K",
                 "days, 24, h",
+                "pounds per square inch, 1, psi",
+                "lb/in², 1, psi",
+                "lbf/sq in, 1, psi",
+                "per cent, 1, %",
+                "metres of water, 9806.65, Pa",
+                "millimetres of water, 9.80665, Pa",
+                "centimeters water gauge, 98.0665, Pa",
+                "feet of water, 2989.06692, Pa",
+                "kilowatt-hours, 1, kWh",
+                "kilowatt hours per day, 1, kWh/d",
+                "watt-hours, 0.001, kWh",
+                "watts per degree, 1, W/K",
+                "watts per square metre per degree, 1, W/(m² K)",
+                "Btu per hour per degree, 1, BTU/(h °F)",
+                "cc, 0.001, L",
+                "dm³, 1, L",
+                "pints, 0.473176473, L",
+                "UK pints, 0.56826125, L",
+                "gals, 3.785411784, L",
+                "U.S. gallons, 3.785411784, L",
+                "U.S. gallons per minute, 3.785411784, L/min",
+                "kgs, 1, kg",
+                "kgf, 9.80665, N",
+                "kilograms-force, 9.80665, N",
+                "’, 0.3048, m",
+                "”, 25.4, mm",
                 "s-1, 1, 1/s",
             })
     void writtenInManyWays(String text, double factor, String other) {
@@ -90,6 +116,7 @@ class UnitTextTest {
     @Test
     void temperaturesAreLevelsOrSteps() {
         assertEquals(75, unit("F").to(unit("°C"), 167), 1e-9);
+        assertEquals(75, unit("degrees Fahrenheit").to(unit("degrees centigrade"), 167), 1e-9);
         assertEquals(-40, unit("deg C").to(unit("deg F"), -40), 1e-9);
         assertEquals(373.15, unit("°C").to(unit("K"), 100), 1e-9);
         assertEquals(10, unit("°F").stepTo(unit("°C"), 18), 1e-9);

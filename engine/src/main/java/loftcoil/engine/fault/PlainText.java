@@ -1,25 +1,24 @@
-package loftcoil.engine.design;
+package loftcoil.engine.fault;
 
 import java.util.Locale;
-import loftcoil.engine.fault.Fault;
 
 /**
  * Text that is only text. Control characters in a name could move the cursor or colour of a terminal that shows it, and marks of
  * direction could turn round what stands beside it.
  */
-final class PlainText {
+public final class PlainText {
 
     private static final int LONGEST_SHOWN = 60;
 
     private PlainText() {}
 
     /** Whether a text of one line is only text. */
-    static boolean isLine(String text) {
+    public static boolean isLine(String text) {
         return is(text, "");
     }
 
     /** Whether a text of several lines is only text. */
-    static boolean isLines(String text) {
+    public static boolean isLines(String text) {
         return is(text, "\n\r\t");
     }
 
@@ -33,7 +32,7 @@ final class PlainText {
     }
 
     /** The fault in a text that is not. */
-    static Fault fault(String path, String text) {
+    public static Fault fault(String path, String text) {
         String sign = text.chars()
                 .filter(PlainText::controls)
                 .mapToObj(control -> String.format(Locale.ROOT, "U+%04X", control))
@@ -47,13 +46,17 @@ final class PlainText {
     }
 
     /** The text without control characters and no longer than a line can show. */
-    static String cut(String text) {
+    public static String cut(String text) {
+        return cut(text, LONGEST_SHOWN);
+    }
+
+    static String cut(String text, int longest) {
         int[] signs = text.codePoints()
-                .limit(LONGEST_SHOWN)
+                .limit(longest)
                 .map(sign -> controls(sign) ? ' ' : sign)
                 .toArray();
         String shown = new String(signs, 0, signs.length);
-        return text.codePointCount(0, text.length()) <= LONGEST_SHOWN ? shown : shown + "…";
+        return text.codePointCount(0, text.length()) <= longest ? shown : shown + "…";
     }
 
     private static boolean controls(int sign) {
