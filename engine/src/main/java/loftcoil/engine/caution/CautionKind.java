@@ -109,7 +109,9 @@ public enum CautionKind {
     /** Warm water grows over the rim. */
     OVERFLOW(WARNING, FILLING),
     /** Panes larger than what the sun can see of the tank. */
-    SUN_FACE(NOTE, PARTS);
+    SUN_FACE(NOTE, PARTS),
+    /** Plain panes before a hot tank. */
+    GLASS(WARNING, PARTS);
 
     static final Sentences SENTENCES = Sentences.read(CautionKind.class, "cautions.properties");
 

@@ -29,7 +29,8 @@ public final class Cautions {
             new Creosote(),
             new InletHead(),
             new Overflow(),
-            new PanesPastTank());
+            new PanesPastTank(),
+            new HotGlass());
 
     private Cautions() {}
 

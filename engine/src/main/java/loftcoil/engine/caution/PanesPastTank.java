@@ -19,7 +19,7 @@ final class PanesPastTank implements CautionRule {
 
     private static void judge(Design design, Window panes, Findings findings) {
         SeenFace face = design.tank().shape().seenFrom(panes.tiltDeg());
-        double creditedM2 = design.sunnyM2();
+        double creditedM2 = design.creditedM2();
         if (creditedM2 < (1 - UNSAID_SHARE) * panes.areaM2()) {
             findings.caution(
                     CautionKind.SUN_FACE,

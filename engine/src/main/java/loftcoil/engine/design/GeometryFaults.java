@@ -3,11 +3,9 @@ package loftcoil.engine.design;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
-import loftcoil.engine.fault.RefusedException;
-import loftcoil.engine.tank.LyingCylinder;
-import loftcoil.engine.tank.TankShape;
 
 /**
  * Whether levels, lengths and rises fit together: ports inside the tank and in the right order, no leg that rises more
@@ -50,26 +48,30 @@ final class GeometryFaults {
         }
     }
 
-    /** Sides that follow from what the tank holds, its height and the length of a box; sizes out of range have a fault already. */
+    /** The side that follows from what the tank holds, its height and the length of a box; sizes out of range have a fault already. */
     private void sides(Tank tank) {
         boolean sized = tank.volumeL() >= 10 && tank.volumeL() <= 5000 && tank.heightM() >= 0.1 && tank.heightM() <= 5;
-        if (!sized || tank.kind().isEmpty()) {
+        if (!sized) {
             return;
         }
-        boolean byLength = tank.kind().get() == Tank.Kind.BOX && tank.lengthM().isPresent();
-        try {
-            SIDE.require("length", followingM(tank.shape()));
-        } catch (RefusedException refused) {
-            faults.add(new Fault(
-                    byLength ? "tank.lengthM" : "tank.heightM",
-                    metres(byLength ? tank.lengthM().getAsDouble() : tank.heightM()),
-                    "one that leaves sides of " + metres(SIDE.low()) + " to " + metres(SIDE.high()) + " m",
-                    "the other side follows from what the tank holds"));
-        }
+        boolean byLength =
+                tank.kind().equals(Optional.of(Tank.Kind.BOX)) && tank.lengthM().isPresent();
+        SIDE.faultIn("", followingM(tank))
+                .ifPresent(side -> faults.add(new Fault(
+                        byLength ? "tank.lengthM" : "tank.heightM",
+                        metres(byLength ? tank.lengthM().getAsDouble() : tank.heightM()),
+                        "one that leaves sides of " + metres(SIDE.low()) + " to " + metres(SIDE.high()) + " m",
+                        "the other side follows from what the tank holds")));
     }
 
-    private static double followingM(TankShape shape) {
-        return shape instanceof LyingCylinder lying ? lying.lengthM() : SIDE.high();
+    /** Length of a lying cylinder, width of a box; of an upright cylinder its diameter, which no range is set for, counts as allowed. */
+    private static double followingM(Tank tank) {
+        double sectionM2 = tank.volumeL() / 1000 / tank.heightM();
+        return switch (tank.kind().orElse(Tank.Kind.UPRIGHT_CYLINDER)) {
+            case UPRIGHT_CYLINDER -> SIDE.high();
+            case LYING_CYLINDER -> sectionM2 / (Math.PI / 4 * tank.heightM());
+            case BOX -> tank.lengthM().isPresent() ? sectionM2 / tank.lengthM().getAsDouble() : Math.sqrt(sectionM2);
+        };
     }
 
     private void coil(Coil coil) {

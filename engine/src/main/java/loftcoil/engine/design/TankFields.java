@@ -90,7 +90,7 @@ final class TankFields {
     private static final Field<Tank, OptionalDouble> LENGTH = new Field<>(
             "lengthM",
             "Inside length of a box along the panes",
-            "Only of a box; its width follows from what it holds.",
+            "Its width follows from what it holds. Of a round tank it is passed over: what that holds and its height say its length.",
             Said.number(Leaf.number(0.05, 10, FieldUnit.M), "as long as wide"),
             Tank::lengthM);
     private static final Field<Tank, Optional<Tank.Coat>> COAT = new Field<>(

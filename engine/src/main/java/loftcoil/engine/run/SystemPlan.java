@@ -15,10 +15,7 @@ import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.gas.Atmosphere;
 import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.sun.Climate;
-import loftcoil.engine.sun.Facing;
-import loftcoil.engine.sun.Glazing;
 import loftcoil.engine.sun.Place;
-import loftcoil.engine.sun.Shutter;
 import loftcoil.engine.sun.SkyYear;
 import loftcoil.engine.sun.WindowYear;
 import loftcoil.engine.tank.LayerPlan;
@@ -126,18 +123,12 @@ record SystemPlan(
     }
 
     private static Optional<WindowYear> window(Design design) {
-        return design.window().map(window -> {
+        return design.glazing().map(panes -> {
             Site site = design.site();
             Place place = new Place(site.latitudeDeg(), site.longitudeDeg(), site.altitudeM(), site.utcOffsetH());
             Climate climate = new Climate(
                     site.monthly().globalKWhPerM2Day(), site.monthly().meanAirC());
-            Facing facing = new Facing(window.tiltDeg(), window.azimuthDeg());
-            Glazing panes =
-                    Glazing.salvaged(window.panes(), window.gapMm() * PER_THOUSAND, window.absorptance(), facing);
-            Shutter shutter = window.shutter()
-                    .map(board -> new Shutter(board.resistanceM2KPerW(), board.shutFromH(), board.shutForH()))
-                    .orElse(Shutter.NONE);
-            return WindowYear.of(SkyYear.of(place, climate, SKY_STEP_MIN), panes.with(shutter));
+            return WindowYear.of(SkyYear.of(place, climate, SKY_STEP_MIN), panes);
         });
     }
 

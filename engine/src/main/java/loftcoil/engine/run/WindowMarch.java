@@ -17,13 +17,13 @@ final class WindowMarch {
     private static final double LEAST_W_PER_M2K = 1e-3;
 
     private final WindowYear window;
-    private final double sunnyM2;
+    private final double creditedM2;
     private final double losingM2;
 
     /** Panes before a face of the tank: what sun of them reaches it, and how much of it glows behind them. */
     WindowMarch(WindowYear window, Window panes, SeenFace face) {
         this.window = window;
-        sunnyM2 = face.creditedM2(panes.areaM2(), panes.reflected());
+        creditedM2 = face.creditedM2(panes.areaM2(), panes.reflected());
         losingM2 = face.losingM2(panes.areaM2());
     }
 
@@ -33,7 +33,7 @@ final class WindowMarch {
 
     /** Sets what acts on the tank at a minute of the year. */
     void act(int minute, Layers tank, Surroundings around) {
-        around.sun(sunnyM2 * window.absorbedWPerM2(minute));
+        around.sun(creditedM2 * window.absorbedWPerM2(minute));
         double lowC = Math.min(Math.max(tank.meanC() - SPAN_K / 2, 0), HOTTEST_C - SPAN_K);
         double lowLoss = window.lossAtMinuteWPerM2(minute, lowC);
         double slope = (window.lossAtMinuteWPerM2(minute, lowC + SPAN_K) - lowLoss) / SPAN_K;

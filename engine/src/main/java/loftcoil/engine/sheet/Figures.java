@@ -148,8 +148,23 @@ public final class Figures {
                     .first(),
             SUN_THROUGH,
             Figure.of("faceM2", "face of the tank that the sun sees", MeasureKind.AREA_M2, 2, WindowFigures::faceM2),
-            Figure.of("sunnyM2", "panes whose sun reaches the tank", MeasureKind.AREA_M2, 2, WindowFigures::sunnyM2)
-                    .more());
+            Figure.of(
+                            "creditedAreaM2",
+                            "panes whose sun reaches the tank",
+                            MeasureKind.AREA_M2,
+                            2,
+                            WindowFigures::creditedAreaM2)
+                    .more(),
+            paneAtItsHottest(1),
+            paneAtItsHottest(2),
+            paneAtItsHottest(3),
+            paneAtItsHottest(4),
+            Figure.of(
+                    "toughenedPanes",
+                    "panes that must be toughened, from the tank",
+                    MeasureKind.COUNT,
+                    0,
+                    panes -> panes.hottest().toughened()));
 
     /** Wood of a month or year. */
     public static final Figure<MonthRow> WOOD = Figure.of(
@@ -218,6 +233,17 @@ public final class Figures {
             Figure.of("losses.iceKWh", "given up by freezing, less than 0", MeasureKind.ENERGY_KWH, 0, Losses::ice));
 
     private Figures() {}
+
+    private static Figure<WindowFigures> paneAtItsHottest(int fromTank) {
+        return Figure.<WindowFigures>of(
+                        "pane" + fromTank + "C",
+                        "pane " + fromTank + " from the tank, at its hottest",
+                        MeasureKind.TEMP_C,
+                        0,
+                        panes -> panes.paneC(fromTank))
+                .less()
+                .noted(panes -> "tank boiling, full sun, the coldest air");
+    }
 
     private static Figure<MonthRow> kWh(String key, String label, int decimals, ToDoubleFunction<MonthRow> value) {
         return Figure.of(key, label, MeasureKind.ENERGY_KWH, decimals, value);

@@ -21,6 +21,9 @@ public record SeenFace(double outlineM2, double wallM2, double lidM2) {
     /** Panes steeper than this see no lid worth baring; common practice, no source. */
     static final double LID_TO_DEG = 75;
 
+    /** How many times the surface fixed reflectors can fill at most: 1 / sin 30°. */
+    static final double CONCENTRATES = 2;
+
     /** The tilts accepted. */
     private static final Allowed TILT = new Allowed(0, 90, "°");
 
@@ -64,7 +67,10 @@ public record SeenFace(double outlineM2, double wallM2, double lidM2) {
     }
 
     /**
-     * The area of panes whose light reaches the tank: up to the outline all of it, beyond it the share that reflectors bring.
+     * The area of panes whose light reaches the tank: up to the outline all of it, beyond it the share that reflectors bring, and
+     * nothing of panes larger than {@value #CONCENTRATES} times the bare surface. A fixed trough that takes in all light within θ
+     * of its axis brings at most 1/sin θ panes to each surface (Winston, Solar Energy 16 (1974) 89); a sun that is followed by
+     * nobody wanders 30° from the axis within two hours, so θ is taken as 30°.
      *
      * @param paneM2 area of the panes in m², 0 to 50
      * @param reflected share of the light past the tank that reflectors bring to it, 0 to 0.95
@@ -72,13 +78,15 @@ public record SeenFace(double outlineM2, double wallM2, double lidM2) {
      * @throws RefusedException where a value is outside its range or not a number
      */
     public double creditedM2(double paneM2, double reflected) {
-        double beyondM2 = Math.max(0, pane(paneM2) - outlineM2);
-        return paneM2 - beyondM2 * (1 - REFLECTED.require("reflected", reflected));
+        double mirroredM2 = Math.min(pane(paneM2), CONCENTRATES * surfaceM2());
+        double beyondM2 = REFLECTED.require("reflected", reflected) * Math.max(0, mirroredM2 - outlineM2);
+        return Math.min(paneM2, outlineM2) + beyondM2;
     }
 
     /**
      * The area that loses heat through the panes: of panes smaller than the bare surface their own, of larger ones that surface.
-     * Duffie and Beckman, 4th ed., section 7.3, reckon so: the gain on the aperture, the loss on the receiver.
+     * Duffie and Beckman, 4th ed., section 7.3, reckon so (from memory): the gain on the aperture, the loss on the receiver. Panes
+     * twice as large as the surface lose more than that, by up to a half where there are three, a sixth where there is one.
      *
      * @param paneM2 area of the panes in m², 0 to 50
      * @return m²

@@ -2,6 +2,7 @@ package loftcoil.engine.tank;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import loftcoil.engine.fault.RefusedException;
 import org.junit.jupiter.api.Test;
@@ -83,6 +84,17 @@ class SeenFaceTest {
         assertEquals(0.2, face.creditedM2(0.2, 0), 1e-12);
         assertEquals(face.outlineM2(), face.creditedM2(6, 0), 1e-12);
         assertEquals(face.outlineM2() + 0.7 * (0.8 - face.outlineM2()), face.creditedM2(0.8, 0.7), 1e-12);
+    }
+
+    /** Winston's limit of a fixed trough that takes in 30° to each side: 1 / sin 30° panes to each bare surface, and no more. */
+    @Test
+    void reflectorsBringNoMoreThanAFixedTroughCan() {
+        SeenFace face = UPRIGHT.seenFrom(35);
+        double mostM2 = face.surfaceM2() / Math.sin(Math.toRadians(30));
+        double most = face.outlineM2() + 0.95 * (mostM2 - face.outlineM2());
+        assertEquals(most, face.creditedM2(mostM2, 0.95), 1e-12);
+        assertEquals(most, face.creditedM2(20, 0.95), 1e-12);
+        assertTrue(most < 1.4, "of 20 m² " + most);
     }
 
     @Test
