@@ -103,13 +103,14 @@ final class TankLoopEquations implements OrdinaryDifferentialEquation {
 
     /** As the march: the loss through the panes straight over six kelvin about the mean. */
     private void sun(WindowYear window, double meanC) {
-        double areaM2 = plan.design().window().orElseThrow().areaM2();
+        double creditedM2 = plan.design().creditedM2();
+        double losingM2 = plan.design().seenFace().orElseThrow().losingM2(plan.design().window().orElseThrow().areaM2());
         double lowC = Math.min(Math.max(meanC - 3, 0), 104);
         double low = window.lossAtMinuteWPerM2(minute, lowC);
         double slope = (window.lossAtMinuteWPerM2(minute, lowC + 6) - low) / 6;
         double gain = window.absorbedWPerM2(minute);
         for (int i = 0; i < layers; i++) {
-            heatW[i] += areaM2 / layers * (gain - low - slope * (tempC[i] - lowC));
+            heatW[i] += (creditedM2 * gain - losingM2 * (low + slope * (tempC[i] - lowC))) / layers;
         }
     }
 

@@ -130,11 +130,7 @@ final class FigureMaker {
         if (!(riseK > LEAST_HEATING_K) || !(flow.heat().tankW() > 0)) {
             return;
         }
-        double heatJ = design.tank().volumeL()
-                * design.tank().waterlineM()
-                / design.tank().heightM()
-                * J_PER_L_K
-                * riseK;
+        double heatJ = design.tank().waterlineL() * J_PER_L_K * riseK;
         String label = "hours of fire to warm the whole tank";
         Measure mid = new Measure(heatJ / flow.heat().tankW() / S_PER_H, MeasureKind.TIME_H);
         MeasuredText to = SENTENCES.say("figure.heating", "warm", Measure.celsius(WARM_C), "tank", tankC());

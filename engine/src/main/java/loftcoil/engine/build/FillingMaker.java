@@ -111,9 +111,7 @@ final class FillingMaker {
     }
 
     private double waterlineLitres() {
-        return design.tank().volumeL()
-                * design.tank().waterlineM()
-                / design.tank().heightM();
+        return design.tank().waterlineL();
     }
 
     private void step(Stage stage, String code, Object... filling) {

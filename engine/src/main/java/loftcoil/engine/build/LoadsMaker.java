@@ -15,8 +15,9 @@ import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.sun.Glass;
 import loftcoil.engine.tank.Dwelling;
 import loftcoil.engine.tank.FullWeight;
+import loftcoil.engine.tank.LyingCylinder;
 import loftcoil.engine.tank.TankPlace;
-import loftcoil.engine.tank.UprightCylinder;
+import loftcoil.engine.tank.TankShape;
 import loftcoil.engine.tank.WheelLoad;
 import loftcoil.engine.water.Water;
 import loftcoil.engine.words.Measure;
@@ -29,7 +30,17 @@ final class LoadsMaker {
 
     private static final Sentences SENTENCES = Sentences.read(LoadsMaker.class, "loads.properties");
     private static final double MM_PER_M = 1000;
-    private static final double M3_PER_L = 0.001;
+    /** A lying tank stands on so many saddles. */
+    private static final int SADDLES = 2;
+
+    /** Arc of a saddle round the tank, degrees; common practice, no source (pressure-vessel codes ask for at least 120°, from memory). */
+    private static final double SADDLE_ARC_DEG = 120;
+
+    /** Way of each saddle from its end, share of the length: where the bending over the saddles equals that between them. */
+    private static final double SADDLE_INWARD = 0.207;
+
+    /** Width of a saddle, m; common practice, no source. */
+    private static final double SADDLE_WIDE_M = 0.1;
 
     /** Density of soda-lime glass, EN 572-1. */
     private static final double GLASS_KG_PER_M3 = 2500;
@@ -53,16 +64,20 @@ final class LoadsMaker {
 
     private void tank() {
         Tank tank = design.tank();
-        UprightCylinder shape = new UprightCylinder(tank.volumeL() * M3_PER_L, tank.heightM());
+        TankShape shape = tank.shape();
         FullWeight full = FullWeight.of(shape, tank.emptyMassKg());
-        double toWaterlineKg = tank.emptyMassKg() + full.waterKg() * tank.waterlineM() / tank.heightM();
+        double toWaterlineKg = tank.emptyMassKg() + full.waterKg() * tank.waterlineL() / tank.volumeL();
         add("loads.empty", Measure.kilograms(tank.emptyMassKg()));
         add("loads.to-the-waterline", Measure.kilograms(toWaterlineKg));
         add("loads.to-the-brim", Measure.kilograms(full.massKg()), "cold", Measure.celsius(FullWeight.COLD_C));
         add("loads.force", newtons(full.forceN()));
-        add("loads.floor", new Measure(full.pressureKNPerM2(), MeasureKind.LOAD_KN_PER_M2));
+        if (shape instanceof LyingCylinder lying) {
+            saddles(lying, full);
+        } else {
+            add("loads.floor", new Measure(full.pressureKNPerM2(), MeasureKind.LOAD_KN_PER_M2));
+            lean(shape, full);
+        }
         structure(full);
-        lean(shape, full);
     }
 
     private void structure(FullWeight full) {
@@ -88,8 +103,35 @@ final class LoadsMaker {
         note("loads.drain-to-move");
     }
 
-    private void lean(UprightCylinder shape, FullWeight full) {
-        double leanDeg = Math.toDegrees(Math.atan2(shape.diameterM() / 2, shape.heightM() / 2));
+    /**
+     * A lying tank on two saddles: half its weight on each, as long as they stand a fifth of the length from the ends, which is
+     * where the tank bends least over them (a beam on two supports, plane statics). It rolls off what does not hold its sides.
+     */
+    private void saddles(LyingCylinder shape, FullWeight full) {
+        double eachN = full.perBearerN(SADDLES);
+        double wrapM = shape.diameterM() * Math.PI * SADDLE_ARC_DEG / 360;
+        double chordM = shape.diameterM() * Math.sin(Math.toRadians(SADDLE_ARC_DEG / 2));
+        add("loads.saddle", newtons(eachN), "inward", Measure.metres(shape.lengthM() * SADDLE_INWARD));
+        add(
+                "loads.under-saddle",
+                new Measure(eachN / 1000 / (chordM * SADDLE_WIDE_M), MeasureKind.LOAD_KN_PER_M2),
+                "wide",
+                Measure.millimetres(MM_PER_M * SADDLE_WIDE_M),
+                "wrap",
+                Measure.metres(wrapM),
+                "arc",
+                new Measure(SADDLE_ARC_DEG, MeasureKind.ANGLE_DEG));
+        note("loads.saddles-give", "uneven", newtons(1.5 * eachN));
+        note(
+                "loads.rolls",
+                "arc",
+                new Measure(SADDLE_ARC_DEG / 2, MeasureKind.ANGLE_DEG),
+                "shove",
+                newtons(full.forceN() / 10));
+    }
+
+    private void lean(TankShape shape, FullWeight full) {
+        double leanDeg = Math.toDegrees(Math.atan2(shape.standsOnM() / 2, shape.heightM() / 2));
         add("loads.lean", new Measure(leanDeg, MeasureKind.ANGLE_DEG));
         note("loads.strap", "shove", newtons(full.forceN() / 10));
     }

@@ -17,8 +17,10 @@ import loftcoil.engine.design.Safety;
 import loftcoil.engine.design.ShutterChoice;
 import loftcoil.engine.design.Tank;
 import loftcoil.engine.design.Tap;
-import loftcoil.engine.tank.UprightCylinder;
 import loftcoil.engine.supply.RatedFlow;
+import loftcoil.engine.tank.Box;
+import loftcoil.engine.tank.LyingCylinder;
+import loftcoil.engine.tank.UprightCylinder;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.MeasuredText;
@@ -28,7 +30,6 @@ import loftcoil.engine.words.Sentences;
 final class PartsMaker {
 
     private static final Sentences SENTENCES = Sentences.read(PartsMaker.class, "parts.properties");
-    private static final double M3_PER_L = 0.001;
 
     /** Allowance on sheet and lagging for cuts and corners; common practice, no source. */
     private static final double ALLOWANCE = 1.1;
@@ -62,8 +63,8 @@ final class PartsMaker {
     private void tankLagging() {
         Tank tank = design.tank();
         tank.lagging().filter(choice -> choice.thicknessMm() > 0).ifPresent(choice -> {
-            double paneM2 = design.window().map(window -> window.areaM2()).orElse(0.0);
-            double areaM2 = Math.max(0, shape().surfaceM2() - paneM2);
+            double bareM2 = design.coatedTank().bareM2();
+            double areaM2 = Math.max(0, tank.shape().surfaceM2() - bareM2);
             parts.add(new Part(
                     LAGGING,
                     SENTENCES.say(
@@ -74,15 +75,29 @@ final class PartsMaker {
                             Measure.millimetres(choice.thicknessMm())),
                     area(ALLOWANCE * areaM2),
                     SENTENCES.say(
-                            paneM2 > 0 ? "parts.tank-lagging-panes.why" : "parts.tank-lagging.why",
+                            bareM2 > 0 ? "parts.tank-lagging-panes.why" : "parts.tank-lagging.why",
                             "area",
                             area(areaM2))));
         });
     }
 
-    private UprightCylinder shape() {
-        return new UprightCylinder(
-                design.tank().volumeL() * M3_PER_L, design.tank().heightM());
+    private static MeasuredText shapeOf(Tank tank) {
+        Measure high = Measure.metres(tank.heightM());
+        if (tank.shape() instanceof LyingCylinder lying) {
+            return SENTENCES.say("parts.tank.lying.what", "across", high, "long", Measure.metres(lying.lengthM()));
+        }
+        if (tank.shape() instanceof Box box) {
+            return SENTENCES.say(
+                    "parts.tank.box.what",
+                    "long",
+                    Measure.metres(box.lengthM()),
+                    "wide",
+                    Measure.metres(box.widthM()),
+                    "high",
+                    high);
+        }
+        return SENTENCES.say(
+                "parts.tank.upright.what", "across", Measure.metres(tank.shape().frontM()), "high", high);
     }
 
     private static Measure area(double areaM2) {
@@ -91,22 +106,20 @@ final class PartsMaker {
 
     private void tank() {
         Tank tank = design.tank();
-        add(
+        parts.add(new Part(
                 TANK,
+                shapeOf(tank),
                 Measure.litres(tank.volumeL()),
-                "parts.tank",
-                "across",
-                Measure.metres(shape().diameterM()),
-                "high",
-                Measure.metres(tank.heightM()),
-                "cold",
-                Measure.metres(tank.coldPortM()),
-                "return",
-                Measure.metres(tank.returnPortM()),
-                "draw",
-                Measure.metres(tank.drawPortM()),
-                "waterline",
-                Measure.metres(tank.waterlineM()));
+                SENTENCES.say(
+                        "parts.tank.why",
+                        "cold",
+                        Measure.metres(tank.coldPortM()),
+                        "return",
+                        Measure.metres(tank.returnPortM()),
+                        "draw",
+                        Measure.metres(tank.drawPortM()),
+                        "waterline",
+                        Measure.metres(tank.waterlineM()))));
         add(
                 TANK,
                 2,

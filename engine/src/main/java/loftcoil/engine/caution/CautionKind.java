@@ -117,7 +117,11 @@ public enum CautionKind {
     /** Warm water grows over the rim. */
     OVERFLOW(WARNING, FILLING),
     /** The overflow is narrower than what fills. */
-    OVERFLOW_BORE(WARNING, PARTS);
+    OVERFLOW_BORE(WARNING, PARTS),
+    /** Panes larger than what the sun can see of the tank. */
+    SUN_FACE(NOTE, PARTS),
+    /** Plain panes before a hot tank. */
+    GLASS(WARNING, PARTS);
 
     static final Sentences SENTENCES = Sentences.read(CautionKind.class, "cautions.properties");
 

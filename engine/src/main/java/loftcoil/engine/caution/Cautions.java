@@ -31,7 +31,9 @@ public final class Cautions {
             new FireAir(),
             new Creosote(),
             new InletHead(),
-            new Overflow());
+            new Overflow(),
+            new PanesPastTank(),
+            new HotGlass());
 
     private Cautions() {}
 

@@ -35,7 +35,7 @@ final class DryLoop implements CautionRule {
         boolean byHand = feed.map(said -> said.kind() == ColdFeed.Kind.BY_HAND)
                 .orElse(tank.refillAtH().isPresent());
         if (byHand) {
-            double litres = (tank.waterlineM() - leastM) / tank.heightM() * tank.volumeL();
+            double litres = tank.waterlineL() - tank.litresBelow(leastM);
             findings.caution(
                     CautionKind.DRY_DRAW,
                     "draw",

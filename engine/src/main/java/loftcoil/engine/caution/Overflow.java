@@ -20,9 +20,8 @@ final class Overflow implements CautionRule {
     @Override
     public void look(CautionFacts facts, Findings findings) {
         Tank tank = facts.design().tank();
-        double full = tank.waterlineM() / tank.heightM();
-        double growthL = tank.volumeL() * full * Expansion.growthM3(1, COLD_C, HOT_C);
-        double roomL = tank.volumeL() * (1 - full);
+        double growthL = tank.waterlineL() * Expansion.growthM3(1, COLD_C, HOT_C);
+        double roomL = tank.volumeL() - tank.waterlineL();
         if (growthL > roomL) {
             findings.caution(
                     CautionKind.OVERFLOW,

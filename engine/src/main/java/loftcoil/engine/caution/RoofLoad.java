@@ -3,7 +3,6 @@ package loftcoil.engine.caution;
 import loftcoil.engine.design.Structure;
 import loftcoil.engine.design.Tank;
 import loftcoil.engine.tank.FullWeight;
-import loftcoil.engine.tank.UprightCylinder;
 import loftcoil.engine.words.Measure;
 
 /** What the roof has to carry. */
@@ -13,7 +12,7 @@ final class RoofLoad implements CautionRule {
     static final int LEAST_BEARERS = 2;
 
     static FullWeight full(Tank tank) {
-        return FullWeight.of(new UprightCylinder(tank.volumeL() / 1000, tank.heightM()), tank.emptyMassKg());
+        return FullWeight.of(tank.shape(), tank.emptyMassKg());
     }
 
     @Override

@@ -10,9 +10,15 @@ import loftcoil.engine.fire.FireCoil;
 import loftcoil.engine.fire.FireSpread;
 import loftcoil.engine.fire.LowMidHigh;
 import loftcoil.engine.fire.WaterFlow;
+import loftcoil.engine.gas.Atmosphere;
 import loftcoil.engine.loop.Circuit;
+import loftcoil.engine.sun.Glazing;
+import loftcoil.engine.sun.HottestPanes;
+import loftcoil.engine.sun.WindowLoss;
 import loftcoil.engine.supply.GravitySupply;
 import loftcoil.engine.supply.TapFlow;
+import loftcoil.engine.tank.CoatedTank;
+import loftcoil.engine.tank.SeenFace;
 
 /**
  * A whole design. Levels are metres above the finished floor. A design that came from {@link DesignJson#read},
@@ -108,6 +114,44 @@ public record Design(
      */
     public Circuit circuitFireOut(double tankC) {
         return LoopMaker.fireOut(checked(), tankC);
+    }
+
+    /** What the panes look at of the tank; empty where there are no panes. */
+    public Optional<SeenFace> seenFace() {
+        return window.map(panes -> tank.shape().seenFrom(panes.tiltDeg()));
+    }
+
+    /** The panes before the tank; empty where there are none. */
+    public Optional<Glazing> glazing() {
+        return window.map(Window::glazing);
+    }
+
+    /**
+     * The panes with the tank at a temperature and the air as cold as on the coldest night, or where nobody said that, as in the
+     * coldest month; empty where there are no panes.
+     *
+     * @param tankC temperature of the tank, °C; 0 to 110
+     */
+    public Optional<HottestPanes> hottestPanes(double tankC) {
+        double coldestMonthC = site.monthly().meanAirC().stream()
+                .mapToDouble(Double::doubleValue)
+                .min()
+                .orElseThrow();
+        double airC = Math.max(WindowLoss.AIR.low(), site.coldestNightC().orElse(coldestMonthC));
+        double pressurePa = Atmosphere.pressurePa(site.altitudeM());
+        return glazing().map(panes -> HottestPanes.of(panes, pressurePa, tankC, airC));
+    }
+
+    /** The tank in its coat, bare where the panes look at it. */
+    public CoatedTank coatedTank() {
+        return window.map(panes -> tank.coated().behindPanes(tank.shape().seenFrom(panes.tiltDeg()), panes.areaM2()))
+                .orElseGet(tank::coated);
+    }
+
+    /** Area of panes whose sun reaches the tank, m²; 0 where there are none. */
+    public double creditedM2() {
+        return window.map(panes -> tank.shape().seenFrom(panes.tiltDeg()).creditedM2(panes.areaM2(), panes.reflected()))
+                .orElse(0.0);
     }
 
     /** The fire with the coil in it, a common heater where the design does not say; empty where there is no fire. */

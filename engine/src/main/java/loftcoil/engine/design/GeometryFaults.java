@@ -3,6 +3,7 @@ package loftcoil.engine.design;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
 
@@ -15,6 +16,9 @@ final class GeometryFaults {
 
     /** Rises may leave this gap, m: the rounding of a tape measure over a few legs. */
     private static final double CLOSE_ENOUGH_M = 0.005;
+
+    /** Sides of a box, length of a lying cylinder. */
+    private static final Allowed SIDE = new Allowed(0.05, 10, "m");
 
     private final List<Fault> faults = new ArrayList<>();
 
@@ -31,6 +35,7 @@ final class GeometryFaults {
     }
 
     private void tank(Tank tank) {
+        sides(tank);
         within("tank.waterlineM", tank.waterlineM(), tank.heightM());
         within("tank.returnPortM", tank.returnPortM(), tank.heightM());
         below("tank.coldPortM", tank.coldPortM(), tank.returnPortM(), "it must be below the return port");
@@ -41,6 +46,32 @@ final class GeometryFaults {
         } else {
             below("tank.drawPortM", tank.drawPortM(), tank.waterlineM(), "above the waterline the taps would draw air");
         }
+    }
+
+    /** The side that follows from what the tank holds, its height and the length of a box; sizes out of range have a fault already. */
+    private void sides(Tank tank) {
+        boolean sized = tank.volumeL() >= 10 && tank.volumeL() <= 5000 && tank.heightM() >= 0.1 && tank.heightM() <= 5;
+        if (!sized) {
+            return;
+        }
+        boolean byLength =
+                tank.kind().equals(Optional.of(Tank.Kind.BOX)) && tank.lengthM().isPresent();
+        SIDE.faultIn("", followingM(tank))
+                .ifPresent(side -> faults.add(new Fault(
+                        byLength ? "tank.lengthM" : "tank.heightM",
+                        metres(byLength ? tank.lengthM().getAsDouble() : tank.heightM()),
+                        "one that leaves sides of " + metres(SIDE.low()) + " to " + metres(SIDE.high()) + " m",
+                        "the other side follows from what the tank holds")));
+    }
+
+    /** Length of a lying cylinder, width of a box; of an upright cylinder its diameter, which no range is set for, counts as allowed. */
+    private static double followingM(Tank tank) {
+        double sectionM2 = tank.volumeL() / 1000 / tank.heightM();
+        return switch (tank.kind().orElse(Tank.Kind.UPRIGHT_CYLINDER)) {
+            case UPRIGHT_CYLINDER -> SIDE.high();
+            case LYING_CYLINDER -> sectionM2 / (Math.PI / 4 * tank.heightM());
+            case BOX -> tank.lengthM().isPresent() ? sectionM2 / tank.lengthM().getAsDouble() : Math.sqrt(sectionM2);
+        };
     }
 
     private void coil(Coil coil) {

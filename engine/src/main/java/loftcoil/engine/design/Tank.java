@@ -2,12 +2,20 @@ package loftcoil.engine.design;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import loftcoil.engine.pipe.Lagging;
+import loftcoil.engine.tank.Box;
+import loftcoil.engine.tank.CoatFit;
+import loftcoil.engine.tank.CoatedTank;
+import loftcoil.engine.tank.LyingCylinder;
+import loftcoil.engine.tank.TankLagging;
+import loftcoil.engine.tank.TankShape;
+import loftcoil.engine.tank.UprightCylinder;
 
 /**
- * The tank. Ports and waterline are metres above its base, the base metres above the floor.
+ * The tank. Ports and waterline are metres above its base, which is its lowest point inside; the base is metres above the floor.
  *
  * @param volumeL volume when full, L; 10 to 5000
- * @param heightM inside height, m; 0.1 to 5
+ * @param heightM inside height, of a lying cylinder its diameter, m; 0.1 to 5
  * @param baseM level of the base above the floor, m; −10 to 15
  * @param waterlineM free surface, m above the base; not above the tank's height
  * @param coldPortM port to the cold legs, m above the base; below the return port
@@ -17,6 +25,9 @@ import java.util.OptionalDouble;
  * @param emptyMassKg mass without water, kg; 0 to 3000
  * @param aroundC temperature around the tank, °C; −30 to 60
  * @param refillAtH hour at which it is filled up by hand each day, h; 0 to 24; empty where cold water follows every draw
+ * @param kind its shape; empty for an upright cylinder
+ * @param lengthM inside length of a box along the panes, m; 0.05 to 10; empty for one as long as wide
+ * @param coat how its lagging sits; empty for close-fitting
  */
 public record Tank(
         double volumeL,
@@ -29,7 +40,126 @@ public record Tank(
         Optional<LaggingChoice> lagging,
         double emptyMassKg,
         double aroundC,
-        OptionalDouble refillAtH) {
+        OptionalDouble refillAtH,
+        Optional<Kind> kind,
+        OptionalDouble lengthM,
+        Optional<Coat> coat) {
+
+    private static final double M3_PER_L = 0.001;
+
+    /** Shapes of a tank. */
+    public enum Kind implements Coded {
+        /** Round, standing. */
+        UPRIGHT_CYLINDER("upright cylinder"),
+        /** Round, on its side, its axis level and along the panes. */
+        LYING_CYLINDER("lying cylinder"),
+        /** Four upright walls. */
+        BOX("box");
+
+        private final String code;
+
+        Kind(String code) {
+            this.code = code;
+        }
+
+        @Override
+        public String code() {
+            return code;
+        }
+    }
+
+    /** How lagging sits on a tank. */
+    public enum Coat implements Coded {
+        /** Without a gap. */
+        CLOSE_FITTING("close-fitting", CoatFit.CLOSE_FITTING),
+        /** Tied round by hand. */
+        HAND_WRAPPED("hand-wrapped", CoatFit.HAND_WRAPPED);
+
+        private final String code;
+        private final CoatFit fit;
+
+        Coat(String code, CoatFit fit) {
+            this.code = code;
+            this.fit = fit;
+        }
+
+        @Override
+        public String code() {
+            return code;
+        }
+    }
+
+    /** An upright cylinder in a close-fitting coat, if any. */
+    public Tank(
+            double volumeL,
+            double heightM,
+            double baseM,
+            double waterlineM,
+            double coldPortM,
+            double returnPortM,
+            double drawPortM,
+            Optional<LaggingChoice> lagging,
+            double emptyMassKg,
+            double aroundC,
+            OptionalDouble refillAtH) {
+        this(
+                volumeL,
+                heightM,
+                baseM,
+                waterlineM,
+                coldPortM,
+                returnPortM,
+                drawPortM,
+                lagging,
+                emptyMassKg,
+                aroundC,
+                refillAtH,
+                Optional.empty(),
+                OptionalDouble.empty(),
+                Optional.empty());
+    }
+
+    /**
+     * The inside of the tank.
+     *
+     * @throws loftcoil.engine.fault.RefusedException where its sizes do not fit together
+     */
+    public TankShape shape() {
+        double volumeM3 = volumeL * M3_PER_L;
+        return switch (kind.orElse(Kind.UPRIGHT_CYLINDER)) {
+            case UPRIGHT_CYLINDER -> new UprightCylinder(volumeM3, heightM);
+            case LYING_CYLINDER -> new LyingCylinder(volumeM3, heightM);
+            case BOX ->
+                lengthM.isPresent()
+                        ? new Box(lengthM.getAsDouble(), volumeM3 / heightM / lengthM.getAsDouble(), heightM)
+                        : Box.square(volumeM3, heightM);
+        };
+    }
+
+    /**
+     * The tank in its coat, without panes.
+     *
+     * @throws loftcoil.engine.fault.RefusedException where its sizes do not fit together
+     */
+    public CoatedTank coated() {
+        TankLagging allRound =
+                TankLagging.allRound(lagging.map(LaggingChoice::lagging).orElse(Lagging.NONE));
+        return CoatedTank.without(shape(), allRound, coat.orElse(Coat.CLOSE_FITTING).fit);
+    }
+
+    /** Litres in it when it is full to the waterline. */
+    public double waterlineL() {
+        return litresBelow(waterlineM);
+    }
+
+    /**
+     * Litres in it below a level.
+     *
+     * @param levelM above its base, m
+     */
+    public double litresBelow(double levelM) {
+        return shape().volumeBelowM3(levelM) / M3_PER_L;
+    }
 
     /** Level of the cold port above the floor, m. */
     public double coldPortLevelM() {

@@ -22,7 +22,7 @@ final class TankFields {
     static final Field<Tank, Double> HEIGHT = new Field<>(
             "heightM",
             "Inside height of the tank",
-            "From the bottom inside to the rim.",
+            "From the bottom inside to the rim; of a lying cylinder its diameter.",
             Leaf.number(0.1, 5, FieldUnit.M),
             Tank::heightM);
     static final Field<Tank, Double> BASE = new Field<>(
@@ -80,6 +80,26 @@ final class TankFields {
             Said.number(Leaf.number(0, 24, FieldUnit.H), "cold water follows every draw by itself"),
             Tank::refillAtH);
 
+    private static final Field<Tank, Optional<Tank.Kind>> SHAPE = new Field<>(
+            "shape",
+            "Shape of the tank",
+            "It says what the sun can see of it, how much is in it below a level, and what carries it. A lying one lies along the"
+                    + " panes.",
+            Said.of(Leaf.code("shape", Tank.Kind.class, Tank.Kind.UPRIGHT_CYLINDER), "an upright cylinder"),
+            Tank::kind);
+    private static final Field<Tank, OptionalDouble> LENGTH = new Field<>(
+            "lengthM",
+            "Inside length of a box along the panes",
+            "Its width follows from what it holds. Of a round tank it is passed over: what that holds and its height say its length.",
+            Said.number(Leaf.number(0.05, 10, FieldUnit.M), "as long as wide"),
+            Tank::lengthM);
+    private static final Field<Tank, Optional<Tank.Coat>> COAT = new Field<>(
+            "coat",
+            "How the lagging sits",
+            "Close-fitting is foamed on, or cut and taped without a gap; mats and jackets tied round by hand lose more.",
+            Said.of(Leaf.code("coat", Tank.Coat.class, Tank.Coat.CLOSE_FITTING), "close-fitting"),
+            Tank::coat);
+
     static final Table<Tank> TABLE = new Table<>(
             List.of(
                     VOLUME,
@@ -92,7 +112,10 @@ final class TankFields {
                     LAGGING,
                     EMPTY_MASS,
                     AROUND,
-                    REFILL),
+                    REFILL,
+                    SHAPE,
+                    LENGTH,
+                    COAT),
             of -> new Tank(
                     of.of(VOLUME),
                     of.of(HEIGHT),
@@ -104,7 +127,10 @@ final class TankFields {
                     of.of(LAGGING),
                     of.of(EMPTY_MASS),
                     of.of(AROUND),
-                    of.of(REFILL)));
+                    of.of(REFILL),
+                    of.of(SHAPE),
+                    of.of(LENGTH),
+                    of.of(COAT)));
 
     private TankFields() {}
 }

@@ -2,6 +2,8 @@ package loftcoil.engine.design;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import loftcoil.engine.tank.SeenFace;
 
 /** The fields of {@link Window} and of the board over it. */
 final class WindowFields {
@@ -74,8 +76,29 @@ final class WindowFields {
             Part.started(SHUTTER_TABLE, design -> NEW_BOARD),
             Window::shutter);
 
+    private static final Field<Window, OptionalDouble> REFLECTOR = new Field<>(
+            "reflectorShare",
+            "Share of the sun beside the tank that reflectors bring to it",
+            "Clean bright sheet bent round the tank brings about 0.7, flat white boards about 0.3 (common practice, no source).",
+            Said.number(Leaf.number(0, SeenFace.REFLECTED.high(), FieldUnit.PLAIN), "no reflectors: 0"),
+            Window::reflectorShare);
+
+    private static final Field<Window, Optional<Window.Coating>> COATING = new Field<>(
+            "coating",
+            "Coating of the sealed unit next to the tank",
+            "Hold a lighter before the glass: where a face is coated, one image of the flame has another colour. Units up to about"
+                    + " 1995 mostly have a hard coat, later ones a soft one.",
+            Said.of(Leaf.code("coating", Window.Coating.class, Window.Coating.HARD), "plain glass"),
+            Window::coating);
+    private static final Field<Window, Optional<Integer>> TOUGHENED = new Field<>(
+            "toughened",
+            "Panes of toughened glass, counted from the tank",
+            "A stamp in a corner tells it. Plain, wired and laminated glass cracks before a hot tank.",
+            Said.of(Leaf.whole(0, 4, FieldUnit.COUNT), "none"),
+            Window::toughened);
+
     static final Table<Window> TABLE = new Table<>(
-            List.of(PANES, AREA, TILT, AZIMUTH, GAP, ABSORPTANCE, SHUTTER),
+            List.of(PANES, AREA, TILT, AZIMUTH, GAP, ABSORPTANCE, SHUTTER, REFLECTOR, COATING, TOUGHENED),
             of -> new Window(
                     of.of(PANES),
                     of.of(AREA),
@@ -83,18 +106,23 @@ final class WindowFields {
                     of.of(AZIMUTH),
                     of.of(GAP),
                     of.of(ABSORPTANCE),
-                    of.of(SHUTTER)));
+                    of.of(SHUTTER),
+                    of.of(REFLECTOR),
+                    of.of(COATING),
+                    of.of(TOUGHENED)));
 
     static final Form<Optional<Window>> FORM = Part.started(TABLE, WindowFields::orStarted);
 
     private WindowFields() {}
 
     /**
-     * The panes; where there are none, those they are started with: two panes of 1 m² together, 12 mm apart, tilted 35° to the noon
-     * sun, before a tank that takes up 0.92 of the sun.
+     * The panes; where there are none, those they are started with: two panes as large as what they see of the tank, 1 m² at most,
+     * 12 mm apart, tilted 35° to the noon sun, before a tank that takes up 0.92 of the sun.
      */
     static Window orStarted(Design design) {
         double noonSunDeg = design.site().latitudeDeg() >= 0 ? 180 : 0;
-        return design.window().orElse(new Window(2, 1.0, 35, noonSunDeg, 12, 0.92, Optional.empty()));
+        double seenM2 = design.tank().shape().seenFrom(35).outlineM2();
+        double areaM2 = Math.max(0.05, Math.min(1, Math.rint(seenM2 * 100) / 100));
+        return design.window().orElse(new Window(2, areaM2, 35, noonSunDeg, 12, 0.92, Optional.empty()));
     }
 }

@@ -181,7 +181,7 @@ public record FirstFire(List<Moment> moments, HourBook energy) {
             this.losses = SystemPlan.standingLosses(design, layers);
             this.loop = design.circuit(layers.startC()).warming();
             this.tank = new Layers(layers);
-            this.column = new TankColumn(layers.ports(), layers.layers());
+            this.column = new TankColumn(layers);
             this.around = new Surroundings(layers.layers());
             this.startLoopJ = loop.heldJ();
             this.startTankJ = tank.energyJ();

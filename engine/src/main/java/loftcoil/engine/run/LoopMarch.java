@@ -38,7 +38,7 @@ final class LoopMarch {
     LoopMarch(LoopTable table, LayerPlan plan, Layers tank) {
         this.table = table;
         this.tank = tank;
-        this.column = new TankColumn(plan.ports(), plan.layers());
+        this.column = new TankColumn(plan);
     }
 
     /** Forgets what the step before did. */

@@ -1,9 +1,8 @@
 package loftcoil.engine.run;
 
+import loftcoil.engine.tank.CoatedTank;
 import loftcoil.engine.tank.Standing;
-import loftcoil.engine.tank.TankLagging;
 import loftcoil.engine.tank.TankLoss;
-import loftcoil.engine.tank.TankShape;
 
 /** The tank's standing loss every few kelvin, worked out once: the nearest is good to 1 % even for a bare tank. */
 final class StandingLosses {
@@ -13,10 +12,9 @@ final class StandingLosses {
 
     private final TankLoss[] losses = new TankLoss[COUNT];
 
-    StandingLosses(TankShape shape, TankLagging lagging, double aroundC, double paneM2) {
+    StandingLosses(CoatedTank tank, double aroundC) {
         for (int i = 0; i < COUNT; i++) {
-            TankLoss all = TankLoss.of(shape, lagging, new Standing(i * STEP_K, aroundC));
-            losses[i] = paneM2 > 0 ? all.behindPanes(shape, paneM2) : all;
+            losses[i] = tank.lossAt(new Standing(i * STEP_K, aroundC));
         }
     }
 

@@ -44,7 +44,9 @@ final class SystemMarch {
         fire = plan.design().fire().map(lit -> new FireHours(lit, stepS)).orElseGet(() -> FireHours.none(stepS));
         window = plan.window()
                 .map(year -> new WindowMarch(
-                        year, plan.design().window().orElseThrow().areaM2()));
+                        year,
+                        plan.design().window().orElseThrow(),
+                        plan.design().seenFace().orElseThrow()));
         refillStep = plan.refillAtH().isPresent() ? (int) (plan.refillAtH().getAsDouble() % 24 * 3600 / stepS) : -1;
     }
 

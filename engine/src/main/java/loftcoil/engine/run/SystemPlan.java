@@ -7,26 +7,19 @@ import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import loftcoil.engine.design.CoilHeating;
 import loftcoil.engine.design.Design;
-import loftcoil.engine.design.LaggingChoice;
 import loftcoil.engine.design.Site;
 import loftcoil.engine.design.Tank;
 import loftcoil.engine.design.Use;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.gas.Atmosphere;
-import loftcoil.engine.pipe.Lagging;
 import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.sun.Climate;
-import loftcoil.engine.sun.Facing;
-import loftcoil.engine.sun.Glazing;
 import loftcoil.engine.sun.Place;
-import loftcoil.engine.sun.Shutter;
 import loftcoil.engine.sun.SkyYear;
 import loftcoil.engine.sun.WindowYear;
 import loftcoil.engine.tank.LayerPlan;
 import loftcoil.engine.tank.Ports;
-import loftcoil.engine.tank.TankLagging;
-import loftcoil.engine.tank.UprightCylinder;
 import loftcoil.engine.use.DrawOff;
 import loftcoil.engine.water.Saturation;
 
@@ -78,10 +71,7 @@ record SystemPlan(
 
     /** What the tank loses through its lagging; what the panes lose is the window's. */
     static StandingLosses standingLosses(Design design, LayerPlan layers) {
-        Tank tank = design.tank();
-        Lagging lagging = tank.lagging().map(LaggingChoice::lagging).orElse(Lagging.NONE);
-        double paneM2 = design.window().map(w -> w.areaM2()).orElse(0.0);
-        return new StandingLosses(layers.shape(), TankLagging.allRound(lagging), tank.aroundC(), paneM2);
+        return new StandingLosses(design.coatedTank(), design.tank().aroundC());
     }
 
     /** The same system marched more finely or coarsely; nothing is searched anew. */
@@ -129,23 +119,16 @@ record SystemPlan(
         Ports ports = new Ports(tank.coldPortM(), tank.returnPortM(), tank.drawPortM(), tank.waterlineM(), boreM);
         double boilC = Saturation.tempC(Atmosphere.pressurePa(design.site().altitudeM()));
         double startC = Math.min(boilC, design.site().coldSupplyC());
-        UprightCylinder shape = new UprightCylinder(tank.volumeL() * PER_THOUSAND, tank.heightM());
-        return new LayerPlan(shape, ports, pace.layers(), startC, boilC);
+        return new LayerPlan(tank.shape(), ports, pace.layers(), startC, boilC);
     }
 
     private static Optional<WindowYear> window(Design design) {
-        return design.window().map(window -> {
+        return design.glazing().map(panes -> {
             Site site = design.site();
             Place place = new Place(site.latitudeDeg(), site.longitudeDeg(), site.altitudeM(), site.utcOffsetH());
             Climate climate = new Climate(
                     site.monthly().globalKWhPerM2Day(), site.monthly().meanAirC());
-            Facing facing = new Facing(window.tiltDeg(), window.azimuthDeg());
-            Glazing panes =
-                    Glazing.salvaged(window.panes(), window.gapMm() * PER_THOUSAND, window.absorptance(), facing);
-            Shutter shutter = window.shutter()
-                    .map(board -> new Shutter(board.resistanceM2KPerW(), board.shutFromH(), board.shutForH()))
-                    .orElse(Shutter.NONE);
-            return WindowYear.of(SkyYear.of(place, climate, SKY_STEP_MIN), panes.with(shutter));
+            return WindowYear.of(SkyYear.of(place, climate, SKY_STEP_MIN), panes);
         });
     }
 

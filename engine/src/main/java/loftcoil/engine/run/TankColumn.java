@@ -1,6 +1,7 @@
 package loftcoil.engine.run;
 
 import java.util.stream.IntStream;
+import loftcoil.engine.tank.LayerPlan;
 import loftcoil.engine.tank.Layers;
 import loftcoil.engine.tank.Ports;
 import loftcoil.engine.water.Water;
@@ -18,17 +19,26 @@ final class TankColumn {
     private final double[] share;
     private final int from;
 
-    TankColumn(Ports ports, int layers) {
-        double thicknessM = ports.waterlineM() / layers;
+    TankColumn(LayerPlan plan) {
+        Ports ports = plan.ports();
+        double[] edges = plan.shape().slicedAtM(ports.waterlineM(), plan.layers());
         double apartM = ports.returnM() - ports.coldM();
-        from = Math.min(layers - 1, (int) (ports.coldM() / thicknessM));
-        int to = apartM > 0 ? Math.min(layers - 1, (int) (ports.returnM() / thicknessM)) : from;
+        from = sliceAt(edges, ports.coldM());
+        int to = apartM > 0 ? sliceAt(edges, ports.returnM()) : from;
         share = new double[to - from + 1];
         for (int i = 0; i < share.length; i++) {
-            double low = Math.max(ports.coldM(), (from + i) * thicknessM);
-            double high = Math.min(ports.returnM(), (from + i + 1) * thicknessM);
+            double low = Math.max(ports.coldM(), edges[from + i]);
+            double high = Math.min(ports.returnM(), edges[from + i + 1]);
             share[i] = apartM > 0 ? Math.max(0, high - low) / apartM : 1;
         }
+    }
+
+    private static int sliceAt(double[] edges, double levelM) {
+        int slice = 0;
+        while (slice + 2 < edges.length && edges[slice + 1] <= levelM) {
+            slice++;
+        }
+        return slice;
     }
 
     /** kg/m³; layers above the water count as the top one. */

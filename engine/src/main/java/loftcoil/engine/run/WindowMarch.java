@@ -1,7 +1,9 @@
 package loftcoil.engine.run;
 
+import loftcoil.engine.design.Window;
 import loftcoil.engine.sun.WindowYear;
 import loftcoil.engine.tank.Layers;
+import loftcoil.engine.tank.SeenFace;
 import loftcoil.engine.tank.Surroundings;
 
 /** The window's part of a step: sun caught and heat lost through the panes. No method but the constructor allocates. */
@@ -15,11 +17,14 @@ final class WindowMarch {
     private static final double LEAST_W_PER_M2K = 1e-3;
 
     private final WindowYear window;
-    private final double areaM2;
+    private final double creditedM2;
+    private final double losingM2;
 
-    WindowMarch(WindowYear window, double areaM2) {
+    /** Panes before a face of the tank: what sun of them reaches it, and how much of it glows behind them. */
+    WindowMarch(WindowYear window, Window panes, SeenFace face) {
         this.window = window;
-        this.areaM2 = areaM2;
+        creditedM2 = face.creditedM2(panes.areaM2(), panes.reflected());
+        losingM2 = face.losingM2(panes.areaM2());
     }
 
     double airC(int minute) {
@@ -28,13 +33,13 @@ final class WindowMarch {
 
     /** Sets what acts on the tank at a minute of the year. */
     void act(int minute, Layers tank, Surroundings around) {
-        around.sun(areaM2 * window.absorbedWPerM2(minute));
+        around.sun(creditedM2 * window.absorbedWPerM2(minute));
         double lowC = Math.min(Math.max(tank.meanC() - SPAN_K / 2, 0), HOTTEST_C - SPAN_K);
         double lowLoss = window.lossAtMinuteWPerM2(minute, lowC);
         double slope = (window.lossAtMinuteWPerM2(minute, lowC + SPAN_K) - lowLoss) / SPAN_K;
         slope = Math.max(LEAST_W_PER_M2K, slope);
         // A straight line through two losses is a conductance to the temperature at which nothing would be lost.
         double outsideC = Math.min(Math.max(lowC - lowLoss / slope, COLDEST_OUTSIDE_C), HOTTEST_C);
-        around.window(areaM2 * slope, outsideC);
+        around.window(losingM2 * slope, outsideC);
     }
 }

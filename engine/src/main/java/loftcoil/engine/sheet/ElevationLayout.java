@@ -22,15 +22,13 @@ import loftcoil.engine.sheet.Drawing.TankBox;
 final class ElevationLayout {
 
     private static final double WIDEST_PASS_M = 0.5;
-    private static final double LITRES_PER_M3 = 1000;
 
     private final Design design;
     private final double tankWidthM;
 
     ElevationLayout(Design design) {
         this.design = design;
-        Tank tank = design.tank();
-        this.tankWidthM = Math.sqrt(4 * tank.volumeL() / LITRES_PER_M3 / (Math.PI * tank.heightM()));
+        this.tankWidthM = design.tank().shape().frontM();
     }
 
     Drawing draw() {

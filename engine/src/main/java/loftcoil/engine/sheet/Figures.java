@@ -171,7 +171,18 @@ public final class Figures {
             .noted(tank -> "from 10 to 90 °C");
 
     /** The tank. */
-    public static final List<Figure<TankFigures>> TANK = List.of(FULL_MASS, GROWTH);
+    public static final List<Figure<TankFigures>> TANK = List.of(
+            FULL_MASS,
+            GROWTH,
+            Figure.of("waterlineL", "water to the waterline", MeasureKind.VOLUME_L, 0, TankFigures::waterlineL),
+            Figure.of(
+                            "lossAt60W",
+                            "heat lost by coat and ports of the tank",
+                            MeasureKind.POWER_W,
+                            0,
+                            TankFigures::lossAt60W)
+                    .less()
+                    .noted(tank -> "whole tank at 60 °C, without its panes"));
 
     /** Flow of a tap. */
     public static final Figure<TapFigures> TAP_FLOW = Figure.of(
@@ -209,7 +220,25 @@ public final class Figures {
             Figure.of("uValueWPerM2K", "U value of the panes", MeasureKind.U_VALUE, 2, WindowFigures::uValueWPerM2K)
                     .less()
                     .first(),
-            SUN_THROUGH);
+            SUN_THROUGH,
+            Figure.of("faceM2", "face of the tank that the sun sees", MeasureKind.AREA_M2, 2, WindowFigures::faceM2),
+            Figure.of(
+                            "creditedAreaM2",
+                            "panes whose sun reaches the tank",
+                            MeasureKind.AREA_M2,
+                            2,
+                            WindowFigures::creditedAreaM2)
+                    .more(),
+            paneAtItsHottest(1),
+            paneAtItsHottest(2),
+            paneAtItsHottest(3),
+            paneAtItsHottest(4),
+            Figure.of(
+                    "toughenedPanes",
+                    "panes that must be toughened, from the tank",
+                    MeasureKind.COUNT,
+                    0,
+                    panes -> panes.hottest().toughened()));
 
     /** Wood of a month or year. */
     public static final Figure<MonthRow> WOOD = Figure.of(
@@ -278,6 +307,17 @@ public final class Figures {
             Figure.of("losses.iceKWh", "given up by freezing, less than 0", MeasureKind.ENERGY_KWH, 0, Losses::ice));
 
     private Figures() {}
+
+    private static Figure<WindowFigures> paneAtItsHottest(int fromTank) {
+        return Figure.<WindowFigures>of(
+                        "pane" + fromTank + "C",
+                        "pane " + fromTank + " from the tank, at its hottest",
+                        MeasureKind.TEMP_C,
+                        0,
+                        panes -> panes.paneC(fromTank))
+                .less()
+                .noted(panes -> "tank boiling, full sun, the coldest air");
+    }
 
     private static Figure<MonthRow> kWh(String key, String label, int decimals, ToDoubleFunction<MonthRow> value) {
         return Figure.of(key, label, MeasureKind.ENERGY_KWH, decimals, value);

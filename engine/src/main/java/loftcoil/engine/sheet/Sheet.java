@@ -86,13 +86,13 @@ public record Sheet(
         return new Sheet(
                 design,
                 LoopFigures.of(design, circuit, lit),
-                TankFigures.of(design.tank()),
+                TankFigures.of(design),
                 spread,
                 CoilFigures.of(design, circuit, lit),
                 ScaleFigures.of(design, tankC),
                 FireFigures.of(design, circuit, lit),
                 TapFigures.of(design, tankC),
-                design.window().map(WindowFigures::of),
+                design.window().map(window -> WindowFigures.of(design, window)),
                 year,
                 tankC < USUAL_TANK_C
                         ? SafetyVerdict.judged(design, year)

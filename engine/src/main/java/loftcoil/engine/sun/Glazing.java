@@ -55,6 +55,12 @@ public record Glazing(
         return new Glazing(panes, other, face, facing, surroundings, shutter);
     }
 
+    /** The same window with a coating on its innermost pane; of no effect for a single pane. */
+    public Glazing with(GlassCoat coat) {
+        return new Glazing(
+                new PaneStack(panes.panes(), panes.glass(), coat), paneGapM, face, facing, surroundings, shutter);
+    }
+
     /** The same window with another shutter. */
     public Glazing with(Shutter other) {
         return new Glazing(panes, paneGapM, face, facing, surroundings, other);

@@ -18,6 +18,7 @@ public final class GlazingU {
     private static final double GLASS_W_PER_MK = 1.0;
     private static final double MEAN_K = 283;
     private static final double ACROSS_GAPS_K = 15;
+    private static final int TURNS = 30;
     private static final double GRAVITY_M_PER_S2 = 9.81;
     private static final double STEFAN_BOLTZMANN = 5.67e-8;
     private static final Allowed GAP = new Allowed(0.003, 0.2, "m");
@@ -52,16 +53,32 @@ public final class GlazingU {
                 + 1 / OUTSIDE_W_PER_M2K
                 + panes.panes() * panes.glass().thicknessM() / GLASS_W_PER_MK;
         if (gaps > 0) {
-            double radiation = radiationWPerM2K(panes.glass().emissivity());
             double tilt = Facing.TILT.require("tiltDeg", tiltDeg);
-            double gasFilm = gasWPerM2K(GAP.require("gapM", gapM), ACROSS_GAPS_K / gaps, gas, tilt);
-            resistance += gaps / (radiation + gasFilm);
+            resistance += gapsM2KPerW(panes, GAP.require("gapM", gapM), gas, tilt);
         }
         return 1 / resistance;
     }
 
-    private static double radiationWPerM2K(double emissivity) {
-        return 4 * STEFAN_BOLTZMANN * MEAN_K * MEAN_K * MEAN_K / (2 / emissivity - 1);
+    /** The gaps together. They share the difference by their resistances, which depend on it: settled by turns, as the standard does. */
+    private static double gapsM2KPerW(PaneStack panes, double gapM, GlazingGas gas, double tiltDeg) {
+        double plain = panes.glass().emissivity();
+        double coated = radiationWPerM2K(panes.effectiveCoat().emissivity(plain), plain);
+        double bare = radiationWPerM2K(plain, plain);
+        int others = panes.panes() - 2;
+        double acrossCoatedK = ACROSS_GAPS_K / (others + 1);
+        double total = 0;
+        for (int turn = 0; turn < TURNS; turn++) {
+            double first = 1 / (coated + gasWPerM2K(gapM, acrossCoatedK, gas, tiltDeg));
+            double acrossOtherK = others > 0 ? (ACROSS_GAPS_K - acrossCoatedK) / others : 0;
+            double rest = others > 0 ? others / (bare + gasWPerM2K(gapM, acrossOtherK, gas, tiltDeg)) : 0;
+            total = first + rest;
+            acrossCoatedK = ACROSS_GAPS_K * first / total;
+        }
+        return total;
+    }
+
+    private static double radiationWPerM2K(double one, double other) {
+        return 4 * STEFAN_BOLTZMANN * MEAN_K * MEAN_K * MEAN_K / (1 / one + 1 / other - 1);
     }
 
     private static double gasWPerM2K(double gapM, double differenceK, GlazingGas gas, double tiltDeg) {

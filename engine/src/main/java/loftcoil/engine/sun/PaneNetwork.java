@@ -18,6 +18,7 @@ final class PaneNetwork {
     private final double boardM2KPerW;
     private final double tankEmissivity;
     private final double paneEmissivity;
+    private final double coatedEmissivity;
     private final double outerEmissivity;
     private final int last;
 
@@ -30,6 +31,7 @@ final class PaneNetwork {
         this.boardM2KPerW = boardM2KPerW;
         this.tankEmissivity = betweenPlates(window.face().emissivity(), glass);
         this.paneEmissivity = betweenPlates(glass, glass);
+        this.coatedEmissivity = betweenPlates(window.panes().effectiveCoat().emissivity(glass), glass);
         this.outerEmissivity = boardM2KPerW > 0 ? BOARD_EMISSIVITY : glass;
         this.last = window.panes().panes() + (boardM2KPerW > 0 ? 1 : 0);
     }
@@ -73,9 +75,8 @@ final class PaneNetwork {
                 state.between[node] = 1 / boardM2KPerW;
             } else {
                 AirGap gap = node == 0 ? tankGap : paneGap;
-                double emissivity = node == 0 ? tankEmissivity : paneEmissivity;
                 state.between[node] =
-                        gap.convectionWPerM2K(inner, outer) + GreyRadiation.filmWPerM2K(inner, outer, emissivity);
+                        gap.convectionWPerM2K(inner, outer) + GreyRadiation.filmWPerM2K(inner, outer, emissivity(node));
             }
         }
         Surroundings around = window.surroundings();
@@ -86,6 +87,15 @@ final class PaneNetwork {
         double ground = (1 - skyShare) * GreyRadiation.filmWPerM2K(face, airC, outerEmissivity);
         state.between[last] = around.windFilmWPerM2K() + sky + ground;
         state.outsideC = airC - sky * around.skyBelowAirK() / state.between[last];
+    }
+
+    /** Of the gap before a node: the coat lies in the one before the innermost pane. */
+    private double emissivity(int node) {
+        return switch (node) {
+            case 0 -> tankEmissivity;
+            case 1 -> coatedEmissivity;
+            default -> paneEmissivity;
+        };
     }
 
     private static double betweenPlates(double one, double other) {

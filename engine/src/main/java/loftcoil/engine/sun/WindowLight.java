@@ -28,7 +28,7 @@ public final class WindowLight {
     public WindowLight(PaneStack panes, double absorptance) {
         this.panes = panes;
         this.absorptance = ABSORPTANCE.require("absorptance", absorptance);
-        this.fromInside = panes.diffuse();
+        this.fromInside = panes.diffuseFromInside();
     }
 
     /**

@@ -53,9 +53,10 @@ public sealed interface FillTime {
         if (!(supply.alone(fall.outlet()).flowLPerMin() > 0)) {
             return new Never();
         }
-        double areaM2 = fall.shape().footprintM2();
         double lowestM = Math.max(fall.drawPortLevelM(), supply.waterlineM() - supply.headM(fall.outlet()));
-        double thereM3 = Math.max(0, supply.waterlineM() - lowestM) * areaM2;
+        double fallsM = Math.max(0, supply.waterlineM() - lowestM);
+        double fullM3 = fall.shape().volumeBelowM3(fall.waterlineM());
+        double thereM3 = fullM3 - fall.shape().volumeBelowM3(fall.waterlineM() - fallsM);
         if (wantedM3 >= thereM3) {
             return new RunsDry(thereM3 * 1000);
         }
@@ -63,7 +64,15 @@ public sealed interface FillTime {
         // rule is
         // told to be content with a millionth.
         return new Fills(new IterativeLegendreGaussIntegrator(9, 1e-6, 1e-9)
-                .integrate(1_000_000, drawnM3 -> 1000 / flowAt(supply, fall, drawnM3 / areaM2), 0, wantedM3));
+                .integrate(
+                        1_000_000,
+                        drawnM3 -> 1000
+                                / flowAt(
+                                        supply,
+                                        fall,
+                                        fall.waterlineM() - fall.shape().levelM(fullM3 - drawnM3)),
+                        0,
+                        wantedM3));
     }
 
     private static double flowAt(GravitySupply supply, Fall fall, double fallenM) {
@@ -77,7 +86,8 @@ public sealed interface FillTime {
      *
      * @param outlet name of the tap
      * @param shape the tank
+     * @param waterlineM its free surface above its lowest point in m
      * @param drawPortLevelM level of the tank's draw port above the finished floor in m; below it nothing comes
      */
-    record Fall(String outlet, TankShape shape, double drawPortLevelM) {}
+    record Fall(String outlet, TankShape shape, double waterlineM, double drawPortLevelM) {}
 }

@@ -5,8 +5,8 @@ import loftcoil.engine.fault.Allowed;
 /**
  * A tank with four flat walls.
  *
- * @param lengthM inner length in m, 0.05 to 10
- * @param widthM inner width in m, 0.05 to 10
+ * @param lengthM inner length along the panes in m, 0.05 to 10
+ * @param widthM inner width, from front to back, in m, 0.05 to 10
  * @param heightM height from base to brim in m, 0.1 to 5
  */
 public record Box(double lengthM, double widthM, double heightM) implements TankShape {
@@ -45,5 +45,36 @@ public record Box(double lengthM, double widthM, double heightM) implements Tank
     @Override
     public double perimeterM() {
         return 2 * (lengthM + widthM);
+    }
+
+    @Override
+    public double frontM() {
+        return lengthM;
+    }
+
+    @Override
+    public double standsOnM() {
+        return Math.min(lengthM, widthM);
+    }
+
+    @Override
+    public double sideM2() {
+        return perimeterM() * heightM;
+    }
+
+    @Override
+    public double lidM2() {
+        return footprintM2();
+    }
+
+    @Override
+    public double volumeBelowM3(double levelM) {
+        return footprintM2() * Math.max(0, Math.min(heightM, levelM));
+    }
+
+    @Override
+    public SeenFace seenFrom(double tiltDeg) {
+        double front = lengthM * heightM;
+        return SeenFace.upright(front, front, footprintM2(), tiltDeg);
     }
 }

@@ -15,6 +15,8 @@ import loftcoil.engine.heat.GreyRadiation;
  */
 enum Face {
     WALL,
+    /** The wall of a lying cylinder: Churchill and Chu's horizontal cylinder, on its diameter. */
+    ROUND,
     LID,
     BASE;
 
@@ -29,7 +31,7 @@ enum Face {
     /**
      * Film coefficient of convection and radiation.
      *
-     * @param lengthM height of a wall; area over perimeter of a lid or base
+     * @param lengthM height of a wall; outer diameter of a round one; area over perimeter of a lid or base
      * @return W/(m² K)
      */
     double filmWPerM2K(double lengthM, double surfaceC, double aroundC) {
@@ -50,6 +52,9 @@ enum Face {
     double nusselt(double rayleigh, double prandtl, boolean warmerThanAir) {
         if (this == WALL) {
             return ChurchillChu.verticalPlate(rayleigh, prandtl);
+        }
+        if (this == ROUND) {
+            return ChurchillChu.horizontalCylinder(rayleigh, prandtl);
         }
         boolean free = (this == LID) == warmerThanAir;
         if (!free) {

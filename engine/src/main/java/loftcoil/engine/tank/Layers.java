@@ -6,7 +6,7 @@ import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.water.Water;
 
 /**
- * The water of an open-vented tank in equal layers, marched through draws, the loop and rest.
+ * The water of an open-vented tank in layers of the same volume, marched through draws, the loop and rest.
  *
  * <p>State: the heat of each layer above 0 °C ({@link WaterHeat}) and its mass. A full layer has a constant mass, that of its
  * slice filled at 10 °C; water that grows as it warms stands in the space above the waterline, so true levels are up to 4 %
@@ -30,13 +30,20 @@ public final class Layers {
     /** The base keeps this share of a layer: a puddle below any port. */
     private static final double PUDDLE_SHARE = 0.01;
 
+    private static final double COLD_KG_PER_M3 = Water.densityKgPerM3(FullWeight.COLD_C);
+
+    /** Rounding of a port's height in layers. */
+    private static final double ON_THE_EDGE = 1e-12;
+
     final double[] jPerKg;
     final double[] kg;
     final double fullKg;
-    final double thicknessM;
 
-    private final Ports ports;
-    private final double kgPerM;
+    private final TankShape shape;
+    private final double coldKg;
+    private final double returnKg;
+    private final double drawKg;
+    private final double coveredKg;
     private final double boilJPerKg;
     private final Allowed temperature;
     private final Allowed sameCount;
@@ -56,12 +63,15 @@ public final class Layers {
      */
     public Layers(LayerPlan plan) {
         int count = plan.layers();
-        ports = plan.ports();
+        Ports ports = plan.ports();
+        shape = plan.shape();
         temperature = new Allowed(0, plan.boilC(), "°C");
         sameCount = new Allowed(count, count, "layers");
-        thicknessM = ports.waterlineM() / count;
-        kgPerM = plan.shape().footprintM2() * Water.densityKgPerM3(FullWeight.COLD_C);
-        fullKg = kgPerM * thicknessM;
+        coldKg = kgBelow(ports.coldM());
+        returnKg = kgBelow(ports.returnM());
+        drawKg = kgBelow(ports.drawM());
+        coveredKg = kgBelow(Math.max(ports.returnM(), ports.coldM()) + ports.boreM() / 2);
+        fullKg = kgBelow(ports.waterlineM()) / count;
         jPerKg = new double[count];
         kg = new double[count];
         Arrays.fill(kg, fullKg);
@@ -151,27 +161,27 @@ public final class Layers {
 
     /** Temperature at the port that feeds the taps, °C. */
     public double drawC() {
-        return WaterHeat.tempC(jPerKg[at(ports.drawM())]);
+        return WaterHeat.tempC(jPerKg[at(drawKg)]);
     }
 
     /** Temperature at the port that feeds the loop, °C. */
     public double coldPortC() {
-        return WaterHeat.tempC(jPerKg[at(ports.coldM())]);
+        return WaterHeat.tempC(jPerKg[at(coldKg)]);
     }
 
     /** Temperature at the port where the loop comes back, °C. */
     public double returnPortC() {
-        return WaterHeat.tempC(jPerKg[at(ports.returnM())]);
+        return WaterHeat.tempC(jPerKg[at(returnKg)]);
     }
 
     /** Water level above the base in m, as if all water were at 10 °C. */
     public double levelM() {
-        return massKg() / kgPerM;
+        return shape.levelM(massKg() / COLD_KG_PER_M3);
     }
 
     /** Whether both ports of the loop are under water to the top of their bore; where not, the loop is broken. */
     public boolean loopCovered() {
-        return levelM() >= Math.max(ports.returnM(), ports.coldM()) + ports.boreM() / 2 - 1e-12;
+        return massKg() >= coveredKg - 1e-9;
     }
 
     /** The account since the start. */
@@ -200,10 +210,10 @@ public final class Layers {
         MASS.require("massKg", massKg);
         double entering = heatOf(refillC);
         drawnJ = 0;
-        if (!(levelM() > ports.drawM())) {
+        if (!(massKg() > drawKg)) {
             return 0;
         }
-        drawnJ = push(massKg, 0, at(ports.drawM()), entering);
+        drawnJ = push(massKg, 0, at(drawKg), entering);
         ledger.refillKg += massKg;
         ledger.refillJ += massKg * entering;
         ledger.drawnKg += massKg;
@@ -219,14 +229,14 @@ public final class Layers {
      * @throws RefusedException where the mass is outside its range or not a number
      */
     public double drawDown(double massKg) {
-        double floor = Math.max(ports.drawM() * kgPerM, fullKg * PUDDLE_SHARE);
+        double floor = Math.max(drawKg, fullKg * PUDDLE_SHARE);
         double drawn = Math.min(MASS.require("massKg", massKg), Math.max(0, massKg() - floor));
         drawnJ = 0;
         double left = drawn;
         while (left > 0) {
             double part = Math.min(left, lightest());
             part = wet == 1 ? left : part;
-            drawnJ += plug.lower(wet - 1, at(ports.drawM()), part);
+            drawnJ += plug.lower(wet - 1, at(drawKg), part);
             left -= part;
             tidyTop();
         }
@@ -275,8 +285,8 @@ public final class Layers {
         if (!loopCovered()) {
             return false;
         }
-        int cold = at(ports.coldM());
-        int back = at(ports.returnM());
+        int cold = at(coldKg);
+        int back = at(returnKg);
         double left = massKg >= 0 ? push(mass, back, cold, entering) : push(mass, cold, back, entering);
         ledger.loopJ += mass * entering - left;
         return true;
@@ -299,8 +309,8 @@ public final class Layers {
         if (!loopCovered()) {
             return 0;
         }
-        int cold = at(ports.coldM());
-        int back = at(ports.returnM());
+        int cold = at(coldKg);
+        int back = at(returnKg);
         int near = massKg >= 0 ? back : cold;
         int out = massKg >= 0 ? cold : back;
         double gainedJ = 0;
@@ -369,8 +379,13 @@ public final class Layers {
         return WaterHeat.jPerKg(temperature.require("tempC", tempC));
     }
 
-    private int at(double heightM) {
-        return Math.min(wet - 1, (int) (heightM / thicknessM));
+    /** The layer at a port, by the water below it; a port on the edge of two counts to the upper. */
+    private int at(double kgBelow) {
+        return Math.min(wet - 1, (int) (kgBelow / fullKg + ON_THE_EDGE));
+    }
+
+    private double kgBelow(double levelM) {
+        return shape.volumeBelowM3(levelM) * COLD_KG_PER_M3;
     }
 
     private double lightest() {

@@ -33,7 +33,7 @@ final class Resting {
     private final double perFullKg;
     private final double shareOfKg;
     private final double boilJPerKg;
-    private final double areaOverThicknessM;
+    private final double[] areaOverThicknessM;
 
     Resting(Layers layers, LayerPlan plan) {
         jPerKg = layers.jPerKg;
@@ -44,7 +44,23 @@ final class Resting {
         shareOfKg = 1 / (fullKg * kg.length);
         flowJ = new double[kg.length];
         boilJPerKg = WaterHeat.jPerKg(plan.boilC());
-        areaOverThicknessM = plan.shape().footprintM2() / layers.thicknessM;
+        areaOverThicknessM = areasOverThicknesses(plan);
+    }
+
+    /** Area of the section between two layers over the way between their middles, for each layer but the lowest, m. */
+    private static double[] areasOverThicknesses(LayerPlan plan) {
+        int count = plan.layers();
+        double waterlineM = plan.ports().waterlineM();
+        double[] edges = plan.shape().slicedAtM(waterlineM, count);
+        double sliceM3 = plan.shape().volumeBelowM3(waterlineM) / count;
+        double[] ratios = new double[count];
+        for (int i = 1; i < count; i++) {
+            // The mean section of two slices is their volume over their height; the way between their middles is half
+            // of that height.
+            double heightM = edges[i + 1] - edges[i - 1];
+            ratios[i] = 2 * sliceM3 / heightM / (heightM / 2);
+        }
+        return ratios;
     }
 
     void rest(int wet, double seconds, Surroundings around) {
@@ -110,15 +126,19 @@ final class Resting {
 
     private void conduct(int wet, double seconds) {
         int middleC = (int) Math.max(0, Math.min(109, WaterHeat.tempC(jPerKg[wet / 2])));
-        double perK = CONDUCTIVITY[middleC] * areaOverThicknessM;
+        double perK = CONDUCTIVITY[middleC];
+        double mostPerK = 0;
+        for (int i = 1; i < wet; i++) {
+            mostPerK = Math.max(mostPerK, perK * areaOverThicknessM[i]);
+        }
         double lightestJPerK = Math.min(fullKg, kg[wet - 1]) * LEAST_CP;
-        int parts = 1 + (int) (perK * seconds / (lightestJPerK * LONGEST));
+        int parts = 1 + (int) (mostPerK * seconds / (lightestJPerK * LONGEST));
         double perKJ = perK * seconds / parts;
         for (int part = 0; part < parts; part++) {
             double below = WaterHeat.tempC(jPerKg[0]);
             for (int i = 1; i < wet; i++) {
                 double own = WaterHeat.tempC(jPerKg[i]);
-                flowJ[i] = perKJ * (own - below);
+                flowJ[i] = perKJ * areaOverThicknessM[i] * (own - below);
                 below = own;
             }
             for (int i = 1; i < wet; i++) {

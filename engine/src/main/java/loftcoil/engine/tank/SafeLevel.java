@@ -40,7 +40,8 @@ public record SafeLevel(double leastM, double waterlineM, double spareM3) {
                     "at most " + (shape.heightM() - (least - highest)) + " m",
                     "the port cannot be covered before the tank runs over")));
         }
-        return new SafeLevel(least, ports.waterlineM(), (ports.waterlineM() - least) * shape.footprintM2());
+        return new SafeLevel(
+                least, ports.waterlineM(), shape.volumeBelowM3(ports.waterlineM()) - shape.volumeBelowM3(least));
     }
 
     /** Whether the tank, full to its waterline, covers the port. */

@@ -11,6 +11,9 @@ import loftcoil.engine.pipe.Lagging;
  */
 public record TankLagging(Lagging side, Lagging top, Lagging bottom) {
 
+    /** No lagging on any face. */
+    public static final TankLagging BARE = allRound(Lagging.NONE);
+
     /**
      * The same lagging on every face.
      *

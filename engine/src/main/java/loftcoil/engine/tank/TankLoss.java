@@ -13,11 +13,12 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
  * <p>Forms of ISO 12241:2008: a round wall ln(D₂/D₁)/(2πλH) + 1/(h π D₂ H), flat faces d/(λA) + 1/(hA), λ at the mean temperature
  * of the layer, h by {@link Face} at the surface temperature that balances. Left out: the film of water inside and the wall of
  * the tank (under 1 % lagged, about 3 % bare, both to the safe side), and pipes, ports and bearers, which lead heat through
- * the lagging. Real tanks lose a quarter to a half more than the forms say; common practice, no source.
+ * the lagging: {@link CoatedTank} adds them by published figures. The round wall of a lying cylinder is reckoned as that of an
+ * upright one as high as it is long, its film as that of a horizontal cylinder; its flat ends count to the wall.
  *
  * @param sideWPerK through the wall, W/K
- * @param topWPerK through the lid, W/K
- * @param bottomWPerK through the base, W/K
+ * @param topWPerK through the lid, W/K; 0 of a lying cylinder
+ * @param bottomWPerK through the base, W/K; 0 of a lying cylinder
  */
 public record TankLoss(double sideWPerK, double topWPerK, double bottomWPerK) {
 
@@ -43,9 +44,12 @@ public record TankLoss(double sideWPerK, double topWPerK, double bottomWPerK) {
      * @throws RefusedException where a lagging material is not in the table
      */
     public static TankLoss of(TankShape shape, TankLagging lagging, Standing at) {
+        if (shape instanceof LyingCylinder lying) {
+            return new TankLoss(lyingWPerK(lying, lagging.side(), at), 0, 0);
+        }
         double flatM = shape.footprintM2() / shape.perimeterM();
         double side = shape instanceof UprightCylinder round
-                ? faceWPerK(Face.WALL, roundWall(round, lagging.side()), at)
+                ? faceWPerK(Face.WALL, roundWall(round.diameterM(), round.heightM(), lagging.side()), at)
                 : faceWPerK(Face.WALL, flat("side", lagging.side(), shape.sideM2(), shape.heightM()), at);
         double top = faceWPerK(Face.LID, flat("top", lagging.top(), shape.footprintM2(), flatM), at);
         double bottom = faceWPerK(Face.BASE, flat("bottom", lagging.bottom(), shape.footprintM2(), flatM), at);
@@ -67,26 +71,21 @@ public record TankLoss(double sideWPerK, double topWPerK, double bottomWPerK) {
         return totalWPerK() * (at.waterC() - at.aroundC());
     }
 
-    /**
-     * The same tank where panes take the place of lagging on part of the wall; what is lost through the panes is counted apart.
-     *
-     * @param shape the inside of the tank
-     * @param paneM2 area of the panes in m², 0 to 50; panes larger than the wall cover all of it
-     * @throws RefusedException where the area is outside its range or not a number
-     */
-    public TankLoss behindPanes(TankShape shape, double paneM2) {
-        double share = new Allowed(0, 50, "m²").require("paneM2", paneM2) / shape.sideM2();
-        return new TankLoss(sideWPerK * Math.max(0, 1 - share), topWPerK, bottomWPerK);
-    }
-
     /** A face: its lagging, the resistance of that times its conductivity (1/m), the outer area and the length of its film. */
     private record Wrap(String path, Lagging lagging, double shapePerM, double outerM2, double filmLengthM) {}
 
-    private static Wrap roundWall(UprightCylinder shape, Lagging lagging) {
-        double inner = shape.diameterM();
-        double outer = inner + 2 * lagging.thicknessM();
-        double perM = Math.log(outer / inner) / (2 * Math.PI * shape.heightM());
-        return new Wrap("side", lagging, perM, Math.PI * outer * shape.heightM(), shape.heightM());
+    private static double lyingWPerK(LyingCylinder lying, Lagging lagging, Standing at) {
+        Wrap upright = roundWall(lying.diameterM(), lying.lengthM(), lagging);
+        Wrap round = new Wrap(
+                "side", lagging, upright.shapePerM(), upright.outerM2(), lying.diameterM() + 2 * lagging.thicknessM());
+        return faceWPerK(Face.ROUND, round, at)
+                + faceWPerK(Face.WALL, flat("side", lagging, 2 * lying.endM2(), lying.diameterM()), at);
+    }
+
+    private static Wrap roundWall(double innerM, double longM, Lagging lagging) {
+        double outer = innerM + 2 * lagging.thicknessM();
+        double perM = Math.log(outer / innerM) / (2 * Math.PI * longM);
+        return new Wrap("side", lagging, perM, Math.PI * outer * longM, longM);
     }
 
     private static Wrap flat(String path, Lagging lagging, double areaM2, double filmLengthM) {

@@ -1,7 +1,9 @@
 package loftcoil.engine.build;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.design.SafeBothy;
@@ -37,6 +39,34 @@ class LoadsReferenceTest {
     void theFloorBearsTheWeightOverTheFootprint() {
         double kiloNewtons = 9.80665 * (24 + 120 * WATER_KG_PER_L) / 1000;
         assertEquals(kiloNewtons / (0.12 / 0.7), value(LoadsMaker.of(BOTHY), "on the floor under it"), 0.001);
+    }
+
+    /**
+     * A stone byre's lying tank: 180 litres, 0.5 m across, filled to 0.46 m, with 35 kg empty. On each of two saddles half its
+     * weight; to the waterline 173.3 L by the segment of a circle (Perry's table, h/D 0.92: 0.7560 D², recomputed from the closed form).
+     */
+    @Test
+    void aLyingTankStandsOnTwoSaddles() {
+        Design lying = SafeBothy.edited(List.of(
+                "/tank/shape",
+                "\"lying cylinder\"",
+                "/tank/volumeL",
+                "180",
+                "/tank/heightM",
+                "0.5",
+                "/tank/waterlineM",
+                "0.46",
+                "/tank/drawPortM",
+                "0.42",
+                "/tank/emptyMassKg",
+                "35"));
+        Loads loads = LoadsMaker.of(lying);
+        double fullKg = 35 + 180 * WATER_KG_PER_L;
+        assertEquals(9.80665 * fullKg / 2, value(loads, "on each of two saddles under the lying tank"), 0.1);
+        double litres = 0.75597 * 0.25 * 1000 * (0.18 / (Math.PI / 4 * 0.25));
+        assertEquals(35 + litres * WATER_KG_PER_L, value(loads, "tank, full to the waterline"), 0.1);
+        assertTrue(loads.loads().stream().noneMatch(load -> load.what().metric().contains("falls over")));
+        assertTrue(loads.notes().stream().anyMatch(note -> note.metric().contains("rolls")));
     }
 
     /** Mass and filling of 22 × 1.0 tube as a tube maker prints them for EN 1057: 0.587 kg/m and 0.314 L/m. */

@@ -110,6 +110,10 @@ class CautionsTest {
                 change("LC-WET-WOOD", "/fire/moisturePct", "30"),
                 change("LC-INLET", "/taps/2/appliance", "\"washing machine\""),
                 change("LC-OVERFLOW", "/tank/waterlineM", "0.69"),
+                change("LC-SUN-FACE", "/window/areaM2", "6"),
+                change("LC-SUN-FACE", "/window/reflectorShare", "null"),
+                change("LC-GLASS", "/window/toughened", "1"),
+                change("LC-GLASS", "/window/toughened", "null"),
                 change("LC-DRY-COVER", "/tank/waterlineM", "0.40", "/tank/drawPortM", "0.38"),
                 change("LC-DRY-DRAW", "/tank/drawPortM", "0.2", "/safety/coldFeed/kind", "\"by hand\""));
     }

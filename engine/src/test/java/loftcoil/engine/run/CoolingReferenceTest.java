@@ -12,6 +12,8 @@ import loftcoil.engine.design.LaggingChoice;
 import loftcoil.engine.design.Leg;
 import loftcoil.engine.design.Site;
 import loftcoil.engine.design.Tank;
+import loftcoil.engine.tank.CoatFit;
+import loftcoil.engine.tank.CoatedTank;
 import loftcoil.engine.tank.Standing;
 import loftcoil.engine.tank.TankLagging;
 import loftcoil.engine.tank.TankLoss;
@@ -73,8 +75,9 @@ class CoolingReferenceTest {
         Design design = standing(lagging);
         SystemPlan plan = SystemPlan.of(design, Pace.USUAL, Heatings.of(design));
         SystemMarch march = new SystemMarch(plan);
-        TankLoss loss =
-                TankLoss.of(plan.layers().shape(), TankLagging.allRound(lagging.lagging()), new Standing(25, AROUND_C));
+        TankLoss loss = CoatedTank.without(
+                        plan.layers().shape(), TankLagging.allRound(lagging.lagging()), CoatFit.CLOSE_FITTING)
+                .lossAt(new Standing(20, AROUND_C));
         double capacity = march.tank().massKg() * Water.specificHeatJPerKgK(25);
         for (int day = 0; day < 5; day++) {
             march.day(day);

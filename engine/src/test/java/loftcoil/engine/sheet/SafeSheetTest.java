@@ -23,7 +23,7 @@ class SafeSheetTest {
         Sheet sheet = Sheet.whole(
                 SafeBothy.edited(List.of(
                         "/tank/volumeL", "200",
-                        "/coil/heatKW", "1.4",
+                        "/coil/heatKW", "1.6",
                         "/fire/litForH", "3",
                         "/fire/months", "[1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]",
                         "/safety/absence/months", "[]",

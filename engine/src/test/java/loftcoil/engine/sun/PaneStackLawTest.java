@@ -11,6 +11,7 @@ import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.LUDecomposition;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PaneStackLawTest {
@@ -29,6 +30,25 @@ class PaneStackLawTest {
                 assertTrue(passage.absorbed().stream().allMatch(share -> share >= -1e-15), "at " + angle);
                 assertEquals(panes, passage.absorbed().size());
             }
+        }
+    }
+
+    /** Nothing is lost in coated panes either, and as much passes one way as the other (Helmholtz's reciprocity). */
+    @ParameterizedTest
+    @EnumSource(GlassCoat.class)
+    void coatedPanesLoseNothingAndPassAlikeBothWays(GlassCoat coat) {
+        for (int panes = 1; panes <= 4; panes++) {
+            PaneStack stack = new PaneStack(panes, Glass.SALVAGED_FLOAT, coat);
+            for (int angle = 0; angle <= 90; angle += 5) {
+                Passage passage = stack.at(angle);
+                double kept = passage.absorbed().stream()
+                        .mapToDouble(Double::doubleValue)
+                        .sum();
+                assertEquals(1, passage.transmitted() + passage.reflected() + kept, 1e-12, "at " + angle);
+                assertTrue(passage.absorbed().stream().allMatch(share -> share >= -1e-15), "at " + angle);
+            }
+            assertEquals(
+                    stack.diffuse().transmitted(), stack.diffuseFromInside().transmitted(), 1e-12);
         }
     }
 

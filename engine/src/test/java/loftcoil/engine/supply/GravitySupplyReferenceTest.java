@@ -98,12 +98,12 @@ class GravitySupplyReferenceTest {
         double areaRatio = 0.2 / tube(0.02).areaM2();
         double seconds =
                 2 * areaRatio * Math.sqrt((1 + 8) / (2 * 9.80665)) * (Math.sqrt(2.0) - Math.sqrt(2.0 - 0.06 / 0.2));
-        FillTime falls = FillTime.fallingLevel(supply, new FillTime.Fall("tap", tank, 1.6), 60);
+        FillTime falls = FillTime.fallingLevel(supply, new FillTime.Fall("tap", tank, 1, 1.6), 60);
         double minutes = assertInstanceOf(FillTime.Fills.class, falls).minutes();
         assertEquals(seconds / 60, minutes, 0.005 * minutes);
         FillTime steady = FillTime.atFullTank(supply.alone("tap"), 60);
         assertTrue(assertInstanceOf(FillTime.Fills.class, steady).minutes() < minutes);
-        FillTime dry = FillTime.fallingLevel(supply, new FillTime.Fall("tap", tank, 2.3), 60);
+        FillTime dry = FillTime.fallingLevel(supply, new FillTime.Fall("tap", tank, 1, 2.3), 60);
         assertEquals(40, assertInstanceOf(FillTime.RunsDry.class, dry).litres(), 1e-9);
     }
 

@@ -102,14 +102,6 @@ class TankLossReferenceTest {
     }
 
     @Test
-    void panesTakeTheirShareOfTheWall() {
-        TankLoss loss = new TankLoss(2, 0.3, 0.3);
-        assertEquals(1, loss.behindPanes(TANK, TANK.sideM2() / 2).sideWPerK(), 1e-12);
-        assertEquals(0, loss.behindPanes(TANK, 3).sideWPerK());
-        assertThrows(RefusedException.class, () -> loss.behindPanes(TANK, Double.NaN));
-    }
-
-    @Test
     void namesALaggingThatIsNotInTheTable() {
         TankLagging lagging = TankLagging.allRound(new Lagging("sheeps wool", 0.05));
         RefusedException refused = assertThrows(RefusedException.class, () -> TankLoss.of(TANK, lagging, AT));
