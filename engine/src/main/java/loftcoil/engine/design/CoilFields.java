@@ -41,6 +41,12 @@ final class CoilFields {
             "How many of each kind, by a key of the fitting table.",
             fittings(),
             Coil::fittings);
+    private static final Field<Coil, OptionalDouble> WINDING = new Field<>(
+            "windingMm",
+            "Diameter of the coil's winding",
+            "Where the tube is wound like a spring: from middle of tube to middle; at least three times its outer diameter.",
+            Said.number(Leaf.number(50, 2000, FieldUnit.MM), "not wound: straight, bent or with fittings"),
+            Coil::windingMm);
     static final Field<Coil, OptionalDouble> HEAT = new Field<>(
             "heatKW",
             "Heat the coil gives the water",
@@ -49,8 +55,15 @@ final class CoilFields {
             Coil::heatKW);
 
     static final Table<Coil> TABLE = new Table<>(
-            List.of(TUBE, LENGTH, INLET, OUTLET, FITTINGS, HEAT),
-            of -> new Coil(of.of(TUBE), of.of(LENGTH), of.of(INLET), of.of(OUTLET), of.of(FITTINGS), of.of(HEAT)));
+            List.of(TUBE, LENGTH, INLET, OUTLET, FITTINGS, WINDING, HEAT),
+            of -> new Coil(
+                    of.of(TUBE),
+                    of.of(LENGTH),
+                    of.of(INLET),
+                    of.of(OUTLET),
+                    of.of(FITTINGS),
+                    of.of(WINDING),
+                    of.of(HEAT)));
 
     private CoilFields() {}
 

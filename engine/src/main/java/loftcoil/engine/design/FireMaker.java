@@ -26,7 +26,8 @@ final class FireMaker {
     /** The coil of the design. */
     static FireCoil coil(Design design) {
         Coil coil = design.coil();
-        return FireCoil.common(TubeTable.require("coil.tube", coil.tube()), coil.lengthM());
+        return FireCoil.common(TubeTable.require("coil.tube", coil.tube()), coil.lengthM())
+                .withWindingM(coil.windingM());
     }
 
     /** Heat of the coil asked of the fire itself, each time anew. */
