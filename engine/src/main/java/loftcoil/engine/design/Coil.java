@@ -15,6 +15,7 @@ import java.util.TreeMap;
  * @param fittings number of fittings by key
  * @param windingMm diameter of the winding, middle of tube to middle, mm; 50 to 2000 and three times the tube; empty where it is not
  *     wound
+ * @param sootMm layer of soot and ash on it, mm; 0 to 10; empty where the common 0.5 is taken
  * @param heatKW heat the water takes up, kW; 0 to 50; empty where it is to be worked out from the fire
  */
 public record Coil(
@@ -24,6 +25,7 @@ public record Coil(
         double outletM,
         Map<String, Integer> fittings,
         OptionalDouble windingMm,
+        OptionalDouble sootMm,
         OptionalDouble heatKW) {
 
     /** Keeps a copy of the fittings in the order of their keys. */
@@ -43,6 +45,7 @@ public record Coil(
 
     /** The same coil with its ends changed over; the legs of a design must follow. */
     Coil turned() {
-        return new Coil(tube, lengthM, /* inletM= */ outletM, /* outletM= */ inletM, fittings, windingMm, heatKW);
+        return new Coil(
+                tube, lengthM, /* inletM= */ outletM, /* outletM= */ inletM, fittings, windingMm, sootMm, heatKW);
     }
 }
