@@ -45,6 +45,18 @@ final class CoilFields {
             "How many of each kind, by a key of the fitting table.",
             fittings(),
             Coil::fittings);
+    private static final Field<Coil, OptionalDouble> WINDING = new Field<>(
+            "windingMm",
+            "Diameter of the coil's winding",
+            "Where the tube is wound like a spring: from middle of tube to middle; at least three times its outer diameter.",
+            Said.number(Leaf.number(50, 2000, FieldUnit.MM), "not wound: straight, bent or with fittings"),
+            Coil::windingMm);
+    private static final Field<Coil, OptionalDouble> SOOT = new Field<>(
+            "sootMm",
+            "Soot and ash on the coil",
+            "As thick as it mostly is between two sweepings.",
+            Said.number(Leaf.number(0, 10, FieldUnit.MM), "0.5 mm; 0.2 mm after sweeping, 1.5 mm neglected"),
+            Coil::sootMm);
     static final Field<Coil, OptionalDouble> HEAT = new Field<>(
             "heatKW",
             "Heat the coil gives the water",
@@ -53,8 +65,16 @@ final class CoilFields {
             Coil::heatKW);
 
     static final Table<Coil> TABLE = new Table<>(
-            List.of(TUBE, LENGTH, INLET, OUTLET, FITTINGS, HEAT),
-            of -> new Coil(of.of(TUBE), of.of(LENGTH), of.of(INLET), of.of(OUTLET), of.of(FITTINGS), of.of(HEAT)));
+            List.of(TUBE, LENGTH, INLET, OUTLET, FITTINGS, WINDING, SOOT, HEAT),
+            of -> new Coil(
+                    of.of(TUBE),
+                    of.of(LENGTH),
+                    of.of(INLET),
+                    of.of(OUTLET),
+                    of.of(FITTINGS),
+                    of.of(WINDING),
+                    of.of(SOOT),
+                    of.of(HEAT)));
 
     private CoilFields() {}
 

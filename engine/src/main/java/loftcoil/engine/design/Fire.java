@@ -1,6 +1,7 @@
 package loftcoil.engine.design;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * The fire and when it burns.
@@ -11,9 +12,35 @@ import java.util.List;
  * @param litFromH time of day it is lit, h; 0 to 24
  * @param litForH how long it burns, h; 0 to 24
  * @param months months in which it is lit, 1 to 12
+ * @param excessAir air over the least the wood needs, times; 1.2 to 4; empty where the common 2.2 is taken
+ * @param fireboxM2 inner surface of the firebox, m²; 0.1 to 10; empty where the common 0.8 is taken
+ * @param passageCm2 free section the gas has where it passes the coil, cm²; 20 to 10 000; empty where the common 200 is taken
  */
 public record Fire(
-        String wood, double moisturePct, double burnKgPerH, double litFromH, double litForH, List<Integer> months) {
+        String wood,
+        double moisturePct,
+        double burnKgPerH,
+        double litFromH,
+        double litForH,
+        List<Integer> months,
+        OptionalDouble excessAir,
+        OptionalDouble fireboxM2,
+        OptionalDouble passageCm2) {
+
+    /** A fire in a common heater. */
+    public Fire(
+            String wood, double moisturePct, double burnKgPerH, double litFromH, double litForH, List<Integer> months) {
+        this(
+                wood,
+                moisturePct,
+                burnKgPerH,
+                litFromH,
+                litForH,
+                months,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
 
     /** Keeps a copy of the months. */
     public Fire {

@@ -2,6 +2,7 @@ package loftcoil.engine.design;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import loftcoil.engine.fire.WoodTable;
 
 /** The fields of {@link Fire}. */
@@ -40,9 +41,39 @@ final class FireFields {
     static final Field<Fire, List<Integer>> MONTHS = new Field<>(
             "months", "Months in which the fire is lit", "In the others it stays cold.", Leaf.months(), Fire::months);
 
+    private static final Field<Fire, OptionalDouble> EXCESS_AIR = new Field<>(
+            "excessAir",
+            "Air through the fire, over the least it needs",
+            "From a flue gas test: 20.9 over 20.9 less the oxygen in percent. It stays in doubt by as much as without a test.",
+            Said.number(
+                    Leaf.number(1.2, 4, FieldUnit.PLAIN),
+                    "2.2, as wood stoves mostly have, though it may be 1.6 to 3.2"),
+            Fire::excessAir);
+    private static final Field<Fire, OptionalDouble> FIREBOX = new Field<>(
+            "fireboxM2",
+            "Inner surface of the firebox",
+            "Walls, floor, roof and door. The larger, the less of the embers' glow the coil takes.",
+            Said.number(Leaf.number(0.1, 10, FieldUnit.M2), "0.8 m², a room heater of 0.3 by 0.35 m and 0.45 m high"),
+            Fire::fireboxM2);
+    private static final Field<Fire, OptionalDouble> PASSAGE = new Field<>(
+            "passageCm2",
+            "Free section for the gas at the coil",
+            "What is left open beside the tube where the gas passes it. The narrower, the faster it sweeps over the tube.",
+            Said.number(Leaf.number(20, 10_000, FieldUnit.CM2), "200 cm², though it may be half or twice that"),
+            Fire::passageCm2);
+
     static final Table<Fire> TABLE = new Table<>(
-            List.of(WOOD, MOISTURE, BURN, LIT_FROM, LIT_FOR, MONTHS),
-            of -> new Fire(of.of(WOOD), of.of(MOISTURE), of.of(BURN), of.of(LIT_FROM), of.of(LIT_FOR), of.of(MONTHS)));
+            List.of(WOOD, MOISTURE, BURN, LIT_FROM, LIT_FOR, MONTHS, EXCESS_AIR, FIREBOX, PASSAGE),
+            of -> new Fire(
+                    of.of(WOOD),
+                    of.of(MOISTURE),
+                    of.of(BURN),
+                    of.of(LIT_FROM),
+                    of.of(LIT_FOR),
+                    of.of(MONTHS),
+                    of.of(EXCESS_AIR),
+                    of.of(FIREBOX),
+                    of.of(PASSAGE)));
 
     static final Form<Optional<Fire>> FORM = Part.started(TABLE, FireFields::orStarted);
 

@@ -6,6 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
+import loftcoil.engine.pipe.Tube;
+import loftcoil.engine.pipe.TubeTable;
 
 /**
  * Whether levels, lengths and rises fit together: ports inside the tank and in the right order, no leg that rises more
@@ -19,6 +21,8 @@ final class GeometryFaults {
 
     /** Sides of a box, length of a lying cylinder. */
     private static final Allowed SIDE = new Allowed(0.05, 10, "m");
+
+    private static final double LEAST_WINDING_TIMES = 3;
 
     private final List<Fault> faults = new ArrayList<>();
 
@@ -81,6 +85,14 @@ final class GeometryFaults {
                     metres(coil.lengthM()),
                     "at least " + metres(Math.abs(coil.riseM())) + " m",
                     "its ends are that far apart in height"));
+        }
+        double leastM = TubeTable.find(coil.tube()).map(Tube::outerM).orElse(0.0) * LEAST_WINDING_TIMES;
+        if (coil.windingM() > 0 && coil.windingM() < leastM) {
+            faults.add(new Fault(
+                    "coil.windingMm",
+                    String.format(Locale.ROOT, "%.0f", coil.windingM() * 1000),
+                    String.format(Locale.ROOT, "at least %.0f mm", leastM * 1000),
+                    "a tube wound tighter than three times its diameter kinks"));
         }
     }
 

@@ -45,7 +45,8 @@ final class LoopMaker {
                 coil.riseM(),
                 coil.fittings(),
                 Lagging.NONE,
-                design.site().roomC());
+                design.site().roomC(),
+                coil.windingM());
         return new CircuitPlan(
                 heights,
                 pipes("coldLegs", design.coldLegs(), around),

@@ -13,10 +13,11 @@ import loftcoil.engine.water.Water;
  * round. Along the tube nothing evens out, for turns are far apart.
  *
  * @param meanC mean temperature of the metal at the water, °C
+ * @param coldestC the same where the water enters, °C: colder gas beside it than its dew point lets water and acid settle there
  * @param hottestC the same on the hottest side of the hottest turn, where water is as warm as it leaves the coil, °C
  * @param hottestWPerM2 heat that passes into the water there, W/m² of bore
  */
-public record CoilWall(double meanC, double hottestC, double hottestWPerM2) {
+public record CoilWall(double meanC, double coldestC, double hottestC, double hottestWPerM2) {
 
     /** Most heat round the tube over its mean. */
     public static final double ROUND = 1.9;
@@ -39,12 +40,12 @@ public record CoilWall(double meanC, double hottestC, double hottestWPerM2) {
         double outC = Math.min(inside.outC(heatW), boiling);
         double meanRise = meanC - Math.min((water.inletC() + inside.outC(heatW)) / 2, boiling);
         if (!(meanRise > 0)) {
-            return new CoilWall(meanC, outC, 0);
+            return new CoilWall(meanC, water.inletC(), outC, 0);
         }
         double film = meanFlux / meanRise;
         double radius = coil.tube().boreM() / 2;
         double evened = TubeInside.COPPER_W_PER_M_K * coil.tube().wallM() / (film * radius * radius);
         double peak = ALONG * (1 + (ROUND - 1) / (1 + evened));
-        return new CoilWall(meanC, outC + peak * meanRise, peak * meanFlux);
+        return new CoilWall(meanC, water.inletC() + meanRise, outC + peak * meanRise, peak * meanFlux);
     }
 }

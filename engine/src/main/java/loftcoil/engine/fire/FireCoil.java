@@ -10,8 +10,9 @@ import loftcoil.engine.pipe.Tube;
  * @param lengthM length of tube in the fire in m, 0 to 50
  * @param place where it sits
  * @param sootM thickness of the layer of soot and ash on it in m, 0 to 0.01
+ * @param windingM diameter of the winding, middle of tube to middle, m; 0 where it is not wound
  */
-public record FireCoil(Tube tube, double lengthM, CoilPlace place, double sootM) {
+public record FireCoil(Tube tube, double lengthM, CoilPlace place, double sootM, double windingM) {
 
     /** The lengths accepted, in m. */
     public static final Allowed LENGTH = new Allowed(0, 50, "m");
@@ -32,6 +33,16 @@ public record FireCoil(Tube tube, double lengthM, CoilPlace place, double sootM)
         SOOT.require("sootM", sootM);
     }
 
+    /** A coil that is not wound. */
+    public FireCoil(Tube tube, double lengthM, CoilPlace place, double sootM) {
+        this(tube, lengthM, place, sootM, 0);
+    }
+
+    /** The same coil wound, m. */
+    public FireCoil withWindingM(double newWindingM) {
+        return new FireCoil(tube, lengthM, place, sootM, newWindingM);
+    }
+
     /** A coil free in the flame with common soot on it. */
     public static FireCoil common(Tube tube, double lengthM) {
         return new FireCoil(tube, lengthM, CoilPlace.FLAME_PATH, COMMON_SOOT_M);
@@ -39,12 +50,12 @@ public record FireCoil(Tube tube, double lengthM, CoilPlace place, double sootM)
 
     /** The same coil with another layer of soot, m. */
     public FireCoil withSootM(double newSootM) {
-        return new FireCoil(tube, lengthM, place, newSootM);
+        return new FireCoil(tube, lengthM, place, newSootM, windingM);
     }
 
     /** The same coil with another length, m. */
     public FireCoil withLengthM(double newLengthM) {
-        return new FireCoil(tube, newLengthM, place, sootM);
+        return new FireCoil(tube, newLengthM, place, sootM, windingM);
     }
 
     /** Outer diameter over the soot, m. */

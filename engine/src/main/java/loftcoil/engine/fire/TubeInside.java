@@ -4,6 +4,7 @@ import loftcoil.engine.constant.Constants;
 import loftcoil.engine.heat.ChurchillChu;
 import loftcoil.engine.heat.InsideFilm;
 import loftcoil.engine.heat.RoundWall;
+import loftcoil.engine.pipe.WoundFilm;
 import loftcoil.engine.water.Water;
 
 /**
@@ -69,7 +70,7 @@ final class TubeInside {
         double prandtl = Water.prandtl(meanC);
         double conductance = Water.conductivityWPerMK(meanC) / bore;
         double reynolds = water.flowKgPerS() * bore / (coil.tube().areaM2() * Water.viscosityPaS(meanC));
-        double forced = InsideFilm.nusselt(reynolds, prandtl, InsideFilm.Wall.EVEN_FLUX) * conductance;
+        double forced = forcedNusselt(reynolds, prandtl) * conductance;
         double perExpansion = rayleighPerExpansion(meanC, prandtl);
         double rise = fluxWPerM2 / forced;
         for (int i = 0; i < MOST_ROUNDS; i++) {
@@ -84,6 +85,12 @@ final class TubeInside {
             rise = next;
         }
         return rise;
+    }
+
+    private double forcedNusselt(double reynolds, double prandtl) {
+        return coil.windingM() > 0
+                ? WoundFilm.nusselt(reynolds, prandtl, coil.tube().boreM() / coil.windingM())
+                : InsideFilm.nusselt(reynolds, prandtl, InsideFilm.Wall.EVEN_FLUX);
     }
 
     private double rayleighPerExpansion(double meanC, double prandtl) {

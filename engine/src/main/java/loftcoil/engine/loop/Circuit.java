@@ -16,7 +16,7 @@ import loftcoil.engine.pipe.Tube;
  * circuit may be searched by several threads at once.
  *
  * <p>Model: one-dimensional steady flow; the tank is uniform; the loss per metre follows water temperature; friction is
- * that of developed flow in a straight tube plus two-K fittings; pressure change by acceleration, storage of heat in the
+ * that of developed flow in a straight or wound tube plus two-K fittings; pressure change by acceleration, storage of heat in the
  * copper and slow swings of temperature are left out. Expect the flow to be within 15 % of a well-bled real loop, mostly
  * for the fittings, and the drive within 2 %.
  */

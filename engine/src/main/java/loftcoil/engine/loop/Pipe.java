@@ -17,6 +17,7 @@ import loftcoil.engine.pipe.Tube;
  * @param fittings number of fittings by key of the fitting table
  * @param lagging its lagging; {@link Lagging#NONE} for a bare tube
  * @param aroundC temperature of the air and walls around it, °C
+ * @param windingM diameter of the winding, middle of tube to middle, m; 0 where it is not wound
  */
 public record Pipe(
         String name,
@@ -25,7 +26,20 @@ public record Pipe(
         double riseM,
         Map<String, Integer> fittings,
         Lagging lagging,
-        double aroundC) {
+        double aroundC,
+        double windingM) {
+
+    /** A run that is not wound. */
+    public Pipe(
+            String name,
+            Tube tube,
+            double lengthM,
+            double riseM,
+            Map<String, Integer> fittings,
+            Lagging lagging,
+            double aroundC) {
+        this(name, tube, lengthM, riseM, fittings, lagging, aroundC, 0);
+    }
 
     /** Keeps a copy of the fittings in the order of their keys. */
     public Pipe {

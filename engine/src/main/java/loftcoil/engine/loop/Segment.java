@@ -4,6 +4,7 @@ import java.util.Map;
 import loftcoil.engine.pipe.Fitting;
 import loftcoil.engine.pipe.FittingTable;
 import loftcoil.engine.pipe.Friction;
+import loftcoil.engine.pipe.WoundTube;
 
 /**
  * One run of tube made ready for marching: what does not change from one trial flow to the next. Open to a subclass of the tests,
@@ -21,6 +22,9 @@ class Segment {
     final double startLevelM;
     final double boreM;
     final double areaM2;
+    /** Bore over the diameter of the winding, 0 where it is not wound. */
+    final double curvature;
+
     final double roughness;
     /** Factor on the friction of straight tube, 1 as computed. */
     final double frictionTimes;
@@ -42,6 +46,7 @@ class Segment {
         this.startLevelM = startLevelM;
         this.boreM = pipe.tube().boreM();
         this.areaM2 = pipe.tube().areaM2();
+        this.curvature = pipe.windingM() > 0 ? boreM / pipe.windingM() : 0;
         this.roughness = Friction.DRAWN_TUBE_ROUGHNESS_M / boreM;
         this.frictionTimes = 1;
         this.transitionTimes = 1;
@@ -65,6 +70,7 @@ class Segment {
         this.startLevelM = as.startLevelM;
         this.boreM = as.boreM;
         this.areaM2 = as.areaM2;
+        this.curvature = as.curvature;
         this.roughness = as.roughness * trim.roughnessTimes();
         this.frictionTimes = as.frictionTimes * trim.frictionTimes();
         this.transitionTimes = as.transitionTimes * trim.transitionTimes();
@@ -95,7 +101,13 @@ class Segment {
     double resistancePa(double flowKgPerS, double reynolds, double densityKgPerM3, int direction) {
         double k = (lossPerReynolds + portPerReynolds[direction]) / reynolds + fixedLoss[direction];
         double massFlux = flowKgPerS / areaM2;
-        double darcy = frictionTimes * Friction.darcyTimesReynolds(reynolds, roughness, transitionTimes) / reynolds;
+        double darcy = frictionTimes * darcyTimesReynolds(reynolds) / reynolds;
         return (darcy * lengthM / boreM + k) * massFlux * massFlux / (2 * densityKgPerM3);
+    }
+
+    private double darcyTimesReynolds(double reynolds) {
+        return curvature > 0
+                ? WoundTube.darcyTimesReynolds(reynolds, roughness, curvature)
+                : Friction.darcyTimesReynolds(reynolds, roughness, transitionTimes);
     }
 }

@@ -18,11 +18,20 @@ import loftcoil.engine.loop.FlowSearch;
  *     through this state and one other tank meets the boiling point; 0 where it sings on a cold tank. Bubbles need 2 to 5 K more than
  *     the boiling point (Davis and Anderson, AIChE J. 12 (1966) 774, from memory), but dissolved air makes some sooner: the two
  *     are taken to cancel
+ * @param wallColdestC mean temperature of the metal where the water enters, °C
+ * @param dryFromTankC temperature of the whole tank from which no water of the flue gas condenses there, °C, the metal being as much
+ *     warmer than the tank as in this state; 0 where it stays dry from the start, NaN where no fire is described
  * @param burnoutShare heat that passes into the water there, as a share of what still, boiling water takes before the metal burns
  *     out ({@link PoolBurnout})
  */
 public record CoilFigures(
-        double wallC, double wallHottestC, double boilingC, double singsFromTankC, double burnoutShare) {
+        double wallC,
+        double wallHottestC,
+        double boilingC,
+        double singsFromTankC,
+        double wallColdestC,
+        double dryFromTankC,
+        double burnoutShare) {
 
     /** Above this share of burnout the scatter of its law and of the peak factor may use up what is left. */
     static final double BURNOUT_NO_RISK = 0.5;
@@ -44,12 +53,21 @@ public record CoilFigures(
                 wall.hottestC(),
                 boilingC,
                 singsFromC(design, circuit, wall.hottestC(), boilingC),
+                wall.coldestC(),
+                dryFromC(design, wall.coldestC() - circuit.setting().tankC()),
                 wall.hottestWPerM2() / burnout));
     }
 
     /** Whether the metal is far from burning out as long as there is water in the coil. */
     public boolean burnoutNoRisk() {
         return burnoutShare < BURNOUT_NO_RISK;
+    }
+
+    private static double dryFromC(Design design, double warmerK) {
+        double pressurePa = Atmosphere.pressurePa(design.site().altitudeM());
+        return design.coilInFire()
+                .map(fire -> Math.max(0, fire.burn().flueGas().dewPointC(pressurePa) - warmerK))
+                .orElse(Double.NaN);
     }
 
     private static CoilWall wall(Design design, Circuit circuit, FlowSearch lit) {

@@ -104,6 +104,14 @@ public final class Figures {
                             0,
                             CoilFigures::wallHottestC)
                     .less(),
+            Figure.of("wallColdestC", "copper where water enters", MeasureKind.TEMP_C, 0, CoilFigures::wallColdestC),
+            Figure.of(
+                            "dryFromTankC",
+                            "tank from which it sweats no more",
+                            MeasureKind.TEMP_C,
+                            0,
+                            CoilFigures::dryFromTankC)
+                    .less(),
             Figure.of("boilingC", "boiling point in the coil", MeasureKind.TEMP_C, 1, CoilFigures::boilingC),
             Figure.of("singsFromTankC", "tank from which it sings", MeasureKind.TEMP_C, 0, CoilFigures::singsFromTankC)
                     .more(),

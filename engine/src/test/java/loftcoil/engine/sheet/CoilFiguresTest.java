@@ -44,8 +44,18 @@ class CoilFiguresTest {
         }
         Design torch = Changes.apply(Changes.apply(BOTHY, "coil.lengthM", "0.4"), "loop.tube", "EN1057 28x1.5")
                 .withCoilHeatKW(12);
-        assertFalse(new CoilFigures(0, 0, 0, 0, 0.6).burnoutNoRisk());
+        assertFalse(new CoilFigures(0, 0, 0, 0, 0, 0, 0.6).burnoutNoRisk());
         assertTrue(coil(torch, 40).burnoutShare() > coil(BOTHY, 40).burnoutShare());
+    }
+
+    /** An estimate apart from this program: dew point 42 °C, copper 41 °C with water of 10 °C: the first hour it sweats. */
+    @Test
+    void aColdCoilSweats() {
+        Sheet cold = Sheet.of(Changes.apply(BOTHY, "coil.heat", "worked out from the fire"), 10);
+        assertEquals(42, cold.flue().orElseThrow().dewC(), 1);
+        CoilFigures coil = cold.coil().orElseThrow();
+        assertTrue(coil.wallColdestC() < coil.wallC() && coil.wallColdestC() < 42, coil.toString());
+        assertTrue(coil.dryFromTankC() > 10 && coil.dryFromTankC() < 42, coil.toString());
     }
 
     @Test
