@@ -64,6 +64,7 @@ class SentencesOfBuildTest {
             SafeBothy.edited(List.of("/taps/0/mixerC", "45", "/coil/fittings", "{}")),
             SafeBothy.with("/tank/shape", "\"lying cylinder\""),
             SafeBothy.with("/tank/shape", "\"box\""),
+            SafeBothy.with("/window/coating", "\"soft\""),
             Example.orchardBothy().withElbowsPerLeg(0),
             Example.orchardBothy().withElbowsPerLeg(20),
             Example.orchardBothy().withCoilHeatKW(16),
