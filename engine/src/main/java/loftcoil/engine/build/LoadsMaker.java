@@ -30,6 +30,7 @@ final class LoadsMaker {
 
     private static final Sentences SENTENCES = Sentences.read(LoadsMaker.class, "loads.properties");
     private static final double MM_PER_M = 1000;
+
     /** A lying tank stands on so many saddles. */
     private static final int SADDLES = 2;
 
@@ -41,6 +42,9 @@ final class LoadsMaker {
 
     /** Width of a saddle, m; common practice, no source. */
     private static final double SADDLE_WIDE_M = 0.1;
+
+    /** Legs that a lean is told for, m. */
+    private static final double LEG_M = 0.5;
 
     /** Density of soda-lime glass, EN 572-1. */
     private static final double GLASS_KG_PER_M3 = 2500;
@@ -134,6 +138,15 @@ final class LoadsMaker {
         double leanDeg = Math.toDegrees(Math.atan2(shape.standsOnM() / 2, shape.heightM() / 2));
         add("loads.lean", new Measure(leanDeg, MeasureKind.ANGLE_DEG));
         note("loads.strap", "shove", newtons(full.forceN() / 10));
+        double leggedDeg = Math.toDegrees(Math.atan2(shape.standsOnM() / 2, LEG_M + shape.heightM() / 2));
+        note(
+                "loads.legs",
+                "leg",
+                Measure.metres(LEG_M),
+                "falls",
+                new Measure(leggedDeg, MeasureKind.ANGLE_DEG),
+                "half",
+                newtons(full.perBearerN(2)));
     }
 
     private void pipes() {

@@ -17,6 +17,7 @@ import loftcoil.engine.design.Safety;
 import loftcoil.engine.design.ShutterChoice;
 import loftcoil.engine.design.Tank;
 import loftcoil.engine.design.Tap;
+import loftcoil.engine.design.Window;
 import loftcoil.engine.supply.RatedFlow;
 import loftcoil.engine.tank.Box;
 import loftcoil.engine.tank.LyingCylinder;
@@ -148,14 +149,42 @@ final class PartsMaker {
     private void window() {
         design.window().ifPresent(window -> {
             Measure area = area(window.areaM2());
-            add(WINDOW, window.panes(), "parts.panes", "area", area);
+            parts.add(new Part(
+                    WINDOW,
+                    SENTENCES.say("parts.panes.what", "area", area),
+                    Measure.count(window.panes()),
+                    panesWhy(window)));
             if (window.panes() > 1) {
                 add(WINDOW, window.panes() - 1, "parts.spacer", "gap", Measure.millimetres(window.gapMm()));
             }
             Measure share = new Measure(100 * window.absorptance(), MeasureKind.PERCENT);
-            add(WINDOW, area, "parts.paint", "share", share);
+            add(WINDOW, area(design.coatedTank().bareM2()), "parts.paint", "share", share);
+            if (window.reflected() > 0) {
+                reflectors(window);
+            }
             window.shutter().ifPresent(board -> shutter(area, board));
         });
+    }
+
+    private static MeasuredText panesWhy(Window window) {
+        int toughened = Math.min(window.toughened().orElse(0), window.panes());
+        boolean coated = window.coating().isPresent() && window.panes() > 1;
+        return SENTENCES.say(
+                coated ? "parts.panes-coated.why" : "parts.panes.why", "toughened", Measure.count(toughened));
+    }
+
+    /** Bright sheet for the panes that see past the tank, as large as what shines past. */
+    private void reflectors(Window window) {
+        double seenM2 = design.seenFace().orElseThrow().outlineM2();
+        double pastM2 = Math.max(0, window.areaM2() - seenM2);
+        if (pastM2 > 0) {
+            add(
+                    WINDOW,
+                    area(ALLOWANCE * pastM2),
+                    "parts.reflector",
+                    "share",
+                    new Measure(100 * window.reflected(), MeasureKind.PERCENT));
+        }
     }
 
     private void shutter(Measure area, ShutterChoice board) {

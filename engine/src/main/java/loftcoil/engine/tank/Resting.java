@@ -35,6 +35,9 @@ final class Resting {
     private final double boilJPerKg;
     private final double[] areaOverThicknessM;
 
+    /** The largest of them up to each layer. */
+    private final double[] mostM;
+
     Resting(Layers layers, LayerPlan plan) {
         jPerKg = layers.jPerKg;
         kg = layers.kg;
@@ -45,6 +48,10 @@ final class Resting {
         flowJ = new double[kg.length];
         boilJPerKg = WaterHeat.jPerKg(plan.boilC());
         areaOverThicknessM = areasOverThicknesses(plan);
+        mostM = areaOverThicknessM.clone();
+        for (int i = 1; i < mostM.length; i++) {
+            mostM[i] = Math.max(mostM[i], mostM[i - 1]);
+        }
     }
 
     /** Area of the section between two layers over the way between their middles, for each layer but the lowest, m. */
@@ -127,10 +134,7 @@ final class Resting {
     private void conduct(int wet, double seconds) {
         int middleC = (int) Math.max(0, Math.min(109, WaterHeat.tempC(jPerKg[wet / 2])));
         double perK = CONDUCTIVITY[middleC];
-        double mostPerK = 0;
-        for (int i = 1; i < wet; i++) {
-            mostPerK = Math.max(mostPerK, perK * areaOverThicknessM[i]);
-        }
+        double mostPerK = perK * mostM[wet - 1];
         double lightestJPerK = Math.min(fullKg, kg[wet - 1]) * LEAST_CP;
         int parts = 1 + (int) (mostPerK * seconds / (lightestJPerK * LONGEST));
         double perKJ = perK * seconds / parts;

@@ -69,6 +69,25 @@ class LoadsReferenceTest {
         assertTrue(loads.notes().stream().anyMatch(note -> note.metric().contains("rolls")));
     }
 
+    /**
+     * On four legs of half a metre, as far apart as the tank is wide (0.467 m), its middle stands 0.85 m up: it falls at
+     * atan(0.2336 / 0.85) = 15.4° where it stands on its base until 33.7°. Two legs crosswise may carry all: half of its weight each (plane
+     * statics).
+     */
+    @Test
+    void legsLetTheTankFallSooner() {
+        Loads loads = LoadsMaker.of(BOTHY);
+        assertEquals(33.7, value(loads, "lean at which the tank alone falls over"), 0.05);
+        String legs = loads.notes().stream()
+                .map(note -> note.metric())
+                .filter(note -> note.contains("four legs"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(legs.contains("15°"), legs);
+        long halfN = Math.round(9.80665 * (24 + 120 * WATER_KG_PER_L) / 2);
+        assertTrue(legs.contains(halfN + " N"), legs);
+    }
+
     /** Mass and filling of 22 × 1.0 tube as a tube maker prints them for EN 1057: 0.587 kg/m and 0.314 L/m. */
     @Test
     void aMetreOfPipeIsItsCopperAndItsWater() {

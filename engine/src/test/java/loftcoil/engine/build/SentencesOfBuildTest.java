@@ -67,6 +67,7 @@ class SentencesOfBuildTest {
                     "/trunk", "{\"tube\": \"EN1057 22x0.9\", \"lengthM\": 3}", "/taps/0/ratedLPerMin", "12")),
             SafeBothy.with("/tank/shape", "\"lying cylinder\""),
             SafeBothy.with("/tank/shape", "\"box\""),
+            SafeBothy.with("/window/coating", "\"soft\""),
             Example.orchardBothy().withElbowsPerLeg(0),
             Example.orchardBothy().withElbowsPerLeg(20),
             Example.orchardBothy().withCoilHeatKW(16),
