@@ -43,7 +43,6 @@ record SystemPlan(
         StandingLosses losses,
         List<PlannedDraw> draws) {
 
-    private static final double PER_THOUSAND = 0.001;
     private static final int SKY_STEP_MIN = 10;
 
     static SystemPlan of(Design design, Pace pace, CoilHeating heating) {

@@ -183,12 +183,7 @@ public final class Figures {
             FULL_MASS,
             GROWTH,
             Figure.of("waterlineL", "water to the waterline", MeasureKind.VOLUME_L, 0, TankFigures::waterlineL),
-            Figure.of(
-                            "lossAt60W",
-                            "heat lost by coat and ports of the tank",
-                            MeasureKind.POWER_W,
-                            0,
-                            TankFigures::lossAt60W)
+            Figure.of("lossAt60W", "heat lost by coat and ports", MeasureKind.POWER_W, 0, TankFigures::lossAt60W)
                     .less()
                     .noted(tank -> "whole tank at 60 °C, without its panes"));
 
@@ -241,12 +236,8 @@ public final class Figures {
             paneAtItsHottest(2),
             paneAtItsHottest(3),
             paneAtItsHottest(4),
-            Figure.of(
-                    "toughenedPanes",
-                    "panes that must be toughened, from the tank",
-                    MeasureKind.COUNT,
-                    0,
-                    panes -> panes.hottest().toughened()));
+            Figure.of("toughenedPanes", "panes that must be toughened", MeasureKind.COUNT, 0, panes -> panes.hottest()
+                    .toughened()));
 
     /** Wood of a month or year. */
     public static final Figure<MonthRow> WOOD = Figure.of(

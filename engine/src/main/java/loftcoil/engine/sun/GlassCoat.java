@@ -12,7 +12,7 @@ package loftcoil.engine.sun;
 public enum GlassCoat {
     /** Plain glass. */
     NONE(1, 0, 0),
-    /** Burnt into the glass when it was made; it can be told by a touch, slightly rough. */
+    /** Burnt into the glass when it was made. */
     HARD(0.740 / 0.837, 0.095 - 0.075, 0.20),
     /** Silver, only ever inside a sealed unit. */
     SOFT(0.630 / 0.837, 0.205 - 0.075, 0.10);
