@@ -17,8 +17,8 @@ import loftcoil.engine.design.Safety;
 import loftcoil.engine.design.ShutterChoice;
 import loftcoil.engine.design.Tank;
 import loftcoil.engine.design.Tap;
-import loftcoil.engine.tank.UprightCylinder;
 import loftcoil.engine.supply.RatedFlow;
+import loftcoil.engine.tank.UprightCylinder;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.MeasuredText;
@@ -174,8 +174,7 @@ final class PartsMaker {
                                     flow(rated),
                                     "pressure",
                                     pressure(rated)),
-                            () -> add(
-                                    TAPS, 1, "parts.tap", "tap", tap.name(), "mouth", Measure.metres(tap.levelM())));
+                            () -> add(TAPS, 1, "parts.tap", "tap", tap.name(), "mouth", Measure.metres(tap.levelM())));
             tap.mixer()
                     .ifPresent(rated -> add(
                             TAPS,
