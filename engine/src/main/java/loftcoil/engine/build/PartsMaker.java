@@ -216,8 +216,7 @@ final class PartsMaker {
                                     flow(rated),
                                     "pressure",
                                     pressure(rated)),
-                            () -> add(
-                                    TAPS, 1, "parts.tap", "tap", tap.name(), "mouth", Measure.metres(tap.levelM())));
+                            () -> add(TAPS, 1, "parts.tap", "tap", tap.name(), "mouth", Measure.metres(tap.levelM())));
             tap.mixer()
                     .ifPresent(rated -> add(
                             TAPS,

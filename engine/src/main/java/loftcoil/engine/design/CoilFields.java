@@ -15,12 +15,7 @@ final class CoilFields {
     static final String TUBE_HELP =
             "A name of the tube table, standard and size; or outer diameter x wall in mm, as 35x1.1 copper.";
 
-    static final Field<Coil, String> TUBE = new Field<>(
-            "tube",
-            "Tube of the coil",
-            TUBE_HELP,
-            tube(),
-            Coil::tube);
+    static final Field<Coil, String> TUBE = new Field<>("tube", "Tube of the coil", TUBE_HELP, tube(), Coil::tube);
     static final Field<Coil, Double> LENGTH = new Field<>(
             "lengthM",
             "Length of tube in the coil",

@@ -83,7 +83,21 @@ public record Design(
             List<Use> use,
             Optional<Safety> safety,
             Map<String, String> notes) {
-        this(name, site, tank, coil, fire, coldLegs, hotLegs, window, taps, Optional.empty(), use, safety, notes, Map.of());
+        this(
+                name,
+                site,
+                tank,
+                coil,
+                fire,
+                coldLegs,
+                hotLegs,
+                window,
+                taps,
+                Optional.empty(),
+                use,
+                safety,
+                notes,
+                Map.of());
     }
 
     /**

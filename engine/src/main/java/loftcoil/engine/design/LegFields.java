@@ -17,8 +17,8 @@ final class LegFields {
 
     static final Field<Leg, String> NAME =
             new Field<>("name", "Name of the leg", "What you call it; no two legs alike.", Leaf.name(), Leg::name);
-    static final Field<Leg, String> TUBE = new Field<>(
-            "tube", "Tube of the leg", CoilFields.TUBE_HELP, CoilFields.tube(), Leg::tube);
+    static final Field<Leg, String> TUBE =
+            new Field<>("tube", "Tube of the leg", CoilFields.TUBE_HELP, CoilFields.tube(), Leg::tube);
     static final Field<Leg, Double> LENGTH = new Field<>(
             "lengthM",
             "Length of the leg",

@@ -45,8 +45,8 @@ final class SupplyMaker {
 
     private static GravitySupply onTrunk(Design design, List<Tap> taps, double waterC) {
         Trunk trunk = design.trunk().orElseThrow();
-        SupplyPipe shared = SupplyPipe.copper(
-                TubeTable.require("trunk.tube", trunk.tube()), trunk.lengthM(), trunk.fittings());
+        SupplyPipe shared =
+                SupplyPipe.copper(TubeTable.require("trunk.tube", trunk.tube()), trunk.lengthM(), trunk.fittings());
         Tee end = new Tee(taps.stream()
                 .map(tap -> new Branch(pipe(tap, offTheTrunk(tap.fittings())), outlet(tap)))
                 .toList());

@@ -47,8 +47,7 @@ public record Tap(
     }
 
     /** A tap of which nothing is said on its rated flow, its mixing valve and a trunk. */
-    public Tap(
-            String name, double levelM, String tube, double lengthM, Map<String, Integer> fittings, double outletK) {
+    public Tap(String name, double levelM, String tube, double lengthM, Map<String, Integer> fittings, double outletK) {
         this(
                 name,
                 levelM,

@@ -92,8 +92,7 @@ final class TapChanges {
                 .get(0)
                 .rated()
                 .flatMap(rated -> TapClass.all().stream()
-                        .min(Comparator.comparingDouble(
-                                one -> Math.abs(Math.log(width(one.rated()) / width(rated))))))
+                        .min(Comparator.comparingDouble(one -> Math.abs(Math.log(width(one.rated()) / width(rated))))))
                 .map(TapClass::name)
                 .orElse(BY_LOSS);
     }

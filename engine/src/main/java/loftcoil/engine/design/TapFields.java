@@ -23,8 +23,8 @@ final class TapFields {
             "Where the water leaves the tap.",
             Leaf.number(-10, 15, FieldUnit.M),
             Tap::levelM);
-    static final Field<Tap, String> TUBE = new Field<>(
-            "tube", "Tube to the tap", CoilFields.TUBE_HELP, CoilFields.tube(), Tap::tube);
+    static final Field<Tap, String> TUBE =
+            new Field<>("tube", "Tube to the tap", CoilFields.TUBE_HELP, CoilFields.tube(), Tap::tube);
     private static final Field<Tap, Double> LENGTH = new Field<>(
             "lengthM",
             "Length of pipe to the tap",
@@ -48,8 +48,7 @@ final class TapFields {
             "ratedLPerMin",
             "Rated flow of the tap",
             "Fully open, at the rated pressure before it, as its papers or its flow class say; it goes before outletK.",
-            Said.number(
-                    Leaf.number(RatedFlow.FLOW.low(), RatedFlow.FLOW.high(), FieldUnit.L_PER_MIN), "outletK holds"),
+            Said.number(Leaf.number(RatedFlow.FLOW.low(), RatedFlow.FLOW.high(), FieldUnit.L_PER_MIN), "outletK holds"),
             Tap::ratedLPerMin);
     static final Field<Tap, OptionalDouble> RATED_PRESSURE = new Field<>(
             "ratedKPa",
@@ -152,8 +151,8 @@ final class TapFields {
 
     static final Form<List<Use>> USE_LIST = new Parts<>(USE_TABLE, Optional.empty(), false);
 
-    private static final Field<Trunk, String> TRUNK_TUBE = new Field<>(
-            "tube", "Tube of the trunk", CoilFields.TUBE_HELP, CoilFields.tube(), Trunk::tube);
+    private static final Field<Trunk, String> TRUNK_TUBE =
+            new Field<>("tube", "Tube of the trunk", CoilFields.TUBE_HELP, CoilFields.tube(), Trunk::tube);
     private static final Field<Trunk, Double> TRUNK_LENGTH = new Field<>(
             "lengthM",
             "Length of the trunk",

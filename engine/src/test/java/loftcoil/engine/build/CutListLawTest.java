@@ -12,6 +12,7 @@ import loftcoil.engine.build.CutList.Piece;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.design.Leg;
+import loftcoil.engine.design.SafeBothy;
 import loftcoil.engine.words.MeasuredText;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -44,6 +45,33 @@ class CutListLawTest {
         assertEquals(
                 cutMm.keySet().stream().sorted().toList(),
                 placed.stream().sorted().toList());
+    }
+
+    @Test
+    void aTrunkIsCutOnceAndHasOneTeeFewerThanTaps() {
+        Design shared = SafeBothy.merged(
+                Example.orchardBothyJson(),
+                """
+                {"trunk": {"tube": "EN1057 28x0.9", "lengthM": 4, "fittings": {"elbow90": 1}}}
+                """);
+        CutList cuts = CutMaker.of(shared);
+        assertEquals(4000, centresMm(cuts, "T0-"), 1e-6);
+        assertEquals(1000 * shared.taps().get(2).lengthM(), centresMm(cuts, "T3-"), 1e-6);
+        assertTrue(cuts.rules().stream().anyMatch(rule -> rule.metric().contains("one tee fewer than taps")));
+        assertEquals(
+                List.of("EN1057 28x0.9 2.0"),
+                PipeParts.of(shared, cuts).stream()
+                        .filter(part -> part.what().metric().startsWith("tee"))
+                        .map(part -> part.what().metric().replaceFirst(".*for ", "") + " "
+                                + part.amount().value())
+                        .toList());
+    }
+
+    private static double centresMm(CutList cuts, String mark) {
+        return cuts.pieces().stream()
+                .filter(piece -> piece.mark().startsWith(mark))
+                .mapToDouble(piece -> piece.centreMm().value())
+                .sum();
     }
 
     @Property(tries = 60, seed = "8")

@@ -263,7 +263,9 @@ class DesignFieldsTest {
                     .set(
                             "plasticPipes",
                             MAPPER.readTree("[{\"name\": \"tap run\", \"inLoop\": false, \"fromHeaterM\": 3}]"));
-            root.set("trunk", MAPPER.readTree("{\"tube\": \"EN1057 22x0.9\", \"lengthM\": 2, \"fittings\": {\"elbow90\": 1}}"));
+            root.set(
+                    "trunk",
+                    MAPPER.readTree("{\"tube\": \"EN1057 22x0.9\", \"lengthM\": 2, \"fittings\": {\"elbow90\": 1}}"));
             Design design = Changes.apply(DesignJson.read(root.toString()), "window.shutter", "40 mm of foam board");
             // Whatever may be left out and is, gets a value: the middle of its range or the first of its options.
             for (DesignFields.Value value : DesignFields.of(design)) {

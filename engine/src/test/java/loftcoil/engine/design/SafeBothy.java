@@ -68,7 +68,8 @@ public final class SafeBothy {
     public static Design merged(String designJson, String fieldsJson) {
         try {
             ObjectNode root = (ObjectNode) MAPPER.readTree(designJson);
-            return DesignJson.read(root.setAll((ObjectNode) MAPPER.readTree(fieldsJson)).toString());
+            return DesignJson.read(
+                    root.setAll((ObjectNode) MAPPER.readTree(fieldsJson)).toString());
         } catch (JsonProcessingException unreadable) {
             throw new IllegalArgumentException(fieldsJson, unreadable);
         }

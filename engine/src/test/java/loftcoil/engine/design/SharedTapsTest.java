@@ -49,12 +49,15 @@ class SharedTapsTest {
         Tube copper = TubeTable.require("tube", "EN1057 22x0.9");
         Tee both = new Tee(List.of(
                 new Branch(
-                        SupplyPipe.copper(copper, 1.5, Map.of("tee-run", 1, "elbow90", 2)), new Outlet("sink", 1.05, 6)),
+                        SupplyPipe.copper(copper, 1.5, Map.of("tee-run", 1, "elbow90", 2)),
+                        new Outlet("sink", 1.05, 6)),
                 new Branch(
                         SupplyPipe.copper(copper, 2.5, Map.of("tee-branch", 1, "elbow90", 3)),
                         new Outlet("tub", 0.65, 4))));
         GravitySupply tree = new GravitySupply(
-                2.86, 60, new Branch(SupplyPipe.copper(copper, 6, Map.of("elbow90", 3)).fromTank(), both));
+                2.86,
+                60,
+                new Branch(SupplyPipe.copper(copper, 6, Map.of("elbow90", 3)).fromTank(), both));
         List<TapFlow> byHand = tree.open(Set.of("sink", "tub"));
 
         Design design = shared();
@@ -111,7 +114,8 @@ class SharedTapsTest {
         TapFlow.Runs sink = (TapFlow.Runs) rated.allTapsOpen(15).get(0);
 
         assertEquals(7.5 * Math.sqrt(sink.dynamicKPa() / 10), sink.flowLPerMin(), 1e-6);
-        assertTrue(sink.flowLPerMin() > 9 && sink.flowLPerMin() < 7.5 * Math.sqrt(1.81 * 9.80665 / 10), sink.toString());
+        assertTrue(
+                sink.flowLPerMin() > 9 && sink.flowLPerMin() < 7.5 * Math.sqrt(1.81 * 9.80665 / 10), sink.toString());
         assertEquals(BOTHY, Changes.apply(rated, "taps.kind", Changes.current(BOTHY, "taps.kind")));
     }
 
@@ -155,7 +159,8 @@ class SharedTapsTest {
                     .append(tap)
                     .append("\", \"levelM\": 1, \"tube\": \"EN1057 15x0.7\", \"lengthM\": 2, \"outletK\": 6}");
         }
-        String json = "{\"trunk\": {\"tube\": \"EN1057 22x0.9\", \"lengthM\": 2}, \"use\": [], \"taps\": [" + taps + "]}";
+        String json =
+                "{\"trunk\": {\"tube\": \"EN1057 22x0.9\", \"lengthM\": 2}, \"use\": [], \"taps\": [" + taps + "]}";
         RefusedException refused = assertThrows(RefusedException.class, () -> edited(json));
         assertEquals("trunk: taps on it", refused.faults().get(0).path());
     }

@@ -31,7 +31,8 @@ class UncertaintyFactorsLawTest {
         assertTrue(flow(LIT.trimmed(new UncertaintyFactors(1, 1, 1, 1.15, 1))) < flow(LIT));
         assertTrue(flow(LIT.trimmed(new UncertaintyFactors(1, 1, 1, 0.9, 1))) > flow(LIT));
 
-        // Twice the drag of everything in a laminar loop: drive ~ 1/flow (one heat), drag ~ flow^1 (wall) to flow^2 (fittings), so the
+        // Twice the drag of everything in a laminar loop: drive ~ 1/flow (one heat), drag ~ flow^1 (wall) to flow^2
+        // (fittings), so the
         // flow falls to 2^(-1/2) to 2^(-1/3) of what it was.
         Circuit slow = LIT.withHeatW(100);
         double both = flow(slow.trimmed(new UncertaintyFactors(1, 2, 1, 2, 1))) / flow(slow);

@@ -39,8 +39,8 @@ class RatedFlowReferenceTest {
         double headM = kPa * 1000 / (999.1 * 9.80665);
         SupplyPipe stub = SupplyPipe.copper(WIDE, 0.01, Map.of());
         Outlet tap = new Outlet("tap", 0, new RatedFlow(lPerMin, kPa).lossK(WIDE));
-        TapFlow.Runs runs = (TapFlow.Runs)
-                GravitySupply.single(headM, 15, stub, tap).alone("tap");
+        TapFlow.Runs runs =
+                (TapFlow.Runs) GravitySupply.single(headM, 15, stub, tap).alone("tap");
 
         double before = runs.dynamicKPa();
         assertEquals(lPerMin * Math.sqrt(before / kPa), runs.flowLPerMin(), 1e-3 * lPerMin);
