@@ -21,7 +21,6 @@ import loftcoil.engine.design.Window;
 import loftcoil.engine.supply.RatedFlow;
 import loftcoil.engine.tank.Box;
 import loftcoil.engine.tank.LyingCylinder;
-import loftcoil.engine.tank.UprightCylinder;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.MeasuredText;

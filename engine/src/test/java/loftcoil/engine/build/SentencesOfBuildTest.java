@@ -63,8 +63,8 @@ class SentencesOfBuildTest {
             SafeBothy.edited(
                     List.of("/coil/heatKW", "0", "/fire", "null", "/window", "null", "/hotLegs", CHILLED_RISER)),
             SafeBothy.edited(List.of("/taps/0/mixerC", "45", "/coil/fittings", "{}")),
-            SafeBothy.edited(List.of(
-                    "/trunk", "{\"tube\": \"EN1057 22x0.9\", \"lengthM\": 3}", "/taps/0/ratedLPerMin", "12")),
+            SafeBothy.edited(
+                    List.of("/trunk", "{\"tube\": \"EN1057 22x0.9\", \"lengthM\": 3}", "/taps/0/ratedLPerMin", "12")),
             SafeBothy.with("/tank/shape", "\"lying cylinder\""),
             SafeBothy.with("/tank/shape", "\"box\""),
             SafeBothy.with("/window/coating", "\"soft\""),

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
 
