@@ -19,7 +19,7 @@ final class Scald implements CautionRule {
 
     @Override
     public void look(CautionFacts facts, Findings findings) {
-        double hottestC = facts.hottestDrawC() + (facts.year().isPresent() ? YearFacts.BLUR_K : 0);
+        double hottestC = hottestC(facts);
         double mostC = facts.safety().childrenOrFrail().orElse(false) ? MOST_FRAIL_C : MOST_C;
         List<Tap> hot = over(facts, hottestC, mostC);
         if (!hot.isEmpty()) {
@@ -28,6 +28,13 @@ final class Scald implements CautionRule {
                 && !over(facts, hottestC, MOST_FRAIL_C).isEmpty()) {
             findings.ask("safety.childrenOrFrail", "most", Measure.celsius(MOST_FRAIL_C));
         }
+    }
+
+    /** With what layers blur, but no hotter than the tank can be. */
+    private static double hottestC(CautionFacts facts) {
+        double drawC = facts.hottestDrawC();
+        double boilingC = facts.circuit().boilingC(facts.design().tank().waterlineLevelM());
+        return facts.year().isEmpty() ? drawC : Math.max(drawC, Math.min(drawC + YearFacts.BLUR_K, boilingC));
     }
 
     private static List<Tap> over(CautionFacts facts, double hottestC, double mostC) {
