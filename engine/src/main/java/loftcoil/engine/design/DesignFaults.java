@@ -97,7 +97,7 @@ final class DesignFaults {
                 faults.add(new Fault(path + "onTrunk", "true", "false, or a trunk beside the taps", why));
             }
         }
-        long sharing = design.taps().stream().filter(design::onTrunk).count();
+        int sharing = (int) design.taps().stream().filter(design::onTrunk).count();
         SHARING.faultIn("trunk: taps on it", sharing).ifPresent(faults::add);
     }
 
