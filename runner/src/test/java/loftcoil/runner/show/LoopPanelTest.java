@@ -3,6 +3,8 @@ package loftcoil.runner.show;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
 import org.junit.jupiter.api.Test;
@@ -31,9 +33,21 @@ class LoopPanelTest {
 
     @Test
     void aLoopThatCirculatesIsClearSoFarAndSaysThatTheYearIsOpen() {
-        View.Safety safety = LoopPanel.view(BOTHY).safety();
+        Design bent =
+                Changes.apply(Changes.apply(BOTHY, "coil.turns", "bent from one length"), "coil.tube", "EN1057 22x1.2");
+        View.Safety safety = LoopPanel.view(bent.withCoilHeatKW(1)).safety();
         assertEquals("clear", safety.level());
         assertEquals("The year is not judged yet.", safety.open());
+    }
+
+    /** Elbows in the fire, of tube too thin for it; and a flue that may be too cool. */
+    @Test
+    void aCoilThatTheFireEatsIsADanger() {
+        View.Safety safety = LoopPanel.view(BOTHY).safety();
+        assertEquals("danger", safety.level());
+        assertEquals(
+                List.of("LC-COIL-JOINT", "LC-COIL-WALL", "LC-CREOSOTE"),
+                safety.findings().stream().map(View.Finding::code).toList());
     }
 
     @Test
