@@ -38,6 +38,8 @@ public enum CautionKind {
     SIPHON(WARNING, FILLING),
     /** Something in the loop can be shut. */
     VALVE(DANGER, PARTS),
+    /** The coil is said to take more of the fuel than coils do. */
+    COIL_SHARE(WARNING, PARTS),
     /** Joints of the coil stand in the fire. */
     COIL_JOINT(DANGER, PARTS),
     /** The coil's tube is thin. */

@@ -2,6 +2,8 @@ package loftcoil.engine.design;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import loftcoil.engine.fire.Wood;
+import loftcoil.engine.fire.WoodTable;
 
 /**
  * The fire and when it burns.
@@ -27,6 +29,8 @@ public record Fire(
         OptionalDouble fireboxM2,
         OptionalDouble passageCm2) {
 
+    private static final double J_PER_KWH = 3.6e6;
+
     /** A fire in a common heater. */
     public Fire(
             String wood, double moisturePct, double burnKgPerH, double litFromH, double litForH, List<Integer> months) {
@@ -45,5 +49,15 @@ public record Fire(
     /** Keeps a copy of the months. */
     public Fire {
         months = List.copyOf(months);
+    }
+
+    /**
+     * Heat that the wood burnt in an hour holds, by its net heating value ({@link Wood#netJPerKg}).
+     *
+     * @return kW
+     * @throws loftcoil.engine.fault.RefusedException where the wood is not known or its moisture is outside its range
+     */
+    public double fuelKW() {
+        return WoodTable.require("fire.wood", wood).netJPerKg(moisturePct) * burnKgPerH / J_PER_KWH;
     }
 }

@@ -26,7 +26,8 @@ final class March {
     private static final double[] COARSE_WEIGHT = points(TWO.getNumberOfPoints(), TWO::getWeight);
 
     private static final double SMALL_CHANGE_K = 0.5;
-    private static final double COARSE_CHANGE_K = 5;
+    private static final double COARSE_TO_K = 4;
+    private static final double FINE_FROM_K = 5;
     /** Share of the leg's temperature difference by which its mean may still move: well under a
      * millionth of its loss. */
     private static final double SAME = 3e-7;
@@ -172,12 +173,10 @@ final class March {
      * Mean density and viscosity along a leg. With y = exp(−units x) the integral of f(T) over the leg is
      * {@code f(Ta) + apart/units ∫ (f(T) − f(Ta))/(T − Ta) dy} from exp(−units) to 1: smooth however short the leg's
      * exponential is, where nodes spread evenly along the leg would miss a steep beginning. Two nodes do where the leg
-     * changes by a few kelvin.
+     * changes by a few kelvin. From there to where four are needed both are taken in growing shares: a jump from one to the other
+     * would leave a flow at which drive and resistance never meet.
      */
     private void means(double aroundC, double meanApart, double apart, double decay) {
-        boolean coarse = Math.abs(apart * (1 - decay)) < COARSE_CHANGE_K;
-        double[] nodes = coarse ? COARSE : FINE;
-        double[] weights = coarse ? COARSE_WEIGHT : FINE_WEIGHT;
         density = 0;
         kinematic = 0;
         add(1, Math.min(Math.max(aroundC, 0), 110));
@@ -185,16 +184,34 @@ final class March {
         double baseKinematic = kinematic;
         meanDensity = baseDensity;
         meanKinematic = baseKinematic;
-        for (int n = 0; n < nodes.length; n++) {
-            double difference = apart * (decay + (1 - decay) * nodes[n]);
-            if (Math.abs(difference) > 1e-9) {
-                density = 0;
-                kinematic = 0;
-                add(1, aroundC + difference);
-                double share = weights[n] * meanApart / difference;
-                meanDensity += share * (density - baseDensity);
-                meanKinematic += share * (kinematic - baseKinematic);
-            }
+        double changeK = Math.abs(apart * (1 - decay));
+        double fine = Math.max(0, Math.min(1, (changeK - COARSE_TO_K) / (FINE_FROM_K - COARSE_TO_K)));
+        for (int n = 0; fine < 1 && n < COARSE.length; n++) {
+            addNode(
+                    (1 - fine) * COARSE_WEIGHT[n] * meanApart,
+                    aroundC,
+                    apart * (decay + (1 - decay) * COARSE[n]),
+                    baseDensity,
+                    baseKinematic);
+        }
+        for (int n = 0; fine > 0 && n < FINE.length; n++) {
+            addNode(
+                    fine * FINE_WEIGHT[n] * meanApart,
+                    aroundC,
+                    apart * (decay + (1 - decay) * FINE[n]),
+                    baseDensity,
+                    baseKinematic);
+        }
+    }
+
+    private void addNode(double weight, double aroundC, double difference, double baseDensity, double baseKinematic) {
+        if (Math.abs(difference) > 1e-9) {
+            density = 0;
+            kinematic = 0;
+            add(1, aroundC + difference);
+            double share = weight / difference;
+            meanDensity += share * (density - baseDensity);
+            meanKinematic += share * (kinematic - baseKinematic);
         }
     }
 

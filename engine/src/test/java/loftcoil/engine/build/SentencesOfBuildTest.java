@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.design.SafeBothy;
@@ -70,7 +71,7 @@ class SentencesOfBuildTest {
             SafeBothy.with("/window/coating", "\"soft\""),
             Example.orchardBothy().withElbowsPerLeg(0),
             Example.orchardBothy().withElbowsPerLeg(20),
-            Example.orchardBothy().withCoilHeatKW(16),
+            Changes.apply(Example.orchardBothy(), "fire.burnKgPerH", "8").withCoilHeatKW(16),
             Example.orchardBothy().withTankBaseM(-0.6));
 
     private static Set<String> codes() {

@@ -133,9 +133,9 @@ class CautionsTest {
         Leg flue = safe.hotLegs().get(0);
         Leg last = safe.hotLegs().get(1);
         CautionFacts usual = steady(safe, 40);
-        Circuit weak = Changes.apply(safe, "loop.tube", "EN1057 15x1.0")
-                .withCoilHeatKW(20)
-                .circuit(40);
+        Design weakest = Changes.apply(Changes.apply(safe, "fire.burnKgPerH", "20"), "loop.tube", "EN1057 15x1.0")
+                .withCoilHeatKW(20);
+        Circuit weak = weakest.circuit(40);
         Leg foam = new Leg(
                 flue.name(),
                 flue.tube(),
@@ -147,9 +147,10 @@ class CautionsTest {
                 flue.aroundFireOutC());
         return Stream.of(
                 Arguments.of("LC-TANK-LOW", full(SafeBothy.unwheeled().withTankBaseM(-1.5))),
+                Arguments.of("LC-BOIL", full(weakest)),
                 Arguments.of(
-                        "LC-BOIL",
-                        full(Changes.apply(safe, "loop.tube", "EN1057 15x1.0").withCoilHeatKW(20))),
+                        "LC-COIL-SHARE",
+                        full(SafeBothy.with("/fire/burnKgPerH", "0.7")).withFire(new FireFacts(190, 122, 10.8))),
                 Arguments.of("LC-BOIL-NEAR", steady(safe.withCoilHeatKW(3), 82)),
                 Arguments.of("LC-BOIL-HARD", usual.withHarder(List.of(HarderCase.coilTaking(20, weak.search())))),
                 Arguments.of("LC-BOIL-TANK", usual.withYear(new YearFacts(96, 12, 74, -11, 2))),

@@ -34,7 +34,9 @@ class CircuitTest {
 
     @Test
     void tooMuchHeatForANarrowTubeBoilsAndSaysWhere() {
-        Design narrow = BOTHY.withLoopTube("EN1057 15x0.7").withCoilHeatKW(12);
+        Design narrow = Changes.apply(BOTHY, "fire.burnKgPerH", "6")
+                .withLoopTube("EN1057 15x0.7")
+                .withCoilHeatKW(12);
         Boils boils = assertInstanceOf(Boils.class, narrow.circuit(60).search().circulation());
         assertTrue(boils.frictionPa() > boils.drivePa() && boils.drivePa() > 0, boils.toString());
         assertTrue(boils.at().marginK() < 1e-6, boils.toString());

@@ -42,7 +42,10 @@ class CoilFiguresTest {
         for (double heatKW : new double[] {1, 2, 4}) {
             assertTrue(coil(BOTHY.withCoilHeatKW(heatKW), 40).burnoutNoRisk());
         }
-        Design torch = Changes.apply(Changes.apply(BOTHY, "coil.lengthM", "0.4"), "loop.tube", "EN1057 28x1.5")
+        Design torch = Changes.apply(
+                        Changes.apply(Changes.apply(BOTHY, "fire.burnKgPerH", "8"), "coil.lengthM", "0.4"),
+                        "loop.tube",
+                        "EN1057 28x1.5")
                 .withCoilHeatKW(12);
         assertFalse(new CoilFigures(0, 0, 0, 0, 0, 0, 0.6).burnoutNoRisk());
         assertTrue(coil(torch, 40).burnoutShare() > coil(BOTHY, 40).burnoutShare());

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.SteadyFlow;
@@ -105,7 +106,7 @@ class LoopSpreadLawTest {
 
     @Test
     void aLoopThatMayBoilIsCounted() {
-        Circuit weak = Example.orchardBothy()
+        Circuit weak = Changes.apply(Example.orchardBothy(), "fire.burnKgPerH", "10")
                 .withLoopTube("EN1057 15x0.7")
                 .withCoilHeatKW(20)
                 .circuit(40);

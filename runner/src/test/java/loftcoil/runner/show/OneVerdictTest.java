@@ -20,6 +20,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loftcoil.engine.build.BuildSheet;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Example;
@@ -73,7 +74,9 @@ class OneVerdictTest {
         } catch (IOException unreadable) {
             throw new IllegalStateException(unreadable);
         }
-        designs.put("7 kW", Example.orchardBothy().withCoilHeatKW(7));
+        designs.put(
+                "7 kW",
+                Changes.apply(Example.orchardBothy(), "fire.burnKgPerH", "4").withCoilHeatKW(7));
         designs.put(
                 "5 kW, base 1.0 m", Example.orchardBothy().withTankBaseM(1.0).withCoilHeatKW(5));
         designs.put(
