@@ -3,7 +3,6 @@ package loftcoil.engine.design;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
 import loftcoil.engine.fault.Allowed;
@@ -12,7 +11,6 @@ import loftcoil.engine.fault.KnownNames;
 import loftcoil.engine.fault.PlainText;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.supply.Tee;
-import loftcoil.engine.words.Numeral;
 
 /**
  * Everything that can be wrong with a design: with each field by itself, as the tables say, and here with fields that need one
@@ -42,8 +40,8 @@ final class DesignFaults {
         found.taps(design);
         design.safety().ifPresent(safety -> found.safety(design, safety));
         found.faults.addAll(GeometryFaults.of(design));
-        if (found.faults.isEmpty()) {
-            design.fire().ifPresent(fire -> found.fire(design, fire));
+        if (found.faults.isEmpty() && design.coil().heatKW().isEmpty()) {
+            design.fire().ifPresent(fire -> found.burning(design, fire));
         }
         return found.faults;
     }
@@ -153,21 +151,6 @@ final class DesignFaults {
     }
 
     /** A fire too wet or cold to burn gives no heat to work out. */
-    private void fire(Design design, Fire fire) {
-        design.coil().heatKW().ifPresentOrElse(heatKW -> fuel(heatKW, fire.fuelKW()), () -> burning(design, fire));
-    }
-
-    /** No coil takes more than the fuel holds. */
-    private void fuel(double heatKW, double fuelKW) {
-        if (heatKW > fuelKW) {
-            faults.add(new Fault(
-                    "coil.heatKW",
-                    Numeral.plain(heatKW, 6),
-                    String.format(Locale.ROOT, "at most %.1f kW", fuelKW),
-                    "the wood burnt in an hour, fire.burnKgPerH, holds no more"));
-        }
-    }
-
     private void burning(Design design, Fire fire) {
         try {
             FireMaker.coilInFire(design, fire);

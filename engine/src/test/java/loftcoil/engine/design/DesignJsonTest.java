@@ -81,8 +81,6 @@ class DesignJsonTest {
                 "[1, 2, 3, 4, 10|[1, 2, 2, 4, 10|fire.months[2]",
                 "[1.4, 2.3, 3.5,|[2.3, 3.5,|site.monthly.globalKWhPerM2Day",
                 "\"heatKW\": 2.0|\"heatKW\": 2000|coil.heatKW",
-                "\"heatKW\": 2.0|\"heatKW\": 6.5|coil.heatKW",
-                "\"burnKgPerH\": 1.4|\"burnKgPerH\": 0.3|coil.heatKW",
                 "\"altitudeM\": 620|\"altitudeM\": 620, \"altitude\": 3|site.altitude",
                 "\"wood\": \"hardwood\"|\"wood\": \"coal\"|fire.wood",
             })
