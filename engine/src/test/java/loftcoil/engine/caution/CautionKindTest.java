@@ -66,7 +66,7 @@ class CautionKindTest {
     /** A distance that a standard states in both units is cited as it stands there. */
     @Test
     void aNumberStandsInAHole() {
-        Set<String> cited = Set.of("18 in (457 mm)", "36 in (914 mm)", "3 ft (914 mm)", "250 °F");
+        Set<String> cited = Set.of("18 in (457 mm)", "36 in (914 mm)", "3 ft (914 mm)");
         assertEquals(Set.of(), BareNumbers.in(ClassStrings.files(CautionKind.class, ".properties"), cited));
         assertEquals(Set.of(), BareNumbers.in(ClassStrings.files(Circulation.class, ".properties"), Set.of()));
     }
