@@ -51,6 +51,16 @@ final class DrawMarch {
         }
     }
 
+    /** Whether a draw starts in one of these steps of the day, the last not counted. */
+    boolean startsWithin(int fromStep, int untilStep) {
+        for (int start : step) {
+            if (start >= fromStep && start < untilStep) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Takes the draws of a step of the day; steps of a day come in order. */
     void step(int stepOfDay, Layers tank) {
         if (stepOfDay == 0) {

@@ -8,18 +8,23 @@ import loftcoil.engine.fault.RefusedException;
 /**
  * How finely a run is marched.
  *
- * @param stepS length of a step, s; 5 to 3600, a divisor of the hour
+ * @param stepS length of a step in which a fire burns or a draw starts, s; 5 to 3600, a divisor of the hour
+ * @param quietS length of every other step, s; a multiple of {@code stepS} and a divisor of the hour. Where nothing is lit or
+ *     drawn the tank changes over hours
  * @param layers layers of the tank, 1 to 500
  * @param runInDays days marched before the account begins, 0 to 365: the last days of the year before, under the same
  *     climate and use, so that the year starts from a tank that has settled into its ways
  */
-public record Pace(int stepS, int layers, int runInDays) {
+public record Pace(int stepS, int quietS, int layers, int runInDays) {
 
     /** Of a day: one-minute steps, twelve layers, a month of run-in. */
-    public static final Pace USUAL = new Pace(60, 12, 31);
+    public static final Pace USUAL = new Pace(60, 60, 12, 31);
 
-    /** Of a year: thin layers matter more to it than short steps, so it has four times the layers in steps three times as long, which costs as much. */
-    public static final Pace YEAR = new Pace(180, 48, 31);
+    /**
+     * Of a year: thin layers matter more to it than short steps, so it has four times the layers of a day. A quiet step is as
+     * long as one of the sky.
+     */
+    public static final Pace YEAR = new Pace(200, 600, 48, 31);
 
     private static final int HOUR_S = 3600;
 
@@ -30,27 +35,40 @@ public record Pace(int stepS, int layers, int runInDays) {
      */
     public Pace {
         new Allowed(5, HOUR_S, "s").require("stepS", stepS);
+        new Allowed(5, HOUR_S, "s").require("quietS", quietS);
         if (HOUR_S % stepS != 0) {
             throw new RefusedException(
                     List.of(new Fault("stepS", Integer.toString(stepS), "a divisor of 3600 s", "steps fill the hour")));
+        }
+        if (HOUR_S % quietS != 0 || quietS % stepS != 0) {
+            throw new RefusedException(List.of(new Fault(
+                    "quietS",
+                    Integer.toString(quietS),
+                    "a multiple of " + stepS + " s that divides 3600 s",
+                    "quiet steps fill the hour, and steps fill them")));
         }
         new Allowed(1, 500, "layers").require("layers", layers);
         new Allowed(0, Calendar.DAYS, "days").require("runInDays", runInDays);
     }
 
-    /** The same with another step, s. */
+    /** All steps alike. */
+    public Pace(int stepS, int layers, int runInDays) {
+        this(stepS, stepS, layers, runInDays);
+    }
+
+    /** The same with another step, s, all alike. */
     public Pace withStepS(int newStepS) {
         return new Pace(newStepS, layers, runInDays);
     }
 
     /** The same with another number of layers. */
     public Pace withLayers(int newLayers) {
-        return new Pace(stepS, newLayers, runInDays);
+        return new Pace(stepS, quietS, newLayers, runInDays);
     }
 
     /** The same with another run-in, days. */
     public Pace withRunInDays(int newDays) {
-        return new Pace(stepS, layers, newDays);
+        return new Pace(stepS, quietS, layers, newDays);
     }
 
     int stepsPerDay() {

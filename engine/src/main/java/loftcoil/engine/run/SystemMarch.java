@@ -8,7 +8,8 @@ import loftcoil.engine.tank.WaterHeat;
 
 /**
  * The whole system stepped through time. In a step: draws that start in it, then the loop (lit for the part of the step in which the
- * fire burns, unlit for the rest), then loss, sun and conduction; each acts on what the one before left. No method but the
+ * fire burns, unlit for the rest), then loss, sun and conduction; each acts on what the one before left. Where nothing is lit or
+ * drawn, several steps are taken as one ({@link Pace#quietS}). No method but the
  * constructor and {@link #totals} allocates. Not safe for use by several threads.
  */
 final class SystemMarch {
@@ -23,6 +24,7 @@ final class SystemMarch {
     private final FireHours fire;
     private final Optional<WindowMarch> window;
     private final int stepS;
+    private final int quietSteps;
     private final ExtremesWatch watch = new ExtremesWatch();
     private final int refillStep;
     private final double coldC;
@@ -35,6 +37,7 @@ final class SystemMarch {
     SystemMarch(SystemPlan plan) {
         this.plan = plan;
         stepS = plan.pace().stepS();
+        quietSteps = plan.pace().quietS() / stepS;
         tank = new Layers(plan.layers());
         around = new Surroundings(plan.layers().layers());
         loop = new LoopMarch(plan.loop(), plan.layers(), tank);
@@ -53,45 +56,69 @@ final class SystemMarch {
     /** One day; days before and after the year count round. */
     void day(int day) {
         int steps = plan.pace().stepsPerDay();
-        for (int i = 0; i < steps; i++) {
-            step(day, i);
+        int stride;
+        for (int i = 0; i < steps; i += stride) {
+            stride = i % quietSteps == 0 && isQuiet(day, i) ? quietSteps : 1;
+            steps(day, i, stride);
         }
+    }
+
+    /** Whether no fire burns in a quiet step, and nothing is drawn or filled after its start. */
+    private boolean isQuiet(int day, int from) {
+        int until = from + quietSteps;
+        if (draws.startsWithin(from + 1, until) || refillStep > from && refillStep < until) {
+            return false;
+        }
+        int month = Calendar.month(day);
+        int monthOfYesterday = Calendar.month(day - 1);
+        for (int i = from; i < until; i++) {
+            if (fire.share(month, monthOfYesterday, i) > 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** One step of a day. */
     void step(int day, int stepOfDay) {
+        steps(day, stepOfDay, 1);
+    }
+
+    /** So many steps of a day taken as one; the fire's part is that of the first. */
+    private void steps(int day, int stepOfDay, int count) {
+        int seconds = count * stepS;
         if (stepOfDay == refillStep) {
             tank.fill(tank.massKg() + 1e5, coldC);
         }
         draws.step(stepOfDay, tank);
         double steamBefore = tank.ledger().steamJ();
-        loop(fire.share(Calendar.month(day), Calendar.month(day - 1), stepOfDay));
-        rest(Math.floorMod(day, Calendar.DAYS) * MINUTES_PER_DAY + (int) ((long) stepOfDay * stepS / 60));
+        loop(fire.share(Calendar.month(day), Calendar.month(day - 1), stepOfDay), seconds);
+        rest(Math.floorMod(day, Calendar.DAYS) * MINUTES_PER_DAY + (int) ((long) stepOfDay * stepS / 60), seconds);
         if (loop.boiled || tank.ledger().steamJ() > steamBefore) {
-            boiledS += stepS;
+            boiledS += seconds;
         }
         hottestC = Math.max(hottestC, Math.max(loop.hottestBackC, tank.topC()));
-        watch.see(tank, stepS);
+        watch.see(tank, seconds);
     }
 
-    private void loop(double litShare) {
+    private void loop(double litShare, int seconds) {
         loop.begin();
         if (litShare < 1) {
-            loop.out((1 - litShare) * stepS);
+            loop.out((1 - litShare) * seconds);
         }
         if (litShare > 0) {
-            litS += litShare * stepS;
-            loop.lit(litShare * stepS);
+            litS += litShare * seconds;
+            loop.lit(litShare * seconds);
         }
     }
 
-    private void rest(int minute) {
+    private void rest(int minute, int seconds) {
         around.loss(plan.losses().at(tank.meanC()), plan.design().tank().aroundC());
         if (window.isPresent()) {
             window.get().act(minute, tank, around);
             watch.seeAir(window.get().airC(minute));
         }
-        tank.rest(stepS, around);
+        tank.rest(seconds, around);
     }
 
     Layers tank() {
