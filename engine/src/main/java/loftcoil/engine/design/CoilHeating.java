@@ -23,12 +23,28 @@ public interface CoilHeating {
 
     /** The same heat whatever the water does: a coil whose heat was stated or measured. */
     static CoilHeating stated(double heatW) {
-        return (flow, inletC) -> heatW;
+        return new Stated(heatW);
+    }
+
+    /** A heat whatever the water does, W. */
+    record Stated(double heatW) implements CoilHeating {
+        @Override
+        public double heatW(double flowKgPerS, double inletC) {
+            return heatW;
+        }
+    }
+
+    /** A heat in a proportion of another. */
+    record InProportion(CoilHeating of, double times) implements CoilHeating {
+        @Override
+        public double heatW(double flowKgPerS, double inletC) {
+            return times * of.heatW(flowKgPerS, inletC);
+        }
     }
 
     /** All heat in a proportion, such as the low estimate over the best. */
     default CoilHeating times(double times) {
-        return (flow, inletC) -> times * heatW(flow, inletC);
+        return new InProportion(this, times);
     }
 
     /**

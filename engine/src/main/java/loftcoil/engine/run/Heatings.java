@@ -2,7 +2,9 @@ package loftcoil.engine.run;
 
 import loftcoil.engine.design.CoilHeating;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.fire.CoilInFire;
 import loftcoil.engine.fire.CoilTable;
+import org.jspecify.annotations.Nullable;
 
 /** The heat of a design's coil, ready for the many questions of a table. */
 final class Heatings {
@@ -13,9 +15,33 @@ final class Heatings {
         if (design.coil().heatKW().isPresent()) {
             return design.coilHeating();
         }
-        return design.coilInFire()
-                .map(CoilTable::of)
-                .map(table -> (CoilHeating) (flow, inletC) -> table.heatW(flow, Math.min(Math.max(inletC, 0), 110)))
-                .orElse(CoilHeating.stated(0));
+        return design.coilInFire().<CoilHeating>map(InFire::new).orElse(CoilHeating.stated(0));
+    }
+
+    /** The heat by a coil's table; alike where the coils in their fires are alike. */
+    private static final class InFire implements CoilHeating {
+
+        private final CoilInFire fire;
+        private final CoilTable table;
+
+        InFire(CoilInFire fire) {
+            this.fire = fire;
+            table = CoilTable.of(fire);
+        }
+
+        @Override
+        public double heatW(double flowKgPerS, double inletC) {
+            return table.heatW(flowKgPerS, Math.min(Math.max(inletC, 0), 110));
+        }
+
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof InFire same && fire.equals(same.fire);
+        }
+
+        @Override
+        public int hashCode() {
+            return fire.hashCode();
+        }
     }
 }

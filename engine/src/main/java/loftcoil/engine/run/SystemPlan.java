@@ -13,8 +13,12 @@ import loftcoil.engine.design.Use;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.gas.Atmosphere;
+import loftcoil.engine.loop.Circuit;
+import loftcoil.engine.loop.CircuitPlan;
+import loftcoil.engine.loop.Setting;
 import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.sun.Climate;
+import loftcoil.engine.sun.Glazing;
 import loftcoil.engine.sun.Place;
 import loftcoil.engine.sun.SkyYear;
 import loftcoil.engine.sun.WindowYear;
@@ -44,6 +48,33 @@ record SystemPlan(
         List<PlannedDraw> draws) {
 
     private static final int SKY_STEP_MIN = 10;
+
+    private static final Recent<Under, SkyYear> SKIES = new Recent<>(2);
+    private static final Recent<Behind, WindowYear> WINDOWS = new Recent<>(3);
+    private static final Recent<Searched, LoopTable> TABLES = new Recent<>(6);
+
+    /** All that the sky of a year depends on. */
+    private record Under(Place place, Climate climate) {
+        SkyYear sky() {
+            return SkyYear.of(place, climate, SKY_STEP_MIN);
+        }
+    }
+
+    /** All that the sun behind panes depends on. */
+    private record Behind(Under under, Glazing panes) {
+        WindowYear window() {
+            return WindowYear.of(SKIES.of(under, Under::sky), panes);
+        }
+    }
+
+    /** All that a loop's table depends on, but for the heat and the tank's temperature that circuits are made with. */
+    private record Searched(
+            CircuitPlan lit,
+            CircuitPlan out,
+            Setting setting,
+            CoilHeating heating,
+            double boilC,
+            LoopAxes.Mesh mesh) {}
 
     static SystemPlan of(Design design, Pace pace, CoilHeating heating) {
         return of(design, pace, heating, LoopAxes.Mesh.USUAL).with(repathed("site.monthly.", () -> window(design)));
@@ -96,7 +127,11 @@ record SystemPlan(
 
     private static LoopTable table(Design design, CoilHeating heating, double boilC, LoopAxes.Mesh mesh) {
         double anyC = Math.min(40, boilC / 2);
-        return LoopTable.of(design.circuit(anyC), design.circuitFireOut(anyC), heating, boilC, mesh);
+        Circuit lit = design.circuit(anyC);
+        Circuit out = design.circuitFireOut(anyC);
+        return TABLES.of(
+                new Searched(lit.plan(), out.plan(), lit.setting(), heating, boilC, mesh),
+                searched -> LoopTable.of(lit, out, heating, boilC, mesh));
     }
 
     /** The same system with the sun of another window. */
@@ -127,7 +162,7 @@ record SystemPlan(
             Place place = new Place(site.latitudeDeg(), site.longitudeDeg(), site.altitudeM(), site.utcOffsetH());
             Climate climate = new Climate(
                     site.monthly().globalKWhPerM2Day(), site.monthly().meanAirC());
-            return WindowYear.of(SkyYear.of(place, climate, SKY_STEP_MIN), panes);
+            return WINDOWS.of(new Behind(new Under(place, climate), panes), Behind::window);
         });
     }
 

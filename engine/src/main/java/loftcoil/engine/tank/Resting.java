@@ -27,7 +27,6 @@ final class Resting {
 
     private final double[] jPerKg;
     private final double[] kg;
-    private final double[] flowJ;
     private final Ledger ledger;
     private final double fullKg;
     private final double perFullKg;
@@ -45,7 +44,6 @@ final class Resting {
         fullKg = layers.fullKg;
         perFullKg = 1 / fullKg;
         shareOfKg = 1 / (fullKg * kg.length);
-        flowJ = new double[kg.length];
         boilJPerKg = WaterHeat.jPerKg(plan.boilC());
         areaOverThicknessM = areasOverThicknesses(plan);
         mostM = areaOverThicknessM.clone();
@@ -71,12 +69,40 @@ final class Resting {
     }
 
     void rest(int wet, double seconds, Surroundings around) {
-        for (int i = 0; i < wet; i++) {
-            exchange(i, i == wet - 1, seconds, around);
-        }
+        exchange(0, wet == 1, seconds, around);
+        between(wet - 1, seconds, around);
         if (wet > 1) {
+            exchange(wet - 1, true, seconds, around);
             conduct(wet, seconds);
         }
+    }
+
+    /** The layers between the lowest and the top one, which are full and differ in nothing but their heat and their heaters. */
+    private void between(int top, double seconds, Surroundings around) {
+        double share = fullKg * shareOfKg;
+        double loss = around.sideWPerK * share;
+        double window = around.windowWPerK * share;
+        double x = (loss + window) * seconds * perFullKg * (1 / TYPICAL_CP);
+        double sunW = around.sunW * share;
+        double drift = seconds * perFullKg * (1 / TYPICAL_CP) * meanRise(x);
+        double driven = loss * around.aroundC + window * around.windowC;
+        double lostK = 0;
+        double paneK = 0;
+        double heatW = 0;
+        for (int i = 1; i < top; i++) {
+            if (x > LONGEST || kg[i] != fullKg) {
+                exchange(i, false, seconds, around);
+                continue;
+            }
+            double watts = sunW + around.heaterW[i];
+            double own = WaterHeat.tempC(jPerKg[i]);
+            double meanC = own + (driven - (loss + window) * own + watts) * drift;
+            lostK += meanC - around.aroundC;
+            paneK += meanC - around.windowC;
+            heatW += watts;
+            hold(i, jPerKg[i] + (driven - (loss + window) * meanC + watts) * seconds * perFullKg);
+        }
+        book(loss * lostK * seconds, window * paneK * seconds, heatW * seconds);
     }
 
     private void exchange(int i, boolean top, double seconds, Surroundings around) {
@@ -140,15 +166,15 @@ final class Resting {
         double perKJ = perK * seconds / parts;
         for (int part = 0; part < parts; part++) {
             double below = WaterHeat.tempC(jPerKg[0]);
+            double outJ = 0;
             for (int i = 1; i < wet; i++) {
                 double own = WaterHeat.tempC(jPerKg[i]);
-                flowJ[i] = perKJ * areaOverThicknessM[i] * (own - below);
+                double intoJ = perKJ * areaOverThicknessM[i] * (own - below);
+                jPerKg[i - 1] += (intoJ - outJ) * perKg(i - 1);
+                outJ = intoJ;
                 below = own;
             }
-            for (int i = 1; i < wet; i++) {
-                jPerKg[i - 1] += flowJ[i] * perKg(i - 1);
-                jPerKg[i] -= flowJ[i] * perKg(i);
-            }
+            jPerKg[wet - 1] -= outJ * perKg(wet - 1);
         }
     }
 }
