@@ -2,10 +2,11 @@ package loftcoil.runner.session;
 
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
@@ -18,9 +19,6 @@ public final class Reckoner {
 
     private static final String EACH_WITH_ITS_TYPE = ".map(one -> one.getClass().getSimpleName() + \" \" + one)"
             + ".collect(java.util.stream.Collectors.joining(\"\\n\"))";
-
-    /** Where a semicolon can stand that ends no piece: in text, a comment or a block. */
-    private static final Pattern NOT_PLAIN = Pattern.compile("[\"'{]|//|/\\*");
 
     private static final String NO_VALUE =
             "Its last line has no value. End with the number itself, or with the name that holds it.";
@@ -71,35 +69,31 @@ public final class Reckoner {
      *     which tells why
      */
     public Map<String, Double> together(Collection<String> javaExpressions) {
-        List<String> some = javaExpressions.stream()
-                .distinct()
-                .filter(Reckoner::canBeOneExpression)
-                .toList();
+        Map<String, String> some = new LinkedHashMap<>();
+        javaExpressions.stream().distinct().forEach(java -> asOneExpression(java)
+                .ifPresent(one -> some.put(java, one)));
         if (some.size() < 2) {
             return Map.of();
         }
         // Each on lines of its own, as it may end in a comment.
-        String all = some.stream()
-                .map(Reckoner::asOneExpression)
+        String all = some.values().stream()
                 .collect(Collectors.joining(
                         "\n),\n(", "java.util.stream.Stream.<Number>of((\n", "\n))" + EACH_WITH_ITS_TYPE));
         return session.look(all) instanceof Outcome.Done done
-                ? values(some, done.value().lines().toList())
+                ? values(List.copyOf(some.keySet()), done.value().lines().toList())
                 : Map.of();
     }
 
-    /** Not where a semicolon may end no piece. */
-    private static boolean canBeOneExpression(String java) {
-        return java.indexOf(';') < 0 || !NOT_PLAIN.matcher(java).find();
-    }
-
-    /** Pieces as the call of a function that declares what they declare. */
-    private static String asOneExpression(String java) {
-        int last = java.lastIndexOf(';') + 1;
+    /** Pieces as the call of a function that declares what they declare; empty where the only one ends in a semicolon. */
+    private Optional<String> asOneExpression(String java) {
+        if (java.indexOf(';') < 0) {
+            return Optional.of(java);
+        }
+        int last = session.lastPieceOf(java);
         return last == 0
-                ? java
-                : "((java.util.concurrent.Callable<Number>) () -> {\n" + java.substring(0, last) + "\nreturn "
-                        + java.substring(last) + ";\n}).call()";
+                ? Optional.empty()
+                : Optional.of("((java.util.concurrent.Callable<Number>) () -> {\n" + java.substring(0, last)
+                        + "\nreturn " + java.substring(last) + "\n;\n}).call()");
     }
 
     private static Map<String, Double> values(List<String> expressions, List<String> typed) {

@@ -148,6 +148,19 @@ public final class Session implements AutoCloseable {
         });
     }
 
+    /** Offset at which the last piece of some Java starts. */
+    int lastPieceOf(String source) {
+        return locked(() -> {
+            PieceSplitter pieces = new PieceSplitter(shell().analysis(), source);
+            int last = 0;
+            while (pieces.hasNext()) {
+                last = pieces.position();
+                pieces.next();
+            }
+            return last;
+        });
+    }
+
     /** Ways to go on typing at the cursor, best first; empty while a snippet runs. */
     public List<Suggestion> complete(String source, int cursor) {
         return whenFree(now -> new Completion(now).suggest(source, cursor), List.of());
