@@ -28,11 +28,13 @@ final class Completion {
 
     /** Suggestions, best first; none where the Java is nested too deeply to be read. */
     List<Suggestion> suggest(String source, int cursor) {
+        shell.openEveryRoom();
         return readable(source, () -> suggestions(source, cursor), List.of());
     }
 
     /** Signatures, one a line; empty where there is none. */
     String describe(String source, int cursor) {
+        shell.openEveryRoom();
         return readable(source, () -> signatures(source, cursor), "");
     }
 

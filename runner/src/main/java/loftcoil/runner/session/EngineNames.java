@@ -6,48 +6,71 @@ import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * What the engine offers to snippets, found by looking at its class files.
  *
- * @param packages full names of its rooms, in order
- * @param types simple names of its top-level types
+ * @param roomsByType the full names of the rooms in which a top-level type of that simple name is
  */
-record EngineNames(Set<String> packages, Set<String> types) {
+record EngineNames(Map<String, Set<String>> roomsByType) {
 
     private static final String ROOT = "loftcoil/engine";
     private static final String ENDING = ".class";
+    private static final Pattern NAME = Pattern.compile("\\b[A-Z]\\w*");
 
     EngineNames {
-        packages = java.util.Collections.unmodifiableSet(new TreeSet<>(packages));
-        types = Set.copyOf(types);
+        roomsByType = Map.copyOf(roomsByType);
     }
 
     /** Looks through folders and jars; those without the engine add nothing. */
     static EngineNames in(List<Path> classPath) {
-        Set<String> packages = new TreeSet<>();
-        Set<String> types = new TreeSet<>();
+        Map<String, Set<String>> rooms = new HashMap<>();
         for (Path entry : classPath) {
             try {
                 if (Files.isDirectory(entry)) {
-                    collect(entry.resolve(ROOT), packages, types);
+                    collect(entry.resolve(ROOT), rooms);
                 } else if (entry.toString().endsWith(".jar")) {
                     try (FileSystem jar = FileSystems.newFileSystem(entry)) {
-                        collect(jar.getPath(ROOT), packages, types);
+                        collect(jar.getPath(ROOT), rooms);
                     }
                 }
             } catch (IOException e) {
                 throw new UncheckedIOException("cannot look into " + entry, e);
             }
         }
-        return new EngineNames(packages, types);
+        return new EngineNames(rooms);
     }
 
-    private static void collect(Path root, Set<String> packages, Set<String> types) throws IOException {
+    /** Full names of all rooms, in order. */
+    Set<String> packages() {
+        return roomsByType.values().stream().flatMap(Set::stream).collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** Simple names of the top-level types. */
+    Set<String> types() {
+        return Collections.unmodifiableSet(roomsByType.keySet());
+    }
+
+    /** The rooms of the types that some Java may name, in order. */
+    Set<String> roomsOf(String java) {
+        return NAME.matcher(java)
+                .results()
+                .map(MatchResult::group)
+                .flatMap(name -> roomsByType.getOrDefault(name, Set.of()).stream())
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private static void collect(Path root, Map<String, Set<String>> rooms) throws IOException {
         if (!Files.isDirectory(root)) {
             return;
         }
@@ -56,8 +79,9 @@ record EngineNames(Set<String> packages, Set<String> types) {
                 String name = file.getFileName().toString();
                 Path folder = file.getParent();
                 if (folder != null && name.endsWith(ENDING) && !name.contains("$") && !name.contains("-")) {
-                    packages.add("loftcoil.engine." + root.relativize(folder));
-                    types.add(name.substring(0, name.length() - ENDING.length()));
+                    rooms.computeIfAbsent(
+                                    name.substring(0, name.length() - ENDING.length()), type -> new TreeSet<>())
+                            .add("loftcoil.engine." + root.relativize(folder));
                 }
             }
         }

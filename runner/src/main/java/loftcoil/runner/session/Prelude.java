@@ -8,19 +8,27 @@ import java.util.stream.Stream;
 /** The imports that every snippet of a lesson may count on. */
 public final class Prelude {
 
+    private static final List<String> EVERY_TIME = List.of(
+            "java.util.*",
+            "java.util.function.*",
+            "static java.lang.Math.*",
+            "loftcoil.runner.chart.*",
+            "static loftcoil.runner.chart.Plot.*");
+
     private Prelude() {}
 
-    /** Imports of the JDK's collections and mathematics, of every room of the engine, and of the charts. */
+    /** Imports of the JDK's collections and mathematics and of the charts; a session opens the engine's rooms as they are named. */
+    static String ofEverySession() {
+        return imports(EVERY_TIME.stream());
+    }
+
+    /** The same and every room of the engine, for a shell that opens none by itself. */
     public static String forLessons(List<Path> classPath) {
-        Stream<String> engine = EngineNames.in(classPath).packages().stream().map(room -> room + ".*");
-        Stream<String> rest = Stream.of(
-                "java.util.*",
-                "java.util.function.*",
-                "static java.lang.Math.*",
-                "loftcoil.runner.chart.*",
-                "static loftcoil.runner.chart.Plot.*");
-        return Stream.concat(rest, engine)
-                .map(name -> "import " + name + ";")
-                .collect(Collectors.joining("\n", "", "\n"));
+        return imports(Stream.concat(
+                EVERY_TIME.stream(), EngineNames.in(classPath).packages().stream().map(room -> room + ".*")));
+    }
+
+    private static String imports(Stream<String> names) {
+        return names.map(name -> "import " + name + ";").collect(Collectors.joining("\n", "", "\n"));
     }
 }

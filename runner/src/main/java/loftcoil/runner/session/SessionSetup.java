@@ -20,6 +20,6 @@ public record SessionSetup(List<Path> classPath, String prelude, Limits limits) 
     /** The class path of this program, the imports of the lessons and the usual limits. */
     public static SessionSetup usual() {
         List<Path> classPath = SnippetClassPath.find();
-        return new SessionSetup(classPath, Prelude.forLessons(classPath), Limits.usual());
+        return new SessionSetup(classPath, Prelude.ofEverySession(), Limits.usual());
     }
 }

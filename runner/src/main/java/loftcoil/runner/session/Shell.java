@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -36,6 +37,7 @@ final class Shell implements AutoCloseable {
     private final EngineNames engine;
     private final AtomicBoolean ended = new AtomicBoolean();
     private final List<Snippet> loaded = new ArrayList<>();
+    private final Set<String> opened = new HashSet<>();
     private boolean spoilt;
 
     private Shell(JShell jshell, AgentProvider provider, SnippetOutput received, EngineNames engine) {
@@ -105,9 +107,24 @@ final class Shell implements AutoCloseable {
         later.forEach(jshell::drop);
     }
 
-    /** Evaluates one piece; all that changed. */
+    /** Evaluates one piece, with the engine's types that it names; all that changed. */
     List<SnippetEvent> eval(String source) {
+        open(engine.roomsOf(source));
         return jshell.eval(source);
+    }
+
+    /** Lets what is typed name every type of the engine. */
+    void openEveryRoom() {
+        open(engine.packages());
+    }
+
+    /** Every import is looked up again for each piece, so that rooms nobody names are left shut. */
+    private void open(Set<String> rooms) {
+        for (String room : rooms) {
+            if (opened.add(room)) {
+                loaded.add(main(jshell.eval("import " + room + ".*;")).snippet());
+            }
+        }
     }
 
     /** The event of the piece itself among those of an evaluation. */

@@ -96,6 +96,8 @@ class SnippetExportTest {
                 .collect(Collectors.joining(java.io.File.pathSeparator));
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "jshell").toString(),
+                "-J-XX:TieredStopAtLevel=1",
+                "-R-XX:TieredStopAtLevel=1",
                 "-J-Dfile.encoding=UTF-8",
                 "-R-Dfile.encoding=UTF-8",
                 "--class-path",

@@ -6,7 +6,7 @@ import java.time.Duration;
 public final class SharedSession {
 
     /** Processor time: ample for anything honest, and what computes for ever is ended soon. */
-    private static final Duration TIME = Duration.ofSeconds(6);
+    private static final Duration TIME = Duration.ofSeconds(3);
 
     /** By the clock: a machine that does twenty things at once takes long for them. */
     private static final Duration CLOCK = Duration.ofMinutes(10);
