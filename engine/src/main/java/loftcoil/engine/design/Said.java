@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import loftcoil.engine.design.DesignField.Assumed;
 import loftcoil.engine.fault.Fault;
+import loftcoil.engine.json.JsonFields;
 
 /**
  * One value that may be left out.
@@ -53,7 +54,7 @@ record Said<V, O>(
     }
 
     @Override
-    public O read(JsonSection in, String name) {
+    public O read(JsonFields in, String name) {
         return wrap.apply(in.ask(name).map(node -> leaf.value(in, name, node)));
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import loftcoil.engine.fault.Fault;
 import loftcoil.runner.exercise.Decision;
 import loftcoil.runner.exercise.Exercise;
 import loftcoil.runner.lesson.Lesson;
@@ -17,9 +18,9 @@ final class CrossCheck {
 
     private final CourseFiles lessonShelf;
     private final CourseFiles exerciseShelf;
-    private final List<CourseFault> faults;
+    private final List<Fault> faults;
 
-    CrossCheck(CourseFiles lessonShelf, CourseFiles exerciseShelf, List<CourseFault> faults) {
+    CrossCheck(CourseFiles lessonShelf, CourseFiles exerciseShelf, List<Fault> faults) {
         this.lessonShelf = lessonShelf;
         this.exerciseShelf = exerciseShelf;
         this.faults = faults;
@@ -27,7 +28,7 @@ final class CrossCheck {
 
     void check(List<ParsedLesson> parsed, Map<String, Exercise> exercises) {
         if (parsed.isEmpty()) {
-            faults.add(new CourseFault("lessons", "", "no lesson", "at least one, such as 01-warm-water.md"));
+            faults.add(new Fault("lessons", "no lesson", "at least one, such as 01-warm-water.md", ""));
             // That no exercise is used then goes without saying.
             return;
         }

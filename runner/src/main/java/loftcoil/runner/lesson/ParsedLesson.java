@@ -1,6 +1,7 @@
 package loftcoil.runner.lesson;
 
 import java.util.List;
+import loftcoil.engine.fault.Fault;
 
 /**
  * A lesson with what its file alone cannot settle.
@@ -9,7 +10,7 @@ import java.util.List;
  * @param links links in its text
  * @param faults all that is wrong in the file, in the order of the lines
  */
-public record ParsedLesson(Lesson lesson, List<LessonLink> links, List<LessonFault> faults) {
+public record ParsedLesson(Lesson lesson, List<LessonLink> links, List<Fault> faults) {
 
     /** Keeps its own copies. */
     public ParsedLesson {

@@ -1,6 +1,5 @@
 package loftcoil.runner.page;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpHandler;
 import java.io.IOException;
@@ -11,6 +10,7 @@ import java.util.concurrent.Semaphore;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import loftcoil.engine.fault.Refusal;
+import loftcoil.engine.json.JsonFields;
 
 /** Decides which part answers a request, after the gate has let it pass. */
 final class Router implements HttpHandler {
@@ -132,12 +132,12 @@ final class Router implements HttpHandler {
             return notFound();
         }
         need(exchange, ask.get().method());
-        JsonNode body = Body.none();
+        JsonFields body = Body.none();
         if (ask.get().changes()) {
             gate.checkOriginGiven(exchange);
             body = Body.read(exchange);
         }
-        JsonNode brought = body;
+        JsonFields brought = body;
         return ask.get().atOnce() ? answer(ask.get(), body) : inSlot(() -> answer(ask.get(), brought));
     }
 
@@ -165,7 +165,7 @@ final class Router implements HttpHandler {
         }
     }
 
-    private Reply answer(PageApi.Ask ask, JsonNode body) {
+    private Reply answer(PageApi.Ask ask, JsonFields body) {
         byte[] bytes = api.answerTo(ask, body).toString().getBytes(StandardCharsets.UTF_8);
         return new Reply(200, Reply.JSON, bytes, Map.of());
     }
