@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.NumericNode;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -23,6 +22,7 @@ import loftcoil.engine.fault.KnownNames;
 import loftcoil.engine.fault.PlainText;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.json.JsonFields;
+import loftcoil.engine.words.Numeral;
 
 /**
  * One value that must be there.
@@ -99,7 +99,7 @@ record Leaf<V>(
                 JsonFields::number,
                 Leaf::node,
                 judge.apply(range),
-                Leaf::plain,
+                Numeral::typed,
                 (path, text) -> number(path, text, range),
                 Limits.number(range, unit));
     }
@@ -365,7 +365,7 @@ record Leaf<V>(
     static double number(String path, String text, Allowed range) {
         double value;
         try {
-            value = Double.parseDouble(text);
+            value = Double.parseDouble(Numeral.hyphened(text));
         } catch (NumberFormatException noNumber) {
             String why = "a number with a decimal point is wanted";
             throw refused(new Fault(path, "\"" + PlainText.cut(text) + "\"", range.toString(), why));
@@ -390,14 +390,6 @@ record Leaf<V>(
         if (!found.isEmpty()) {
             throw new RefusedException(found);
         }
-    }
-
-    /** All digits of a number, without an exponent. */
-    static String plain(double value) {
-        if (!Double.isFinite(value)) {
-            return Double.toString(value);
-        }
-        return value == 0 ? "0" : BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 
     /** Whole numbers without a decimal point, as a person writes them; a negative zero keeps its sign. */

@@ -100,6 +100,9 @@ public final class JsonText {
         if (duplicate.find()) {
             return "\"" + PlainText.cut(duplicate.group(1)) + "\" stands twice in one object";
         }
+        if (said.contains("code 8722")) {
+            return "the minus of a number is a hyphen, -";
+        }
         if (said.contains("NON_NUMERIC") || said.contains("numeric value")) {
             return "a number is written with digits and a decimal point, with no zero before its first digit";
         }

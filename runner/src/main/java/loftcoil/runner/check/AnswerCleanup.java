@@ -1,13 +1,13 @@
 package loftcoil.runner.check;
 
 import java.util.regex.Pattern;
+import loftcoil.engine.words.Numeral;
 
 /** Takes from an answer what carries no meaning: odd blanks, control characters, “about”, a full stop at the end. */
 final class AnswerCleanup {
 
     private static final Pattern BLANKS =
             Pattern.compile("[\\s\\p{Cc}\\u00A0\\u2000-\\u200F\\u2028-\\u202F\\u205F\\u2066-\\u2069\\u3000\\uFEFF]+");
-    private static final Pattern MINUS = Pattern.compile("[\\u2212\\u2012\\u2013\\uFE63\\uFF0D]");
     private static final Pattern AHEAD = Pattern.compile(
             "(?i)^(?:(?:about|approximately|approx\\.?|roughly|around|nearly|circa|ca\\.|c\\.|it is|it's)\\s*|[~≈=]\\s*"
                     + "|\\p{L}{1,12}\\s*[=≈]\\s*)+");
@@ -17,7 +17,7 @@ final class AnswerCleanup {
 
     static String answer(String typed) {
         String text = BLANKS.matcher(typed).replaceAll(" ").strip();
-        text = MINUS.matcher(text).replaceAll("-");
+        text = Numeral.hyphened(text);
         text = AHEAD.matcher(text).replaceFirst("");
         // A unit may end in a point of its own ("in."); the unit reader does without it.
         return BEHIND.matcher(text).replaceFirst("").strip();

@@ -41,6 +41,6 @@ final class DecisionCheck {
             return new Verdict.Unreadable("Nothing can measure that much.");
         }
         // Rounded, so that 8 ft becomes 2.4384 m and not 2.4384000000000001.
-        return new Verdict.Decided(Numeral.plain(value, 12), measured.taken(wanted, value));
+        return new Verdict.Decided(Numeral.typed(value, 12), measured.taken(wanted, value));
     }
 }
