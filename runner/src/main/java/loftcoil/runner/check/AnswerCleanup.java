@@ -6,8 +6,9 @@ import loftcoil.engine.words.Numeral;
 /** Takes from an answer what carries no meaning: odd blanks, control characters, “about”, a full stop at the end. */
 final class AnswerCleanup {
 
-    private static final Pattern BLANKS =
-            Pattern.compile("[\\s\\p{Cc}\\u00A0\\u2000-\\u200F\\u2028-\\u202F\\u205F\\u2066-\\u2069\\u3000\\uFEFF]+");
+    /** Blanks of all kinds, control characters, and marks that show nothing, such as those of direction. */
+    private static final Pattern BLANKS = Pattern.compile("[\\s\\p{Z}\\p{Cc}\\p{Cf}]+");
+
     private static final Pattern AHEAD = Pattern.compile(
             "(?i)^(?:(?:about|approximately|approx\\.?|roughly|around|nearly|circa|ca\\.|c\\.|it is|it's)\\s*|[~≈=]\\s*"
                     + "|\\p{L}{1,12}\\s*[=≈]\\s*)+");

@@ -56,11 +56,13 @@ public final class MendCheck {
      * @throws loftcoil.runner.exercise.ReckoningException where the exercise's own Java is neither true nor false
      */
     public List<Boolean> met(Design design) {
-        return mend.wanted().stream().map(wanted -> met(wanted, design)).toList();
-    }
-
-    private boolean met(Mend.Wanted wanted, Design design) {
-        return reckoning.number(on(design, "(" + wanted.java() + ") ? 1 : 0")) == 1;
+        List<String> asked = mend.wanted().stream()
+                .map(wanted -> on(design, "(" + wanted.java() + ") ? 1 : 0"))
+                .toList();
+        Map<String, Double> values = reckoning.together(asked);
+        return asked.stream()
+                .map(java -> QuantityCheck.number(java, values, reckoning) == 1)
+                .toList();
     }
 
     Verdict verdict(String typed) {

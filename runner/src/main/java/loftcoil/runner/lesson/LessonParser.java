@@ -56,7 +56,7 @@ public final class LessonParser {
         SourceText source = new SourceText(fileName, text);
         Node document = PARSER.parse(source.text());
         FrontMatter front = FrontMatter.read(source, document);
-        if (!FrontMatter.isUnclosed(source)) {
+        if (!front.unclosed()) {
             heading(source, document);
         }
         List<Step> steps = new StepsReader(source).read(document);
