@@ -27,7 +27,7 @@ final class DecisionCheck {
 
     private static Verdict amount(Decision decision, String typed) {
         WrittenUnit wanted = Measured.wanted(decision.unit());
-        AnswerText answer = AnswerText.read(PlainDegrees.taken(typed, wanted));
+        AnswerText answer = AnswerText.read(AnswerCleanup.withoutDegrees(typed, wanted));
         if (answer instanceof AnswerText.NotRead notRead) {
             String unit = wanted.shown().isEmpty() ? "." : " such as " + Numeral.withUnit("2.5", wanted.shown()) + ".";
             return new Verdict.Unreadable(notRead.words() + " Wanted is " + QuantityKind.of(wanted) + unit);

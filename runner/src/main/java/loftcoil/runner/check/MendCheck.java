@@ -34,7 +34,7 @@ public final class MendCheck {
     /** Java that takes a design by the name {@code design} and is worth a number. */
     private static String on(Design design, String number) {
         return "((ToDoubleFunction<Design>) design -> " + number + ").applyAsDouble(DesignJson.read("
-                + JavaText.of(DesignJson.write(design)) + "))";
+                + javaString(DesignJson.write(design)) + "))";
     }
 
     /**
@@ -146,5 +146,16 @@ public final class MendCheck {
         } catch (NumberFormatException anOption) {
             return mistaken.equals(moved);
         }
+    }
+
+    /** Text as a Java string literal. */
+    private static String javaString(String text) {
+        return '"'
+                + text.replace("\\", "\\\\")
+                        .replace("\"", "\\\"")
+                        .replace("\n", "\\n")
+                        .replace("\r", "\\r")
+                        .replace("\t", "\\t")
+                + '"';
     }
 }

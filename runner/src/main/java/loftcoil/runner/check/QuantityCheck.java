@@ -28,7 +28,7 @@ final class QuantityCheck {
     }
 
     Verdict verdict(String typed, boolean judged) {
-        AnswerText answer = AnswerText.read(PlainDegrees.taken(typed, wanted));
+        AnswerText answer = AnswerText.read(AnswerCleanup.withoutDegrees(typed, wanted));
         if (answer instanceof AnswerText.NotRead notRead) {
             return new Verdict.Unreadable(notRead.words() + example());
         }

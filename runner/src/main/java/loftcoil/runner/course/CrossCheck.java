@@ -9,7 +9,6 @@ import loftcoil.engine.fault.Fault;
 import loftcoil.runner.exercise.Decision;
 import loftcoil.runner.exercise.Exercise;
 import loftcoil.runner.lesson.Lesson;
-import loftcoil.runner.lesson.LessonLink;
 import loftcoil.runner.lesson.ParsedLesson;
 import loftcoil.runner.lesson.Step;
 
@@ -87,7 +86,7 @@ final class CrossCheck {
     }
 
     private void links(ParsedLesson parsed) {
-        for (LessonLink link : parsed.links()) {
+        for (ParsedLesson.Link link : parsed.links()) {
             String file = link.target().replaceFirst("#.*", "");
             boolean within = file.isEmpty() && link.target().startsWith("#");
             if (!within && !lessonShelf.has(file)) {

@@ -60,7 +60,7 @@ public final class LessonParser {
             heading(source, document);
         }
         List<Step> steps = new StepsReader(source).read(document);
-        List<LessonLink> links = new Forbidden(source).in(document);
+        List<ParsedLesson.Link> links = new Forbidden(source).in(document);
         Lesson lesson = new Lesson(lessonId, front.title(), front.step(), front.minutes(), front.needs(), steps);
         return new ParsedLesson(lesson, links, source.faults());
     }
