@@ -1,7 +1,5 @@
 package loftcoil.engine.design;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +10,7 @@ import java.util.regex.Pattern;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.KnownNames;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.words.Numeral;
 
 /** Collects named changes; reads as one line a change. */
 final class ChangeTable {
@@ -87,7 +86,7 @@ final class ChangeTable {
         Change change = new Change(name, label, range.unit(), Optional.of(range), List.of());
         return (current, apply) -> put(new Entry(
                 change,
-                design -> shown(Leaf.plain(current.apply(design).doubleValue())),
+                design -> shown(Numeral.typed(current.apply(design).doubleValue())),
                 (design, text) -> apply.apply(design, Leaf.number(name, text, range)),
                 List.of(decides)));
     }
@@ -142,7 +141,6 @@ final class ChangeTable {
         if (!NUMBER.matcher(text).matches()) {
             return text;
         }
-        BigDecimal rounded = new BigDecimal(text).round(new MathContext(DIGITS)).stripTrailingZeros();
-        return rounded.signum() == 0 ? "0" : rounded.toPlainString();
+        return Numeral.typed(Double.parseDouble(text), DIGITS);
     }
 }

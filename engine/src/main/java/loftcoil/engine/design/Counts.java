@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.function.Consumer;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.PlainText;
+import loftcoil.engine.json.JsonFields;
 import loftcoil.engine.pipe.FittingTable;
 
 /**
@@ -22,19 +23,10 @@ import loftcoil.engine.pipe.FittingTable;
 record Counts(Leaf<Integer> count) implements Form<Map<String, Integer>> {
 
     @Override
-    public Map<String, Integer> read(JsonSection in, String name) {
+    public Map<String, Integer> read(JsonFields in, String name) {
         Map<String, Integer> counts = new LinkedHashMap<>();
-        in.ask(name).ifPresent(node -> {
-            if (!node.isObject()) {
-                in.fault(name, JsonSection.shown(node), JsonSection.OBJECT);
-                return;
-            }
-            node.properties().stream()
-                    .filter(entry -> !entry.getKey().equals(JsonSection.NOTES))
-                    .forEach(entry -> counts.put(
-                            entry.getKey(),
-                            count.value(in, name + "." + PlainText.cut(entry.getKey()), entry.getValue())));
-        });
+        in.ask(name).map(node -> in.section(name, node)).ifPresent(section -> section.names()
+                .forEach(key -> counts.put(key, count.read(section, key))));
         return counts;
     }
 

@@ -10,6 +10,7 @@ import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.KnownNames;
 import loftcoil.engine.fault.PlainText;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.json.JsonFields;
 import loftcoil.engine.supply.Tee;
 
 /**
@@ -32,7 +33,7 @@ final class DesignFaults {
         DesignTable.TABLE.faults(Place.TOP, design, found.faults);
         design.notes().forEach((path, notes) -> {
             if (!PlainText.isLines(notes)) {
-                found.faults.add(PlainText.fault(Form.at(path, JsonSection.NOTES), notes));
+                found.faults.add(PlainText.fault(Form.at(path, JsonFields.NOTES), notes));
             }
         });
         found.names(design);

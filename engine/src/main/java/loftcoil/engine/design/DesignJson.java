@@ -1,6 +1,5 @@
 package loftcoil.engine.design;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,6 +8,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.json.JsonFields;
+import loftcoil.engine.json.JsonText;
 
 /**
  * Reads and writes a design as JSON. Reading reports everything that is wrong in one go. Any object may carry a text
@@ -28,11 +29,10 @@ public final class DesignJson {
      * @throws RefusedException with every fault found, each with the path of its field
      */
     public static Design read(String json) {
-        JsonSection.Findings findings = new JsonSection.Findings();
-        JsonSection in = JsonSection.root(tree(json), findings);
+        JsonFields in = JsonFields.noted(TEXT.object("design", json));
         Map<String, Origin> origins = Origins.read(in);
-        Design design = DesignTable.TABLE.read(in).noted(findings.notes, origins);
-        List<Fault> faults = new ArrayList<>(findings.faults);
+        Design design = DesignTable.TABLE.read(in).noted(in.notes(), origins);
+        List<Fault> faults = new ArrayList<>(in.faults());
         Set<String> told = faults.stream().map(Fault::path).collect(Collectors.toSet());
         // What was told to be missing or no number would be told again for the placeholder that stands in for it.
         DesignFaults.of(design).stream()
@@ -53,14 +53,5 @@ public final class DesignJson {
 
     private static boolean isWithin(String path, String told) {
         return path.equals(told) || path.startsWith(told + ".") || path.startsWith(told + "[");
-    }
-
-    private static JsonNode tree(String json) {
-        try {
-            return TEXT.object(json);
-        } catch (JsonText.UnreadableException unreadable) {
-            throw new RefusedException(
-                    List.of(new Fault("design", unreadable.given(), "one JSON object in { }", unreadable.why())));
-        }
     }
 }

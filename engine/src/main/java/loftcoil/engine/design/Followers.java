@@ -6,6 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.words.Numeral;
 
 /** Changes of one field after which others have to follow, so that the design still fits together. */
 final class Followers {
@@ -47,7 +48,7 @@ final class Followers {
         if (before.size() == 1) {
             String why = "the only leg of its side has to lead from end to end";
             throw new RefusedException(
-                    List.of(new Fault(path, Leaf.plain(riseM), Leaf.plain(old.riseM()) + " m", why)));
+                    List.of(new Fault(path, Numeral.typed(riseM), Numeral.typed(old.riseM()) + " m", why)));
         }
         List<Leg> others = new ArrayList<>(before);
         others.remove(index);

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import loftcoil.engine.fault.Fault;
+import loftcoil.engine.json.JsonFields;
 
 /**
  * How the value of a field is read, written, judged, shown and changed. A {@link Leaf} is one value, a {@link Said} one that may
@@ -18,7 +19,7 @@ interface Form<V> {
     String NOT_SAID = "not said";
 
     /** The value of the field of that name; what is missing or wrong is noted, and a placeholder stands in for it. */
-    V read(JsonSection in, String name);
+    V read(JsonFields in, String name);
 
     /** The value as JSON, with the notes of its objects; empty where it is left out. */
     Optional<JsonNode> write(String path, V value, Map<String, String> notes);

@@ -2,12 +2,12 @@ package loftcoil.engine.design;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.pipe.Tube;
 import loftcoil.engine.pipe.TubeTable;
+import loftcoil.engine.words.Numeral;
 
 /**
  * Whether levels, lengths and rises fit together: ports inside the tank and in the right order, no leg that rises more
@@ -23,6 +23,9 @@ final class GeometryFaults {
     private static final Allowed SIDE = new Allowed(0.05, 10, "m");
 
     private static final double LEAST_WINDING_TIMES = 3;
+
+    /** Decimals of a length in m. */
+    private static final int MILLIMETRES = 3;
 
     private final List<Fault> faults = new ArrayList<>();
 
@@ -90,8 +93,8 @@ final class GeometryFaults {
         if (coil.windingM() > 0 && coil.windingM() < leastM) {
             faults.add(new Fault(
                     "coil.windingMm",
-                    String.format(Locale.ROOT, "%.0f", coil.windingM() * 1000),
-                    String.format(Locale.ROOT, "at least %.0f mm", leastM * 1000),
+                    Numeral.typedTo(0, coil.windingM() * 1000),
+                    "at least " + Numeral.typedTo(0, leastM * 1000) + " mm",
                     "a tube wound tighter than three times its diameter kinks"));
         }
     }
@@ -116,21 +119,18 @@ final class GeometryFaults {
             open(
                     "coldLegs",
                     new Gap(cold, coldGoal),
-                    String.format(
-                            Locale.ROOT,
-                            "from the tank's cold port at %.3f m to the coil's inlet at %.3f m above the floor",
-                            design.tank().coldPortLevelM(),
-                            design.coil().inletM()));
+                    "from the tank's cold port at " + metres(design.tank().coldPortLevelM())
+                            + " m to the coil's inlet at "
+                            + metres(design.coil().inletM()) + " m above the floor");
         }
         if (!design.hotLegs().isEmpty() && Math.abs(hot - hotGoal) > CLOSE_ENOUGH_M) {
             open(
                     "hotLegs",
                     new Gap(hot, hotGoal),
-                    String.format(
-                            Locale.ROOT,
-                            "from the coil's outlet at %.3f m to the tank's return port at %.3f m above the floor",
-                            design.coil().outletM(),
-                            design.tank().returnPortLevelM()));
+                    "from the coil's outlet at " + metres(design.coil().outletM())
+                            + " m to the tank's return port at "
+                            + metres(design.tank().returnPortLevelM())
+                            + " m above the floor");
         }
     }
 
@@ -166,6 +166,6 @@ final class GeometryFaults {
     }
 
     private static String metres(double value) {
-        return String.format(Locale.ROOT, "%.3f", value);
+        return Numeral.typedTo(MILLIMETRES, value);
     }
 }

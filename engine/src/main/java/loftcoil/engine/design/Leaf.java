@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.NumericNode;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -22,6 +21,8 @@ import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.KnownNames;
 import loftcoil.engine.fault.PlainText;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.json.JsonFields;
+import loftcoil.engine.words.Numeral;
 
 /**
  * One value that must be there.
@@ -52,7 +53,7 @@ record Leaf<V>(
 
     /** Takes a value from JSON. */
     interface Reader<V> {
-        V read(JsonSection in, String name, JsonNode node);
+        V read(JsonFields in, String name, JsonNode node);
     }
 
     /** Notes what is wrong with a value at a place. */
@@ -95,10 +96,10 @@ record Leaf<V>(
         return new Leaf<>(
                 "a number",
                 Double.NaN,
-                JsonSection::asNumber,
+                JsonFields::number,
                 Leaf::node,
                 judge.apply(range),
-                Leaf::plain,
+                Numeral::typed,
                 (path, text) -> number(path, text, range),
                 Limits.number(range, unit));
     }
@@ -119,7 +120,7 @@ record Leaf<V>(
         return new Leaf<>(
                 "a whole number",
                 Integer.MIN_VALUE,
-                JsonSection::asWhole,
+                JsonFields::whole,
                 JSON::numberNode,
                 (at, value, found) -> judge(range, at, value, found),
                 Object::toString,
@@ -167,7 +168,7 @@ record Leaf<V>(
             refuse(found);
             return text;
         };
-        return new Leaf<>("text", "", JsonSection::asText, JSON::textNode, judge, Function.identity(), parser, limits);
+        return new Leaf<>("text", "", JsonFields::text, JSON::textNode, judge, Function.identity(), parser, limits);
     }
 
     /** A value of a list with codes. */
@@ -186,8 +187,8 @@ record Leaf<V>(
     }
 
     private static <E> Optional<E> code(
-            JsonSection in, String name, JsonNode node, Function<String, Optional<E>> find, KnownNames names) {
-        String text = in.asText(name, node);
+            JsonFields in, String name, JsonNode node, Function<String, Optional<E>> find, KnownNames names) {
+        String text = in.text(name, node);
         Optional<E> value = find.apply(text);
         if (value.isEmpty() && node.isTextual()) {
             in.fault(names.unknown(in.at(name), text));
@@ -201,7 +202,7 @@ record Leaf<V>(
         return new Leaf<>(
                 words,
                 false,
-                JsonSection::asFlag,
+                JsonFields::flag,
                 JSON::booleanNode,
                 (at, value, found) -> {},
                 Object::toString,
@@ -217,7 +218,7 @@ record Leaf<V>(
     /** A list of one leaf. */
     private static <E> Leaf<List<E>> list(Leaf<E> item, Judge<List<E>> judge, Limits limits) {
         return new Leaf<>(
-                JsonSection.LIST,
+                JsonFields.LIST,
                 List.of(),
                 (in, name, node) -> items(in, name, node, item),
                 values -> {
@@ -240,7 +241,7 @@ record Leaf<V>(
                 limits);
     }
 
-    private static <E> List<E> items(JsonSection in, String name, JsonNode node, Leaf<E> item) {
+    private static <E> List<E> items(JsonFields in, String name, JsonNode node, Leaf<E> item) {
         List<E> values = new ArrayList<>();
         List<JsonNode> nodes = in.items(name, node);
         for (int i = 0; i < nodes.size(); i++) {
@@ -292,7 +293,7 @@ record Leaf<V>(
         return list(one, (at, values, found) -> {}, Limits.words("any of " + Coded.inWords(type)));
     }
 
-    V value(JsonSection in, String name, JsonNode node) {
+    V value(JsonFields in, String name, JsonNode node) {
         return reader.read(in, name, node);
     }
 
@@ -309,7 +310,7 @@ record Leaf<V>(
     }
 
     @Override
-    public V read(JsonSection in, String name) {
+    public V read(JsonFields in, String name) {
         return in.needed(name, wanted).map(node -> value(in, name, node)).orElse(placeholder);
     }
 
@@ -364,7 +365,7 @@ record Leaf<V>(
     static double number(String path, String text, Allowed range) {
         double value;
         try {
-            value = Double.parseDouble(text);
+            value = Double.parseDouble(Numeral.hyphened(text));
         } catch (NumberFormatException noNumber) {
             String why = "a number with a decimal point is wanted";
             throw refused(new Fault(path, "\"" + PlainText.cut(text) + "\"", range.toString(), why));
@@ -389,14 +390,6 @@ record Leaf<V>(
         if (!found.isEmpty()) {
             throw new RefusedException(found);
         }
-    }
-
-    /** All digits of a number, without an exponent. */
-    static String plain(double value) {
-        if (!Double.isFinite(value)) {
-            return Double.toString(value);
-        }
-        return value == 0 ? "0" : BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 
     /** Whole numbers without a decimal point, as a person writes them; a negative zero keeps its sign. */

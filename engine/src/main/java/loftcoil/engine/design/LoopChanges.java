@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.pipe.TubeTable;
+import loftcoil.engine.words.Numeral;
 
 /** The named changes of coil and legs, the loop staying closed. */
 final class LoopChanges {
@@ -67,7 +68,7 @@ final class LoopChanges {
         table.fields("coil.tube", "coil.lengthM");
         table.follows(
                 "coil.heatKW",
-                design -> ChangeTable.shown(Leaf.plain(HeatChanges.statedOrWorkedOutKW(design))),
+                design -> ChangeTable.shown(Numeral.typed(HeatChanges.statedOrWorkedOutKW(design))),
                 (design, heatKW) -> DesignTable.set(design, "coil.heatKW", Double.toString(heatKW)));
         table.choice("coil.turns", "How the coil turns in the fire", CoilJoints.Turns.class, "coil.fittings.*")
                 .as(CoilJoints::turns, CoilJoints::with);

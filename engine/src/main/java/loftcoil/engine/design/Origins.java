@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import loftcoil.engine.fault.KnownNames;
+import loftcoil.engine.json.JsonFields;
 
 /**
  * Where the values of a design are from, by path of a field or of a part, which stands for all fields in it. Only what goes without
@@ -38,27 +39,21 @@ final class Origins {
     }
 
     /** Reads the origins; paths no design has and words that are no origin are noted. */
-    static Map<String, Origin> read(JsonSection in) {
+    static Map<String, Origin> read(JsonFields in) {
         Map<String, Origin> origins = new TreeMap<>();
-        in.ask(NAME).ifPresent(node -> {
-            if (!node.isObject()) {
-                in.fault(NAME, JsonSection.shown(node), JsonSection.OBJECT);
-                return;
-            }
-            JsonSection section = in.section(NAME, node);
-            node.properties().forEach(entry -> one(section, entry.getKey(), entry.getValue(), origins));
-        });
+        in.ask(NAME).map(node -> in.section(NAME, node)).ifPresent(section -> section.names()
+                .forEach(path -> one(section, path, origins)));
         return origins;
     }
 
-    private static void one(JsonSection in, String path, JsonNode word, Map<String, Origin> origins) {
+    private static void one(JsonFields in, String path, Map<String, Origin> origins) {
         if (!DesignFields.exists(path)) {
             in.fault(new KnownNames("field", DesignFields.paths()).unknown(in.at(path), path));
             return;
         }
-        String code = in.asText(path, word);
+        String code = in.text(path);
         Coded.find(Origin.class, code).ifPresentOrElse(origin -> origins.put(path, origin), () -> {
-            if (word.isTextual()) {
+            if (in.ask(path).filter(JsonNode::isTextual).isPresent()) {
                 in.fault(CODES.unknown(in.at(path), code));
             }
         });

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import loftcoil.engine.fault.Fault;
+import loftcoil.engine.json.JsonFields;
 
 /**
  * A record that may be left out.
@@ -27,7 +28,7 @@ record Part<R>(Table<R> table, Optional<Function<Design, R>> start) implements F
     }
 
     @Override
-    public Optional<R> read(JsonSection in, String name) {
+    public Optional<R> read(JsonFields in, String name) {
         return in.ask(name).map(node -> table.read(in.section(name, node)));
     }
 

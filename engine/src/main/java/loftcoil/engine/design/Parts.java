@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
+import loftcoil.engine.json.JsonFields;
 
 /**
  * A list of records.
@@ -21,8 +22,8 @@ import loftcoil.engine.fault.Fault;
 record Parts<R>(Table<R> table, Optional<Allowed> count, boolean needed) implements Form<List<R>> {
 
     @Override
-    public List<R> read(JsonSection in, String name) {
-        Optional<JsonNode> list = needed ? in.needed(name, JsonSection.LIST) : in.ask(name);
+    public List<R> read(JsonFields in, String name) {
+        Optional<JsonNode> list = needed ? in.needed(name, JsonFields.LIST) : in.ask(name);
         List<JsonNode> items = list.map(node -> in.items(name, node)).orElse(List.of());
         List<R> records = new ArrayList<>();
         for (int i = 0; i < items.size(); i++) {

@@ -9,6 +9,8 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import loftcoil.engine.design.DesignField.Assumed;
 import loftcoil.engine.fault.Fault;
+import loftcoil.engine.json.JsonFields;
+import loftcoil.engine.words.Numeral;
 
 /**
  * One value that may be left out.
@@ -38,8 +40,8 @@ record Said<V, O>(
     /** A number that has a stated stand-in where nobody says it. */
     static Said<Double, OptionalDouble> number(Leaf<Double> leaf, Assumed assumed) {
         String unit = leaf.unitAfterNumber();
-        String words = Leaf.plain(assumed.usual()) + unit + ", though it may be " + Leaf.plain(assumed.low()) + " to "
-                + Leaf.plain(assumed.high()) + unit;
+        String words = Numeral.typed(assumed.usual()) + unit + ", though it may be " + Numeral.typed(assumed.low())
+                + " to " + Numeral.typed(assumed.high()) + unit;
         return number(leaf, words, Optional.of(assumed));
     }
 
@@ -53,7 +55,7 @@ record Said<V, O>(
     }
 
     @Override
-    public O read(JsonSection in, String name) {
+    public O read(JsonFields in, String name) {
         return wrap.apply(in.ask(name).map(node -> leaf.value(in, name, node)));
     }
 

@@ -3,12 +3,12 @@ package loftcoil.engine.design;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.words.Numeral;
 
 /**
  * How steep the pipes of a loop are. A cold leg slopes the right way where it falls on its way to the coil, a hot leg where it
@@ -90,7 +90,7 @@ final class Slopes {
     private static RefusedException refused(double slopeMmPerM) {
         return new RefusedException(List.of(new Fault(
                 "loop.slopeMmPerM",
-                String.format(Locale.ROOT, "%.0f mm/m", slopeMmPerM),
+                Numeral.typedTo(0, slopeMmPerM) + " mm/m",
                 "a slope at which every leg still meets tank and coil",
                 "the leg with the largest rise of each side has to make up for the others, and cannot here")));
     }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import loftcoil.engine.fault.Fault;
+import loftcoil.engine.json.JsonFields;
 
 /** All fields of a record, in the order they are written, and how the record is made of their values. */
 final class Table<R> implements Form<R> {
@@ -43,7 +44,7 @@ final class Table<R> implements Form<R> {
         });
     }
 
-    R read(JsonSection section) {
+    R read(JsonFields section) {
         R record = maker.apply(new Values<>() {
             @Override
             public <V> V of(Field<R, V> field) {
@@ -55,15 +56,15 @@ final class Table<R> implements Form<R> {
     }
 
     @Override
-    public R read(JsonSection in, String name) {
-        return read(in.object(name));
+    public R read(JsonFields in, String name) {
+        return read(in.object(name, JsonFields.OBJECT));
     }
 
     ObjectNode object(String path, R record, Map<String, String> notes) {
         ObjectNode out = JsonNodeFactory.instance.objectNode();
         String said = notes.get(path);
         if (said != null) {
-            out.put(JsonSection.NOTES, said);
+            out.put(JsonFields.NOTES, said);
         }
         fields.forEach(field -> field.write(out, path, record, notes));
         return out;

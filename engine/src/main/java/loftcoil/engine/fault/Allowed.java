@@ -1,8 +1,8 @@
 package loftcoil.engine.fault;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import loftcoil.engine.words.Numeral;
 
 /**
  * A closed range of finite numbers with its unit.
@@ -29,7 +29,7 @@ public record Allowed(double low, double high, String unit) {
     public Optional<Fault> faultIn(String path, double value) {
         return value >= low && value <= high
                 ? Optional.empty()
-                : Optional.of(new Fault(path, number(value), toString(), ""));
+                : Optional.of(new Fault(path, Numeral.typed(value), toString(), ""));
     }
 
     /**
@@ -45,18 +45,12 @@ public record Allowed(double low, double high, String unit) {
         if (value >= low && value <= high) {
             return value;
         }
-        throw new RefusedException(List.of(new Fault(path, number(value), toString(), "")));
+        throw new RefusedException(List.of(new Fault(path, Numeral.typed(value), toString(), "")));
     }
 
     /** The range in words, such as {@code 0 to 110 °C}. */
     @Override
     public String toString() {
-        return number(low) + " to " + number(high) + (unit.isEmpty() ? "" : " " + unit);
-    }
-
-    private static String number(double value) {
-        return value == Math.rint(value) && Math.abs(value) < 1e9
-                ? String.format(Locale.ROOT, "%.0f", value)
-                : Double.toString(value);
+        return Numeral.typed(low) + " to " + Numeral.typed(high) + (unit.isEmpty() ? "" : " " + unit);
     }
 }

@@ -2,7 +2,7 @@ package loftcoil.engine.fault;
 
 import java.util.List;
 
-/** Thrown where an input cannot be computed. It carries every fault found, at least one. */
+/** Thrown where an input cannot be read or computed. It carries every fault found, at least one. */
 public final class RefusedException extends Refusal {
 
     private static final long serialVersionUID = 1L;
@@ -20,9 +20,30 @@ public final class RefusedException extends Refusal {
         this.faults = List.copyOf(faults);
     }
 
+    /**
+     * The refusal of one thing, of which the other parts of its fault say all.
+     *
+     * @param path where it stands, outermost first
+     * @param given what was given
+     * @param allowed what is allowed there
+     */
+    public static RefusedException of(String path, String given, String allowed) {
+        return new RefusedException(List.of(new Fault(path, given, allowed, "")));
+    }
+
     /** All faults found, in the order they were met. */
     public List<Fault> faults() {
         return faults;
+    }
+
+    /**
+     * The same refusal, with what the places of its faults stand in told too.
+     *
+     * @param around a file or part, as the person who wrote it knows it
+     */
+    public RefusedException in(String around) {
+        return new RefusedException(
+                faults.stream().map(fault -> fault.in(around)).toList());
     }
 
     /** All faults, one line each. */

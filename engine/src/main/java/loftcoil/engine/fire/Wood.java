@@ -5,6 +5,7 @@ import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.gas.FlueGas;
+import loftcoil.engine.words.Numeral;
 
 /**
  * A kind of wood as a fuel. Moisture is always counted on the whole mass, water included, as traders and EN ISO 18134 do;
@@ -50,7 +51,7 @@ public record Wood(String name, double carbon, double hydrogen, double oxygen, d
         if (carbon + hydrogen + oxygen > 1 + 1e-12) {
             throw new RefusedException(List.of(new Fault(
                     "carbon + hydrogen + oxygen",
-                    Double.toString(carbon + hydrogen + oxygen),
+                    Numeral.typed(carbon + hydrogen + oxygen),
                     "at most 1",
                     "shares of one mass")));
         }

@@ -7,6 +7,7 @@ import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.water.Saturation;
+import loftcoil.engine.words.Numeral;
 
 /**
  * Flue gas of a fire as a mixture of ideal gases; what is not carbon dioxide, water vapour or oxygen is the nitrogen of the
@@ -41,7 +42,7 @@ public record FlueGas(double carbonDioxide, double waterVapour, double oxygen) {
         double sum = carbonDioxide + waterVapour + oxygen;
         if (sum > 1 + 1e-12) {
             throw new RefusedException(List.of(new Fault(
-                    "carbonDioxide + waterVapour + oxygen", Double.toString(sum), "at most 1", "shares of one gas")));
+                    "carbonDioxide + waterVapour + oxygen", Numeral.typed(sum), "at most 1", "shares of one gas")));
         }
     }
 

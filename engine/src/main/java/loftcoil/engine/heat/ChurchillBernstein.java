@@ -4,6 +4,7 @@ import java.util.List;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.words.Numeral;
 
 /**
  * Forced flow across a single round tube, as a mean Nusselt number on its outer diameter.
@@ -34,7 +35,7 @@ public final class ChurchillBernstein {
         if (re * pr < LEAST_PECLET) {
             throw new RefusedException(List.of(new Fault(
                     "reynolds",
-                    Double.toString(re),
+                    Numeral.typed(re),
                     "at least " + LEAST_PECLET / pr,
                     "the stream is too slow for this correlation")));
         }

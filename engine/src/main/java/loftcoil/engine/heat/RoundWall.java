@@ -4,6 +4,7 @@ import java.util.List;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.words.Numeral;
 
 /**
  * Steady heat through the layers of a round pipe, as resistances to heat of a metre of pipe in K m/W, which add up from
@@ -38,7 +39,7 @@ public final class RoundWall {
         if (outer < inner) {
             throw new RefusedException(List.of(new Fault(
                     "outerDiameterM",
-                    Double.toString(outer),
+                    Numeral.typed(outer),
                     "at least " + inner + " m",
                     "the layer would be inside out")));
         }

@@ -2,7 +2,6 @@ package loftcoil.engine.loop;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import loftcoil.engine.fault.Allowed;
@@ -13,6 +12,7 @@ import loftcoil.engine.pipe.FittingTable;
 import loftcoil.engine.pipe.LaggingTable;
 import loftcoil.engine.pipe.PipeLoss;
 import loftcoil.engine.water.Water;
+import loftcoil.engine.words.Numeral;
 
 /** Every reason why a loop as planned cannot be computed. */
 final class PlanFaults {
@@ -92,8 +92,8 @@ final class PlanFaults {
                 .boilingC(at.waterlineM());
         if (!(setting.tankC() < boilingC)) {
             String why = "water boils there at this altitude";
-            String allowed = String.format(Locale.ROOT, "below %.1f °C", boilingC);
-            faults.add(new Fault("tankC", Double.toString(setting.tankC()), allowed, why));
+            String allowed = "below " + Numeral.typedTo(1, boilingC) + " °C";
+            faults.add(new Fault("tankC", Numeral.typed(setting.tankC()), allowed, why));
         }
     }
 
@@ -103,6 +103,6 @@ final class PlanFaults {
     }
 
     private static String metres(double value) {
-        return String.format(Locale.ROOT, "%.3f", value);
+        return Numeral.typedTo(3, value);
     }
 }

@@ -3,6 +3,7 @@ package loftcoil.engine.sun;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.words.Numeral;
 
 /**
  * What falls on the open, level ground at one moment.
@@ -30,7 +31,7 @@ public record SkyLight(double globalWPerM2, double diffuseWPerM2, double outside
         if (faults.isEmpty() && diffuseWPerM2 > globalWPerM2 * (1 + 1e-12)) {
             faults.add(new Fault(
                     "diffuseWPerM2",
-                    Double.toString(diffuseWPerM2),
+                    Numeral.typed(diffuseWPerM2),
                     "0 to " + globalWPerM2 + " W/m²",
                     "the diffuse is a part of the global"));
         }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.words.Numeral;
 
 /**
  * A place's sun, sky and air in steps through one common year, made from twelve monthly means. Each month's mean is kept to
@@ -153,8 +154,8 @@ public final class SkyYear {
     private static Fault tooMuchSun(int month, double given, double most) {
         return new Fault(
                 "globalKWhPerM2Day[" + month + "]",
-                Double.toString(given),
-                String.format(java.util.Locale.ROOT, "0 to %.2f kWh/m² day", most),
+                Numeral.typed(given),
+                "0 to " + Numeral.typedTo(2, most) + " kWh/m² day",
                 "more than a clear month gives at this latitude; kWh, not MJ, a day, not a month, and January first");
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.words.Numeral;
 
 /**
  * The lowest water level at which the loop is still whole. Once the return port draws air the riser empties, the loop stops,
@@ -36,7 +37,7 @@ public record SafeLevel(double leastM, double waterlineM, double spareM3) {
         if (least > shape.heightM()) {
             throw new RefusedException(List.of(new Fault(
                     "returnM",
-                    Double.toString(ports.returnM()),
+                    Numeral.typed(ports.returnM()),
                     "at most " + (shape.heightM() - (least - highest)) + " m",
                     "the port cannot be covered before the tank runs over")));
         }

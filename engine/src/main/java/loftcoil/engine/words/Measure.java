@@ -1,7 +1,5 @@
 package loftcoil.engine.words;
 
-import java.util.Locale;
-
 /**
  * A number with what it measures.
  *
@@ -120,8 +118,7 @@ public record Measure(double value, MeasureKind kind, int finer, boolean bare) i
     /** The number in metric units alone, with the sign of a minus, never with an exponent; nought has no sign. */
     public String number() {
         double written = kind == MeasureKind.SHARE ? PER_CENT * value : value;
-        String number = String.format(Locale.ROOT, "%." + Math.max(0, decimals() + finer) + "f", written);
-        return number.replaceAll("^-(?=0(\\.0*)?$)", "").replace('-', '−');
+        return Numeral.fixed(written, Math.max(0, decimals() + finer));
     }
 
     /** The number with its sign, a plus too; nought has none. */

@@ -3,15 +3,21 @@ package loftcoil.engine.words;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.regex.Pattern;
 
 /**
- * Writes bare numbers for people; a {@link Measure} writes those with a kind. Halves are rounded away from nought. A number that is
- * very large or very small is written as a power of ten, such as {@code 7.76 × 10⁻¹⁶}, never in a programmer's way.
+ * The one writer of numbers; a {@link Measure} tells which digits a kind needs. Halves are rounded away from nought, and nought
+ * has no sign. What is read has a true minus, and a number that is very large or very small is a power of ten, such as
+ * {@code 7.76 × 10⁻¹⁶}. What is typed back, into JSON, Java or a change, has a hyphen ({@link #typed}); whoever reads what was
+ * typed takes both ({@link #hyphened}).
  */
 public final class Numeral {
 
     private static final double LEAST = 1e-6;
     private static final double MOST = 1e9;
+    /** What stands for a minus where people write: minus, figure dash, en dash, and two of wide forms. */
+    private static final Pattern MINUS = Pattern.compile("[\\u2212\\u2012\\u2013\\uFE63\\uFF0D]");
+
     private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 
     private Numeral() {}
@@ -27,22 +33,59 @@ public final class Numeral {
         if (!Double.isFinite(value)) {
             return Double.toString(value);
         }
-        return size > 0 && (size < LEAST || size >= MOST)
-                ? powerOfTen(BigDecimal.valueOf(value).round(new MathContext(digits)))
-                : plain(value, digits);
+        BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(digits));
+        return isFar(size) ? powerOfTen(rounded) : minus(plain(rounded));
     }
 
     /**
-     * The same without powers of ten and with a hyphen for a minus: for what is read by a program again.
+     * Whether numbers of that size are written as powers of ten.
      *
-     * @param value a finite number
+     * @param size how large, without its sign
+     */
+    public static boolean isFar(double size) {
+        return size > 0 && (size < LEAST || size >= MOST);
+    }
+
+    /**
+     * All digits of a number, as JSON and Java read it.
+     *
+     * @param value any number
+     */
+    public static String typed(double value) {
+        return Double.isFinite(value) ? plain(BigDecimal.valueOf(value)) : Double.toString(value);
+    }
+
+    /**
+     * The same with so many significant digits.
+     *
+     * @param value any number
      * @param digits how many digits at most, at least 1
      */
-    public static String plain(double value, int digits) {
-        return BigDecimal.valueOf(value)
-                .round(new MathContext(digits))
-                .stripTrailingZeros()
-                .toPlainString();
+    public static String typed(double value, int digits) {
+        return Double.isFinite(value)
+                ? plain(BigDecimal.valueOf(value).round(new MathContext(digits)))
+                : Double.toString(value);
+    }
+
+    /**
+     * The same with so many decimals at most.
+     *
+     * @param value any number
+     * @param decimals digits after the point at most, 0 or more
+     */
+    public static String typedTo(int decimals, double value) {
+        return Double.isFinite(value)
+                ? plain(BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP))
+                : Double.toString(value);
+    }
+
+    private static String plain(BigDecimal value) {
+        return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
+    }
+
+    /** What a person typed, each sign of a minus a hyphen. */
+    public static String hyphened(String typed) {
+        return MINUS.matcher(typed).replaceAll("-");
     }
 
     /**

@@ -23,6 +23,7 @@ import java.util.stream.Stream;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.words.Numeral;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -241,7 +242,7 @@ class DesignFieldsTest {
         if (before.matches("-?\\d+(\\.\\d+)?")) {
             double now = Double.parseDouble(before);
             for (double by : List.of(1.0, -1.0, 0.01, -0.01, 0.1, -0.1)) {
-                texts.add(Leaf.plain(Math.rint((now + by) * 1000) / 1000));
+                texts.add(Numeral.typed(Math.rint((now + by) * 1000) / 1000));
             }
         }
         change.range().ifPresent(range -> {
@@ -272,7 +273,7 @@ class DesignFieldsTest {
                 if (value.text().isEmpty()) {
                     DesignField field = value.field();
                     String text = field.range()
-                            .map(range -> Leaf.plain(Math.rint((range.low() + range.high()) / 2)))
+                            .map(range -> Numeral.typed(Math.rint((range.low() + range.high()) / 2)))
                             .orElseGet(() -> field.options().get(0));
                     design = Changes.apply(design, value.path(), text);
                 }

@@ -112,7 +112,7 @@ class DesignJsonTest {
         Fault fault =
                 faults(BOTHY.replace("\"riseM\": -0.20", "\"riseM\": -0.30")).get(0);
         assertEquals("coldLegs", fault.path());
-        assertTrue(fault.line().contains("-2.000 m") && fault.line().contains("-1.900 m"), fault.line());
+        assertTrue(fault.line().contains("-2 m") && fault.line().contains("-1.9 m"), fault.line());
     }
 
     @Test

@@ -18,7 +18,7 @@ class NumeralTest {
         "1234.4, 3, 1230",
         "1500, 3, 1500",
         "2.675, 3, 2.68",
-        "-2.675, 3, -2.68",
+        "-2.675, 3, −2.68",
         "14.3700001, 6, 14.37",
         "NaN, 3, NaN"
     })
@@ -27,9 +27,14 @@ class NumeralTest {
     }
 
     @Test
-    void whatAProgramReadsAgainHasNoPowerOfTen() {
-        assertEquals("0.000000001", Numeral.plain(1e-9, 12));
-        assertEquals("2000000000", Numeral.plain(2e9, 12));
+    void whatAProgramReadsAgainHasAHyphenAndNoPowerOfTen() {
+        assertEquals("0.000000001", Numeral.typed(1e-9, 12));
+        assertEquals("2000000000", Numeral.typed(2e9, 12));
+        assertEquals("-0.6", Numeral.typed(-0.6));
+        assertEquals("0", Numeral.typed(-0.0));
+        assertEquals("-2", Numeral.typedTo(3, -2.0004));
+        assertEquals("Infinity", Numeral.typed(Double.POSITIVE_INFINITY));
+        assertEquals("-2.5 m", Numeral.hyphened("−2.5 m"));
     }
 
     @Test

@@ -5,11 +5,13 @@ import java.util.Map;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
-/** Grid, zero line, tick numbers and the names of the axes. */
+/** Grid, zero line, tick numbers, the names of the axes, and marks. */
 final class ChartAxes {
 
     private static final String GRID = "#d9dce0";
     private static final String INK = "#1d2329";
+    static final int MARK_ROW = 20;
+    private static final String MARK = "#8a1c1c";
 
     private final Element svg;
     private final Document document;
@@ -64,5 +66,34 @@ final class ChartAxes {
                         anchor,
                         "class",
                         "lc-ink-fill")));
+    }
+
+    /** The marks of an order: vertical lines, each with its words on a row above the plotting area so that none covers a curve. */
+    void marks(ChartOrder order) {
+        int row = 0;
+        for (ChartOrder.Mark mark : order.marks()) {
+            double x = frame.x(mark.at());
+            double y = frame.top() - 18 - MARK_ROW * (order.marks().size() - 1.0 - row);
+            Element line =
+                    SvgElement.line(document, new double[] {x, y + 4, x, frame.bottom()}, "lc-mark-stroke", MARK);
+            line.setAttribute("stroke-width", "1.5");
+            svg.appendChild(line);
+            boolean leftOf = x > (frame.left() + frame.right()) / 2.0;
+            svg.appendChild(SvgElement.text(
+                    document,
+                    mark.words(),
+                    Map.of(
+                            "x",
+                            SvgElement.number(leftOf ? x - 5 : x + 5),
+                            "y",
+                            SvgElement.number(y + 8),
+                            "text-anchor",
+                            leftOf ? "end" : "start",
+                            "class",
+                            "lc-mark-fill",
+                            "fill",
+                            MARK)));
+            row++;
+        }
     }
 }

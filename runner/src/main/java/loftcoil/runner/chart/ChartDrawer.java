@@ -3,7 +3,9 @@ package loftcoil.runner.chart;
 import java.io.StringWriter;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.DoubleStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.transform.OutputKeys;
@@ -12,6 +14,7 @@ import javax.xml.transform.TransformerException;
 import javax.xml.transform.TransformerFactory;
 import javax.xml.transform.dom.DOMSource;
 import javax.xml.transform.stream.StreamResult;
+import loftcoil.engine.words.Numeral;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -25,6 +28,9 @@ public final class ChartDrawer {
     /** Tells the charts of one page apart. */
     private static final AtomicLong NEXT = new AtomicLong();
 
+    private static final double LARGEST = 1e100;
+    private static final double SMALLEST = 1e-100;
+
     private ChartDrawer() {}
 
     /**
@@ -33,7 +39,7 @@ public final class ChartDrawer {
      * @param order at least one curve; gaps and empty curves are drawn as nothing
      */
     public static ChartPicture draw(ChartOrder order) {
-        return DrawableRange.fault(order).map(why -> note(order, why)).orElseGet(() -> drawn(order));
+        return notDrawn(order).map(why -> note(order, why)).orElseGet(() -> drawn(order));
     }
 
     /** A picture of words alone. */
@@ -63,7 +69,7 @@ public final class ChartDrawer {
         ChartLegend legend = new ChartLegend(order);
         ChartTitle title = new ChartTitle(order.title());
         int nameY = title.height() + AXIS_NAME;
-        int top = nameY + ABOVE + order.marks().size() * ChartMarks.ROW;
+        int top = nameY + ABOVE + order.marks().size() * ChartAxes.MARK_ROW;
         ChartFrame frame = ChartFrame.of(order, top, legend.rows());
         Document document = blank();
         String id = "lc-chart-" + NEXT.incrementAndGet();
@@ -72,9 +78,10 @@ public final class ChartDrawer {
         named(svg, "title", id + "-title", order.title());
         named(svg, "desc", id + "-desc", says);
         title.draw(svg);
-        new ChartAxes(svg, frame).draw(order, nameY);
+        ChartAxes axes = new ChartAxes(svg, frame);
+        axes.draw(order, nameY);
         svg.appendChild(curves(document, order, frame, id));
-        ChartMarks.draw(svg, order, frame);
+        axes.marks(order);
         legend.draw(svg, frame);
         return write(document);
     }
@@ -147,5 +154,32 @@ public final class ChartDrawer {
         } catch (TransformerException e) {
             throw new IllegalStateException("this Java cannot write XML", e);
         }
+    }
+
+    /** Why a chart cannot be drawn, in a sentence: a loop that runs away ends in numbers whose distance is none any more. */
+    static Optional<String> notDrawn(ChartOrder order) {
+        DoubleStream xs = DoubleStream.concat(
+                order.curves().stream().flatMapToDouble(curve -> doubles(curve.xs())),
+                order.marks().stream().mapToDouble(ChartOrder.Mark::at));
+        DoubleStream ys = order.curves().stream().flatMapToDouble(curve -> doubles(curve.ys()));
+        return notDrawn("across", xs).or(() -> notDrawn("up", ys));
+    }
+
+    private static DoubleStream doubles(List<Double> values) {
+        return values.stream().mapToDouble(Double::doubleValue);
+    }
+
+    private static Optional<String> notDrawn(String axis, DoubleStream values) {
+        double most = values.filter(Double::isFinite).map(Math::abs).max().orElse(0);
+        if (most > LARGEST) {
+            return Optional.of("Not drawn: numbers too far apart to draw. The largest " + axis + " is "
+                    + Numeral.shown(most, 3)
+                    + "; allowed: up to " + Numeral.shown(LARGEST, 3) + ". Does a loop run away?");
+        }
+        return most > 0 && most < SMALLEST
+                ? Optional.of("Not drawn: numbers too close together to draw. The largest " + axis + " is "
+                        + Numeral.shown(most, 3)
+                        + "; allowed: 0, or " + Numeral.shown(SMALLEST, 3) + " and more.")
+                : Optional.empty();
     }
 }

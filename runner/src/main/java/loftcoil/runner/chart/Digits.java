@@ -1,7 +1,6 @@
 package loftcoil.runner.chart;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import loftcoil.engine.words.Numeral;
@@ -17,8 +16,6 @@ record Digits(int decimals) {
     private static final int KEPT = 3;
     private static final int MOST_DECIMALS = 9;
     private static final int POWERS = -1;
-    private static final double LARGE = 1e12;
-    private static final double SMALL = 1e-7;
 
     /** Digits that tell values apart. */
     static Digits forAll(List<Double> values) {
@@ -44,7 +41,7 @@ record Digits(int decimals) {
         if (!Double.isFinite(size) || size == 0) {
             return new Digits(0);
         }
-        if (Math.max(Math.abs(low), Math.abs(high)) >= LARGE || size < SMALL) {
+        if (Numeral.isFar(Math.max(Math.abs(low), Math.abs(high))) || Numeral.isFar(size)) {
             return new Digits(POWERS);
         }
         int needed = kept - 1 - (int) Math.floor(Math.log10(size));
@@ -69,11 +66,6 @@ record Digits(int decimals) {
         if (!Double.isFinite(value)) {
             return "–";
         }
-        if (decimals == POWERS) {
-            return value == 0
-                    ? "0"
-                    : Numeral.powerOfTen(BigDecimal.valueOf(value).round(new MathContext(KEPT + 1)));
-        }
-        return Numeral.fixed(value, decimals);
+        return decimals == POWERS ? Numeral.shown(value, KEPT + 1) : Numeral.fixed(value, decimals);
     }
 }

@@ -1,6 +1,8 @@
 package loftcoil.runner.check;
 
 import java.util.Optional;
+import java.util.regex.Pattern;
+import loftcoil.runner.unit.UnitText;
 import loftcoil.runner.unit.WrittenUnit;
 
 /** An answer as typed, read: a number, with or without a unit. */
@@ -8,6 +10,13 @@ public sealed interface AnswerText {
 
     /** Longest answer that is looked at, in UTF-16 units. */
     int LONGEST = 200;
+
+    /** What stands behind a number where a range goes on. */
+    Pattern RANGE = Pattern.compile(
+            "(?is)^(?:\\s*(?:-|to\\b|\\.\\.+|…|or\\b|and\\b|±|\\+/?-)|\\s*[^\\d\\s]+\\s+(?:to|or|and|-|±|\\+/?-))\\s*[\\d.,].*");
+
+    /** Where a second number begins. */
+    Pattern NEXT_NUMBER = Pattern.compile("\\s+(?=[\\d½¼¾⅓⅔⅛⅜⅝⅞])|(?<=['’′])(?=\\d)");
 
     /**
      * A number was found.
@@ -39,9 +48,48 @@ public sealed interface AnswerText {
             return new NotRead("Type a number, with a unit behind it.");
         }
         try {
-            return AnswerPieces.read(text);
+            return pieces(text);
         } catch (NumberText.DoubtException e) {
             return new NotRead(e.words());
         }
+    }
+
+    private static AnswerText pieces(String text) {
+        Optional<NumberText> number = NumberText.read(text);
+        if (text.matches("(?i)between\\b.*")
+                || number.filter(n -> RANGE.matcher(n.rest()).matches()).isPresent()) {
+            return new NotRead("That is a range. Settle on one number; near enough counts as right.");
+        }
+        if (number.isEmpty()) {
+            return new NotRead("“" + text + "” does not begin with a number.");
+        }
+        double value = number.get().value();
+        String[] parts = NEXT_NUMBER.split(number.get().rest(), 2);
+        if (parts[0].isBlank()) {
+            return parts.length == 1 ? new Amount(value, Optional.empty()) : several();
+        }
+        Optional<WrittenUnit> unit = UnitText.read(parts[0]);
+        if (unit.isEmpty()) {
+            return new NotRead("“" + parts[0].strip() + "” is no unit known here.");
+        }
+        return parts.length == 1 ? new Amount(value, unit) : sum(value, unit.get(), parts[1]);
+    }
+
+    /** Feet and inches, hours and minutes: a smaller unit of the same kind behind the first. */
+    private static AnswerText sum(double first, WrittenUnit unit, String more) {
+        if (pieces(more) instanceof Amount second
+                && second.unit().isPresent()
+                && second.unit().get().fits(unit)
+                && !unit.isTemperature()
+                && second.unit().get().to(unit, 1) < 1
+                && second.value() >= 0) {
+            double added = second.unit().get().to(unit, second.value());
+            return new Amount(first < 0 ? first - added : first + added, Optional.of(unit));
+        }
+        return several();
+    }
+
+    private static AnswerText several() {
+        return new NotRead("There is more than one number. Give one, with its unit.");
     }
 }

@@ -27,7 +27,7 @@ final class DecisionCheck {
 
     private static Verdict amount(Decision decision, String typed) {
         WrittenUnit wanted = Measured.wanted(decision.unit());
-        AnswerText answer = AnswerText.read(PlainDegrees.taken(typed, wanted));
+        AnswerText answer = AnswerText.read(AnswerCleanup.withoutDegrees(typed, wanted));
         if (answer instanceof AnswerText.NotRead notRead) {
             String unit = wanted.shown().isEmpty() ? "." : " such as " + Numeral.withUnit("2.5", wanted.shown()) + ".";
             return new Verdict.Unreadable(notRead.words() + " Wanted is " + QuantityKind.of(wanted) + unit);
@@ -41,6 +41,6 @@ final class DecisionCheck {
             return new Verdict.Unreadable("Nothing can measure that much.");
         }
         // Rounded, so that 8 ft becomes 2.4384 m and not 2.4384000000000001.
-        return new Verdict.Decided(Numeral.plain(value, 12), measured.taken(wanted, value));
+        return new Verdict.Decided(Numeral.typed(value, 12), measured.taken(wanted, value));
     }
 }

@@ -34,7 +34,7 @@ public final class MendCheck {
     /** Java that takes a design by the name {@code design} and is worth a number. */
     private static String on(Design design, String number) {
         return "((ToDoubleFunction<Design>) design -> " + number + ").applyAsDouble(DesignJson.read("
-                + JavaText.of(DesignJson.write(design)) + "))";
+                + javaString(DesignJson.write(design)) + "))";
     }
 
     /**
@@ -56,11 +56,13 @@ public final class MendCheck {
      * @throws loftcoil.runner.exercise.ReckoningException where the exercise's own Java is neither true nor false
      */
     public List<Boolean> met(Design design) {
-        return mend.wanted().stream().map(wanted -> met(wanted, design)).toList();
-    }
-
-    private boolean met(Mend.Wanted wanted, Design design) {
-        return reckoning.number(on(design, "(" + wanted.java() + ") ? 1 : 0")) == 1;
+        List<String> asked = mend.wanted().stream()
+                .map(wanted -> on(design, "(" + wanted.java() + ") ? 1 : 0"))
+                .toList();
+        Map<String, Double> values = reckoning.together(asked);
+        return asked.stream()
+                .map(java -> QuantityCheck.number(java, values, reckoning) == 1)
+                .toList();
     }
 
     Verdict verdict(String typed) {
@@ -144,5 +146,16 @@ public final class MendCheck {
         } catch (NumberFormatException anOption) {
             return mistaken.equals(moved);
         }
+    }
+
+    /** Text as a Java string literal. */
+    private static String javaString(String text) {
+        return '"'
+                + text.replace("\\", "\\\\")
+                        .replace("\"", "\\\"")
+                        .replace("\n", "\\n")
+                        .replace("\r", "\\r")
+                        .replace("\t", "\\t")
+                + '"';
     }
 }

@@ -82,13 +82,13 @@ public final class MendTrial {
             return option;
         }
         About.Span span = lever.span().get();
-        String bare = given.replace(',', '.').replaceFirst("\\s*[^0-9.\\s][^.]*$", "");
         try {
-            double value = Double.parseDouble(bare);
-            if (value >= span.from() - 1e-9 && value <= span.to() + 1e-9) {
-                return Optional.of(Numeral.plain(value, 12));
+            Optional<Double> value =
+                    NumberText.read(AnswerCleanup.answer(given)).map(NumberText::value);
+            if (value.isPresent() && value.get() >= span.from() - 1e-9 && value.get() <= span.to() + 1e-9) {
+                return value.map(number -> Numeral.typed(number, 12));
             }
-        } catch (NumberFormatException notANumber) {
+        } catch (NumberText.DoubtException twoWays) {
             // Said below, as for a number out of range.
         }
         faults.add(new Fault(lever.change(), "“" + given + "”", lever.allowed(), ""));

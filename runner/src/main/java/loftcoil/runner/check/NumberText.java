@@ -19,6 +19,7 @@ record NumberText(double value, String rest) {
     private static final Pattern FRACTION =
             Pattern.compile("([+-]?)\\s?(?:(\\d{1,4})[ -])?(\\d{1,4})\\s?[/⁄]\\s?(\\d{1,4})(?![\\d.,/])");
     private static final Pattern ONE_SIGN = Pattern.compile("([+-]?)\\s?(\\d{0,4})\\s?([½¼¾⅓⅔⅛⅜⅝⅞])");
+    private static final Pattern IN_DOUBT = Pattern.compile("[1-9]\\d{0,2},\\d{3}");
     private static final String SIGNS = "½¼¾⅓⅔⅛⅜⅝⅞";
     private static final double[] SIGN_VALUES = {0.5, 0.25, 0.75, 1.0 / 3, 2.0 / 3, 0.125, 0.375, 0.625, 0.875};
 
@@ -70,7 +71,7 @@ record NumberText(double value, String rest) {
             digits = digits.substring(0, digits.length() - 1);
         }
         String power = number.group(3) != null ? number.group(3) : lowered(number.group(4));
-        String plain = DecimalMark.settle(digits) + (power == null ? "" : "e" + power);
+        String plain = settled(digits) + (power == null ? "" : "e" + power);
         return number(number.group(1), Double.parseDouble(plain), text.substring(number.end()));
     }
 
@@ -94,5 +95,48 @@ record NumberText(double value, String rest) {
             throw new DoubtException("The power of ten cannot be read.");
         }
         return plain.toString();
+    }
+
+    /**
+     * The same digits with at most one mark, a point.
+     *
+     * @throws DoubtException where two readings are possible, or none
+     */
+    private static String settled(String digits) {
+        String joined = digits.replaceAll("[ '’]", "");
+        int points = count(joined, '.');
+        int commas = count(joined, ',');
+        if (points <= 1 && commas == 0) {
+            return joined;
+        }
+        if (points == 0 && commas == 1) {
+            if (IN_DOUBT.matcher(digits).matches()) {
+                throw doubt(digits);
+            }
+            return joined.replace(',', '.');
+        }
+        boolean commaLast = joined.lastIndexOf(',') > joined.lastIndexOf('.');
+        String whole = commaLast ? "\\." : ",";
+        String mark = commaLast ? "," : "\\.";
+        String groups = "\\d{1,3}(?:" + whole + "\\d{3})+";
+        if (points > 0 && commas > 0 && joined.matches(groups + mark + "\\d*")) {
+            return joined.replace(commaLast ? "." : ",", "").replace(',', '.');
+        }
+        if (joined.matches("\\d{1,3}(?:,\\d{3}){2,}") || joined.matches("\\d{1,3}(?:\\.\\d{3}){2,}")) {
+            return joined.replaceAll("[.,]", "");
+        }
+        throw new DoubtException(
+                "“" + digits + "” is not one number. Write it with one decimal point and no other marks.");
+    }
+
+    private static DoubtException doubt(String digits) {
+        String without = digits.replace(",", "");
+        String point = digits.replace(',', '.').replaceAll("0+$", "").replaceAll("\\.$", "");
+        return new DoubtException(
+                "“" + digits + "” can mean " + without + " or " + point + ". Write it without a comma.");
+    }
+
+    private static int count(String text, char mark) {
+        return (int) text.chars().filter(c -> c == mark).count();
     }
 }

@@ -1,6 +1,7 @@
 package loftcoil.runner.check;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import loftcoil.engine.words.Numeral;
 import loftcoil.runner.exercise.KnownMistake;
@@ -27,7 +28,7 @@ final class QuantityCheck {
     }
 
     Verdict verdict(String typed, boolean judged) {
-        AnswerText answer = AnswerText.read(PlainDegrees.taken(typed, wanted));
+        AnswerText answer = AnswerText.read(AnswerCleanup.withoutDegrees(typed, wanted));
         if (answer instanceof AnswerText.NotRead notRead) {
             return new Verdict.Unreadable(notRead.words() + example());
         }
@@ -92,9 +93,17 @@ final class QuantityCheck {
     /** The first mistake whose value is the answer. */
     static Optional<KnownMistake> known(
             List<KnownMistake> mistakes, Tolerance tolerance, double value, Reckoning reckoning) {
+        Map<String, Double> values =
+                reckoning.together(mistakes.stream().map(KnownMistake::java).toList());
         return mistakes.stream()
-                .filter(mistake -> tolerance.allows(reckoning.number(mistake.java()), value))
+                .filter(mistake -> tolerance.allows(number(mistake.java(), values, reckoning), value))
                 .findFirst();
+    }
+
+    /** A value that was reckoned with others, or else by itself. */
+    static double number(String java, Map<String, Double> values, Reckoning reckoning) {
+        Double value = values.get(java);
+        return value == null ? reckoning.number(java) : value;
     }
 
     /** How far off, as a signed ratio of the reference; 0 where the reference is 0. */

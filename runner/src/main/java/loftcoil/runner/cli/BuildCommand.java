@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.concurrent.Callable;
 import loftcoil.engine.build.BuildSheet;
+import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.handout.HandoutHtml;
 import loftcoil.runner.handout.SheetSetting;
 import loftcoil.runner.handout.Units;
@@ -55,8 +56,7 @@ final class BuildCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Units chosen = Units.named(units)
-                .orElseThrow(() -> new RefusedInputException("--units: " + units + "; allowed: metric, us"));
+        Units chosen = Units.named(units).orElseThrow(() -> RefusedException.of("--units", units, "metric, us"));
         SheetSetting setting = new SheetSetting(paper.chosen(), chosen, LocalDate.now(ZoneId.systemDefault()));
         TargetFile target = TargetFile.of(to);
         BuildSheet sheet = BuildSheet.of(DesignFile.read(design()));
@@ -77,7 +77,7 @@ final class BuildCommand implements Callable<Integer> {
         }
         Path own = folder.path().resolve("design.json");
         if (!Files.exists(own)) {
-            throw new RefusedInputException(
+            throw RefusedFile.of(
                     own,
                     "you have no design of your own yet",
                     "decide something in a lesson first, or name a design file");

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.workshop.ClassRoll;
 import loftcoil.runner.workshop.ClassSummary;
@@ -69,7 +70,7 @@ final class ClassCommand implements Callable<Integer> {
     /** A target has its own ending, so that a slip of the hand never writes over a learner's file. */
     private static Optional<Path> target(String option, @Nullable Path file, String ending) {
         if (file != null && !file.toString().toLowerCase(Locale.ROOT).endsWith(ending)) {
-            throw new RefusedInputException(option + ": " + file + "; allowed: a file name that ends in " + ending);
+            throw RefusedException.of(option, file.toString(), "a file name that ends in " + ending);
         }
         Optional<Path> target = Optional.ofNullable(file);
         target.ifPresent(TargetFile::tryOut);
@@ -78,12 +79,12 @@ final class ClassCommand implements Callable<Integer> {
 
     private ClassRoll read() {
         if (!Files.isDirectory(folder)) {
-            throw new RefusedInputException(folder, "no such folder", "the folder that holds the learners' folders");
+            throw RefusedFile.of(folder, "no such folder", "the folder that holds the learners' folders");
         }
         try {
             return ClassRoll.read(folder);
         } catch (IOException unreadable) {
-            throw new RefusedInputException(folder, "cannot be listed", "a readable folder");
+            throw RefusedFile.of(folder, "cannot be listed", "a readable folder");
         }
     }
 
@@ -91,7 +92,7 @@ final class ClassCommand implements Callable<Integer> {
         try {
             Files.writeString(file, text, StandardCharsets.UTF_8);
         } catch (IOException failed) {
-            throw RefusedInputException.unwritable(file, failed, "a file that may be written");
+            throw RefusedFile.unwritable(file, failed, "a file that may be written");
         }
         spec.commandLine().getOut().println("Written: " + file);
     }

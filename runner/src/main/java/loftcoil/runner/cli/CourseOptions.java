@@ -1,7 +1,9 @@
 package loftcoil.runner.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.CourseReader;
 import org.jspecify.annotations.Nullable;
@@ -36,7 +38,7 @@ final class CourseOptions {
 
     Course read() {
         if (folders == null && ModuleLayer.boot().findModule(JARS).isEmpty()) {
-            throw new RefusedInputException(Refusals.smallJava(JARS));
+            throw new RefusedException(List.of(Refusals.smallJava(JARS)));
         }
         return Optional.ofNullable(folders)
                 .map(chosen -> CourseReader.read(chosen.lessons, chosen.exercises))

@@ -5,9 +5,9 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.stream.Collectors;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
+import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.progress.TextFile;
 
@@ -22,35 +22,38 @@ final class DesignFile {
      * Reads a design.
      *
      * @param file a JSON file in UTF-8
-     * @throws RefusedInputException with every fault: field path first, the file last
+     * @throws RefusedException with every fault: field path first, the file last
      */
     static Design read(Path file) {
         String json = text(file);
         try {
             return DesignJson.read(json);
         } catch (RefusedException refused) {
-            throw new RefusedInputException(refused.faults().stream()
-                    .map(fault -> fault.line() + "; file " + file)
-                    .collect(Collectors.joining("\n")));
+            throw new RefusedException(refused.faults().stream()
+                    .map(fault -> new Fault(fault.path(), fault.given(), fault.allowed(), why(fault, file)))
+                    .toList());
         }
+    }
+
+    /** The path of the field stays first on the line. */
+    private static String why(Fault fault, Path file) {
+        return (fault.why().isEmpty() ? "" : fault.why() + "; ") + "in " + file;
     }
 
     private static String text(Path file) {
         try {
             if (Files.isDirectory(file)) {
-                throw new RefusedInputException(file, "a folder", "a design file, JSON");
+                throw RefusedFile.of(file, "a folder", "a design file, JSON");
             }
             return TextFile.read(file, LONGEST_BYTES);
         } catch (TextFile.TooLongException tooLong) {
-            throw new RefusedInputException(
-                    file, String.valueOf(tooLong.getMessage()), "a design file of at most 1000000 bytes");
+            throw RefusedFile.of(file, String.valueOf(tooLong.getMessage()), "a design file of at most 1000000 bytes");
         } catch (NoSuchFileException missing) {
-            throw new RefusedInputException(file, "no such file", "the path of a design file");
+            throw RefusedFile.of(file, "no such file", "the path of a design file");
         } catch (CharacterCodingException notText) {
-            throw new RefusedInputException(file, "not UTF-8 text", "a design file, JSON in UTF-8");
+            throw RefusedFile.of(file, "not UTF-8 text", "a design file, JSON in UTF-8");
         } catch (IOException unreadable) {
-            throw new RefusedInputException(
-                    file, "cannot be read (" + unreadable.getMessage() + ")", "a readable file");
+            throw RefusedFile.of(file, "cannot be read (" + unreadable.getMessage() + ")", "a readable file");
         }
     }
 }

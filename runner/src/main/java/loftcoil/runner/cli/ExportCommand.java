@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.handout.SnippetExport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -62,7 +63,7 @@ final class ExportCommand implements Callable<Integer> {
         }
     }
 
-    private RefusedInputException unwritable(IOException refused) {
-        return RefusedInputException.unwritable(to, refused, "a folder that may be written");
+    private RefusedException unwritable(IOException refused) {
+        return RefusedFile.unwritable(to, refused, "a folder that may be written");
     }
 }

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.handout.LessonHandout;
 import loftcoil.runner.handout.LessonSetting;
@@ -72,8 +73,10 @@ final class HandoutCommand implements Callable<Integer> {
         return read.lessons().stream()
                 .filter(each -> each.id().equals(lesson) || number(each).equals(lesson.replaceFirst("^0+(?=\\d)", "")))
                 .findFirst()
-                .orElseThrow(() -> new RefusedInputException("there is no lesson '" + lesson + "'; allowed: "
-                        + read.lessons().stream().map(Lesson::id).collect(Collectors.joining(", "))));
+                .orElseThrow(() -> RefusedException.of(
+                        "LESSON",
+                        "there is no lesson '" + lesson + "'",
+                        read.lessons().stream().map(Lesson::id).collect(Collectors.joining(", "))));
     }
 
     private static String number(Lesson each) {

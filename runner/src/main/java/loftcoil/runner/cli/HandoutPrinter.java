@@ -3,10 +3,8 @@ package loftcoil.runner.cli;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.List;
 import java.util.Locale;
 import loftcoil.engine.build.BuildSheet;
-import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.handout.HandoutHtml;
 import loftcoil.runner.handout.Paper;
@@ -28,8 +26,10 @@ final class HandoutPrinter implements BuildSheetPrinter {
 
     @Override
     public Printed print(Asked asked) {
-        Paper paper = Paper.named(asked.paper()).orElseThrow(() -> refused("paper", asked.paper(), "a4, letter"));
-        Units units = Units.named(asked.units()).orElseThrow(() -> refused("units", asked.units(), "metric, us"));
+        Paper paper =
+                Paper.named(asked.paper()).orElseThrow(() -> RefusedException.of("paper", asked.paper(), "a4, letter"));
+        Units units =
+                Units.named(asked.units()).orElseThrow(() -> RefusedException.of("units", asked.units(), "metric, us"));
         SheetSetting setting = new SheetSetting(paper, units, LocalDate.now(ZoneId.systemDefault()));
         BuildSheet sheet = bench.build();
         return asked.pdf()
@@ -37,10 +37,6 @@ final class HandoutPrinter implements BuildSheetPrinter {
                 : new Printed(
                         name(sheet) + ".html",
                         HandoutHtml.buildSheet(sheet, setting).getBytes(StandardCharsets.UTF_8));
-    }
-
-    private static RefusedException refused(String field, String given, String allowed) {
-        return new RefusedException(List.of(new Fault(field, given, allowed, "")));
     }
 
     private static String name(BuildSheet sheet) {

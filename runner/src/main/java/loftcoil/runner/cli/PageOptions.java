@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.net.BindException;
 import java.util.concurrent.CountDownLatch;
+import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.page.PageServer;
 import loftcoil.runner.page.PageSetup;
 import loftcoil.runner.show.LearnerApp;
@@ -31,7 +32,7 @@ final class PageOptions {
 
     int run(PrintWriter out, PrintWriter err) throws IOException, InterruptedException {
         if (!(port == 0 || (port >= LEAST_PORT && port <= GREATEST_PORT))) {
-            throw new RefusedInputException("--port: " + port + "; allowed: 1024 to 65535, or 0 for any free one");
+            throw RefusedException.of("--port", Integer.toString(port), "1024 to 65535, or 0 for any free one");
         }
         CountDownLatch ended = new CountDownLatch(1);
         try (LearnerApp bench = learner.open();
@@ -64,8 +65,8 @@ final class PageOptions {
         try {
             return PageServer.open(bench, setup);
         } catch (BindException taken) {
-            throw new RefusedInputException("--port: " + port
-                    + " is taken by another program; allowed: a free port, or no --port for any free one");
+            throw RefusedException.of(
+                    "--port", port + " is taken by another program", "a free port, or no --port for any free one");
         }
     }
 }

@@ -1,6 +1,7 @@
 package loftcoil.runner.cli;
 
 import java.util.Locale;
+import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.handout.Paper;
 import picocli.CommandLine.Option;
 
@@ -16,7 +17,7 @@ final class PaperOption {
 
     Paper chosen() {
         return Paper.named(paper)
-                .orElseThrow(() -> new RefusedInputException(
-                        "--paper: " + paper.toLowerCase(Locale.ROOT) + " is no paper known here; allowed: a4, letter"));
+                .orElseThrow(() -> RefusedException.of(
+                        "--paper", paper.toLowerCase(Locale.ROOT) + " is no paper known here", "a4, letter"));
     }
 }

@@ -1,6 +1,7 @@
 package loftcoil.runner.cli;
 
 import java.io.PrintWriter;
+import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.Refusal;
 import picocli.CommandLine;
 
@@ -34,16 +35,16 @@ final class Refusals {
     static int error(Error failure, PrintWriter err) {
         String missing = String.valueOf(failure.getMessage());
         if (failure instanceof NoClassDefFoundError && missing.matches("(java|javax|jdk|com/sun|sun)/.*")) {
-            err.println(smallJava(missing.replace('/', '.')));
+            err.println(smallJava(missing.replace('/', '.')).line());
             return REFUSED;
         }
         return ownFault(failure, err);
     }
 
     /** What is to be said where this Java lacks something. */
-    static String smallJava(String lacking) {
-        return "this Java at " + System.getProperty("java.home") + ": it lacks " + lacking
-                + "; allowed: a whole JDK, 17 or newer";
+    static Fault smallJava(String lacking) {
+        String java = "this Java at " + System.getProperty("java.home");
+        return new Fault(java, "it lacks " + lacking, "a whole JDK, 17 or newer", "");
     }
 
     private static int ownFault(Throwable thrown, PrintWriter err) {

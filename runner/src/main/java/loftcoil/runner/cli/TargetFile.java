@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Locale;
 import java.util.function.Supplier;
+import loftcoil.engine.fault.RefusedException;
 
 /** A file to write, whose ending says whether it is to be HTML or PDF. Refused before anything is computed. */
 final class TargetFile {
@@ -28,14 +29,14 @@ final class TargetFile {
         String name = file.toString().toLowerCase(Locale.ROOT);
         boolean pdf = name.endsWith(".pdf");
         if (!pdf && !name.endsWith(".html")) {
-            throw new RefusedInputException(file, "neither .html nor .pdf", ALLOWED);
+            throw RefusedFile.of(file, "neither .html nor .pdf", ALLOWED);
         }
         if (Files.isDirectory(file)) {
-            throw new RefusedInputException(file, "a folder", ALLOWED);
+            throw RefusedFile.of(file, "a folder", ALLOWED);
         }
         Path folder = file.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
-            throw new RefusedInputException(file, "its folder is missing", ALLOWED);
+            throw RefusedFile.of(file, "its folder is missing", ALLOWED);
         }
         tryOut(file);
         return new TargetFile(file, pdf);
@@ -45,7 +46,7 @@ final class TargetFile {
      * Opens a file to write and leaves all as it was, so that a refusal comes before the work: rights alone do not say
      * whether a file can be written.
      *
-     * @throws RefusedInputException where it cannot
+     * @throws RefusedException where it cannot
      */
     static void tryOut(Path file) {
         boolean there = Files.exists(file, LinkOption.NOFOLLOW_LINKS);
@@ -63,7 +64,7 @@ final class TargetFile {
                 Files.delete(file);
             }
         } catch (IOException refused) {
-            throw RefusedInputException.unwritable(file, refused, "a file that may be written");
+            throw RefusedFile.unwritable(file, refused, "a file that may be written");
         }
     }
 
@@ -73,7 +74,7 @@ final class TargetFile {
         try {
             Files.write(file, bytes);
         } catch (IOException refused) {
-            throw RefusedInputException.unwritable(file, refused, "a file that may be written");
+            throw RefusedFile.unwritable(file, refused, "a file that may be written");
         }
     }
 

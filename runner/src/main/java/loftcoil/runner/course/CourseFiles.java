@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import loftcoil.engine.fault.Fault;
 
 /** Files below one folder, with the name that folder has in messages. */
 final class CourseFiles {
@@ -20,21 +21,21 @@ final class CourseFiles {
 
     private final String name;
     private final Path folder;
-    private final List<CourseFault> faults;
+    private final List<Fault> faults;
     private final SortedMap<String, Path> files = new TreeMap<>();
 
-    CourseFiles(String name, Path folder, List<CourseFault> faults) {
+    CourseFiles(String name, Path folder, List<Fault> faults) {
         this.name = name;
         this.folder = folder;
         this.faults = faults;
         if (!Files.isDirectory(folder)) {
-            faults.add(new CourseFault(name, "", "no such folder: " + folder, "a folder of " + name));
+            faults.add(new Fault(name, "no such folder: " + folder, "a folder of " + name, ""));
             return;
         }
         try (Stream<Path> all = Files.walk(folder)) {
             all.filter(Files::isRegularFile).forEach(file -> files.put(relative(file), file));
         } catch (IOException | UncheckedIOException e) {
-            faults.add(new CourseFault(name, "", "cannot be listed (" + e.getMessage() + ")", "a readable folder"));
+            faults.add(new Fault(name, "cannot be listed (" + e.getMessage() + ")", "a readable folder", ""));
         }
         // Hidden files, such as a version control system's, are nobody's lesson.
         files.keySet().removeIf(path -> path.startsWith(".") || path.contains("/."));
@@ -54,7 +55,12 @@ final class CourseFiles {
     }
 
     void fault(String path, String place, String what, String allowed) {
-        faults.add(new CourseFault(shown(path), place, what, allowed));
+        faults.add(new Fault(shown(path) + (place.isEmpty() ? "" : ":" + place), what, allowed, ""));
+    }
+
+    /** Notes faults found in that file. */
+    void faults(String path, List<Fault> found) {
+        found.forEach(fault -> faults.add(fault.in(shown(path))));
     }
 
     /** The text of that file; nothing, and a fault, where it is too long, no UTF-8 or unreadable. */

@@ -12,9 +12,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.exercise.Exercise;
 import loftcoil.runner.exercise.ExerciseReader;
-import loftcoil.runner.exercise.ExerciseRefusedException;
 import loftcoil.runner.lesson.Lesson;
 import loftcoil.runner.lesson.LessonParser;
 import loftcoil.runner.lesson.ParsedLesson;
@@ -36,7 +37,7 @@ public final class CourseReader {
     /**
      * The course this program brings.
      *
-     * @throws CourseRefusedException where anything is wrong in it
+     * @throws RefusedException where anything is wrong in it
      */
     public static Course builtIn() {
         try {
@@ -69,10 +70,10 @@ public final class CourseReader {
      *
      * @param lessons folder of {@code NN-subject.md} files
      * @param exercises folder of {@code NN-subject/name.json} files
-     * @throws CourseRefusedException where anything is wrong in any of them, with every fault found
+     * @throws RefusedException where anything is wrong in any of them, with every fault found
      */
     public static Course read(Path lessons, Path exercises) {
-        List<CourseFault> faults = new ArrayList<>();
+        List<Fault> faults = new ArrayList<>();
         CourseFiles lessonShelf = new CourseFiles("lessons", lessons, faults);
         CourseFiles exerciseShelf = new CourseFiles("exercises", exercises, faults);
         List<ParsedLesson> parsed = lessons(lessonShelf, faults);
@@ -87,19 +88,19 @@ public final class CourseReader {
         Refresher refresher =
                 new RefresherCheck(exerciseShelf, lessonList, read).checked(new RefresherReader(exerciseShelf).read());
         if (!faults.isEmpty()) {
-            throw new CourseRefusedException(faults);
+            throw new RefusedException(faults);
         }
         return new Course(lessonList, read, terms, refresher);
     }
 
-    private static List<ParsedLesson> lessons(CourseFiles shelf, List<CourseFault> faults) {
+    private static List<ParsedLesson> lessons(CourseFiles shelf, List<Fault> faults) {
         List<ParsedLesson> parsed = new ArrayList<>();
         for (String path : shelf.paths()) {
             var name = LESSON_FILE.matcher(path);
             if (name.matches()) {
                 shelf.text(path).ifPresent(text -> {
                     ParsedLesson lesson = LessonParser.read(name.group(1), shelf.shown(path), text);
-                    lesson.faults().forEach(fault -> faults.add(CourseFault.of(fault)));
+                    faults.addAll(lesson.faults());
                     parsed.add(lesson);
                 });
             } else if (path.endsWith(".md") && !BESIDE.contains(path)) {
@@ -109,7 +110,7 @@ public final class CourseReader {
         return parsed;
     }
 
-    private static Map<String, Exercise> exercises(CourseFiles shelf, List<CourseFault> faults) {
+    private static Map<String, Exercise> exercises(CourseFiles shelf, List<Fault> faults) {
         Map<String, Exercise> read = new TreeMap<>();
         for (String path : shelf.paths()) {
             var name = EXERCISE_FILE.matcher(path);
@@ -117,8 +118,8 @@ public final class CourseReader {
                 shelf.text(path).ifPresent(text -> {
                     try {
                         read.put(name.group(1), ExerciseReader.read(name.group(1), shelf.shown(path), text));
-                    } catch (ExerciseRefusedException e) {
-                        e.faults().forEach(fault -> faults.add(CourseFault.of(fault)));
+                    } catch (RefusedException e) {
+                        faults.addAll(e.faults());
                     }
                 });
             } else if (path.endsWith(".json") && !path.equals(RefresherReader.FILE)) {
@@ -128,8 +129,8 @@ public final class CourseReader {
         return read;
     }
 
-    private static CourseRefusedException refusal(String what) {
-        return new CourseRefusedException(
-                List.of(new CourseFault("the course", "", what, "the classes folder or the jar as built")));
+    private static RefusedException refusal(String what) {
+        return new RefusedException(
+                List.of(new Fault("the course", what, "the classes folder or the jar as built", "")));
     }
 }

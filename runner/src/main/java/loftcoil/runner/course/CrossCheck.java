@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import loftcoil.engine.fault.Fault;
 import loftcoil.runner.exercise.Decision;
 import loftcoil.runner.exercise.Exercise;
 import loftcoil.runner.lesson.Lesson;
-import loftcoil.runner.lesson.LessonLink;
 import loftcoil.runner.lesson.ParsedLesson;
 import loftcoil.runner.lesson.Step;
 
@@ -17,9 +17,9 @@ final class CrossCheck {
 
     private final CourseFiles lessonShelf;
     private final CourseFiles exerciseShelf;
-    private final List<CourseFault> faults;
+    private final List<Fault> faults;
 
-    CrossCheck(CourseFiles lessonShelf, CourseFiles exerciseShelf, List<CourseFault> faults) {
+    CrossCheck(CourseFiles lessonShelf, CourseFiles exerciseShelf, List<Fault> faults) {
         this.lessonShelf = lessonShelf;
         this.exerciseShelf = exerciseShelf;
         this.faults = faults;
@@ -27,7 +27,7 @@ final class CrossCheck {
 
     void check(List<ParsedLesson> parsed, Map<String, Exercise> exercises) {
         if (parsed.isEmpty()) {
-            faults.add(new CourseFault("lessons", "", "no lesson", "at least one, such as 01-warm-water.md"));
+            faults.add(new Fault("lessons", "no lesson", "at least one, such as 01-warm-water.md", ""));
             // That no exercise is used then goes without saying.
             return;
         }
@@ -86,7 +86,7 @@ final class CrossCheck {
     }
 
     private void links(ParsedLesson parsed) {
-        for (LessonLink link : parsed.links()) {
+        for (ParsedLesson.Link link : parsed.links()) {
             String file = link.target().replaceFirst("#.*", "");
             boolean within = file.isEmpty() && link.target().startsWith("#");
             if (!within && !lessonShelf.has(file)) {

@@ -1,11 +1,12 @@
 package loftcoil.runner.course;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import loftcoil.engine.design.JsonText;
+import loftcoil.engine.fault.Allowed;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.json.JsonFields;
+import loftcoil.engine.json.JsonText;
 
 /** Reads {@code refresher.json} beside the exercises; what does not read becomes a fault with its field. */
 final class RefresherReader {
@@ -13,7 +14,7 @@ final class RefresherReader {
     /** The file's name in the exercises' folder. */
     static final String FILE = "refresher.json";
 
-    private static final String ALLOWED = "a seed and lessons with two or three questions each";
+    private static final Allowed SECONDS = new Allowed(5, 120, "s");
     private static final JsonText TEXT = new JsonText(1_000);
 
     private final CourseFiles shelf;
@@ -28,67 +29,33 @@ final class RefresherReader {
     }
 
     private Refresher read(String text) {
-        JsonNode tree;
         try {
-            tree = TEXT.object(text);
-        } catch (JsonText.UnreadableException broken) {
-            String place =
-                    broken.place().map(at -> at.line() + ":" + at.column()).orElse("");
-            shelf.fault(FILE, place, broken.words(), ALLOWED);
+            JsonFields fields = JsonFields.of(TEXT.object("", text));
+            Refresher refresher = refresher(fields);
+            shelf.faults(FILE, fields.faults());
+            return refresher;
+        } catch (RefusedException unreadable) {
+            shelf.faults(FILE, unreadable.faults());
             return Refresher.NONE;
         }
-        fields(tree, "", Set.of("seed", "lessons"));
-        JsonNode seed = tree.path("seed");
-        if (!seed.canConvertToLong() || !seed.isIntegralNumber()) {
-            fault("seed", shown(seed), "a whole number");
-        }
-        if (!tree.path("lessons").isObject()) {
-            fault("lessons", shown(tree.path("lessons")), "lessons by name, each with its questions");
-        }
+    }
+
+    private static Refresher refresher(JsonFields fields) {
+        int seed = fields.whole("seed", new Allowed(0, Integer.MAX_VALUE, ""));
+        Map<String, List<Refresher.Quick>> lessons = fields.byName(
+                "lessons",
+                "lessons by name, each with two or three questions",
+                (byName, lesson) -> byName.each(lesson, RefresherReader::question));
+        fields.done();
         List<Refresher.Part> parts = new ArrayList<>();
-        for (Map.Entry<String, JsonNode> lesson : tree.path("lessons").properties()) {
-            parts.add(new Refresher.Part(lesson.getKey(), questions("lessons." + lesson.getKey(), lesson.getValue())));
-        }
-        return new Refresher(seed.asLong(), parts);
+        lessons.forEach((lesson, questions) -> parts.add(new Refresher.Part(lesson, questions)));
+        return new Refresher(seed, parts);
     }
 
-    private List<Refresher.Quick> questions(String field, JsonNode list) {
-        if (!list.isArray()) {
-            fault(field, shown(list), "a list of questions");
-        }
-        List<Refresher.Quick> questions = new ArrayList<>();
-        for (int i = 0; i < list.size() && list.isArray(); i++) {
-            String place = field + "[" + i + "]";
-            JsonNode question = list.get(i);
-            fields(question, place, Set.of("exercise", "seconds"));
-            JsonNode exercise = question.path("exercise");
-            JsonNode seconds = question.path("seconds");
-            if (!exercise.isTextual()) {
-                fault(place + ".exercise", shown(exercise), "the path of an exercise");
-            }
-            if (!(seconds.isInt() && seconds.intValue() >= 5 && seconds.intValue() <= 120)) {
-                fault(place + ".seconds", shown(seconds), "5 to 120");
-            }
-            questions.add(new Refresher.Quick(exercise.asText(), seconds.asInt()));
-        }
-        return questions;
-    }
-
-    private void fields(JsonNode object, String place, Set<String> known) {
-        if (!object.isObject()) {
-            fault(place, shown(object), "an object");
-        }
-        object.properties().stream()
-                .map(Map.Entry::getKey)
-                .filter(name -> !known.contains(name))
-                .forEach(name -> fault((place.isEmpty() ? "" : place + ".") + name, "not known here", "only " + known));
-    }
-
-    private void fault(String field, String what, String allowed) {
-        shelf.fault(FILE, " " + field, what, allowed);
-    }
-
-    private static String shown(JsonNode value) {
-        return value.isMissingNode() ? "missing" : value.toString();
+    private static Refresher.Quick question(JsonFields question) {
+        Refresher.Quick quick = new Refresher.Quick(
+                question.words("exercise", "the path of an exercise"), question.whole("seconds", SECONDS));
+        question.done();
+        return quick;
     }
 }

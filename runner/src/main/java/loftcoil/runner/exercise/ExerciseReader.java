@@ -1,13 +1,14 @@
 package loftcoil.runner.exercise;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
-import loftcoil.engine.design.JsonPlace;
-import loftcoil.engine.design.JsonText;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.json.JsonFields;
+import loftcoil.engine.json.JsonText;
 import loftcoil.runner.unit.UnitText;
 import loftcoil.runner.unit.WrittenUnit;
 
@@ -28,41 +29,32 @@ public final class ExerciseReader {
      * @param path path below the exercises folder without ending, such as {@code 01-warm-water/two-legs}
      * @param fileName the file as its writer knows it, for messages
      * @param json what stands in the file
-     * @throws ExerciseRefusedException where anything is wrong in it, with every fault found
+     * @throws RefusedException where anything is wrong in it, with every fault found
      */
     public static Exercise read(String path, String fileName, String json) {
-        List<ExerciseFault> faults = new ArrayList<>();
-        Fields fields = new Fields(fileName, "", tree(fileName, json), faults);
-        refuse(faults);
-        Exercise exercise = exercise(path, fields, faults);
+        try {
+            return read(path, json);
+        } catch (RefusedException refused) {
+            throw refused.in(fileName);
+        }
+    }
+
+    private static Exercise read(String path, String json) {
+        if (json.length() > LONGEST) {
+            throw new RefusedException(List.of(new Fault("", json.length() + " characters", "at most " + LONGEST, "")));
+        }
+        JsonFields fields = JsonFields.of(TEXT.object("", json));
+        Exercise exercise = exercise(path, fields);
         fields.done();
         PlaceholderCheck.check(fields, exercise);
-        refuse(faults);
+        if (!fields.faults().isEmpty()) {
+            throw new RefusedException(fields.faults());
+        }
         return exercise;
     }
 
-    private static void refuse(List<ExerciseFault> faults) {
-        if (!faults.isEmpty()) {
-            throw new ExerciseRefusedException(faults);
-        }
-    }
-
-    private static JsonNode tree(String file, String json) {
-        if (json.length() > LONGEST) {
-            String what = json.length() + " characters";
-            throw new ExerciseRefusedException(
-                    List.of(new ExerciseFault(file, "the file", what, "at most " + LONGEST)));
-        }
-        try {
-            return TEXT.object(json);
-        } catch (JsonText.UnreadableException e) {
-            String place = e.place().map(JsonPlace::words).orElse("the file");
-            throw new ExerciseRefusedException(List.of(new ExerciseFault(file, place, e.words(), "one JSON object")));
-        }
-    }
-
-    private static Exercise exercise(String path, Fields fields, List<ExerciseFault> faults) {
-        String kind = fields.text("kind", KINDS);
+    private static Exercise exercise(String path, JsonFields fields) {
+        String kind = fields.words("kind", KINDS);
         return switch (kind) {
             case "quantity" -> quantity(path, fields);
             case "choice" -> choice(path, fields);
@@ -74,30 +66,30 @@ public final class ExerciseReader {
                     fields.fault("kind", "“" + kind + "”", KINDS);
                 }
                 // Without its kind, no other field can be judged.
-                throw new ExerciseRefusedException(faults);
+                throw new RefusedException(fields.faults());
             }
         };
     }
 
-    private static About about(String path, Fields fields, boolean judged, boolean reckoned) {
-        String text = fields.text("text", "the question, in CommonMark");
+    private static About about(String path, JsonFields fields, boolean judged, boolean reckoned) {
+        String text = fields.words("text", "the question, in CommonMark");
         SortedMap<String, About.Span> vary = PartsReader.vary(fields);
         String allowed = "where the reference value is from; \"common practice\" or \"from memory\" where that is so";
-        String source = judged ? fields.text("source", allowed) : fields.optionalText("source", allowed);
+        String source = judged ? fields.words("source", allowed) : fields.wordsIfSaid("source", allowed);
         return new About(path, text, before(fields), vary, source, PartsReader.solution(fields, judged, reckoned));
     }
 
-    private static boolean before(Fields fields) {
-        String when = fields.optionalText("when", "\"before\", for a prediction, or nothing");
+    private static boolean before(JsonFields fields) {
+        String when = fields.wordsIfSaid("when", "\"before\", for a prediction, or nothing");
         if (!when.isEmpty() && !when.equals("before")) {
             fields.fault("when", "“" + when + "”", "\"before\", for a prediction, or nothing");
         }
         return when.equals("before");
     }
 
-    private static Quantity quantity(String path, Fields fields) {
+    private static Quantity quantity(String path, JsonFields fields) {
         About about = about(path, fields, true, true);
-        Reference reference = PartsReader.reference(fields.inner("reference", "{\"java\": …, \"unit\": …}"));
+        Reference reference = PartsReader.reference(fields.object("reference", "{\"java\": …, \"unit\": …}"));
         List<Reference> also = fields.each("also", PartsReader::reference);
         also.stream()
                 .filter(other -> sameKind(reference, other))
@@ -119,7 +111,7 @@ public final class ExerciseReader {
         return unit != null && UnitText.read(other.unit()).filter(unit::fits).isPresent();
     }
 
-    private static List<Quantity.Slip> slips(Fields fields) {
+    private static List<Quantity.Slip> slips(JsonFields fields) {
         List<Quantity.Slip> slips = new ArrayList<>();
         for (String word : fields.texts("slips", "\"diameter\" or \"diameter-squared\"")) {
             switch (word) {
@@ -131,13 +123,13 @@ public final class ExerciseReader {
         return slips;
     }
 
-    private static Choice choice(String path, Fields fields) {
+    private static Choice choice(String path, JsonFields fields) {
         About about = about(path, fields, true, false);
         List<Choice.Option> options = fields.each("choices", choice -> {
             Choice.Option option = new Choice.Option(
-                    choice.text("text", "what the choice says"),
-                    choice.yesOrNo("right"),
-                    choice.text("say", "what to say to who chose it"));
+                    choice.words("text", "what the choice says"),
+                    choice.flag("right"),
+                    choice.words("say", "what to say to who chose it"));
             choice.done();
             return option;
         });
@@ -153,23 +145,23 @@ public final class ExerciseReader {
         return new Choice(about, options);
     }
 
-    private static Code code(String path, Fields fields) {
+    private static Code code(String path, JsonFields fields) {
         About about = about(path, fields, true, true);
         if (about.before()) {
             fields.fault("when", "“before”", "predictions by quantity or choice only");
         }
         return new Code(
                 about,
-                fields.optionalText("starter", "Java to begin from"),
-                PartsReader.reference(fields.inner("reference", "{\"java\": …, \"unit\": …}")),
+                fields.wordsIfSaid("starter", "Java to begin from"),
+                PartsReader.reference(fields.object("reference", "{\"java\": …, \"unit\": …}")),
                 PartsReader.published(fields, about.vary().keySet()),
                 PartsReader.tolerance(fields),
                 PartsReader.mistakes(fields));
     }
 
-    private static Decision decision(String path, Fields fields) {
+    private static Decision decision(String path, JsonFields fields) {
         About about = about(path, fields, false, false);
-        String change = fields.text("change", "the name of a design change, such as tank.baseM");
+        String change = fields.words("change", "the name of a design change, such as tank.baseM");
         List<String> options = fields.texts("options", "texts to choose among");
         String unit = PartsReader.unit(fields);
         if (options.isEmpty() == !fields.has("unit") || about.before()) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import loftcoil.engine.design.Change;
 import loftcoil.engine.design.Changes;
+import loftcoil.engine.words.Numeral;
 
 /**
  * Something of a system that can be changed, within bounds that make sense there.
@@ -35,7 +36,7 @@ public record Lever(String change, Optional<About.Span> span, List<String> optio
 
     /** What it may be set to, in words. */
     public String allowed() {
-        return span.map(stops -> Numbers.shown(stops.from()) + " to " + Numbers.shown(stops.to()) + " " + unit())
+        return span.map(stops -> Numeral.typed(stops.from()) + " to " + Numeral.typed(stops.to()) + " " + unit())
                 .map(String::strip)
                 .orElse(String.join(" | ", options));
     }

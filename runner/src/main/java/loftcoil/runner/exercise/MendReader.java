@@ -12,8 +12,10 @@ import java.util.stream.Collectors;
 import loftcoil.engine.design.Change;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.json.JsonFields;
 
 /** Reads a faulty system to mend. */
 final class MendReader {
@@ -21,30 +23,30 @@ final class MendReader {
     private static final String FAULTY = "{\"patch\": {…}, \"changes\": {…}}, at least one of the two";
     private static final String LEVERS = "{\"change\": name, \"from\": …, \"to\": …, \"by\": …}, or with options";
     private static final String VALUES = "the value of each change, as text";
-    private static final int MOST_DECIMALS = 6;
+    private static final Allowed DECIMALS = new Allowed(0, 6, "");
 
-    private final Fields fields;
+    private final JsonFields fields;
 
-    private MendReader(Fields fields) {
+    private MendReader(JsonFields fields) {
         this.fields = fields;
     }
 
     /** A faulty system is the same for all and is always judged: nothing varies in it. */
-    static Mend read(String path, Fields fields) {
+    static Mend read(String path, JsonFields fields) {
         return new MendReader(fields).mend(path);
     }
 
     private Mend mend(String path) {
-        Fields solution = fields.inner("solution", "{\"text\": …, \"changes\": {…}}");
+        JsonFields solution = fields.object("solution", "{\"text\": …, \"changes\": {…}}");
         About about = new About(
                 path,
-                fields.text("text", "what the owner tells, in CommonMark"),
+                fields.words("text", "what the owner tells, in CommonMark"),
                 false,
                 new TreeMap<>(),
-                fields.text(
+                fields.words(
                         "source", "where the cure is from; \"common practice\" or \"from memory\" where that is so"),
-                new About.Solution(solution.text("text", "cause, how to tell, and cure, in CommonMark"), ""));
-        SortedMap<String, String> mended = values(solution.inner("changes", VALUES));
+                new About.Solution(solution.words("text", "cause, how to tell, and cure, in CommonMark"), ""));
+        SortedMap<String, String> mended = values(solution.object("changes", VALUES));
         solution.done();
         FaultySystem faulty = faulty();
         List<Lever> levers = fields.each("levers", MendReader::lever);
@@ -63,16 +65,18 @@ final class MendReader {
                 wanted,
                 fields.each("mistakes", MendReader::mistake),
                 mended);
-        if (fields.sound()) {
+        if (fields.faults().isEmpty()) {
             fits(mend);
         }
         return mend;
     }
 
     private FaultySystem faulty() {
-        Fields inner = fields.inner("faulty", FAULTY);
-        Map<String, String> changes = inner.has("changes") ? ordered(inner.inner("changes", VALUES)) : Map.of();
-        String patch = inner.object("patch");
+        JsonFields inner = fields.object("faulty", FAULTY);
+        Map<String, String> changes = inner.has("changes") ? ordered(inner.object("changes", VALUES)) : Map.of();
+        String patch = inner.ask("patch")
+                .map(node -> inner.section("patch", node).json())
+                .orElse("{}");
         if (changes.isEmpty() && patch.equals("{}")) {
             inner.fault("patch", "no fault at all", FAULTY);
         }
@@ -80,20 +84,20 @@ final class MendReader {
         return new FaultySystem(patch, changes);
     }
 
-    private static Map<String, String> ordered(Fields inner) {
+    private static Map<String, String> ordered(JsonFields inner) {
         Map<String, String> values = new LinkedHashMap<>();
         for (String name : inner.names()) {
-            values.put(name, inner.text(name, VALUES));
+            values.put(name, inner.words(name, VALUES));
         }
         return values;
     }
 
-    private static SortedMap<String, String> values(Fields inner) {
+    private static SortedMap<String, String> values(JsonFields inner) {
         return new TreeMap<>(ordered(inner));
     }
 
-    private static Lever lever(Fields lever) {
-        String name = lever.text("change", LEVERS);
+    private static Lever lever(JsonFields lever) {
+        String name = lever.words("change", LEVERS);
         Optional<Change> known = known(lever, name);
         List<String> options = lever.texts("options", "some of the change's own options");
         boolean number = known.flatMap(Change::range).isPresent();
@@ -106,7 +110,7 @@ final class MendReader {
         return new Lever(name, span, options.isEmpty() ? all : options);
     }
 
-    private static Optional<Change> known(Fields lever, String name) {
+    private static Optional<Change> known(JsonFields lever, String name) {
         try {
             return Optional.of(Changes.describe(name));
         } catch (RefusedException refused) {
@@ -115,34 +119,29 @@ final class MendReader {
         }
     }
 
-    private static Mend.Wanted wanted(Fields wanted) {
+    private static Mend.Wanted wanted(JsonFields wanted) {
         Mend.Wanted read = new Mend.Wanted(
-                wanted.text("java", "an expression on design that is true or false"),
-                wanted.text("say", "what the system must do, in words"));
+                wanted.words("java", "an expression on design that is true or false"),
+                wanted.words("say", "what the system must do, in words"));
         wanted.done();
         return read;
     }
 
-    private static Mend.Reading reading(Fields reading) {
-        double decimals = reading.number("decimals", "0 to " + MOST_DECIMALS);
-        if (!(decimals >= 0 && decimals <= MOST_DECIMALS && decimals == Math.rint(decimals))) {
-            reading.fault("decimals", Numbers.shown(decimals), "a whole number, 0 to " + MOST_DECIMALS);
-            decimals = 0;
-        }
+    private static Mend.Reading reading(JsonFields reading) {
         Mend.Reading read = new Mend.Reading(
-                reading.text("label", "what is read"),
-                reading.text("java", "an expression on design that gives a number"),
+                reading.words("label", "what is read"),
+                reading.words("java", "an expression on design that gives a number"),
                 PartsReader.unit(reading),
-                (int) decimals);
+                reading.whole("decimals", DECIMALS));
         reading.done();
         return read;
     }
 
-    private static Mend.Misrepair mistake(Fields mistake) {
+    private static Mend.Misrepair mistake(JsonFields mistake) {
         Mend.Misrepair read = new Mend.Misrepair(
-                values(mistake.inner("changes", VALUES)),
-                mistake.text("because", "what the wrong idea is, in words"),
-                mistake.text("hint", "what to say to the learner"));
+                values(mistake.object("changes", VALUES)),
+                mistake.words("because", "what the wrong idea is, in words"),
+                mistake.words("hint", "what to say to the learner"));
         mistake.done();
         return read;
     }

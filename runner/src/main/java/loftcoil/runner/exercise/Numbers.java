@@ -1,6 +1,5 @@
 package loftcoil.runner.exercise;
 
-import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.Map;
 import java.util.SortedMap;
@@ -8,6 +7,7 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import loftcoil.engine.words.Numeral;
 
 /**
  * The numbers of one learner in one exercise. Text and Java get the same digits.
@@ -34,7 +34,7 @@ public record Numbers(SortedMap<String, Double> values) {
         Matcher place = PLACE.matcher(text);
         return place.replaceAll(found -> {
             Double value = values.get(found.group(1));
-            return Matcher.quoteReplacement(value == null ? found.group() : shown(value));
+            return Matcher.quoteReplacement(value == null ? found.group() : Numeral.typed(value));
         });
     }
 
@@ -47,11 +47,5 @@ public record Numbers(SortedMap<String, Double> values) {
         return values.entrySet().stream()
                 .map(value -> "double " + value.getKey() + " = " + value.getValue() + ";")
                 .collect(Collectors.joining(" "));
-    }
-
-    /** The shortest digits that mean this double, without exponent: 2.5, 200, 0.0001. */
-    static String shown(double value) {
-        BigDecimal digits = BigDecimal.valueOf(value).stripTrailingZeros();
-        return digits.toPlainString();
     }
 }

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import javax.lang.model.SourceVersion;
+import loftcoil.engine.json.JsonFields;
 import loftcoil.runner.unit.UnitText;
 
 /** Reads the parts that several kinds of exercise share. */
@@ -18,12 +19,12 @@ final class PartsReader {
 
     private PartsReader() {}
 
-    static SortedMap<String, About.Span> vary(Fields fields) {
+    static SortedMap<String, About.Span> vary(JsonFields fields) {
         SortedMap<String, About.Span> vary = new TreeMap<>();
         if (!fields.has("vary")) {
             return vary;
         }
-        Fields inner = fields.inner("vary", "");
+        JsonFields inner = fields.object("vary", JsonFields.OBJECT);
         for (String name : inner.names()) {
             if (!SourceVersion.isIdentifier(name) || SourceVersion.isKeyword(name) || name.equals("answer")) {
                 inner.fault(name, "a name", "a name Java takes for a variable, such as heightM; not answer");
@@ -33,18 +34,21 @@ final class PartsReader {
         return vary;
     }
 
-    private static Optional<About.Span> span(Fields vary, String name) {
-        Fields fields = vary.inner(name, "");
+    private static Optional<About.Span> span(JsonFields vary, String name) {
+        JsonFields fields = vary.object(name, JsonFields.OBJECT);
         Optional<About.Span> span = span(fields);
         fields.done();
         return span;
     }
 
     /** The stops a number may take, from the fields from, to and by. */
-    static Optional<About.Span> span(Fields fields) {
+    static Optional<About.Span> span(JsonFields fields) {
         double from = fields.number("from", "a number");
         double to = fields.number("to", "a number");
         double by = fields.number("by", "a number above 0");
+        if (Double.isNaN(from + to + by)) {
+            return Optional.empty();
+        }
         try {
             return Optional.of(new About.Span(from, to, by));
         } catch (IllegalArgumentException e) {
@@ -56,14 +60,14 @@ final class PartsReader {
         }
     }
 
-    static Reference reference(Fields fields) {
-        Reference reference = new Reference(fields.text("java", JAVA), unit(fields));
+    static Reference reference(JsonFields fields) {
+        Reference reference = new Reference(fields.words("java", JAVA), unit(fields));
         fields.done();
         return reference;
     }
 
-    static String unit(Fields fields) {
-        String unit = fields.optionalText("unit", "a unit such as Pa");
+    static String unit(JsonFields fields) {
+        String unit = fields.wordsIfSaid("unit", "a unit such as Pa");
         if (UnitText.read(unit).isEmpty()) {
             fields.fault(
                     "unit", "“" + unit + "”", "a unit that answers can be given in, such as Pa, L/min, °C or W/(m K)");
@@ -71,11 +75,14 @@ final class PartsReader {
         return unit;
     }
 
-    static Tolerance tolerance(Fields around) {
-        Fields fields = around.inner("tolerance", TOLERANCE);
+    static Tolerance tolerance(JsonFields around) {
+        JsonFields fields = around.object("tolerance", TOLERANCE);
         double absolute = fields.has("absolute") ? fields.number("absolute", TOLERANCE) : 0;
         double relative = fields.has("relative") ? fields.number("relative", TOLERANCE) : 0;
         fields.done();
+        if (Double.isNaN(absolute + relative)) {
+            return new Tolerance(0, 0);
+        }
         boolean some = fields.has("absolute") || fields.has("relative");
         boolean sound = absolute >= 0 && relative >= 0 && absolute + relative > 0 && relative < 1;
         if (around.has("tolerance") && some && !sound) {
@@ -86,51 +93,51 @@ final class PartsReader {
         return sound ? new Tolerance(absolute, relative) : new Tolerance(0, 0);
     }
 
-    static Optional<Published> published(Fields around, Set<String> vary) {
+    static Optional<Published> published(JsonFields around, Set<String> vary) {
         if (!around.has("published")) {
             return Optional.empty();
         }
-        Fields fields = around.inner("published", "");
+        JsonFields fields = around.object("published", JsonFields.OBJECT);
         SortedMap<String, Double> values = new TreeMap<>();
         if (fields.has("with") || !vary.isEmpty()) {
-            Fields with = fields.inner("with", "a value for each of " + vary);
+            JsonFields with = fields.object("with", "a value for each of " + vary);
             vary.forEach(name -> values.put(name, with.number(name, "a number for each name that varies")));
             with.done();
         }
         double value = fields.number("value", "the published value");
         Tolerance tolerance = tolerance(fields);
-        String source = fields.text("source", "where the value is published");
+        String source = fields.words("source", "where the value is published");
         fields.done();
         return Optional.of(new Published(new Numbers(values), value, tolerance, source));
     }
 
-    static List<KnownMistake> mistakes(Fields fields) {
+    static List<KnownMistake> mistakes(JsonFields fields) {
         return fields.each("mistakes", mistake -> {
             KnownMistake read = new KnownMistake(
-                    mistake.text("java", JAVA),
-                    mistake.text("because", "what the slip is, in words"),
-                    mistake.text("hint", "what to say to the learner"));
+                    mistake.words("java", JAVA),
+                    mistake.words("because", "what the slip is, in words"),
+                    mistake.words("hint", "what to say to the learner"));
             mistake.done();
             return read;
         });
     }
 
-    static About.Solution solution(Fields around, boolean needed, boolean withJava) {
+    static About.Solution solution(JsonFields around, boolean needed, boolean withJava) {
         if (!needed && !around.has("solution")) {
             return new About.Solution("", "");
         }
-        Fields fields = around.inner("solution", "{\"text\": …, \"java\": …}");
-        String text = fields.text("text", "the way to the answer, step by step");
-        String java = withJava ? fields.text("java", "a route of its own to the number") : "";
+        JsonFields fields = around.object("solution", "{\"text\": …, \"java\": …}");
+        String text = fields.words("text", "the way to the answer, step by step");
+        String java = withJava ? fields.words("java", "a route of its own to the number") : "";
         fields.done();
         return new About.Solution(text, java);
     }
 
-    static Quantity.Temperature temperature(Fields fields, String unit) {
+    static Quantity.Temperature temperature(JsonFields fields, String unit) {
         String allowed = "\"level\" (20 °C is 68 °F) or \"difference\" (20 °C is 36 °F), for a temperature only";
         boolean wanted =
                 UnitText.read(unit).filter(written -> written.isTemperature()).isPresent();
-        String word = fields.optionalText("temperature", allowed);
+        String word = fields.wordsIfSaid("temperature", allowed);
         boolean known = word.equals("level") || word.equals("difference");
         if (wanted && word.isEmpty()) {
             fields.fault("temperature", "missing", allowed);

@@ -4,13 +4,14 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
+import loftcoil.engine.json.JsonFields;
 
 /** Checks that every {@code {{name}}} of an exercise has a number, and that every number is told to the learner. */
 final class PlaceholderCheck {
 
     private PlaceholderCheck() {}
 
-    static void check(Fields fields, Exercise exercise) {
+    static void check(JsonFields fields, Exercise exercise) {
         Set<String> names = exercise.about().vary().keySet();
         String shown = exercise instanceof Code code ? exercise.text() + code.starter() : exercise.text();
         Set<String> told = in(exercise.text());
@@ -48,7 +49,7 @@ final class PlaceholderCheck {
         }
     }
 
-    private static void unknown(Fields fields, String field, String text, Set<String> allowed) {
+    private static void unknown(JsonFields fields, String field, String text, Set<String> allowed) {
         for (String name : in(text)) {
             if (!allowed.contains(name)) {
                 fields.fault(

@@ -1,5 +1,8 @@
 package loftcoil.runner.exercise;
 
+import java.util.Collection;
+import java.util.Map;
+
 /** Computes the Java of an exercise: reference values, known mistakes, worked solutions, and what a learner wrote. */
 @FunctionalInterface
 public interface Reckoning {
@@ -13,4 +16,14 @@ public interface Reckoning {
      * @throws ReckoningException where it is not Java, throws, is ended by a limit, or its last value is no number
      */
     double number(String java);
+
+    /**
+     * The values of several pieces of Java, where they can be had for little more than the price of one.
+     *
+     * @param java as for {@link #number}
+     * @return values by their Java; what is not among them has to be reckoned by itself, which tells why
+     */
+    default Map<String, Double> together(Collection<String> java) {
+        return Map.of();
+    }
 }

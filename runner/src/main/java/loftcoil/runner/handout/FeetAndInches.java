@@ -1,6 +1,6 @@
 package loftcoil.runner.handout;
 
-import java.util.Locale;
+import loftcoil.engine.words.Numeral;
 import loftcoil.runner.unit.UnitText;
 import loftcoil.runner.unit.WrittenUnit;
 
@@ -39,8 +39,7 @@ final class FeetAndInches {
         double inches = inches(millimetres / 1000);
         double size = Math.abs(inches);
         if (size < DECIMAL_BELOW_IN) {
-            String digits = String.format(Locale.ROOT, size < FINE_BELOW_IN && size > 0 ? "%.3f" : "%.2f", inches);
-            return (size == 0 ? "0" : digits.replace('-', '−')) + " in";
+            return (size == 0 ? "0" : Numeral.fixed(inches, size < FINE_BELOW_IN ? 3 : 2)) + " in";
         }
         long sixteenths = Math.round(size * SIXTEENTHS);
         return (inches < 0 ? "−" : "") + fraction(sixteenths, SIXTEENTHS) + " in";

@@ -2,9 +2,10 @@ package loftcoil.runner.handout;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.Locale;
+import java.util.regex.Pattern;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
+import loftcoil.engine.words.Numeral;
 import loftcoil.runner.unit.UnitText;
 import loftcoil.runner.unit.WrittenUnit;
 import systems.uom.common.Imperial;
@@ -18,6 +19,9 @@ final class UsMeasure {
     private static final double FEW_DEGREES = 10;
     private static final double SMALL_FLOW = 0.1;
     private static final int THREE_DIGITS = 3;
+
+    /** Between digits before the point, where so many threes follow up to it. */
+    private static final Pattern THOUSANDS = Pattern.compile("(?<=^−?\\d{1,12})(?=(?:\\d{3})+(?:\\.|$))");
 
     /** The "R-value" of a US merchant in ft² h °F/Btu that is 1 m² K/W. */
     private static final double HOURS_FT2_F_PER_BTU = unit("m²").to(unit("ft²"), 1)
@@ -127,8 +131,7 @@ final class UsMeasure {
     }
 
     private static String decimals(double value, int places) {
-        String number = String.format(Locale.ROOT, "%,." + Math.max(0, places) + "f", value);
-        return number.matches("-0(\\.0*)?") ? number.substring(1) : number.replace('-', '−');
+        return THOUSANDS.matcher(Numeral.fixed(value, Math.max(0, places))).replaceAll(",");
     }
 
     /** Three digits, thousands set apart. */

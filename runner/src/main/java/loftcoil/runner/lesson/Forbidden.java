@@ -18,14 +18,14 @@ final class Forbidden {
     private static final Pattern OUTSIDE = Pattern.compile("^(?:[A-Za-z][A-Za-z0-9+.-]*:|//|/|\\\\).*", Pattern.DOTALL);
 
     private final SourceText source;
-    private final List<LessonLink> links = new ArrayList<>();
+    private final List<ParsedLesson.Link> links = new ArrayList<>();
 
     Forbidden(SourceText source) {
         this.source = source;
     }
 
     /** Faults what is not allowed anywhere below the document; the links that remain, to be checked against files. */
-    List<LessonLink> in(Node document) {
+    List<ParsedLesson.Link> in(Node document) {
         Nodes.each(document, this::look);
         return links;
     }
@@ -54,7 +54,7 @@ final class Forbidden {
                     "link to the outside, " + LessonNames.quoted(target),
                     "links within the lessons folder; an address may be written as `code`");
         } else {
-            links.add(new LessonLink(SourceText.firstLine(link), SourceText.column(link), target));
+            links.add(new ParsedLesson.Link(SourceText.firstLine(link), SourceText.column(link), target));
         }
     }
 

@@ -11,9 +11,18 @@ import java.util.regex.Pattern;
 import org.commonmark.ext.front.matter.YamlFrontMatterNode;
 import org.commonmark.node.Node;
 
-/** What a lesson says of itself between the two lines of dashes at its head. */
-record FrontMatter(String title, int step, int minutes, List<String> needs) {
+/**
+ * What a lesson says of itself between the two lines of dashes at its head.
+ *
+ * @param title its title
+ * @param step the step of the whole job it serves
+ * @param minutes how long it takes
+ * @param needs names of the lessons it builds on
+ * @param unclosed whether it begins and never ends; then nothing can be said of what would stand behind it
+ */
+record FrontMatter(String title, int step, int minutes, List<String> needs, boolean unclosed) {
 
+    private static final int NONE = 0;
     private static final String KEYS = "title, step, minutes and needs, each once";
     private static final Pattern KEY = Pattern.compile("^ {0,3}([A-Za-z0-9._-]+):(?:\\s.*)?$");
     private static final Pattern ITEM = Pattern.compile("^\\s+-\\s.*$");
@@ -21,23 +30,28 @@ record FrontMatter(String title, int step, int minutes, List<String> needs) {
 
     /** Reads it from the parsed block, with places from the text; every problem becomes a fault. */
     static FrontMatter read(SourceText source, Node document) {
-        Map<String, Integer> lineOf = places(source);
+        int closing = closing(source.lines());
+        Map<String, Integer> lineOf = places(source, closing);
         Map<String, List<String>> values = new HashMap<>();
         eachPair(document, pair -> values.putIfAbsent(pair.getKey(), pair.getValues()));
         String title = one(source, values, lineOf, "title", "a title in words");
         int step = whole(source, values, lineOf, "step", 10);
         int minutes = whole(source, values, lineOf, "minutes", 180);
-        return new FrontMatter(title, step, minutes, needs(source, values, lineOf));
+        return new FrontMatter(
+                title,
+                step,
+                minutes,
+                needs(source, values, lineOf),
+                closing == source.lines().size());
     }
 
-    private static Map<String, Integer> places(SourceText source) {
+    private static Map<String, Integer> places(SourceText source, int closing) {
         Map<String, Integer> lineOf = new HashMap<>();
         List<String> lines = source.lines();
-        if (!lines.get(0).stripTrailing().equals("---")) {
+        if (closing == NONE) {
             source.fault(1, 1, "no front matter", "a line of --- first, then " + KEYS + ", then a line of ---");
             return lineOf;
         }
-        int closing = closing(lines);
         if (closing == lines.size()) {
             // One slip, one fault: what the lines below would be as keys says nothing.
             source.fault(1, 1, "front matter is never closed", "a line of --- after the last key");
@@ -50,13 +64,11 @@ record FrontMatter(String title, int step, int minutes, List<String> needs) {
         return lineOf;
     }
 
-    /** Whether it begins and never ends; then nothing can be said of what would stand behind it. */
-    static boolean isUnclosed(SourceText source) {
-        return source.lines().get(0).stripTrailing().equals("---")
-                && closing(source.lines()) == source.lines().size();
-    }
-
+    /** The index of the line that closes it, as many as there are lines where none does. */
     private static int closing(List<String> lines) {
+        if (!lines.get(0).stripTrailing().equals("---")) {
+            return NONE;
+        }
         int closing = 1;
         while (closing < lines.size() && !lines.get(closing).stripTrailing().equals("---")) {
             closing++;

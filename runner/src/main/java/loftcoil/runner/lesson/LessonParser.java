@@ -1,6 +1,8 @@
 package loftcoil.runner.lesson;
 
 import java.util.List;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.RefusedException;
 import org.commonmark.ext.front.matter.YamlFrontMatterBlock;
 import org.commonmark.ext.front.matter.YamlFrontMatterExtension;
 import org.commonmark.ext.gfm.tables.TablesExtension;
@@ -28,12 +30,12 @@ public final class LessonParser {
      * @param lessonId name of the lesson, such as {@code 01-warm-water}
      * @param fileName the file as its writer knows it, for messages
      * @param text what stands in the file
-     * @throws LessonRefusedException where anything is wrong in it, with every fault found
+     * @throws RefusedException where anything is wrong in it, with every fault found
      */
     public static Lesson parse(String lessonId, String fileName, String text) {
         ParsedLesson parsed = read(lessonId, fileName, text);
         if (!parsed.faults().isEmpty()) {
-            throw new LessonRefusedException(parsed.faults());
+            throw new RefusedException(parsed.faults());
         }
         return parsed.lesson();
     }
@@ -47,18 +49,18 @@ public final class LessonParser {
      */
     public static ParsedLesson read(String lessonId, String fileName, String text) {
         if (text.length() > LONGEST) {
-            LessonFault fault = new LessonFault(
-                    fileName, 1, 1, "a lesson of " + text.length() + " characters", "at most " + LONGEST);
+            String given = "a lesson of " + text.length() + " characters";
+            Fault fault = new Fault(fileName + ":1:1", given, "at most " + LONGEST, "");
             return new ParsedLesson(new Lesson(lessonId, "", 1, 1, List.of(), List.of()), List.of(), List.of(fault));
         }
         SourceText source = new SourceText(fileName, text);
         Node document = PARSER.parse(source.text());
         FrontMatter front = FrontMatter.read(source, document);
-        if (!FrontMatter.isUnclosed(source)) {
+        if (!front.unclosed()) {
             heading(source, document);
         }
         List<Step> steps = new StepsReader(source).read(document);
-        List<LessonLink> links = new Forbidden(source).in(document);
+        List<ParsedLesson.Link> links = new Forbidden(source).in(document);
         Lesson lesson = new Lesson(lessonId, front.title(), front.step(), front.minutes(), front.needs(), steps);
         return new ParsedLesson(lesson, links, source.faults());
     }

@@ -1,8 +1,10 @@
 package loftcoil.runner.lesson;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.commonmark.node.FencedCodeBlock;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +15,8 @@ final class SnippetReader {
     static final Pattern NAME = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
     private static final List<String> KEYS =
             List.of("name", "drag", "from", "to", "by", "start", "decided", "unit", "label");
+    private static final String PAIRS = "key=value pairs with blanks between; a value with blanks in \"double quotes\"";
+    private static final Pattern PAIR = Pattern.compile("([A-Za-z]+)=(?:\"([^\"]*)\"|([^\\s\"]+))(?=\\s|$)");
 
     private SnippetReader() {}
 
@@ -25,7 +29,7 @@ final class SnippetReader {
     static Step.Snippet read(SourceText source, FencedCodeBlock fence) {
         int line = SourceText.firstLine(fence);
         String[] info = fence.getInfo().strip().split("\\s+", 2);
-        Map<String, String> words = FenceWords.read(source, line, info.length > 1 ? info[1] : "");
+        Map<String, String> words = pairs(source, line, info.length > 1 ? info[1] : "");
         words.keySet().stream()
                 .filter(key -> !KEYS.contains(key))
                 .forEach(key ->
@@ -53,5 +57,28 @@ final class SnippetReader {
             return "";
         }
         return name;
+    }
+
+    /** The pairs in the order they stand; whatever is no pair, or stands twice, becomes a fault at that line. */
+    private static Map<String, String> pairs(SourceText source, int line, String words) {
+        Map<String, String> pairs = new LinkedHashMap<>();
+        Matcher pair = PAIR.matcher(words);
+        int at = 0;
+        while (pair.find()) {
+            stray(source, line, words.substring(at, pair.start()));
+            String value = pair.group(2) != null ? pair.group(2) : pair.group(3);
+            if (pairs.putIfAbsent(pair.group(1), value) != null) {
+                source.fault(line, 1, LessonNames.quoted(pair.group(1)) + " stands there twice", "each key once");
+            }
+            at = pair.end();
+        }
+        stray(source, line, words.substring(at));
+        return pairs;
+    }
+
+    private static void stray(SourceText source, int line, String between) {
+        if (!between.isBlank()) {
+            source.fault(line, 1, "cannot read " + LessonNames.quoted(between), PAIRS);
+        }
     }
 }

@@ -3,6 +3,7 @@ package loftcoil.runner.lesson;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import loftcoil.engine.fault.Fault;
 import org.commonmark.node.Node;
 import org.commonmark.node.SourceSpan;
 
@@ -12,7 +13,9 @@ final class SourceText {
     private final String file;
     private final String text;
     private final List<String> lines;
-    private final List<LessonFault> faults = new ArrayList<>();
+    private final List<Found> faults = new ArrayList<>();
+
+    private record Found(int line, int column, Fault fault) {}
 
     SourceText(String file, String raw) {
         this.file = file;
@@ -35,16 +38,18 @@ final class SourceText {
     }
 
     void fault(int line, int column, String what, String allowed) {
-        faults.add(new LessonFault(file, line, column, what, allowed));
+        faults.add(new Found(line, column, new Fault(file + ":" + line + ":" + column, what, allowed, "")));
     }
 
     void fault(Node at, String what, String allowed) {
         fault(firstLine(at), column(at), what, allowed);
     }
 
-    List<LessonFault> faults() {
+    /** All faults found so far, in the order of the lines. */
+    List<Fault> faults() {
         return faults.stream()
-                .sorted(Comparator.comparingInt(LessonFault::line).thenComparingInt(LessonFault::column))
+                .sorted(Comparator.comparingInt(Found::line).thenComparingInt(Found::column))
+                .map(Found::fault)
                 .toList();
     }
 

@@ -5,7 +5,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.commonmark.ext.front.matter.YamlFrontMatterBlock;
+import org.commonmark.node.BlockQuote;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.Heading;
 import org.commonmark.node.Node;
@@ -15,6 +19,9 @@ import org.commonmark.node.Node;
  * underscore, which those cannot, so the two never meet.
  */
 final class StepsReader {
+    private static final Pattern QUOTED = Pattern.compile("^ {0,3}> ?");
+    private static final Pattern WORD = Pattern.compile(
+            "^\\s*(?:\\*\\*|__)(Caution|Danger)[.:!]?(?:\\*\\*|__)[.:!]?\\s*", Pattern.CASE_INSENSITIVE);
 
     private final SourceText source;
     private final List<Step> steps = new ArrayList<>();
@@ -68,10 +75,9 @@ final class StepsReader {
             claim(question.get().id(), question.get().line(), "question");
             return question;
         }
-        Optional<Step.Caution> caution = Cautions.read(source, block);
+        Optional<Step.Caution> caution = caution(block);
         if (caution.isPresent()) {
-            return caution.map(c -> new Step.Caution(
-                    fresh("caution_" + LessonNames.slug(c.markdown())), c.line(), c.danger(), c.markdown()));
+            return caution;
         }
         return Drawings.read(block)
                 .map(d -> new Step.Drawing(fresh("drawing_" + LessonNames.slug(d.caption())), d.line(), d.caption()));
@@ -104,5 +110,27 @@ final class StepsReader {
             name = wanted + "_" + i;
         }
         return name;
+    }
+
+    /** The warning in that block, if it is one: a block quote that begins with a bold “Caution.” or “Danger.”. */
+    private Optional<Step.Caution> caution(Node block) {
+        if (!(block instanceof BlockQuote)) {
+            return Optional.empty();
+        }
+        int first = SourceText.firstLine(block);
+        String inside = source.between(first, SourceText.lastLine(block))
+                .lines()
+                .map(line -> QUOTED.matcher(line).replaceFirst(""))
+                .collect(Collectors.joining("\n"));
+        Matcher word = WORD.matcher(inside);
+        if (!word.find()) {
+            return Optional.empty();
+        }
+        String text = inside.substring(word.end()).strip();
+        if (text.isEmpty()) {
+            source.fault(block, "a warning without words", "what can happen, and what to do instead");
+        }
+        return Optional.of(new Step.Caution(
+                fresh("caution_" + LessonNames.slug(text)), first, word.group(1).equalsIgnoreCase("danger"), text));
     }
 }

@@ -6,6 +6,8 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import loftcoil.engine.fault.Allowed;
+import loftcoil.engine.json.JsonFields;
 import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.show.View;
 
@@ -78,28 +80,29 @@ final class PageApi {
         return lesson;
     }
 
-    private JsonNode run(JsonNode body) {
-        String lesson = Body.text(body, "lesson");
-        String step = Body.text(body, "step");
-        String source = Body.text(body, "source");
-        Map<String, Double> dragged = Body.numbers(body, "dragged");
+    private JsonNode run(JsonFields body) {
+        String lesson = body.text("lesson");
+        String step = body.text("step");
+        String source = body.text("source");
+        Map<String, Double> dragged =
+                body.byName("dragged", "names with numbers", (numbers, name) -> numbers.number(name, "a number"));
         JsonNode run = json.of(bench.run(lesson, step, source, dragged));
         lastRuns.put(lesson, step, source, dragged, run);
         return run;
     }
 
-    private JsonNode keep(JsonNode body) {
-        bench.keep(Body.text(body, "lesson"), Body.text(body, "step"), Body.text(body, "source"));
+    private JsonNode keep(JsonFields body) {
+        bench.keep(body.text("lesson"), body.text("step"), body.text("source"));
         return save(body);
     }
 
-    private JsonNode save(JsonNode body) {
+    private JsonNode save(JsonFields body) {
         bench.save();
         return nothing();
     }
 
     /** The answer to an ask, with a word on work that is not in the folder yet. */
-    JsonNode answerTo(Ask ask, JsonNode body) {
+    JsonNode answerTo(Ask ask, JsonFields body) {
         JsonNode answer = ask.call().apply(body);
         if (answer instanceof ObjectNode object) {
             bench.unsaved().ifPresent(why -> object.put("unsaved", why));
@@ -107,25 +110,25 @@ final class PageApi {
         return answer;
     }
 
-    private JsonNode putBack(JsonNode body) {
-        return json.of(bench.putBack(Body.text(body, "lesson"), Body.text(body, "step")));
+    private JsonNode putBack(JsonFields body) {
+        return json.of(bench.putBack(body.text("lesson"), body.text("step")));
     }
 
-    private JsonNode answer(JsonNode body) {
-        return json.of(bench.answer(Body.text(body, "lesson"), Body.text(body, "step"), Body.text(body, "text")));
+    private JsonNode answer(JsonFields body) {
+        return json.of(bench.answer(body.text("lesson"), body.text("step"), body.text("text")));
     }
 
-    private JsonNode mend(JsonNode body) {
-        return json.of(bench.mend(Body.text(body, "lesson"), Body.text(body, "step"), Body.text(body, "moved")));
+    private JsonNode mend(JsonFields body) {
+        return json.of(bench.mend(body.text("lesson"), body.text("step"), body.text("moved")));
     }
 
-    private JsonNode complete(JsonNode body) {
-        String source = Body.text(body, "source");
-        int cursor = Body.offset(body, "cursor", source.length());
-        return json.of(bench.complete(Body.text(body, "lesson"), Body.text(body, "step"), source, cursor));
+    private JsonNode complete(JsonFields body) {
+        String source = body.text("source");
+        int cursor = body.whole("cursor", new Allowed(0, source.length(), ""));
+        return json.of(bench.complete(body.text("lesson"), body.text("step"), source, cursor));
     }
 
-    private JsonNode stop(JsonNode body) {
+    private JsonNode stop(JsonFields body) {
         bench.stop();
         return nothing();
     }
@@ -141,13 +144,13 @@ final class PageApi {
      * @param atOnce true where it must be answered however busy we are
      * @param call gives the answer to a body
      */
-    record Ask(String method, boolean atOnce, Function<JsonNode, JsonNode> call) {
+    record Ask(String method, boolean atOnce, Function<JsonFields, JsonNode> call) {
 
-        static Ask read(Function<JsonNode, JsonNode> call) {
+        static Ask read(Function<JsonFields, JsonNode> call) {
             return new Ask("GET", false, call);
         }
 
-        static Ask change(Function<JsonNode, JsonNode> call) {
+        static Ask change(Function<JsonFields, JsonNode> call) {
             return new Ask("POST", false, call);
         }
 

@@ -2,6 +2,7 @@ package loftcoil.runner.page;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Map;
+import loftcoil.engine.json.JsonFields;
 import loftcoil.runner.show.LearnerApp;
 
 /**
@@ -32,28 +33,28 @@ final class RebuildApi {
         return Map.of(
                 "rebuild", PageApi.Ask.read(body -> json.of(bench.rebuild().own())),
                 "rebuild-kept",
-                        PageApi.Ask.change(body -> json.of(bench.rebuild().kept(Body.text(body, "name")))),
+                        PageApi.Ask.change(body -> json.of(bench.rebuild().kept(body.text("name")))),
                 "rebuild-from", PageApi.Ask.change(this::from),
                 "rebuild-compare", PageApi.Ask.change(this::compare),
                 "rebuild-take", PageApi.Ask.change(this::take));
     }
 
-    private JsonNode from(JsonNode body) {
-        String old = Body.text(body, OLD);
-        String from = Body.text(body, "from");
+    private JsonNode from(JsonFields body) {
+        String old = body.text(OLD);
+        String from = body.text("from");
         return json.of(bench.rebuild().from(old, from));
     }
 
-    private JsonNode compare(JsonNode body) {
-        String old = Body.text(body, OLD);
-        Map<String, String> changes = Body.texts(body, CHANGES);
-        boolean year = Body.flag(body, "year");
+    private JsonNode compare(JsonFields body) {
+        String old = body.text(OLD);
+        Map<String, String> changes = body.byName(CHANGES, "names with texts", JsonFields::text);
+        boolean year = body.flag("year");
         return json.of(bench.rebuild().compare(old, changes, year));
     }
 
-    private JsonNode take(JsonNode body) {
-        String old = Body.text(body, OLD);
-        Map<String, String> changes = Body.texts(body, CHANGES);
+    private JsonNode take(JsonFields body) {
+        String old = body.text(OLD);
+        Map<String, String> changes = body.byName(CHANGES, "names with texts", JsonFields::text);
         return json.of(bench.rebuild().takeOver(old, changes));
     }
 }

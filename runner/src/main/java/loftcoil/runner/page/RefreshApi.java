@@ -2,6 +2,7 @@ package loftcoil.runner.page;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Map;
+import loftcoil.engine.json.JsonFields;
 import loftcoil.runner.show.LearnerApp;
 
 /**
@@ -29,14 +30,14 @@ final class RefreshApi {
                 "refresher", PageApi.Ask.read(body -> json.of(bench.refresh().path())),
                 "refresher-answer", PageApi.Ask.change(this::answer),
                 "refresher-forgotten",
-                        PageApi.Ask.change(body -> json.of(bench.refresh().forgotten(Body.text(body, "id")))),
+                        PageApi.Ask.change(body -> json.of(bench.refresh().forgotten(body.text("id")))),
                 "refresher-again",
                         PageApi.Ask.change(body -> json.of(bench.refresh().again())));
     }
 
-    private JsonNode answer(JsonNode body) {
-        String id = Body.text(body, "id");
-        String text = Body.text(body, "text");
+    private JsonNode answer(JsonFields body) {
+        String id = body.text("id");
+        String text = body.text("text");
         return json.of(bench.refresh().answer(id, text));
     }
 }

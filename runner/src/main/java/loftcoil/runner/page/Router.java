@@ -1,16 +1,19 @@
 package loftcoil.runner.page;
 
-import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpHandler;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Semaphore;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import loftcoil.engine.fault.Refusal;
+import loftcoil.engine.json.JsonFields;
+import loftcoil.engine.json.JsonText;
 
 /** Decides which part answers a request, after the gate has let it pass. */
 final class Router implements HttpHandler {
@@ -22,6 +25,10 @@ final class Router implements HttpHandler {
 
     /** Longest account of a fault in a reply, in characters. */
     private static final int LONGEST_TOLD = 200;
+    /** A learner's snippet is a few kilobytes. */
+    static final int MOST_BYTES = 1 << 20;
+
+    private static final JsonText BODY = new JsonText(MOST_BYTES);
 
     private final Gate gate;
     private final Secret secret;
@@ -132,12 +139,12 @@ final class Router implements HttpHandler {
             return notFound();
         }
         need(exchange, ask.get().method());
-        JsonNode body = Body.none();
+        JsonFields body = noBody();
         if (ask.get().changes()) {
             gate.checkOriginGiven(exchange);
-            body = Body.read(exchange);
+            body = body(exchange);
         }
-        JsonNode brought = body;
+        JsonFields brought = body;
         return ask.get().atOnce() ? answer(ask.get(), body) : inSlot(() -> answer(ask.get(), brought));
     }
 
@@ -165,7 +172,7 @@ final class Router implements HttpHandler {
         }
     }
 
-    private Reply answer(PageApi.Ask ask, JsonNode body) {
+    private Reply answer(PageApi.Ask ask, JsonFields body) {
         byte[] bytes = api.answerTo(ask, body).toString().getBytes(StandardCharsets.UTF_8);
         return new Reply(200, Reply.JSON, bytes, Map.of());
     }
@@ -178,5 +185,24 @@ final class Router implements HttpHandler {
 
     private static Reply notFound() {
         return Reply.refusal(new RefusedRequest(404, "There is nothing at this address."));
+    }
+
+    private static JsonFields noBody() {
+        return JsonFields.atOnce(JsonNodeFactory.instance.objectNode());
+    }
+
+    private static JsonFields body(HttpExchange exchange) throws IOException {
+        String type = exchange.getRequestHeaders().getFirst("Content-Type");
+        if (type == null || !type.toLowerCase(Locale.ROOT).matches("application/json(\\s*;\\s*charset=utf-8)?")) {
+            throw new RefusedRequest(415, "Content-Type is " + type + ": only application/json is read here.");
+        }
+        byte[] bytes = exchange.getRequestBody().readNBytes(MOST_BYTES + 1);
+        if (bytes.length > MOST_BYTES) {
+            throw new RefusedRequest(
+                    413,
+                    "This is more than " + MOST_BYTES + " bytes, too much to take in one piece.",
+                    Map.of("Connection", "close"));
+        }
+        return JsonFields.atOnce(BODY.object("request", new String(bytes, StandardCharsets.UTF_8)));
     }
 }

@@ -9,7 +9,7 @@ import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
-import loftcoil.engine.design.JsonPlace;
+import loftcoil.engine.json.JsonPlace;
 
 /** Progress as JSON, and back. Strict, because what is not understood would be lost with the next step. */
 final class ProgressJson {

@@ -24,7 +24,7 @@ final class PieceSplitter implements Iterator<Piece> {
     PieceSplitter(SourceCodeAnalysis analysis, String source, int from) {
         this.analysis = analysis;
         this.source = source;
-        this.at = Blanks.after(source, from);
+        this.at = afterBlanks(source, from);
     }
 
     @Override
@@ -51,12 +51,31 @@ final class PieceSplitter implements Iterator<Piece> {
         boolean whole = info.completeness() != Completeness.DEFINITELY_INCOMPLETE
                 && info.completeness() != Completeness.CONSIDERED_INCOMPLETE;
         Piece piece = new Piece(text, at, whole);
-        at = readable ? Blanks.after(source, at + length) : source.length();
+        at = readable ? afterBlanks(source, at + length) : source.length();
         return piece;
     }
 
     /** Offset just after the last piece and what separates it from the next. */
     int position() {
+        return at;
+    }
+
+    /** Where Java goes on after white space, comments and stray semicolons; the length where it does not. */
+    private static int afterBlanks(String source, int from) {
+        int at = from;
+        while (at < source.length()) {
+            char c = source.charAt(at);
+            if (Character.isWhitespace(c) || c == ';') {
+                at++;
+            } else if (source.startsWith("//", at)) {
+                int end = source.indexOf('\n', at);
+                at = end < 0 ? source.length() : end + 1;
+            } else if (source.startsWith("/*", at) && source.indexOf("*/", at + 2) >= 0) {
+                at = source.indexOf("*/", at + 2) + 2;
+            } else {
+                return at;
+            }
+        }
         return at;
     }
 }

@@ -3,6 +3,7 @@ package loftcoil.runner.session;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.locks.ReentrantLock;
 import javax.tools.ToolProvider;
 import org.jspecify.annotations.Nullable;
@@ -106,7 +107,7 @@ public final class Session implements AutoCloseable {
         lockedDo(() -> {
             Shell now = shell();
             if (quick.turn(now, javaType, name, javaExpression)) {
-                replay.keep("bound " + name, Binding.declaration(javaType, name, javaExpression));
+                replay.keep("bound " + name, declaration(javaType, name, javaExpression));
                 return;
             }
             boolean there = now.jshell()
@@ -127,8 +128,14 @@ public final class Session implements AutoCloseable {
                 throw new SessionException(
                         name + " cannot be given the value " + javaExpression + ": " + OutcomeWords.of(outcome));
             }
-            replay.keep("bound " + name, Binding.declaration(javaType, name, javaExpression));
+            replay.keep("bound " + name, declaration(javaType, name, javaExpression));
         });
+    }
+
+    /** The declaration that brings the variable back in a fresh machine. */
+    private static List<DonePiece> declaration(String javaType, String name, String javaExpression) {
+        Piece piece = new Piece(javaType + " " + name + " = " + javaExpression + ";", 0, true);
+        return List.of(new DonePiece(piece, Set.of("variable " + name), javaType, List.of()));
     }
 
     /** Evaluates an expression that is never replayed. */

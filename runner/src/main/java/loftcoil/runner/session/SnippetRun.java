@@ -126,8 +126,8 @@ final class SnippetRun {
         Snippet snippet = event.snippet();
         type = typeOf(snippet);
         value = type.isEmpty() || event.value() == null ? "" : ValueText.of(event.value(), type);
-        done.add(
-                new DonePiece(piece, Declared.by(snippet), type, shell.control().takeInvocations()));
+        done.add(new DonePiece(
+                piece, DonePiece.declaredBy(snippet), type, shell.control().takeInvocations()));
     }
 
     private static String typeOf(Snippet snippet) {

@@ -28,7 +28,6 @@ public final class CourseApp implements LearnerApp {
     private final RebuildDesk rebuild;
     private final MendDesk mends;
     private final WholeSheets sheets;
-    private final BuildSheetCache build;
     private final Warming warming = new Warming();
 
     private CourseApp(Course course, LearnerStore store, Supplier<Session> sessions) {
@@ -41,7 +40,6 @@ public final class CourseApp implements LearnerApp {
         this.rebuild = new RebuildDesk(store);
         this.mends = new MendDesk(course, reckoning);
         this.sheets = new WholeSheets(store);
-        this.build = new BuildSheetCache(sheets);
     }
 
     /**
@@ -128,7 +126,7 @@ public final class CourseApp implements LearnerApp {
                 work.snippets().getOrDefault(snippet.id(), snippet.source()),
                 snippet.source(),
                 work.ran().contains(snippet.id()),
-                snippet.drag().map(drag -> Drags.own(drag, store.design())));
+                snippet.drag().map(drag -> SnippetRunner.own(drag, store.design())));
     }
 
     @Override
@@ -220,7 +218,7 @@ public final class CourseApp implements LearnerApp {
 
     @Override
     public BuildSheet build() {
-        return build.sheet();
+        return sheets.build();
     }
 
     @Override

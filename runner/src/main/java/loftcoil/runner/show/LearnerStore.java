@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Example;
@@ -47,9 +46,7 @@ final class LearnerStore {
         try {
             return DesignJson.read(json);
         } catch (RefusedException refused) {
-            files.setDesignAside(refused.faults().stream()
-                    .map(fault -> fault.path() + ": " + fault.given() + "; allowed: " + fault.allowed())
-                    .collect(Collectors.joining("; ")));
+            files.setDesignAside(String.join("; ", refused.lines()));
             notices.add("Your design starts again from the orchard bothy, an invented example.");
             return example();
         }

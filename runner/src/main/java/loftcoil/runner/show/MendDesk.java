@@ -2,7 +2,6 @@ package loftcoil.runner.show;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import loftcoil.engine.design.Changes;
@@ -10,6 +9,7 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.Sheet;
+import loftcoil.engine.words.Numeral;
 import loftcoil.runner.check.MendCheck;
 import loftcoil.runner.check.MendTrial;
 import loftcoil.runner.course.Course;
@@ -72,8 +72,7 @@ final class MendDesk {
     private static String reading(MendCheck check, Mend.Reading reading, Design design) {
         try {
             double value = check.reading(reading, design);
-            String number = String.format(Locale.ROOT, "%." + reading.decimals() + "f", value);
-            return (number + " " + reading.unit()).strip();
+            return Numeral.withUnit(Numeral.fixed(value, reading.decimals()), reading.unit());
         } catch (ReckoningException none) {
             return "none";
         }

@@ -1,5 +1,7 @@
 package loftcoil.runner.show;
 
+import java.util.Collection;
+import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import loftcoil.engine.fault.Fault;
@@ -34,6 +36,11 @@ final class ReferenceValues implements Reckoning {
             throw new ReckoningException(
                     refused.faults().stream().map(Fault::why).collect(Collectors.joining(" ")));
         }
+    }
+
+    @Override
+    public synchronized Map<String, Double> together(Collection<String> java) {
+        return new Reckoner(ready()).together(java);
     }
 
     private Session ready() {

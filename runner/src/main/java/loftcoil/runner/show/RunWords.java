@@ -12,6 +12,7 @@ import loftcoil.runner.session.Outcome;
 final class RunWords {
 
     private static final Set<String> DECIMAL = Set.of("double", "float", "Double", "Float");
+    private static final Set<String> WHOLE = Set.of("int", "long", "Integer", "Long");
     /** What a call of {@code printf} comes to: it says nothing beside what was printed. */
     private static final Set<String> NOT_WORTH_SHOWING = Set.of("PrintStream", "java.io.PrintStream");
 
@@ -122,7 +123,9 @@ final class RunWords {
             return "";
         }
         try {
-            return DECIMAL.contains(type) ? Numeral.shown(Double.parseDouble(value), DIGITS) : value;
+            return DECIMAL.contains(type)
+                    ? Numeral.shown(Double.parseDouble(value), DIGITS)
+                    : WHOLE.contains(type) ? Numeral.minus(value) : value;
         } catch (NumberFormatException notANumber) {
             return value;
         }

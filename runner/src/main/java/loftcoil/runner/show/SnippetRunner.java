@@ -4,6 +4,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import loftcoil.engine.design.Changes;
+import loftcoil.engine.design.Design;
 import loftcoil.runner.lesson.Drag;
 import loftcoil.runner.lesson.Lesson;
 import loftcoil.runner.lesson.Step;
@@ -79,10 +81,22 @@ final class SnippetRunner {
     }
 
     private void bind(Drag written, Map<String, Double> dragged) {
-        Drag drag = Drags.own(written, store.design());
+        Drag drag = own(written, store.design());
         double value = dragged.getOrDefault(drag.variable(), drag.start());
         double within = Math.max(drag.from(), Math.min(drag.to(), value));
         session.bind("double", drag.variable(), Double.toString(within));
+    }
+
+    /**
+     * A drag that starts where the learner's own design is.
+     *
+     * @param drag as the lesson has it
+     * @param design the learner's design
+     */
+    static Drag own(Drag drag, Design design) {
+        return drag.decided().isEmpty()
+                ? drag
+                : drag.startingAt(Double.parseDouble(Changes.current(design, drag.decided())));
     }
 
     /** Ways to go on typing; empty while something runs. */

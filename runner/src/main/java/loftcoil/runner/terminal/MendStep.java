@@ -141,7 +141,7 @@ final class MendStep {
         }
         return lever.stops()
                 .map(stops ->
-                        Numeral.shown(stops.from(), 6) + " to " + Numeral.shown(stops.to(), 6) + " " + lever.unit())
+                        Numeral.typed(stops.from(), 6) + " to " + Numeral.typed(stops.to(), 6) + " " + lever.unit())
                 .map(String::strip)
                 .orElse(String.join(", ", options));
     }

@@ -97,11 +97,11 @@ final class SnippetStep {
             return;
         }
         Drag drag = snippet.drag().get();
-        String range = "%s to %s %s".formatted(Numeral.shown(drag.from(), 6), Numeral.shown(drag.to(), 6), drag.unit());
+        String range = "%s to %s %s".formatted(Numeral.typed(drag.from(), 6), Numeral.typed(drag.to(), 6), drag.unit());
         String typed =
                 console.ask(drag.label() + " (" + range + "): ").orElse("").strip();
         try {
-            double value = Double.parseDouble(typed.replace(',', '.'));
+            double value = Double.parseDouble(Numeral.hyphened(typed).replace(',', '.'));
             if (!(value >= drag.from() && value <= drag.to())) {
                 console.say(typed + " is outside " + range + ".");
                 return;

@@ -7,7 +7,7 @@ export function makeSlider(drag, last, moved) {
   counter += 1;
   const name = `slider-${counter}`;
   const places = decimals(drag.by);
-  const words = (value) => `${Number(value).toFixed(places)} ${drag.unit}`.trim();
+  const words = (value) => `${Number(value).toFixed(places).replace('-', '−')} ${drag.unit}`.trim();
   const input = el('input', {
     type: 'range', id: name, min: drag.from, max: drag.to, step: drag.by, 'aria-describedby': `${name}-ends`,
   });

@@ -96,7 +96,7 @@ class ChartDrawerTest {
                     .points("p", xs, ys)
                     .mark(xs[0], "here")
                     .order();
-            if (DrawableRange.fault(order).isEmpty()) {
+            if (ChartDrawer.notDrawn(order).isEmpty()) {
                 String label = texts(svg(order)).stream()
                         .max(Comparator.comparingInt(String::length))
                         .orElse("");

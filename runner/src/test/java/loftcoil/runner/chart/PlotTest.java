@@ -62,7 +62,7 @@ class PlotTest {
     @Test
     void aCurveMustHaveAsManyValuesAsPositions() {
         String words = refusal(() -> begun().curve("forward", new double[] {1, 2}));
-        assertEquals("curve \"forward\": 2 values is not allowed; allowed: as many as across() has: 3", words);
+        assertEquals("curve \"forward\": 2 values; allowed: as many as across() has: 3", words);
         assertTrue(refusal(() -> Plot.plot("a").curve("c", XS)).contains("across(…) comes before curve(…)"));
         assertTrue(refusal(() -> begun().points("p", XS, new double[] {1})).contains("as many as positions: 3"));
     }

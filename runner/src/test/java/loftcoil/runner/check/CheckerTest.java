@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -132,6 +134,29 @@ class CheckerTest {
         assertEquals("Times gravity.", wrong.hint());
         assertEquals("no gravity", wrong.mistake());
         assertEquals(9.0 / 88.5 - 1, wrong.offBy(), 1e-12);
+    }
+
+    @Test
+    void knownMistakesAreReckonedTogetherAndWhatIsLeftByItself() {
+        List<String> alone = new ArrayList<>();
+        Reckoning together = new Reckoning() {
+            @Override
+            public double number(String java) {
+                alone.add(java);
+                return RECKONING.number(java);
+            }
+
+            @Override
+            public Map<String, Double> together(Collection<String> java) {
+                assertEquals(List.of("slip", "near"), List.copyOf(java));
+                return Map.of("slip", 9.02);
+            }
+        };
+        Verdict.Wrong first = assertInstanceOf(Verdict.Wrong.class, Checker.check(DRIVE, "9.02 Pa", together));
+        assertEquals("no gravity", first.mistake());
+        assertEquals(List.of("pa"), alone);
+        assertInstanceOf(Verdict.Wrong.class, Checker.check(DRIVE, "70 Pa", together));
+        assertEquals(List.of("pa", "pa", "near"), alone);
     }
 
     @ParameterizedTest

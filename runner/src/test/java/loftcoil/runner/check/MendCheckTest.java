@@ -101,6 +101,8 @@ class MendCheckTest {
     void valuesAreReadAsTheyAreTyped() {
         assertEquals(Map.of("tank.baseM", "2.2"), MendTrial.moved(MEND, " tank.baseM = 2,2 m ;; "));
         assertEquals(Map.of("tank.baseM", "2.2"), MendTrial.moved(MEND, "tank.baseM=2.2m"));
+        assertEquals(Map.of("tank.baseM", "-1"), MendTrial.moved(MEND, "tank.baseM = -1"));
+        assertEquals(Map.of("tank.baseM", "-1"), MendTrial.moved(MEND, "tank.baseM = −1 m"));
         assertEquals(Map.of("vent.valve", "a valve"), MendTrial.moved(MEND, "vent.valve = A valve"));
         assertEquals(Map.of(), MendTrial.moved(MEND, "tank.baseM = -0.6"));
         assertEquals(

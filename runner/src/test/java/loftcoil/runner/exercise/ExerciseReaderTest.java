@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import loftcoil.engine.fault.RefusedException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -44,8 +45,8 @@ class ExerciseReaderTest {
     }
 
     private static List<String> faults(String json) {
-        return assertThrows(ExerciseRefusedException.class, () -> read(json)).faults().stream()
-                .map(fault -> fault.field() + ": " + fault.what())
+        return assertThrows(RefusedException.class, () -> read(json)).faults().stream()
+                .map(fault -> fault.path().replaceFirst("^exercises/01-warm/legs.json(: )?", "") + ": " + fault.given())
                 .toList();
     }
 
@@ -111,7 +112,7 @@ class ExerciseReaderTest {
                         "tolerance: absolute 0.0, relative -1.0",
                         "mistakes[0].because: 7",
                         "mistakes[0].hint: missing",
-                        "colour: unknown field",
+                        "colour: \"colour\"",
                         "text: {{x}}"),
                 faults(json));
     }
@@ -153,13 +154,13 @@ class ExerciseReaderTest {
             delimiter = '|',
             quoteCharacter = '`',
             value = {
-                "`` | the file: ",
-                "{ | line 1, column 2: the text ends before the last bracket or quotation mark is closed",
-                "{\"kind\" | line 1, column 8: the text ends before",
-                "{kind: 1} | line 1, column 2: the name of a field stands in double quotation marks",
-                "`{\"kind\": \"quantity\", \"kind\": \"choice\"}` | line 1, column 28: \"kind\" stands twice",
-                "`{} {}` | line 1, column 4: there is text after the end of the first",
-                "[] | the file: a JSON array",
+                "`` | : nothing",
+                "{ | : text that is not JSON at line 1, column 2",
+                "{\"kind\" | : text that is not JSON at line 1, column 8",
+                "{kind: 1} | : text that is not JSON at line 1, column 2",
+                "`{\"kind\": \"quantity\", \"kind\": \"choice\"}` | : text that is not JSON at line 1, column 28",
+                "`{} {}` | : more than one JSON value at line 1, column 4",
+                "[] | : a JSON array",
                 "`{\"kind\": \"riddle\"}` | kind: “riddle”",
                 "{} | kind: missing",
             })
@@ -170,8 +171,8 @@ class ExerciseReaderTest {
 
     @Test
     void aFaultIsOneLineWithFileFieldAndWhatIsAllowed() {
-        ExerciseRefusedException refused =
-                assertThrows(ExerciseRefusedException.class, () -> read(QUANTITY.replace("\"Pa\"", "\"wibble\"")));
+        RefusedException refused =
+                assertThrows(RefusedException.class, () -> read(QUANTITY.replace("\"Pa\"", "\"wibble\"")));
         assertEquals(
                 "exercises/01-warm/legs.json: reference.unit: “wibble”; allowed: a unit that answers can be given in,"
                         + " such as Pa, L/min, °C or W/(m K)",

@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.RefusedException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -113,8 +115,8 @@ class MendReaderTest {
     void eachFaultIsToldAtItsField(String what, String with, String field) {
         String broken = LOW_TANK.replace(what, with);
         assertTrue(!broken.equals(LOW_TANK), what);
-        List<String> fields = assertThrows(ExerciseRefusedException.class, () -> read(broken)).faults().stream()
-                .map(ExerciseFault::field)
+        List<String> fields = assertThrows(RefusedException.class, () -> read(broken)).faults().stream()
+                .map(fault -> fault.path().replaceFirst("^.*: ", ""))
                 .toList();
         assertTrue(fields.contains(field), fields.toString());
     }
@@ -129,9 +131,9 @@ class MendReaderTest {
                  "wanted": [{"java": "true", "say": "s"}],
                  "solution": {"text": "t", "changes": {"tank.baseM": "2.2", "loop.valveOpening": "no valve"}}}
                 """;
-        List<ExerciseFault> faults =
-                assertThrows(ExerciseRefusedException.class, () -> read(all)).faults();
-        assertEquals("levers", faults.get(0).field());
-        assertEquals("every lever is a cure", faults.get(0).what());
+        List<Fault> faults =
+                assertThrows(RefusedException.class, () -> read(all)).faults();
+        assertTrue(faults.get(0).path().endsWith(": levers"), faults::toString);
+        assertEquals("every lever is a cure", faults.get(0).given());
     }
 }

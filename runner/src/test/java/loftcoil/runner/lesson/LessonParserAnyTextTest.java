@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import loftcoil.engine.fault.Fault;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Example;
@@ -21,11 +22,13 @@ class LessonParserAnyTextTest {
     void anyMarkdownIsALessonOrAnOrderlyRefusal(@ForAll("markdown") String text) {
         ParsedLesson parsed = LessonParser.read("01-any", "any.md", text);
         int lines = text.split("\r\n|\r|\n", -1).length;
-        for (LessonFault fault : parsed.faults()) {
-            assertTrue(fault.line() >= 1 && fault.line() <= lines, () -> fault + " in " + lines + " lines");
-            assertTrue(fault.column() >= 1, fault::toString);
-            assertFalse(fault.what().isBlank() || fault.allowed().isBlank(), fault::toString);
-            assertEquals(1, fault.words().lines().count(), fault::words);
+        for (Fault fault : parsed.faults()) {
+            String[] place = fault.path().split(":", -1);
+            int line = Integer.parseInt(place[1]);
+            assertTrue(line >= 1 && line <= lines, () -> fault + " in " + lines + " lines");
+            assertTrue(Integer.parseInt(place[2]) >= 1, fault::toString);
+            assertFalse(fault.given().isBlank() || fault.allowed().isBlank(), fault::toString);
+            assertEquals(1, fault.line().lines().count(), fault::line);
         }
         if (parsed.faults().isEmpty()) {
             List<String> ids = parsed.lesson().steps().stream().map(Step::id).toList();

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.RefusedException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -64,8 +66,12 @@ class LessonParserTest {
         return LessonParser.parse("03-warm", "lessons/03-warm.md", text);
     }
 
-    private static List<LessonFault> faults(String text) {
-        return assertThrows(LessonRefusedException.class, () -> parse(text)).faults();
+    private static int line(Fault fault) {
+        return Integer.parseInt(fault.path().split(":", -1)[1]);
+    }
+
+    private static List<Fault> faults(String text) {
+        return assertThrows(RefusedException.class, () -> parse(text)).faults();
     }
 
     @Test
@@ -155,15 +161,15 @@ class LessonParserTest {
                 ```java name=a
                 int a;
                 """;
-        List<LessonFault> faults = faults(text);
+        List<Fault> faults = faults(text);
         assertEquals(
                 List.of(3, 4, 5, 6, 7, 8, 10, 10, 14, 14, 16, 18, 20),
-                faults.stream().map(LessonFault::line).toList(),
+                faults.stream().map(LessonParserTest::line).toList(),
                 faults.toString());
-        LessonFault last = faults.get(faults.size() - 1);
+        Fault last = faults.get(faults.size() - 1);
         assertEquals(
                 "lessons/03-warm.md:20:1: a fence that is never closed; allowed: a line of ``` after the last line of code",
-                last.words());
+                last.line());
     }
 
     @ParameterizedTest(name = "{0}")
@@ -203,8 +209,8 @@ class LessonParserTest {
                 "# Again | a second heading of the first level",
             })
     void oneFault(String body, String what) {
-        List<LessonFault> faults = faults(HEAD + "\n" + body.replace("\\n", "\n") + "\n");
-        assertEquals(List.of(what), faults.stream().map(LessonFault::what).toList());
+        List<Fault> faults = faults(HEAD + "\n" + body.replace("\\n", "\n") + "\n");
+        assertEquals(List.of(what), faults.stream().map(Fault::given).toList());
     }
 
     @ParameterizedTest(name = "{0}")
@@ -223,9 +229,8 @@ class LessonParserTest {
                 "---\\ntitle: T\\nstep: 3\\nminutes: 2\\nneeds:\\n--- | no heading",
             })
     void headFault(String text, String what) {
-        List<String> found = faults(text.replace("\\n", "\n")).stream()
-                .map(LessonFault::what)
-                .toList();
+        List<String> found =
+                faults(text.replace("\\n", "\n")).stream().map(Fault::given).toList();
         assertTrue(found.contains(what), found.toString());
     }
 
@@ -235,12 +240,12 @@ class LessonParserTest {
                 "---\ntitle: T\nstep: 3\nminutes: 2\nneeds:\n\n# T\n\n" + "Water rises.\nSo: it is.\n\n".repeat(100);
         assertEquals(
                 List.of("front matter is never closed"),
-                faults(text).stream().map(LessonFault::what).toList());
+                faults(text).stream().map(Fault::given).toList());
     }
 
     @Test
     void anEmptyFileAndAHugeOneAreRefused() {
-        assertEquals("no front matter", faults("").get(0).what());
+        assertEquals("no front matter", faults("").get(0).given());
         assertEquals(1, faults("x".repeat(LessonParser.LONGEST + 1)).size());
     }
 }

@@ -185,7 +185,7 @@ class PageApiTest extends PageServing {
 
     @Test
     void aHugeBodyIsRefused() throws Exception {
-        HttpResponse<String> answer = send(post("/api/run"), "{\"source\":\"" + "x".repeat(Body.MOST_BYTES) + "\"}");
+        HttpResponse<String> answer = send(post("/api/run"), "{\"source\":\"" + "x".repeat(Router.MOST_BYTES) + "\"}");
         assertEquals(413, answer.statusCode());
         assertEquals(List.of(), bench.calls);
     }

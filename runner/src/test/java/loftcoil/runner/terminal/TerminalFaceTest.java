@@ -114,7 +114,7 @@ class TerminalFaceTest {
         assertTrue(all.contains("-1 to 3 m"), all);
         assertTrue(all.contains("a none, b a valve"), all);
         assertTrue(all.contains("“raise it” is no change"), all);
-        assertTrue(all.contains("tank.baseM: “12” is not allowed"), all);
+        assertTrue(all.contains("tank.baseM: “12”; allowed"), all);
         assertTrue(all.contains("It does not do what it should yet."), all);
         assertTrue(all.contains("Heat does not push down."), all);
         assertTrue(all.contains("Valve in the open vent: a valve"), all);

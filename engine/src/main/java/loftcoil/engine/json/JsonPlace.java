@@ -1,4 +1,4 @@
-package loftcoil.engine.design;
+package loftcoil.engine.json;
 
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;

@@ -6,24 +6,20 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import loftcoil.engine.fault.Refusal;
+import loftcoil.engine.fault.RefusedException;
 
-/** Thrown where what was given on the command line cannot be used: one line a fault, with what is allowed. */
-final class RefusedInputException extends Refusal {
+/** The refusal of a file or folder given on the command line. */
+final class RefusedFile {
 
-    private static final long serialVersionUID = 1L;
+    private RefusedFile() {}
 
-    RefusedInputException(Path file, String what, String allowed) {
-        super(file + ": " + what + "; allowed: " + allowed);
-    }
-
-    RefusedInputException(String lines) {
-        super(lines);
+    static RefusedException of(Path file, String what, String allowed) {
+        return RefusedException.of(file.toString(), what, allowed);
     }
 
     /** For a file or folder that could not be written. */
-    static RefusedInputException unwritable(Path file, IOException why, String allowed) {
-        return new RefusedInputException(file, "cannot be written (" + plain(why) + ")", allowed);
+    static RefusedException unwritable(Path file, IOException why, String allowed) {
+        return of(file, "cannot be written (" + plain(why) + ")", allowed);
     }
 
     private static String plain(IOException why) {

@@ -1,4 +1,4 @@
-package loftcoil.engine.design;
+package loftcoil.engine.json;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -10,11 +10,13 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.PlainText;
+import loftcoil.engine.fault.RefusedException;
 
 /**
  * Reads a text as one JSON object. What is wrong is told in words for somebody who wrote a design or a lesson and not a
@@ -51,67 +53,38 @@ public final class JsonText {
                 .build();
     }
 
-    /** Thrown where a text is not one JSON object. */
-    public static final class UnreadableException extends Exception {
-
-        private static final long serialVersionUID = 1L;
-
-        private final transient Optional<JsonPlace> place;
-        private final String what;
-        private final String why;
-
-        UnreadableException(String what, Optional<JsonPlace> place, String why) {
-            super(what + place.map(at -> " at " + at.words()).orElse("") + (why.isEmpty() ? "" : " (" + why + ")"));
-            this.what = what;
-            this.place = place;
-            this.why = why;
-        }
-
-        /** Where it stops being JSON; empty where it is JSON of another kind. */
-        public Optional<JsonPlace> place() {
-            return place;
-        }
-
-        /** What was given, with its place. */
-        public String given() {
-            return what + place.map(at -> " at " + at.words()).orElse("");
-        }
-
-        /** What is wrong in one sentence; empty where what was given says it all. */
-        public String why() {
-            return why;
-        }
-
-        /** What is wrong, without its place. */
-        public String words() {
-            return why.isEmpty() ? what : why;
-        }
-    }
-
     /**
      * The object written there.
      *
+     * @param path what a fault calls the text, such as {@code design}; may be empty
      * @param json the text, with or without a byte-order mark
-     * @throws UnreadableException where it is none
+     * @throws RefusedException where it is none
      */
-    public JsonNode object(String json) throws UnreadableException {
+    public JsonNode object(String path, String json) {
         String text = json.startsWith(BYTE_ORDER_MARK) ? json.substring(BYTE_ORDER_MARK.length()) : json;
         if (text.isBlank()) {
-            throw new UnreadableException("nothing", Optional.empty(), "the file is empty");
+            throw refused(path, "nothing", "the file is empty");
         }
         try {
             JsonNode root = mapper.readTree(text);
             if (!root.isObject()) {
-                String kind = root.getNodeType().toString().toLowerCase(Locale.ROOT);
-                throw new UnreadableException("a JSON " + kind, Optional.empty(), "");
+                throw refused(path, "a JSON " + root.getNodeType().toString().toLowerCase(Locale.ROOT), "");
             }
             return root;
         } catch (MismatchedInputException trailing) {
-            throw new UnreadableException(
-                    "more than one JSON value", JsonPlace.of(trailing), "there is text after the end of the first");
+            String given = "more than one JSON value" + placed(trailing);
+            throw refused(path, given, "there is text after the end of the first");
         } catch (JsonProcessingException unreadable) {
-            throw new UnreadableException("text that is not JSON", JsonPlace.of(unreadable), plainly(unreadable));
+            throw refused(path, "text that is not JSON" + placed(unreadable), plainly(unreadable));
         }
+    }
+
+    private static RefusedException refused(String path, String given, String why) {
+        return new RefusedException(List.of(new Fault(path, given, "one JSON object in { }", why)));
+    }
+
+    private static String placed(JsonProcessingException fault) {
+        return JsonPlace.of(fault).map(at -> " at " + at.words()).orElse("");
     }
 
     /** What is wrong, in words for somebody who wrote a design and not a program. */
@@ -126,6 +99,9 @@ public final class JsonText {
         Matcher duplicate = DUPLICATE.matcher(said);
         if (duplicate.find()) {
             return "\"" + PlainText.cut(duplicate.group(1)) + "\" stands twice in one object";
+        }
+        if (said.contains("code 8722")) {
+            return "the minus of a number is a hyphen, -";
         }
         if (said.contains("NON_NUMERIC") || said.contains("numeric value")) {
             return "a number is written with digits and a decimal point, with no zero before its first digit";
