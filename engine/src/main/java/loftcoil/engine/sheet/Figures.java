@@ -293,7 +293,7 @@ public final class Figures {
 
     /** Where the heat lost in a year goes. */
     public static final List<Figure<Losses>> LOSSES = List.of(
-            Figure.of("losses.tankKWh", "lost through the tank's lagging", MeasureKind.ENERGY_KWH, 0, Losses::tank)
+            Figure.of("losses.tankKWh", "lost through the tank's coat and ports", MeasureKind.ENERGY_KWH, 0, Losses::tank)
                     .less(),
             Figure.of("losses.windowKWh", "lost through the panes", MeasureKind.ENERGY_KWH, 0, Losses::window)
                     .less(),
