@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import loftcoil.engine.fault.Allowed;
-import loftcoil.engine.pipe.TubeTable;
 
 /** The named changes of what can hurt somebody: vent, cold feed, frost. */
 final class SafetyChanges {
@@ -66,7 +65,7 @@ final class SafetyChanges {
                                 .map(vent -> vent.kind().code())
                                 .orElse(Form.NOT_SAID),
                         SafetyChanges::ventOf);
-        table.named("vent.tube", "Tube of the open vent", TubeTable.names(), "safety.vent.tube")
+        table.tube("vent.tube", "Tube of the open vent", "safety.vent.tube")
                 .as(
                         design -> SafetyFields.openPipe(design).tube().orElseThrow(),
                         (design, tube) -> openPipe(design, SafetyFields.VENT_TUBE, Optional.of(tube)));

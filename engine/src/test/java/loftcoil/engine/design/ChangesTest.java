@@ -43,6 +43,7 @@ class ChangesTest {
             Map.entry("coil.heatKW", "3.2"),
             Map.entry("coil.ends", "the upper end"),
             Map.entry("loop.tube", "EN1057 28x0.9"),
+            Map.entry("legs.tube", "28x1.0 stainless"),
             Map.entry("loop.elbowsPerLeg", "4"),
             Map.entry("loop.slopeMmPerM", "-30"),
             Map.entry("loop.laggingMm", "30"),

@@ -110,6 +110,28 @@ class DesignJsonTest {
                         .toList());
     }
 
+    /** As a tube is written: outer diameter x wall in mm; it is kept as it was given and counts as copper. */
+    @Test
+    void aTubeMayBeGivenByItsSizeAlone() {
+        Design alone = DesignJson.read(BOTHY.replaceFirst("EN1057 22x0.9", "35x1.0"));
+        Design copper = DesignJson.read(BOTHY.replaceFirst("EN1057 22x0.9", "35x1.0 copper"));
+        assertEquals("35x1.0", alone.coil().tube());
+        assertEquals(alone, DesignJson.read(DesignJson.write(alone)));
+        assertEquals(
+                copper.circuit(40).search().forward().orElseThrow().flowKgPerS(),
+                alone.circuit(40).search().forward().orElseThrow().flowKgPerS());
+        assertEquals(
+                "35x1.0",
+                Changes.apply(alone, "legs.tube", "35x1.0").hotLegs().get(0).tube());
+    }
+
+    @Test
+    void plasticIsNoTubeInAFire() {
+        Fault fault = faults(BOTHY.replaceFirst("EN1057 22x0.9", "22x2.0 PEX")).get(0);
+        assertEquals("coil.tube", fault.path());
+        assertTrue(fault.line().endsWith("copper, stainless, steel (plastic melts beside a fire)"), fault.line());
+    }
+
     @Test
     void anUnknownTubeNamesTheNearest() {
         Fault fault =
