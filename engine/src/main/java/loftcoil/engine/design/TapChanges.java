@@ -77,7 +77,7 @@ final class TapChanges {
                 .as(
                         Mixer::of,
                         (design, mixer) -> each(design, tap -> TapFields.TABLE.with(tap, TapFields.MIXER, mixer.setC)));
-        table.fields("site.altitudeM");
+        table.fields("site.altitudeM", "site.hardnessMgPerL");
     }
 
     private static List<String> kinds() {

@@ -307,6 +307,7 @@ class CautionsTest {
                 full(SafeBothy.edited(List.of("/taps/0/mixerC", "60", "/safety/childrenOrFrail", "true"))),
                 full(SafeBothy.with("/hotLegs/0/fittings", "{\"ball\": 1}")),
                 full(ofSteel()),
+                full(Changes.apply(Example.orchardBothy(), "coldFeed.kind", "float valve")),
                 full(SafeBothy.with("/safety/coldFeed/overflowBoreMm", "null")),
                 full(SafeBothy.with("/safety/coldFeed/plasticCistern", "null")),
                 full(plasticDrawPipe("null")),

@@ -82,6 +82,9 @@ class ChangesTest {
             Map.entry("vent.valve", "a valve"),
             Map.entry("coldFeed.kind", "float valve"),
             Map.entry("coldFeed.airGapMm", "5"),
+            Map.entry("coldFeed.supply", "water that somebody drinks"),
+            Map.entry("safety.coldFeed.overflowBoreMm", "26"),
+            Map.entry("site.hardnessMgPerL", "250"),
             Map.entry("absence.drained", "left full"));
 
     static List<String> names() {
