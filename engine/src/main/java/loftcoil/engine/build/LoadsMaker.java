@@ -165,15 +165,17 @@ final class LoadsMaker {
 
     private double pipe(MeasuredText what, String name, double lengthM) {
         Tube tube = TubeTable.require("tube", name);
-        double kgPerM = tube.copperKgPerM() + tube.volumeM3PerM() * Water.densityKgPerM3(FullWeight.COLD_C);
+        double kgPerM = tube.metalKgPerM() + tube.volumeM3PerM() * Water.densityKgPerM3(FullWeight.COLD_C);
         MeasuredText why = SENTENCES.say(
                 "loads.tube.why",
                 "whole",
                 new Measure(kgPerM, MeasureKind.MASS_KG_PER_M),
                 "tube",
                 name,
-                "copper",
-                new Measure(tube.copperKgPerM(), MeasureKind.MASS_KG_PER_M));
+                "metal",
+                new Measure(tube.metalKgPerM(), MeasureKind.MASS_KG_PER_M),
+                "of",
+                tube.metal().words());
         loads.add(new Load(what, Measure.kilograms(kgPerM * lengthM), why));
         return kgPerM * lengthM;
     }

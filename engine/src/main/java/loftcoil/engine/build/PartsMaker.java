@@ -18,6 +18,8 @@ import loftcoil.engine.design.ShutterChoice;
 import loftcoil.engine.design.Tank;
 import loftcoil.engine.design.Tap;
 import loftcoil.engine.design.Window;
+import loftcoil.engine.pipe.TubeMetal;
+import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.supply.RatedFlow;
 import loftcoil.engine.tank.Box;
 import loftcoil.engine.tank.LyingCylinder;
@@ -56,7 +58,12 @@ final class PartsMaker {
     }
 
     private void coil() {
-        add(PIPE, 1, "parts.brazing-rod");
+        TubeMetal metal = TubeTable.require("coil.tube", design.coil().tube()).metal();
+        if (metal == TubeMetal.COPPER) {
+            add(PIPE, 1, "parts.brazing-rod");
+        } else {
+            add(PIPE, 1, "parts.coil-ends", "metal", metal.words());
+        }
         add(PIPE, 1, "parts.drain");
     }
 

@@ -12,6 +12,7 @@ import loftcoil.engine.build.PartsList.Part;
 import loftcoil.engine.build.PipeChain.Stretch;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.pipe.FittingTable;
+import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.words.Measure;
 
 /** Tube and fittings of loop and taps, counted from the same chain that is cut. */
@@ -43,7 +44,9 @@ final class PipeParts {
         return PartsMaker.part(
                 Group.PIPE,
                 Measure.count(bars.size()),
-                "parts.tube",
+                TubeTable.assumesCopper(tube) ? "parts.tube-assumed" : "parts.tube",
+                "metal",
+                TubeTable.require("tube", tube).metal().words(),
                 "tube",
                 tube,
                 "stock",

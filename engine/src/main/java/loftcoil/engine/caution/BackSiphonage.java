@@ -1,10 +1,14 @@
 package loftcoil.engine.caution;
 
+import java.util.Optional;
 import loftcoil.engine.design.ColdFeed;
+import loftcoil.engine.design.Origin;
 import loftcoil.engine.words.Measure;
 
 /** Tank water sucked back into water that somebody drinks. */
 final class BackSiphonage implements CautionRule {
+
+    private static final String DRINKING = "safety.coldFeed.drinkingWater";
 
     /**
      * Least free fall over the highest water: 20 mm or twice the bore of the inlet, whichever is more. EN 1717; UK Water
@@ -18,7 +22,14 @@ final class BackSiphonage implements CautionRule {
 
     @Override
     public void look(CautionFacts facts, Findings findings) {
-        facts.safety().coldFeed().ifPresentOrElse(feed -> judge(feed, findings), () -> findings.ask("safety.coldFeed"));
+        Optional<ColdFeed> feed = facts.safety().coldFeed();
+        if (feed.isEmpty()) {
+            findings.ask("safety.coldFeed");
+        } else if (facts.design().origin(DRINKING) == Origin.ASSUMED) {
+            findings.ask(DRINKING);
+        } else {
+            judge(feed.get(), findings);
+        }
     }
 
     private static void judge(ColdFeed feed, Findings findings) {

@@ -3,6 +3,7 @@ package loftcoil.engine.caution;
 import loftcoil.engine.design.Coil;
 import loftcoil.engine.design.CoilJoints;
 import loftcoil.engine.design.Fire;
+import loftcoil.engine.pipe.Tube;
 import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
@@ -33,10 +34,13 @@ final class CoilInFlame implements CautionRule {
             findings.caution(CautionKind.COIL_JOINT, "count", Measure.count(joints));
         }
         share(facts, findings);
-        double wallMm = TubeTable.require("coil.tube", coil.tube()).wallM() * MM_PER_M;
+        Tube tube = TubeTable.require("coil.tube", coil.tube());
+        double wallMm = tube.wallM() * MM_PER_M;
         if (wallMm < THINNEST_MM - ROUNDING_MM) {
             findings.caution(
                     CautionKind.COIL_WALL,
+                    "metal",
+                    tube.metal().words(),
                     "wall",
                     new Measure(wallMm, MeasureKind.SMALL_LENGTH_MM),
                     "least",

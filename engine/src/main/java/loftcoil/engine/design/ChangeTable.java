@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.KnownNames;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.words.Numeral;
 
 /** Collects named changes; reads as one line a change. */
@@ -122,6 +123,17 @@ final class ChangeTable {
                     }
                     return apply.apply(design, text);
                 },
+                List.of(decides)));
+    }
+
+    /** A tube, by a name of the tube table or by its size. */
+    Chosen<String> tube(String name, String label, String... decides) {
+        Change change = new Change(name, label, "", Optional.empty(), TubeTable.names());
+        return (current, apply) -> put(new Entry(
+                change,
+                current,
+                (design, text) ->
+                        apply.apply(design, TubeTable.require(name, text).name()),
                 List.of(decides)));
     }
 

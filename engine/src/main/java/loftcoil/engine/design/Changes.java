@@ -13,6 +13,9 @@ import loftcoil.engine.fault.RefusedException;
  */
 public final class Changes {
 
+    /** The present value of what may be left out and is. */
+    public static final String NOT_SAID = Form.NOT_SAID;
+
     private static final Map<String, ChangeTable.Entry> ENTRIES = entries();
 
     private Changes() {}

@@ -13,7 +13,8 @@ final class CoilFields {
 
     /** What every tube field says of its names. */
     static final String TUBE_HELP =
-            "A name of the tube table, standard and size; or outer diameter x wall in mm, as 35x1.1 copper.";
+            "A name of the tube table, standard and size; or outer diameter x wall in mm and the metal, as 22x1.5 stainless, 22x1.5"
+                    + " steel or 35x1.1 copper; without a metal, as 35x1.0, hard copper is assumed.";
 
     static final Field<Coil, String> TUBE = new Field<>("tube", "Tube of the coil", TUBE_HELP, tube(), Coil::tube);
     static final Field<Coil, Double> LENGTH = new Field<>(

@@ -284,7 +284,12 @@ public record Design(
         return Changes.tried(this, "coil.lengthM", Double.toString(lengthM));
     }
 
-    /** The same design with this heat in the coil, kW. */
+    /** The same design with a fire of this much wood an hour, kg/h; where there is none yet, it is lit as stated in the table. */
+    public Design withBurnKgPerH(double burnKgPerH) {
+        return Changes.tried(this, "fire.burnKgPerH", Double.toString(burnKgPerH));
+    }
+
+    /** The same design with this heat in the coil, kW; no more than the wood of an hour holds. */
     public Design withCoilHeatKW(double heatKW) {
         return Changes.tried(this, "coil.heatKW", Double.toString(heatKW));
     }

@@ -12,6 +12,7 @@ import loftcoil.engine.fault.PlainText;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.json.JsonFields;
 import loftcoil.engine.supply.Tee;
+import loftcoil.engine.words.Numeral;
 
 /**
  * Everything that can be wrong with a design: with each field by itself, as the tables say, and here with fields that need one
@@ -41,8 +42,8 @@ final class DesignFaults {
         found.taps(design);
         design.safety().ifPresent(safety -> found.safety(design, safety));
         found.faults.addAll(GeometryFaults.of(design));
-        if (found.faults.isEmpty() && design.coil().heatKW().isEmpty()) {
-            design.fire().ifPresent(fire -> found.burning(design, fire));
+        if (found.faults.isEmpty()) {
+            design.fire().ifPresent(fire -> found.fire(design, fire));
         }
         return found.faults;
     }
@@ -148,6 +149,21 @@ final class DesignFaults {
                     .map(DesignField::allowed)
                     .orElse("a tube");
             faults.add(new Fault(path, "missing", allowed, why));
+        }
+    }
+
+    private void fire(Design design, Fire fire) {
+        design.coil().heatKW().ifPresentOrElse(heatKW -> fuel(heatKW, fire.fuelKW()), () -> burning(design, fire));
+    }
+
+    /** No coil takes more than the fuel holds. */
+    private void fuel(double heatKW, double fuelKW) {
+        if (heatKW > fuelKW) {
+            faults.add(new Fault(
+                    "coil.heatKW",
+                    Numeral.plain(heatKW, 6),
+                    new Allowed(0, Math.floor(fuelKW * 100) / 100, "kW").toString(),
+                    "the wood burnt in an hour, fire.burnKgPerH, holds no more"));
         }
     }
 

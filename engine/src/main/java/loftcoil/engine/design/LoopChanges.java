@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import loftcoil.engine.fault.Allowed;
-import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.words.Numeral;
 
 /** The named changes of coil and legs, the loop staying closed. */
@@ -93,13 +92,7 @@ final class LoopChanges {
     }
 
     private static void loop(ChangeTable table) {
-        table.named(
-                        "loop.tube",
-                        "Tube of every leg and the coil",
-                        TubeTable.names(),
-                        "coil.tube",
-                        "coldLegs[].tube",
-                        "hotLegs[].tube")
+        table.tube("loop.tube", "Tube of every leg and the coil", "coil.tube", "coldLegs[].tube", "hotLegs[].tube")
                 .as(
                         design -> design.coil().tube(),
                         (design, tube) -> design.with(
@@ -107,6 +100,8 @@ final class LoopChanges {
                                 CoilFields.TABLE.with(design.coil(), CoilFields.TUBE, tube),
                                 each(design.coldLegs(), tubed(tube)),
                                 each(design.hotLegs(), tubed(tube))));
+        table.tube("legs.tube", "Tube of every leg, the coil apart", "coldLegs[].tube", "hotLegs[].tube")
+                .as(design -> design.hotLegs().get(0).tube(), (design, tube) -> both(design, tubed(tube)));
         table.whole(
                         "loop.elbowsPerLeg",
                         "Sharp 90° elbows in each leg",
@@ -143,9 +138,9 @@ final class LoopChanges {
     }
 
     private static void sides(ChangeTable table) {
-        table.named("hotLegs.tube", "Tube of the hot legs", TubeTable.names(), "hotLegs[].tube")
+        table.tube("hotLegs.tube", "Tube of the hot legs", "hotLegs[].tube")
                 .as(design -> design.hotLegs().get(0).tube(), (design, tube) -> hot(design, tubed(tube)));
-        table.named("coldLegs.tube", "Tube of the cold legs", TubeTable.names(), "coldLegs[].tube")
+        table.tube("coldLegs.tube", "Tube of the cold legs", "coldLegs[].tube")
                 .as(design -> design.coldLegs().get(0).tube(), (design, tube) -> cold(design, tubed(tube)));
         table.number(
                         "hotLegs.laggingMm",

@@ -3,7 +3,7 @@ package loftcoil.engine.design;
 import java.util.List;
 
 /**
- * What tank and pipes are made of, besides the copper tube of the loop.
+ * What tank and pipes are made of, besides the metal that the names of the tubes say.
  *
  * @param tank what the tank is made of where the water touches it
  * @param inLoop other metals the loop's water touches, such as nipples and unions

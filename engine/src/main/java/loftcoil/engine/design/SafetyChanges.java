@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import loftcoil.engine.fault.Allowed;
-import loftcoil.engine.pipe.TubeTable;
 
 /** The named changes of what can hurt somebody: vent, cold feed, frost. */
 final class SafetyChanges {
@@ -24,6 +23,32 @@ final class SafetyChanges {
         @Override
         public String code() {
             return code;
+        }
+    }
+
+    /** What the cold feed is joined to. */
+    private enum Supply implements Coded {
+        NOT_SAID(Form.NOT_SAID),
+        DRUNK("water that somebody drinks"),
+        APART("water that nobody drinks");
+
+        private final String code;
+
+        Supply(String code) {
+            this.code = code;
+        }
+
+        @Override
+        public String code() {
+            return code;
+        }
+
+        static Supply of(Design design) {
+            return SafetyFields.said(design)
+                    .coldFeed()
+                    .filter(feed -> design.origin("safety.coldFeed.drinkingWater") != Origin.ASSUMED)
+                    .map(feed -> feed.drinkingWater() ? DRUNK : APART)
+                    .orElse(NOT_SAID);
         }
     }
 
@@ -66,7 +91,7 @@ final class SafetyChanges {
                                 .map(vent -> vent.kind().code())
                                 .orElse(Form.NOT_SAID),
                         SafetyChanges::ventOf);
-        table.named("vent.tube", "Tube of the open vent", TubeTable.names(), "safety.vent.tube")
+        table.tube("vent.tube", "Tube of the open vent", "safety.vent.tube")
                 .as(
                         design -> SafetyFields.openPipe(design).tube().orElseThrow(),
                         (design, tube) -> openPipe(design, SafetyFields.VENT_TUBE, Optional.of(tube)));
@@ -108,6 +133,13 @@ final class SafetyChanges {
                                 SafetyFields.FEED_PART,
                                 Optional.of(SafetyFields.FEED.with(
                                         SafetyFields.feed(design), SafetyFields.AIR_GAP, OptionalDouble.of(gapMm)))));
+        table.fields("safety.coldFeed.overflowBoreMm");
+        table.choice(
+                        "coldFeed.supply",
+                        "What the cold feed is joined to",
+                        Supply.class,
+                        "safety.coldFeed.drinkingWater")
+                .as(Supply::of, SafetyChanges::supplied);
         table.choice(
                         "absence.drained",
                         "The dwelling left in winter",
@@ -158,6 +190,17 @@ final class SafetyChanges {
     }
 
     /** The months, where none are known, are January and February. */
+    /** A feed of which nothing was said is started. */
+    private static Design supplied(Design design, Supply supply) {
+        return supply == Supply.NOT_SAID
+                ? design.checked()
+                : with(
+                        design,
+                        SafetyFields.FEED_PART,
+                        Optional.of(SafetyFields.FEED.with(
+                                SafetyFields.feed(design), SafetyFields.DRINKING, supply == Supply.DRUNK)));
+    }
+
     private static Design left(Design design, Left left) {
         if (left == Left.of(design)) {
             return design.checked();

@@ -44,7 +44,7 @@ final class SafetyFields {
             "By bucket, by a float valve, or from a cistern that has one.",
             Leaf.code("cold feed", ColdFeed.Kind.class, ColdFeed.Kind.BY_HAND),
             ColdFeed::kind);
-    private static final Field<ColdFeed, Boolean> DRINKING = new Field<>(
+    static final Field<ColdFeed, Boolean> DRINKING = new Field<>(
             "drinkingWater",
             "Joined to drinking water",
             "Whether somebody drinks from the same pipe.",

@@ -46,7 +46,7 @@ final class SupplyMaker {
     private static GravitySupply onTrunk(Design design, List<Tap> taps, double waterC) {
         Trunk trunk = design.trunk().orElseThrow();
         SupplyPipe shared =
-                SupplyPipe.copper(TubeTable.require("trunk.tube", trunk.tube()), trunk.lengthM(), trunk.fittings());
+                SupplyPipe.of(TubeTable.require("trunk.tube", trunk.tube()), trunk.lengthM(), trunk.fittings());
         Tee end = new Tee(taps.stream()
                 .map(tap -> new Branch(pipe(tap, offTheTrunk(tap.fittings())), outlet(tap)))
                 .toList());
@@ -64,7 +64,7 @@ final class SupplyMaker {
     }
 
     private static SupplyPipe pipe(Tap tap, Map<String, Integer> fittings) {
-        return SupplyPipe.copper(tube(tap), tap.lengthM(), fittings);
+        return SupplyPipe.of(tube(tap), tap.lengthM(), fittings);
     }
 
     private static Outlet outlet(Tap tap) {

@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import loftcoil.engine.fault.Allowed;
-import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.supply.RatedFlow;
 import loftcoil.engine.supply.TapClass;
 
@@ -57,7 +56,7 @@ final class TapChanges {
     private TapChanges() {}
 
     static void into(ChangeTable table) {
-        table.named("taps.tube", "Tube of the pipe to every tap", TubeTable.names(), "taps[].tube")
+        table.tube("taps.tube", "Tube of the pipe to every tap", "taps[].tube")
                 .as(
                         design -> TapFields.orStarted(design).get(0).tube(),
                         (design, tube) -> each(design, tap -> tap.onTube(tube)));
@@ -78,7 +77,7 @@ final class TapChanges {
                 .as(
                         Mixer::of,
                         (design, mixer) -> each(design, tap -> TapFields.TABLE.with(tap, TapFields.MIXER, mixer.setC)));
-        table.fields("site.altitudeM");
+        table.fields("site.altitudeM", "site.hardnessMgPerL");
     }
 
     private static List<String> kinds() {

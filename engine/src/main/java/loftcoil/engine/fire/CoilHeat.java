@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  * @param gasW of that, from the gas that sweeps over the tube, convection and glow of the gas, W
  * @param radiatedW of that, from embers and flame, W
  * @param surfaceC mean temperature of the outer surface, on the soot, °C
- * @param innerWallC mean temperature of the copper where it touches the water, °C; above the boiling point there, bubbles form
+ * @param innerWallC mean temperature of the metal where it touches the water, °C; above the boiling point there, bubbles form
  *     at the wall and the coil rattles
  * @param gasBeforeC temperature of the gas as it reaches the coil, °C
  * @param gasAfterC temperature of the gas as it leaves the coil, °C

@@ -16,7 +16,7 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
  *
  * <p>The released heat is split: a share is radiated by embers and flame, the rest is in the gas. The coil takes its part of the
  * radiation by the share of the firebox's surface it makes up, and cools the gas that sweeps over it ({@link GasSide}). The
- * heat taken warms water, film, copper and soot ({@link TubeInside}); both sides are solved for the heat at which they agree.
+ * heat taken warms water, film, metal and soot ({@link TubeInside}); both sides are solved for the heat at which they agree.
  * Neither part can exceed its source, so the coil never takes more than the fire releases.
  *
  * <p>No measured figure for such coils was found to check the result as a whole. {@link FireSpread} gives the spread.
@@ -30,7 +30,7 @@ public record CoilInFire(FireCoil coil, Burn burn, Firebox firebox) {
     /** Flame colder than this goes out, °C; common practice, no source. */
     public static final double LEAST_FLAME_C = 300;
 
-    /** Emissivity of copper under soot: Incropera, 6th ed., table A.11 gives 0.95 for lampblack; the rest is ash. */
+    /** Emissivity of a tube under soot: Incropera, 6th ed., table A.11 gives 0.95 for lampblack; the rest is ash. */
     private static final double SOOTY = 0.9;
 
     /** Temperature of embers, K: 900 °C, common practice, no source. It only matters where the coil is nearly as hot. */

@@ -44,7 +44,7 @@ public record CoilWall(double meanC, double coldestC, double hottestC, double ho
         }
         double film = meanFlux / meanRise;
         double radius = coil.tube().boreM() / 2;
-        double evened = TubeInside.COPPER_W_PER_M_K * coil.tube().wallM() / (film * radius * radius);
+        double evened = coil.tube().metal().conductivityWPerMK() * coil.tube().wallM() / (film * radius * radius);
         double peak = ALONG * (1 + (ROUND - 1) / (1 + evened));
         return new CoilWall(meanC, water.inletC() + meanRise, outC + peak * meanRise, peak * meanFlux);
     }

@@ -4,7 +4,7 @@ import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.pipe.Tube;
 
 /**
- * A copper tube in the fire.
+ * A tube in the fire.
  *
  * @param tube the tube
  * @param lengthM length of tube in the fire in m, 0 to 50

@@ -8,7 +8,7 @@ import loftcoil.engine.pipe.WoundFilm;
 import loftcoil.engine.water.Water;
 
 /**
- * From the water to the outer surface of a coil that takes up a given heat: warmth of the water, film inside, copper, soot.
+ * From the water to the outer surface of a coil that takes up a given heat: warmth of the water, film inside, metal, soot.
  *
  * <p>Film: forced flow by {@link InsideFilm} with even flux, and warm water rising along the wall by Churchill and Chu's
  * horizontal cylinder on the bore, put together as the cube root of the sum of cubes (Churchill, AIChE J. 23 (1977) 10).
@@ -16,9 +16,6 @@ import loftcoil.engine.water.Water;
  * which would carry more, are left out.
  */
 final class TubeInside {
-
-    /** Phosphorus-deoxidised copper of tubes, W/(m K); 305 to 365 in the literature, from memory. */
-    static final double COPPER_W_PER_M_K = 340;
 
     /** Loose soot and fly ash, W/(m K); 0.07 to 0.15, common practice, no source. */
     static final double SOOT_W_PER_M_K = 0.1;
@@ -45,7 +42,7 @@ final class TubeInside {
     }
 
     /**
-     * Mean temperature of the copper at the water, °C. Past 110 °C the water boils and grows no hotter: its mean is held
+     * Mean temperature of the metal at the water, °C. Past 110 °C the water boils and grows no hotter: its mean is held
      * there.
      */
     double innerWallC(double heatW) {
@@ -56,9 +53,10 @@ final class TubeInside {
 
     /** Mean temperature of the outer surface, on the soot, °C. */
     double surfaceC(double heatW) {
-        double copper = RoundWall.layerKMPerW(coil.tube().boreM(), coil.tube().outerM(), COPPER_W_PER_M_K);
+        double conductivity = coil.tube().metal().conductivityWPerMK();
+        double metal = RoundWall.layerKMPerW(coil.tube().boreM(), coil.tube().outerM(), conductivity);
         double soot = RoundWall.layerKMPerW(coil.tube().outerM(), coil.sootyM(), SOOT_W_PER_M_K);
-        return innerWallC(heatW) + heatW / coil.lengthM() * (copper + soot);
+        return innerWallC(heatW) + heatW / coil.lengthM() * (metal + soot);
     }
 
     /** Kelvin between wall and water; the film depends on them by a root, so that repeating it settles. */

@@ -47,7 +47,7 @@ class Segment {
         this.boreM = pipe.tube().boreM();
         this.areaM2 = pipe.tube().areaM2();
         this.curvature = pipe.windingM() > 0 ? boreM / pipe.windingM() : 0;
-        this.roughness = Friction.DRAWN_TUBE_ROUGHNESS_M / boreM;
+        this.roughness = pipe.tube().metal().roughnessM() / boreM;
         this.frictionTimes = 1;
         this.transitionTimes = 1;
         double perReynolds = 0;
@@ -71,7 +71,7 @@ class Segment {
         this.boreM = as.boreM;
         this.areaM2 = as.areaM2;
         this.curvature = as.curvature;
-        this.roughness = as.roughness * trim.roughnessTimes();
+        this.roughness = Math.min(as.roughness * trim.roughnessTimes(), Friction.ROUGHNESS.high());
         this.frictionTimes = as.frictionTimes * trim.frictionTimes();
         this.transitionTimes = as.transitionTimes * trim.transitionTimes();
         this.lossPerReynolds = as.lossPerReynolds * trim.fittingsTimes();

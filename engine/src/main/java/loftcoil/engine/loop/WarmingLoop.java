@@ -1,18 +1,19 @@
 package loftcoil.engine.loop;
 
 import loftcoil.engine.constant.Constants;
+import loftcoil.engine.pipe.Tube;
 import loftcoil.engine.tank.WaterHeat;
 
 /**
- * The loop through time, from cold: water and copper of every tenth of a metre warmed, pushed round and cooled in small steps. Where
+ * The loop through time, from cold: water and metal of every tenth of a metre warmed, pushed round and cooled in small steps. Where
  * {@link Circuit#search} gives the flow that a loop settles to, this shows the way there.
  *
- * <p>Model: one-dimensional; in each cell water and copper have one temperature, the copper counted as the mass of water that holds as
+ * <p>Model: one-dimensional; in each cell water and metal have one temperature, the metal counted as the mass of water that holds as
  * much heat; water is carried from cell to cell in the direction of flow (first order upwind, which smears a front over a few cells, as
  * a real pipe does); friction and heat loss are those of the steady search at the temperatures of the moment; the water's own inertia
  * is counted. The lit coil takes up its heat evenly along its length. Water that would pass its boiling point stays at it and the rest
  * of the heat is booked as steam: the push of the bubbles is left out, so nothing after the first boiling is to be believed. Left out:
- * heat held by lagging and walls, heat led along the copper, and slow eddies in a pipe at rest.
+ * heat held by lagging and walls, heat led along the metal, and slow eddies in a pipe at rest.
  *
  * <p>A step is {@link #push}, then {@link #carry}. Neither allocates. Not safe for use by several threads; make one for each run.
  */
@@ -20,8 +21,7 @@ public final class WarmingLoop {
 
     private static final double CELL_M = 0.1;
     private static final int FEWEST_CELLS = 6;
-    /** Specific heat of copper near 40 °C (Incropera, 6th ed., table A.1: 385 at 300 K) over that of water. */
-    private static final double COPPER_OF_WATER = 385.0 / 4182.0;
+    private static final double WATER_J_PER_KG_K = 4182.0;
 
     private static final double LEAST_FLOW = 1e-5;
     private static final double COURANT = 0.9;
@@ -73,14 +73,15 @@ public final class WarmingLoop {
         int cells = first[s + 1] - first[s];
         double lengthM = segment.lengthM / cells;
         double waterKg = LiquidTable.WATER.densityKgPerM3(startC) * segment.areaM2 * lengthM;
-        double copperKg = segment.pipe.tube().copperKgPerM() * lengthM;
+        Tube tube = segment.pipe.tube();
+        double metalKg = tube.metalKgPerM() * lengthM * (tube.metal().jPerKgK() / WATER_J_PER_KG_K);
         for (int i = first[s]; i < first[s + 1]; i++) {
             double levelM = segment.startLevelM + segment.riseM * (i - first[s] + 0.5) / cells;
             double boilC = Math.min(Limits.FORMULA_C, surface.boilingC(levelM));
             boilJPerKg[i] = WaterHeat.jPerKg(boilC);
             jPerKg[i] = WaterHeat.jPerKg(startC);
             tempC[i] = startC;
-            kg[i] = waterKg + copperKg * COPPER_OF_WATER;
+            kg[i] = waterKg + metalKg;
             cellM[i] = lengthM;
         }
         return waterKg;
@@ -225,7 +226,7 @@ public final class WarmingLoop {
         return steamJ;
     }
 
-    /** Heat above 0 °C held by water and copper of the loop, J. */
+    /** Heat above 0 °C held by water and metal of the loop, J. */
     public double heldJ() {
         double sum = 0;
         for (int i = 0; i < jPerKg.length; i++) {

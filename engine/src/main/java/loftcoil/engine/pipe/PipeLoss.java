@@ -12,8 +12,8 @@ import org.hipparchus.analysis.solvers.BrentSolver;
  * radiation, in series; Incropera, 6th ed., section 3.3, and the method of ISO 12241:2008.
  *
  * <p>The film inside is that of slow laminar flow, Nusselt number 3.66. Faster flow loses more, at most by what that film holds
- * back: an eighth for a bare tube of 28 mm or less, a twentieth for a lagged one. The copper itself (about 340 W/(m K)) holds
- * back less than 0.1 % and is left out, and so are brackets and gaps in the lagging, which in practice add a tenth or more (common
+ * back: an eighth for a bare tube of 28 mm or less, a twentieth for a lagged one. The metal itself holds
+ * back less than 0.1 % (copper) to 1 % (stainless) and is left out, and so are brackets and gaps in the lagging, which in practice add a tenth or more (common
  * practice, no source). The pipe is taken as level.
  */
 public final class PipeLoss {
@@ -49,7 +49,7 @@ public final class PipeLoss {
     }
 
     private static double bare(Tube tube, double inside, double waterC, double aroundC) {
-        OuterFilm film = new OuterFilm(tube.outerM(), OuterFilm.DULL_COPPER);
+        OuterFilm film = new OuterFilm(tube.outerM(), tube.metal().emissivity());
         return conductance(share -> inside, film, new Span(waterC, aroundC));
     }
 

@@ -3,22 +3,20 @@ package loftcoil.engine.pipe;
 import loftcoil.engine.fault.Allowed;
 
 /**
- * A round tube by its nominal dimensions.
+ * A round tube by its nominal dimensions and what it is made of.
  *
  * @param name how it is named in a design, such as {@code EN1057 22x0.9}
  * @param outerM outer diameter in m, 0.002 to 0.5
  * @param wallM thickness of the wall in m, at least 0.0001 and less than half the outer diameter
+ * @param metal what it is made of
  */
-public record Tube(String name, double outerM, double wallM) {
+public record Tube(String name, double outerM, double wallM, TubeMetal metal) {
 
     /** The outer diameters accepted, in m. */
     public static final Allowed OUTER = new Allowed(0.002, 0.5, "m");
 
     private static final double LEAST_WALL_M = 1e-4;
     private static final double LEAST_BORE_M = 1e-3;
-
-    /** As the masses in the tables of EN 1057 are reckoned; handbooks give pure copper 8940. */
-    private static final double COPPER_KG_PER_M3 = 8900;
 
     /**
      * Checks the dimensions.
@@ -30,6 +28,11 @@ public record Tube(String name, double outerM, double wallM) {
         // Rounded to a tenth of a micrometre, so that a refusal does not show the last digits of a double.
         double mostM = Math.rint((outerM - LEAST_BORE_M) / 2 * 1e7) / 1e7;
         new Allowed(LEAST_WALL_M, mostM, "m").require("wallM", wallM);
+    }
+
+    /** A copper tube. */
+    public Tube(String name, double outerM, double wallM) {
+        this(name, outerM, wallM, TubeMetal.COPPER);
     }
 
     /** Inner diameter in m. */
@@ -47,8 +50,8 @@ public record Tube(String name, double outerM, double wallM) {
         return areaM2();
     }
 
-    /** Mass of a metre of it in copper, kg/m. */
-    public double copperKgPerM() {
-        return COPPER_KG_PER_M3 * Math.PI * (outerM - wallM) * wallM;
+    /** Mass of the metal of a metre of it, kg/m. */
+    public double metalKgPerM() {
+        return metal.kgPerM3() * Math.PI * (outerM - wallM) * wallM;
     }
 }

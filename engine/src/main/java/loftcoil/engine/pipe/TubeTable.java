@@ -4,13 +4,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.PlainText;
 import loftcoil.engine.fault.RefusedException;
 
 /**
- * Copper tubes by name: EN 1057 (Europe, {@code EN1057 22x0.9}: outer diameter and wall in mm), ASTM B88 types K, L and M
+ * Tubes by name. Of copper: EN 1057 (Europe, {@code EN1057 22x0.9}: outer diameter and wall in mm), ASTM B88 types K, L and M
  * (North America, {@code B88 L 3/4}), its metric types A, B and C ({@code B88M B 22}) and AS 1432 types A and B (Australia,
- * {@code AS1432 B DN20}). Dimensions are nominal; the rows of AS 1432 are from memory. Any other copper tube is named by its outer diameter and wall in mm, {@code 35x1.1 copper}.
+ * {@code AS1432 B DN20}). Dimensions are nominal; the walls of AS 1432 are from memory. Any other tube is named by its
+ * outer diameter and wall in mm and its {@link TubeMetal}, {@code 22x1.5 stainless}; without a metal, {@code 35x1.0}, it is taken to
+ * be of hard copper. Plastic is none of them: beside a fire it melts.
  */
 public final class TubeTable {
 
@@ -23,9 +28,12 @@ public final class TubeTable {
                     Double.parseDouble(row.getOrDefault("outer_mm", "")) / 1000,
                     Double.parseDouble(row.getOrDefault("wall_mm", "")) / 1000));
 
-    /** Outer diameter x wall, both in mm. */
+    /** Outer diameter x wall, both in mm, and a word. */
     private static final Pattern BY_SIZE =
-            Pattern.compile("(\\d{1,3}(?:\\.\\d{1,3})?)x(\\d{1,2}(?:\\.\\d{1,3})?) copper");
+            Pattern.compile("(\\d{1,3}(?:\\.\\d{1,3})?)x(\\d{1,2}(?:\\.\\d{1,3})?)(?: (.+))?");
+
+    private static final String METALS =
+            Stream.of(TubeMetal.values()).map(TubeMetal::code).collect(Collectors.joining(", "));
 
     private TubeTable() {}
 
@@ -36,15 +44,30 @@ public final class TubeTable {
 
     private static Optional<Tube> bySize(String name) {
         Matcher size = BY_SIZE.matcher(name);
-        if (!size.matches()) {
-            return Optional.empty();
-        }
+        return size.matches() ? metal(size).flatMap(metal -> made(name, size, metal)) : Optional.empty();
+    }
+
+    private static Optional<TubeMetal> metal(Matcher size) {
+        return TubeMetal.find(namesMetal(size) ? size.group(3) : TubeMetal.COPPER.code());
+    }
+
+    private static boolean namesMetal(Matcher size) {
+        return size.group(3) != null;
+    }
+
+    private static Optional<Tube> made(String name, Matcher size, TubeMetal metal) {
         try {
-            return Optional.of(
-                    new Tube(name, Double.parseDouble(size.group(1)) / 1000, Double.parseDouble(size.group(2)) / 1000));
+            double outerM = Double.parseDouble(size.group(1)) / 1000;
+            return Optional.of(new Tube(name, outerM, Double.parseDouble(size.group(2)) / 1000, metal));
         } catch (RefusedException impossible) {
             return Optional.empty();
         }
+    }
+
+    /** Whether a name is a size that does not say its metal, so that hard copper is assumed. */
+    public static boolean assumesCopper(String name) {
+        Matcher size = BY_SIZE.matcher(name);
+        return size.matches() && !namesMetal(size);
     }
 
     /**
@@ -55,7 +78,7 @@ public final class TubeTable {
      * @throws RefusedException where there is no such tube, naming the nearest
      */
     public static Tube require(String path, String name) {
-        return find(name).orElseGet(() -> ROWS.require(path, name));
+        return find(name).orElseThrow(() -> new RefusedException(List.of(unknown(path, name))));
     }
 
     /** All names: by standard, then type, then size. */
@@ -70,6 +93,16 @@ public final class TubeTable {
 
     /** The fault of an unknown name, for collecting. */
     public static Fault unknown(String path, String name) {
-        return ROWS.known().unknown(path, name);
+        Matcher size = BY_SIZE.matcher(name);
+        if (!size.matches()) {
+            return ROWS.known().unknown(path, name);
+        }
+        return metal(size).isEmpty()
+                ? new Fault(path, quoted(name), "a size and one of " + METALS, "plastic melts beside a fire")
+                : new Fault(path, quoted(name), "outer diameter x wall in mm with a bore left, as 35x1.0", "");
+    }
+
+    private static String quoted(String name) {
+        return '"' + PlainText.cut(name) + '"';
     }
 }

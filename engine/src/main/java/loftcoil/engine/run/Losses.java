@@ -3,7 +3,7 @@ package loftcoil.engine.run;
 /**
  * Where the lost heat went, all in one unit (J while a march counts, kWh in its results).
  *
- * @param tank through the tank's lagging and bare wall
+ * @param tank through the tank's coat, its bare wall and its ports
  * @param window through the panes, sun not counted
  * @param legsLit from the legs of the loop while the fire burns
  * @param legsOut from legs and coil with the fire out, by water that drifts round

@@ -95,16 +95,17 @@ public final class Figures {
 
     /** The metal of the coil. */
     public static final List<Figure<CoilFigures>> COIL = List.of(
-            Figure.of("wallC", "copper at the water, mean", MeasureKind.TEMP_C, 0, CoilFigures::wallC)
+            Figure.of("wallC", "coil's wall at the water, mean", MeasureKind.TEMP_C, 0, CoilFigures::wallC)
                     .less(),
             Figure.of(
                             "wallHottestC",
-                            "copper at the water, hottest side",
+                            "coil's wall at the water, hottest side",
                             MeasureKind.TEMP_C,
                             0,
                             CoilFigures::wallHottestC)
                     .less(),
-            Figure.of("wallColdestC", "copper where water enters", MeasureKind.TEMP_C, 0, CoilFigures::wallColdestC),
+            Figure.of(
+                    "wallColdestC", "coil's wall where water enters", MeasureKind.TEMP_C, 0, CoilFigures::wallColdestC),
             Figure.of(
                             "dryFromTankC",
                             "tank from which it sweats no more",
@@ -293,7 +294,12 @@ public final class Figures {
 
     /** Where the heat lost in a year goes. */
     public static final List<Figure<Losses>> LOSSES = List.of(
-            Figure.of("losses.tankKWh", "lost through the tank's lagging", MeasureKind.ENERGY_KWH, 0, Losses::tank)
+            Figure.of(
+                            "losses.tankKWh",
+                            "lost through the tank's coat and ports",
+                            MeasureKind.ENERGY_KWH,
+                            0,
+                            Losses::tank)
                     .less(),
             Figure.of("losses.windowKWh", "lost through the panes", MeasureKind.ENERGY_KWH, 0, Losses::window)
                     .less(),

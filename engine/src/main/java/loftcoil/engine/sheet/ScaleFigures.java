@@ -31,7 +31,14 @@ public record ScaleFigures(Limescale lime, Optional<SteadyFlow> narrowed) {
         Tube tube = TubeTable.require("coil.tube", design.coil().tube());
         double wallMm = (tube.wallM() + tube.boreM() / 4) * MM_PER_M;
         return Changes.apply(
-                design, "coil.tube", String.format(Locale.ROOT, "%.3fx%.3f copper", tube.outerM() * MM_PER_M, wallMm));
+                design,
+                "coil.tube",
+                String.format(
+                        Locale.ROOT,
+                        "%.3fx%.3f %s",
+                        tube.outerM() * MM_PER_M,
+                        wallMm,
+                        tube.metal().code()));
     }
 
     double flowLPerMin() {

@@ -53,15 +53,15 @@ public record SupplyPipe(Tube tube, double lengthM, double roughnessM, double ot
     }
 
     /**
-     * A length of drawn copper tube.
+     * A length of new tube of a metal.
      *
      * @param tube the tube
      * @param lengthM length in m, 0.01 to 500
      * @param fittings how many of each, by the keys of {@link FittingTable}
      * @throws RefusedException where a value is outside its range or not a number, or a fitting is unknown
      */
-    public static SupplyPipe copper(Tube tube, double lengthM, Map<String, Integer> fittings) {
-        return new SupplyPipe(tube, lengthM, Friction.DRAWN_TUBE_ROUGHNESS_M, 0, fittings);
+    public static SupplyPipe of(Tube tube, double lengthM, Map<String, Integer> fittings) {
+        return new SupplyPipe(tube, lengthM, tube.metal().roughnessM(), 0, fittings);
     }
 
     /** The same pipe with the sharp-edged way out of a tank at its start, unless it has one. */

@@ -58,21 +58,6 @@ public record Box(double lengthM, double widthM, double heightM) implements Tank
     }
 
     @Override
-    public double sideM2() {
-        return perimeterM() * heightM;
-    }
-
-    @Override
-    public double lidM2() {
-        return footprintM2();
-    }
-
-    @Override
-    public double volumeBelowM3(double levelM) {
-        return footprintM2() * Math.max(0, Math.min(heightM, levelM));
-    }
-
-    @Override
     public SeenFace seenFrom(double tiltDeg) {
         double front = lengthM * heightM;
         return SeenFace.upright(front, front, footprintM2(), tiltDeg);

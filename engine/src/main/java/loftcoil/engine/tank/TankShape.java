@@ -26,11 +26,15 @@ public sealed interface TankShape permits UprightCylinder, LyingCylinder, Box {
     /** Least width of what it stands on, in m: over half of this it falls; 0 where it rolls. */
     double standsOnM();
 
-    /** Area of all its wall, between base and lid where it has these, in m². */
-    double sideM2();
+    /** Area of all its wall, between base and lid where it has these, in m²; of upright walls where a shape does not say else. */
+    default double sideM2() {
+        return perimeterM() * heightM();
+    }
 
     /** Area of the lid, and of the base, in m²; 0 where the wall goes all round. */
-    double lidM2();
+    default double lidM2() {
+        return footprintM2();
+    }
 
     /**
      * Volume below a level.
@@ -38,7 +42,9 @@ public sealed interface TankShape permits UprightCylinder, LyingCylinder, Box {
      * @param levelM above the lowest point in m, 0 to {@link #heightM}; levels outside count as the nearer end
      * @return m³
      */
-    double volumeBelowM3(double levelM);
+    default double volumeBelowM3(double levelM) {
+        return footprintM2() * Math.max(0, Math.min(heightM(), levelM));
+    }
 
     /**
      * The part of it that panes look at: its outline as the sun sees it that shines straight through them.

@@ -43,21 +43,6 @@ public record UprightCylinder(double volumeM3, double heightM) implements TankSh
         return diameterM();
     }
 
-    @Override
-    public double sideM2() {
-        return perimeterM() * heightM;
-    }
-
-    @Override
-    public double lidM2() {
-        return footprintM2();
-    }
-
-    @Override
-    public double volumeBelowM3(double levelM) {
-        return footprintM2() * Math.max(0, Math.min(heightM, levelM));
-    }
-
     /** Its outline is a rectangle, diameter by height, and a lid; behind the first lies half the wall. */
     @Override
     public SeenFace seenFrom(double tiltDeg) {

@@ -72,6 +72,8 @@ class SentencesOfBuildTest {
             Example.orchardBothy().withElbowsPerLeg(0),
             Example.orchardBothy().withElbowsPerLeg(20),
             Changes.apply(Example.orchardBothy(), "fire.burnKgPerH", "8").withCoilHeatKW(16),
+            Changes.apply(Example.orchardBothy(), "coil.tube", "22x1.5 stainless"),
+            Changes.apply(Example.orchardBothy(), "legs.tube", "22x1.0"),
             Example.orchardBothy().withTankBaseM(-0.6));
 
     private static Set<String> codes() {

@@ -86,6 +86,7 @@ class CautionsTest {
                 change("LC-ANTIFREEZE", "/safety/antifreeze", "true"),
                 change("LC-METALS", "/safety/materials/tank", "\"galvanised steel\""),
                 change("LC-METALS", "/safety/materials/inLoop", "[\"brass\", \"plain steel\"]"),
+                change("LC-METALS", "/coil/tube", "\"22x2.0 steel\""),
                 change("LC-PLASTIC", "/safety/materials/tank", "\"plastic\""),
                 change(
                         "LC-PLASTIC",
@@ -305,6 +306,8 @@ class CautionsTest {
                 full(SafeBothy.with("/taps/0/mixerC", "70")),
                 full(SafeBothy.edited(List.of("/taps/0/mixerC", "60", "/safety/childrenOrFrail", "true"))),
                 full(SafeBothy.with("/hotLegs/0/fittings", "{\"ball\": 1}")),
+                full(ofSteel()),
+                full(Changes.apply(Example.orchardBothy(), "coldFeed.kind", "float valve")),
                 full(SafeBothy.with("/safety/coldFeed/overflowBoreMm", "null")),
                 full(SafeBothy.with("/safety/coldFeed/plasticCistern", "null")),
                 full(plasticDrawPipe("null")),
@@ -329,6 +332,19 @@ class CautionsTest {
         never.removeAll(said);
         never.removeIf(code -> code.endsWith(".source"));
         assertEquals(Set.of(), never);
+    }
+
+    private static Design ofSteel() {
+        Design loop = Changes.apply(SafeBothy.design(), "loop.tube", "26.9x2.6 steel");
+        return Changes.apply(loop, "taps.tube", "26.9x2.6 steel");
+    }
+
+    /** Plain steel goes in fresh water with copper beside it and without; stainless does neither. */
+    @Test
+    void theMetalOfTheTubesIsJudged() {
+        assertTrue(codes(Cautions.of(full(ofSteel()))).contains("LC-METALS"));
+        Design stainless = Changes.apply(SafeBothy.design(), "coil.tube", "22x1.2 stainless");
+        assertEquals(codes(Cautions.of(full(SafeBothy.design()))), codes(Cautions.of(full(stainless))));
     }
 
     @SuppressWarnings("unchecked")

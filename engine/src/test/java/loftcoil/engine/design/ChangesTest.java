@@ -43,6 +43,7 @@ class ChangesTest {
             Map.entry("coil.heatKW", "3.2"),
             Map.entry("coil.ends", "the upper end"),
             Map.entry("loop.tube", "EN1057 28x0.9"),
+            Map.entry("legs.tube", "28x1.0 stainless"),
             Map.entry("loop.elbowsPerLeg", "4"),
             Map.entry("loop.slopeMmPerM", "-30"),
             Map.entry("loop.laggingMm", "30"),
@@ -81,6 +82,9 @@ class ChangesTest {
             Map.entry("vent.valve", "a valve"),
             Map.entry("coldFeed.kind", "float valve"),
             Map.entry("coldFeed.airGapMm", "5"),
+            Map.entry("coldFeed.supply", "water that somebody drinks"),
+            Map.entry("safety.coldFeed.overflowBoreMm", "26"),
+            Map.entry("site.hardnessMgPerL", "250"),
             Map.entry("absence.drained", "left full"));
 
     static List<String> names() {

@@ -48,16 +48,14 @@ class SharedTapsTest {
     void theTreeOfTheDesignIsTheOneBuiltByHand() {
         Tube copper = TubeTable.require("tube", "EN1057 22x0.9");
         Tee both = new Tee(List.of(
+                new Branch(SupplyPipe.of(copper, 1.5, Map.of("tee-run", 1, "elbow90", 2)), new Outlet("sink", 1.05, 6)),
                 new Branch(
-                        SupplyPipe.copper(copper, 1.5, Map.of("tee-run", 1, "elbow90", 2)),
-                        new Outlet("sink", 1.05, 6)),
-                new Branch(
-                        SupplyPipe.copper(copper, 2.5, Map.of("tee-branch", 1, "elbow90", 3)),
+                        SupplyPipe.of(copper, 2.5, Map.of("tee-branch", 1, "elbow90", 3)),
                         new Outlet("tub", 0.65, 4))));
         GravitySupply tree = new GravitySupply(
                 2.86,
                 60,
-                new Branch(SupplyPipe.copper(copper, 6, Map.of("elbow90", 3)).fromTank(), both));
+                new Branch(SupplyPipe.of(copper, 6, Map.of("elbow90", 3)).fromTank(), both));
         List<TapFlow> byHand = tree.open(Set.of("sink", "tub"));
 
         Design design = shared();

@@ -24,8 +24,8 @@ class TablesTest {
         "B88 L 3/4\", B88 L 3/4",
         "AS1432 B DN 20, AS1432 B DN20",
         "EN1057 35x1.1, EN1057 35x1.2",
-        "EN1057 15x0.8, EN1057 15x0.7",
-        "EN1057 40x1.0, EN1057 42x1.0"
+        "EN1057 17x1.0, EN1057 18x1.0",
+        "EN1057 43x1.0, EN1057 42x1.0"
     })
     void mistypedTubeFindsItsNeighbour(String typed, String meant) {
         assertTrue(TubeTable.find(typed).isEmpty());

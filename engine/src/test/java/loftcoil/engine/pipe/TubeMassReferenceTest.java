@@ -25,7 +25,7 @@ class TubeMassReferenceTest {
     })
     void massAndFillingOfAMetre(String name, double kgPerM, double litresPerM) {
         Tube tube = TubeTable.find(name).orElseThrow();
-        assertEquals(kgPerM, tube.copperKgPerM(), 0.001);
+        assertEquals(kgPerM, tube.metalKgPerM(), 0.001);
         assertEquals(litresPerM, 1000 * tube.volumeM3PerM(), 0.0006);
     }
 
@@ -33,6 +33,6 @@ class TubeMassReferenceTest {
     @ParameterizedTest
     @CsvSource({"EN1057 14x1.0, 0.36", "EN1057 16x1.0, 0.42", "EN1057 15x1.0, 0.39"})
     void massOfAMetreAsATradeTableRoundsIt(String name, double kgPerM) {
-        assertEquals(kgPerM, TubeTable.find(name).orElseThrow().copperKgPerM(), 0.005);
+        assertEquals(kgPerM, TubeTable.find(name).orElseThrow().metalKgPerM(), 0.005);
     }
 }

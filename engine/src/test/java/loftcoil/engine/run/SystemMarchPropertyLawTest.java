@@ -96,8 +96,8 @@ class SystemMarchPropertyLawTest {
 
     private static Case made(
             Tank tank, Heater heater, List<Use> use, Site site, String tube, double baseM, boolean sunny, int day) {
-        Coil coil = BOTHY.withCoilHeatKW(heater.heatKW()).coil();
-        Fire fire = new Fire("hardwood", 18, 1.4, heater.fromH(), heater.forH(), List.of(heater.month()));
+        Coil coil = BOTHY.withBurnKgPerH(4).withCoilHeatKW(heater.heatKW()).coil();
+        Fire fire = new Fire("hardwood", 18, 4, heater.fromH(), heater.forH(), List.of(heater.month()));
         Design design = new Design(
                         "random",
                         site,

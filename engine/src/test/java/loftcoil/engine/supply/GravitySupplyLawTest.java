@@ -19,8 +19,8 @@ class GravitySupplyLawTest {
 
     private static final Tube TUBE = TubeTable.find("EN1057 15x0.7").orElseThrow();
     private static final SupplyPipe SHARED =
-            SupplyPipe.copper(TUBE, 4, Map.of("elbow90", 2)).fromTank();
-    private static final SupplyPipe OWN = SupplyPipe.copper(TUBE, 2, Map.of("tee-branch", 1));
+            SupplyPipe.of(TUBE, 4, Map.of("elbow90", 2)).fromTank();
+    private static final SupplyPipe OWN = SupplyPipe.of(TUBE, 2, Map.of("tee-branch", 1));
 
     private static GravitySupply two(double firstM, double secondM) {
         Tee tee = new Tee(List.of(
@@ -30,7 +30,7 @@ class GravitySupplyLawTest {
 
     @Test
     void oneBranchIsThePipeItIsMadeOf() {
-        SupplyPipe whole = SupplyPipe.copper(TUBE, 6, Map.of("elbow90", 2, "tee-branch", 1, "entrance", 1));
+        SupplyPipe whole = SupplyPipe.of(TUBE, 6, Map.of("elbow90", 2, "tee-branch", 1, "entrance", 1));
         double single = new GravitySupply(2.8, 45, new Branch(whole, new Outlet("tap", 1, 5)))
                 .alone("tap")
                 .flowLPerMin();
@@ -78,7 +78,7 @@ class GravitySupplyLawTest {
     @ParameterizedTest
     @ValueSource(doubles = {1e-9, 1e-6, 1e-3, 0.1, 1, 10, 99})
     void flowGrowsWithHeadFromTheFirstMicrometre(double headM) {
-        SupplyPipe pipe = SupplyPipe.copper(TUBE, 5, Map.of("elbow90", 3)).fromTank();
+        SupplyPipe pipe = SupplyPipe.of(TUBE, 5, Map.of("elbow90", 3)).fromTank();
         Outlet tap = new Outlet("tap", 0, 5);
         double flow =
                 new GravitySupply(headM, 20, new Branch(pipe, tap)).alone("tap").flowLPerMin();

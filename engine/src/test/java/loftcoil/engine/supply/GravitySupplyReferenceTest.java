@@ -39,7 +39,7 @@ class GravitySupplyReferenceTest {
     /** ρgh with the density of the steam tables: a metre of water of 10 °C is 9.804 kPa. */
     @Test
     void aMetreOfWaterIsNinePointEightKilopascals() {
-        SupplyPipe pipe = SupplyPipe.copper(tube(0.02), 1, Map.of());
+        SupplyPipe pipe = SupplyPipe.of(tube(0.02), 1, Map.of());
         assertEquals(9.804, run(1, 10, pipe, new Outlet("tap", 0, 1)).staticKPa(), 0.001);
     }
 
@@ -82,7 +82,7 @@ class GravitySupplyReferenceTest {
         double nu = loftcoil.engine.water.Water.viscosityPaS(15) / loftcoil.engine.water.Water.densityKgPerM3(15);
         double linear = 32 * nu * lengthM / (g * 0.01 * 0.01);
         double exact = g / 2 * (Math.sqrt(linear * linear + 4 * headM / g) - linear);
-        SupplyPipe pipe = SupplyPipe.copper(tube(0.01), lengthM, Map.of());
+        SupplyPipe pipe = SupplyPipe.of(tube(0.01), lengthM, Map.of());
         TapFlow.Runs flow = run(headM, 15, pipe, new Outlet("end", 0, 0));
         assertTrue(flow.reynolds() < 2000, "Re " + flow.reynolds());
         assertEquals(exact, flow.velocityMPerS(), 1e-9 * exact);
@@ -116,7 +116,7 @@ class GravitySupplyReferenceTest {
     }
 
     private static TapFlow loft(String tube, double outletK) {
-        SupplyPipe pipe = SupplyPipe.copper(TubeTable.find(tube).orElseThrow(), 4, Map.of("elbow90", 5));
+        SupplyPipe pipe = SupplyPipe.of(TubeTable.find(tube).orElseThrow(), 4, Map.of("elbow90", 5));
         return GravitySupply.single(2.86, 40, pipe, new Outlet("sink", 1.05, outletK))
                 .alone("sink");
     }
@@ -137,7 +137,7 @@ class GravitySupplyReferenceTest {
     /** Plug: volume over flow. 5.5 m of 22 × 0.9 hold 1.76 L (EN 1057 dimensions). */
     @Test
     void waitForHotIsPipeVolumeOverFlow() {
-        SupplyPipe pipe = SupplyPipe.copper(TubeTable.find("EN1057 22x0.9").orElseThrow(), 5.5, Map.of());
+        SupplyPipe pipe = SupplyPipe.of(TubeTable.find("EN1057 22x0.9").orElseThrow(), 5.5, Map.of());
         GravitySupply supply = GravitySupply.single(2.86, 50, pipe, new Outlet("tub", 0.65, 4));
         double litres = Math.PI / 4 * 2.02 * 2.02 * 550 / 1000;
         assertEquals(litres / 1000, supply.standingM3("tub"), 1e-12);

@@ -37,7 +37,7 @@ class RatedFlowReferenceTest {
     @CsvSource({"7.5, 10", "15, 10", "12, 30"})
     void atItsRatedPressureATapPassesItsRatedFlow(double lPerMin, double kPa) {
         double headM = kPa * 1000 / (999.1 * 9.80665);
-        SupplyPipe stub = SupplyPipe.copper(WIDE, 0.01, Map.of());
+        SupplyPipe stub = SupplyPipe.of(WIDE, 0.01, Map.of());
         Outlet tap = new Outlet("tap", 0, new RatedFlow(lPerMin, kPa).lossK(WIDE));
         TapFlow.Runs runs =
                 (TapFlow.Runs) GravitySupply.single(headM, 15, stub, tap).alone("tap");

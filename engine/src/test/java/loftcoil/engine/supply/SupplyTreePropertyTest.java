@@ -33,7 +33,7 @@ class SupplyTreePropertyTest {
             List<String> tubes = TubeTable.names();
             Tube tube = TubeTable.find(tubes.get(random.nextInt(tubes.size()))).orElseThrow();
             Map<String, Integer> fittings = Map.of("elbow90", random.nextInt(6), "tee-branch", 1);
-            SupplyPipe pipe = SupplyPipe.copper(tube, 0.1 + 10 * random.nextDouble(), fittings);
+            SupplyPipe pipe = SupplyPipe.of(tube, 0.1 + 10 * random.nextDouble(), fittings);
             if (depth == 0 || random.nextInt(4) == 0) {
                 String name = "tap " + names.size();
                 names.add(name);

@@ -21,6 +21,7 @@ final class Levers {
         Map<String, String> parts = new LinkedHashMap<>();
         parts.put("tank", "Tank");
         parts.put("loop", "Whole loop");
+        parts.put("legs", "Whole loop");
         parts.put("coldLegs", "Cold pipe, tank to coil");
         parts.put("hotLegs", "Hot pipe, coil to tank");
         parts.put("coil", "Coil");
@@ -29,6 +30,7 @@ final class Levers {
         parts.put("taps", "Taps");
         parts.put("vent", "Vent");
         parts.put("coldFeed", "Cold feed");
+        parts.put("safety", "Cold feed");
         parts.put("absence", "Away from home");
         parts.put("site", "Site");
         return parts;

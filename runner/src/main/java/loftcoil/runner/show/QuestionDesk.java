@@ -87,7 +87,7 @@ final class QuestionDesk {
             return "";
         }
         String value = Changes.current(store.design(), decision.change());
-        return decision.unit().isEmpty() ? value : value + " " + decision.unit();
+        return decision.unit().isEmpty() || value.equals(Changes.NOT_SAID) ? value : value + " " + decision.unit();
     }
 
     View.Reply answer(Lesson lesson, Step.Question question, String text) {

@@ -50,6 +50,7 @@ final class UnitNames {
     static {
         lengthsAndVolumes();
         massesAndTimes();
+        hardness();
         heat();
         pressures();
         temperaturesAndPlain();
@@ -96,6 +97,16 @@ final class UnitNames {
         put(KILO(NEWTON), "kN", "kilonewton", "kilonewtons");
         put(Imperial.POUND_FORCE, "lbf", "pound force", "pounds force");
         put(NEWTON.multiply(STANDARD_GRAVITY), "kgf", "kilogram force", "kilograms force");
+    }
+
+    /** Hardness of water as calcium carbonate, by the definitions of the degrees; a grain is 64.79891 mg. */
+    private static void hardness() {
+        Unit<?> mgPerL = MILLI(GRAM).divide(LITRE);
+        put(mgPerL, "ppm");
+        put(mgPerL.multiply(17.848), "°dH", "dh", "°dgh");
+        put(mgPerL.multiply(10), "°fH", "fh");
+        put(mgPerL.multiply(14.254), "°eH", "°Clark");
+        put(MILLI(GRAM).multiply(64.79891).divide(USCustomary.GALLON_LIQUID), "gpg");
     }
 
     private static void heat() {
