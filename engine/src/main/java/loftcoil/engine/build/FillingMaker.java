@@ -27,8 +27,6 @@ final class FillingMaker {
 
     private static final Sentences SENTENCES = Sentences.read(FillingMaker.class, "filling.properties");
     private static final double L_PER_M3 = 1000;
-    /** A kitchen scale shows no less; the charge is told rounded down to it, g. */
-    private static final double SCALE_G = 5;
 
     private final Design design;
     private final List<Step> steps = new ArrayList<>();
@@ -90,7 +88,7 @@ final class FillingMaker {
                 "filling.first-charge",
                 List.of("what", "caution"),
                 "charge",
-                new Measure(Math.floor(charge.chargeG() / SCALE_G) * SCALE_G, MeasureKind.SMALL_MASS_G),
+                new Measure(charge.weighedG(), MeasureKind.SMALL_MASS_G),
                 "water",
                 Measure.kilograms(charge.coilWaterKg()),
                 "share",

@@ -40,6 +40,9 @@ public record FirstCharge(double coilWaterKg, double toSteamJPerKg, double woodJ
     /** Heat of evaporation at 100 °C, J/kg: 2256.5 kJ/kg by IAPWS-IF97. */
     private static final double EVAPORATION_J_PER_KG = 2.2565e6;
 
+    /** A kitchen scale shows no less, g. */
+    private static final double SCALE_G = 5;
+
     private static final double W_PER_KW = 1000;
     private static final double G_PER_KG = 1000;
 
@@ -60,6 +63,11 @@ public record FirstCharge(double coilWaterKg, double toSteamJPerKg, double woodJ
     /** The charge, g. */
     public double chargeG() {
         return G_PER_KG * coilWaterKg * toSteamJPerKg / (woodJPerKg * share);
+    }
+
+    /** The charge as it is weighed: rounded down to what a kitchen scale shows, g. */
+    public double weighedG() {
+        return Math.floor(chargeG() / SCALE_G) * SCALE_G;
     }
 
     private static double share(Design design, Fire fire) {
