@@ -111,8 +111,9 @@ final class FillingMaker {
     }
 
     private void after() {
-        step(AFTER, "filling.lag-the-joints");
+        step(AFTER, "filling.look-warm");
         step(AFTER, "filling.draw-it-off");
+        step(AFTER, "filling.lag-the-joints");
         step(AFTER, "filling.full-fire");
     }
 
