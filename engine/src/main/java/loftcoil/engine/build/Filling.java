@@ -6,7 +6,7 @@ import java.util.Optional;
 import loftcoil.engine.words.MeasuredText;
 
 /**
- * Filling, leak test and first small fire, in the order in which they are done: water before fire, always.
+ * Filling, leak test and first fire, in the order in which they are done: water before fire, always.
  *
  * @param steps the steps
  */
@@ -27,8 +27,8 @@ public record Filling(List<Step> steps) {
         LEAK_TEST("Look for leaks, cold"),
         /** Getting the air out. */
         BLEED("Get the air out"),
-        /** The first small fire. */
-        FIRST_FIRE("First small fire"),
+        /** The first fire. */
+        FIRST_FIRE("First fire"),
         /** After it. */
         AFTER("After the first fire");
 

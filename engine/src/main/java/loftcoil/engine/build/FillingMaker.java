@@ -12,9 +12,11 @@ import java.util.List;
 import java.util.Optional;
 import loftcoil.engine.build.Filling.Stage;
 import loftcoil.engine.build.Filling.Step;
+import loftcoil.engine.caution.Conduct;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Leg;
 import loftcoil.engine.pipe.TubeTable;
+import loftcoil.engine.sheet.FirstCharge;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.MeasuredText;
@@ -45,7 +47,7 @@ final class FillingMaker {
     }
 
     private void before() {
-        danger(BEFORE, "filling.rake-out");
+        danger(BEFORE, "filling.cold-fire-box");
         step(BEFORE, "filling.blow-through");
         step(BEFORE, "filling.legs-rise");
         step(BEFORE, "filling.have-it-looked-at");
@@ -81,20 +83,37 @@ final class FillingMaker {
     }
 
     private void firstFire() {
-        MeasuredText small = design.fire()
-                .map(fire -> SENTENCES.say(
-                        "filling.small-fire-third.what",
-                        "burn",
-                        new Measure(fire.burnKgPerH() / 3, MeasureKind.MASS_KG_PER_H)))
-                .orElseGet(() -> SENTENCES.say("filling.small-fire.what"));
-        steps.add(new Step(FIRST_FIRE, small, Optional.of(SENTENCES.say("filling.small-fire.caution"))));
+        FirstCharge charge = FirstCharge.of(design);
+        List<MeasuredText> said = SENTENCES.sayEach(
+                "filling.first-charge",
+                List.of("what", "caution"),
+                "charge",
+                new Measure(charge.weighedG(), MeasureKind.SMALL_MASS_G),
+                "water",
+                Measure.kilograms(charge.coilWaterKg()),
+                "share",
+                new Measure(charge.share(), MeasureKind.SHARE),
+                "firstFire",
+                Conduct.FIRST_FIRE.act(),
+                "steam",
+                Conduct.STEAM.rule());
+        steps.add(new Step(FIRST_FIRE, said.get(0), Optional.of(said.get(1))));
+        design.fire()
+                .ifPresentOrElse(
+                        fire -> step(
+                                FIRST_FIRE,
+                                "filling.next-charge-third",
+                                "burn",
+                                new Measure(fire.burnKgPerH() / 3, MeasureKind.MASS_KG_PER_H)),
+                        () -> step(FIRST_FIRE, "filling.next-charge"));
         step(FIRST_FIRE, "filling.read-and-write");
         step(FIRST_FIRE, "filling.let-it-go-out");
     }
 
     private void after() {
-        step(AFTER, "filling.lag-the-joints");
+        step(AFTER, "filling.look-warm");
         step(AFTER, "filling.draw-it-off");
+        step(AFTER, "filling.lag-the-joints");
         step(AFTER, "filling.full-fire");
     }
 

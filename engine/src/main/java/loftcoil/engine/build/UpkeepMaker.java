@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import loftcoil.engine.build.Upkeep.Task;
 import loftcoil.engine.build.Upkeep.When;
+import loftcoil.engine.caution.Conduct;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.LaggingChoice;
 import loftcoil.engine.words.Measure;
@@ -42,7 +43,7 @@ final class UpkeepMaker {
 
     private void eachFire() {
         add(EACH_FIRE, "upkeep.level", "least", Measure.metres(SafeWater.leastM(design)));
-        add(EACH_FIRE, "upkeep.frozen");
+        add(EACH_FIRE, "upkeep.frozen", "frost", Conduct.afterFrost());
     }
 
     private void weekly() {

@@ -3,6 +3,7 @@ package loftcoil.engine.build;
 import java.util.ArrayList;
 import java.util.List;
 import loftcoil.engine.build.FirstHour.WrongPicture;
+import loftcoil.engine.caution.Conduct;
 import loftcoil.engine.run.FirstFire.Moment;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasuredText;
@@ -13,6 +14,8 @@ final class WrongPictures {
 
     private static final Sentences SENTENCES = Sentences.read(WrongPictures.class, "wrong-pictures.properties");
     private static final double TOO_HOT_K = 20;
+    private static final String LEAVE = "steam";
+    private static final MeasuredText STEAM = Conduct.STEAM.act();
 
     private final Moment mid;
     private final Moment low;
@@ -35,10 +38,10 @@ final class WrongPictures {
     }
 
     private void flow() {
-        add("wrong.water-stands", "limit", Measure.celsius(Math.min(90, high.coilOutC() + TOO_HOT_K)));
+        add("wrong.water-stands", "limit", Measure.celsius(Math.min(90, high.coilOutC() + TOO_HOT_K)), LEAVE, STEAM);
         add("wrong.half-the-flow", "limit", Measure.kelvins(1.7 * Math.max(rise(high), rise(mid))));
         add("wrong.backward");
-        add("wrong.knocks");
+        add("wrong.knocks", LEAVE, STEAM);
     }
 
     private void heat() {
@@ -49,8 +52,8 @@ final class WrongPictures {
 
     private void tank() {
         add("wrong.stirred");
-        add("wrong.goes-elsewhere");
-        add("wrong.level-falls");
+        add("wrong.goes-elsewhere", LEAVE, STEAM);
+        add("wrong.level-falls", LEAVE, STEAM);
     }
 
     private static double rise(Moment moment) {

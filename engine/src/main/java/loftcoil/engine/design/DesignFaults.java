@@ -161,7 +161,7 @@ final class DesignFaults {
         if (heatKW > fuelKW) {
             faults.add(new Fault(
                     "coil.heatKW",
-                    Numeral.plain(heatKW, 6),
+                    Numeral.typed(heatKW, 6),
                     new Allowed(0, Math.floor(fuelKW * 100) / 100, "kW").toString(),
                     "the wood burnt in an hour, fire.burnKgPerH, holds no more"));
         }

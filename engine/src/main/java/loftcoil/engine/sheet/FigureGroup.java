@@ -16,6 +16,8 @@ public enum FigureGroup {
     SCALE("scale.", "Lime in the coil"),
     /** What the coil leaves for the flue. */
     FLUE("flue.", "Flue, fire lit"),
+    /** The weighed charge of the first fire. */
+    FIRST_FIRE("firstFire.", "First fire"),
     /** The tank. */
     TANK("tank.", "Tank"),
     /** The taps. */

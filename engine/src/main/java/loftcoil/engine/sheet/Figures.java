@@ -168,6 +168,12 @@ public final class Figures {
                     .more(),
             Figure.of("dewC", "dew point of the gas", MeasureKind.TEMP_C, 0, FireFigures::dewC));
 
+    /** The weighed charge of the first fire. */
+    public static final List<Figure<FirstCharge>> FIRST_FIRE = List.of(
+            Figure.of("coilWaterKg", "water in the coil", MeasureKind.MASS_KG, 2, FirstCharge::coilWaterKg),
+            Figure.of("share", "share of the wood's heat reckoned with", MeasureKind.SHARE, 0, FirstCharge::share),
+            Figure.of("chargeG", "weighed charge, at most", MeasureKind.SMALL_MASS_G, 0, FirstCharge::chargeG));
+
     /** Mass of the full tank. */
     public static final Figure<TankFigures> FULL_MASS = Figure.of(
                     "fullMassKg", "mass of the full tank", MeasureKind.MASS_KG, 0, TankFigures::fullMassKg)
@@ -344,6 +350,7 @@ public final class Figures {
         sheet.coil().ifPresent(coil -> add(all, FigureGroup.COIL, COIL, coil));
         sheet.scale().ifPresent(scale -> add(all, FigureGroup.SCALE, SCALE, scale));
         sheet.flue().ifPresent(flue -> add(all, FigureGroup.FLUE, FLUE, flue));
+        sheet.firstCharge().ifPresent(charge -> add(all, FigureGroup.FIRST_FIRE, FIRST_FIRE, charge));
         add(all, FigureGroup.TANK, TANK, sheet.tank());
         sheet.taps().forEach(tap -> addOf(all, FigureGroup.TAPS, tap.name(), tap.name(), TAP, tap));
         sheet.window().ifPresent(window -> add(all, FigureGroup.PANES, PANES, window));

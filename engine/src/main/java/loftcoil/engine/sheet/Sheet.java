@@ -56,6 +56,11 @@ public record Sheet(
         return verdict.asks();
     }
 
+    /** The weighed charge of the first fire; empty where no fire heats the coil. */
+    public Optional<FirstCharge> firstCharge() {
+        return loop.heatKW() > 0 ? Optional.of(FirstCharge.of(design)) : Optional.empty();
+    }
+
     /**
      * Computes a design without its year.
      *

@@ -39,6 +39,7 @@ public final class SheetJson {
         sheet.coil().ifPresent(coil -> put(out.putObject("coil"), Figures.COIL, coil));
         sheet.scale().ifPresent(scale -> put(out.putObject("scale"), Figures.SCALE, scale));
         sheet.flue().ifPresent(flue -> put(out.putObject("flue"), Figures.FLUE, flue));
+        sheet.firstCharge().ifPresent(charge -> put(out.putObject("firstFire"), Figures.FIRST_FIRE, charge));
         put(out.putObject("tank"), Figures.TANK, sheet.tank());
         if (!sheet.taps().isEmpty()) {
             ArrayNode taps = out.putArray("taps");

@@ -26,6 +26,7 @@ public final class SheetText {
             FigureGroup.COIL,
             FigureGroup.SCALE,
             FigureGroup.FLUE,
+            FigureGroup.FIRST_FIRE,
             FigureGroup.TANK,
             FigureGroup.TAPS,
             FigureGroup.PANES,

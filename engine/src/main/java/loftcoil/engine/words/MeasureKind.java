@@ -16,6 +16,8 @@ public enum MeasureKind {
     VOLUME_L("L", 1),
     /** A mass in kg. */
     MASS_KG("kg", 1),
+    /** A small mass in g, for a kitchen scale. */
+    SMALL_MASS_G("g", 0),
     /** A mass of each metre of tube, kg/m. */
     MASS_KG_PER_M("kg/m", 2),
     /** A density in kg/m³. */

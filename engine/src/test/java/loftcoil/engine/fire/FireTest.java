@@ -116,4 +116,19 @@ class FireTest {
         assertEquals(path, fault.path());
         return fault;
     }
+
+    /** What lesson 8 says of a coat or a board: view radius / (radius + gap), glow and air halved as for the pipe; by hand. */
+    @Test
+    void aBoardFeelsMoreThanAPipe() {
+        double steelK = 273.15 + BesideFlue.surfaceC(500, 19);
+        double[] gapsMm = {10, 50, 150};
+        double[] saysC = {110, 90, 60};
+        for (int i = 0; i < gapsMm.length; i++) {
+            double view = 75 / (75 + gapsMm[i]);
+            double glowK = Math.pow(view * Math.pow(steelK, 4) + (1 - view) * Math.pow(292.15, 4), 0.25);
+            double feelsC = (glowK - 273.15 + 19) / 2;
+            assertEquals(saysC[i], feelsC, 3, "gap " + gapsMm[i]);
+            assertTrue(feelsC > new BesideFlue(0.15, gapsMm[i] / 1000, false).aroundC(500, 19));
+        }
+    }
 }

@@ -5,8 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
+import loftcoil.engine.design.LaggingChoice;
+import loftcoil.engine.design.Leg;
 import loftcoil.engine.design.SafeBothy;
 import loftcoil.engine.loop.SteadyFlow;
 import org.junit.jupiter.api.Test;
@@ -51,6 +54,50 @@ class FirstFireLawTest {
         double middle = firstAbove(HOUR.middleC(), 20);
         assertTrue(coil < riser && riser < top && top < middle, coil + " " + riser + " " + top + " " + middle);
         assertEquals(10, HOUR.at(60).coilInC(), 0.5, "two kilowatts do not warm 113 L to the bottom in an hour");
+    }
+
+    /** The one road that the lessons teach: it starts as the high road does and keeps the night of the low one. */
+    @Test
+    void halfAMetreStraightUpStartsALowRoadAsAHighOne() {
+        Design high = road(leg(1.71, 0.1), leg(0.09, 3));
+        Design low = road(leg(0.09, 3), leg(1.71, 0.1));
+        Design taught = road(leg(0.5, 0.1), leg(0.09, 2.9), leg(1.21, 0.1));
+        assertEquals(58, peakC(high, 1), 0.5, "as lesson 9 has it");
+        assertEquals(71, peakC(low, 1), 0.5, "as lesson 9 has it");
+        assertEquals(66, peakC(high, 1.4), 0.5, "as lesson 9 has it");
+        assertEquals(80, peakC(low, 1.4), 0.5, "as lesson 9 has it");
+        assertEquals(peakC(high, 1), peakC(taught, 1), 1);
+        assertEquals(peakC(high, 1.4), peakC(taught, 1.4), 1);
+        assertEquals(nightW(low), nightW(taught), 0.5);
+        assertTrue(nightW(high) > 4 * nightW(taught), "high " + nightW(high));
+    }
+
+    private static Design road(Leg... legs) {
+        return BOTHY.withHotLegs(List.of(legs));
+    }
+
+    private static Leg leg(double riseM, double runM) {
+        return BOTHY.hotLegs()
+                .get(1)
+                .withRiseM(riseM)
+                .withLevelRunM(runM)
+                .withLagging(Optional.of(LaggingChoice.stoneWool(19)))
+                .named(riseM + " up, " + runM + " across");
+    }
+
+    private static double peakC(Design design, double heatTimes) {
+        return Arrays.stream(FirstFire.of(design, heatTimes).coilOutC())
+                .limit(200)
+                .max()
+                .orElseThrow();
+    }
+
+    private static double nightW(Design design) {
+        return design.circuitFireOut(60)
+                .search()
+                .fromRest()
+                .map(flow -> -flow.heat().tankW())
+                .orElse(0.0);
     }
 
     @Test

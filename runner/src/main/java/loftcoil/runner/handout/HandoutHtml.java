@@ -33,6 +33,7 @@ public final class HandoutHtml {
     private static String body(BuildSheet sheet, SheetSetting setting) {
         MeasureText measures = new MeasureText(setting.units());
         return SheetTop.of(sheet, measures, day(setting))
+                + ConductPart.of(sheet, measures)
                 + FiguresPart.of(sheet, measures)
                 + ElevationPart.of(sheet, measures, setting.paper())
                 + PartsPart.of(sheet, measures)

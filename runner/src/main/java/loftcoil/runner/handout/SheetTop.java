@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.words.MeasuredText;
+import loftcoil.runner.show.ConductWords;
 import loftcoil.runner.show.Html;
 
 /** The first thing a builder reads: may it be built, what can hurt, what is not said yet. */
@@ -46,6 +47,7 @@ final class SheetTop {
     private String contents() {
         String links = List.of(
                         "cautions=What can hurt",
+                        "conduct=" + ConductWords.TITLE,
                         "figures=Figures",
                         "elevation=Elevation",
                         "parts=Parts",

@@ -51,6 +51,7 @@ final class UsMeasure {
                 yield decimals(gallons, (Math.abs(gallons) < FEW_GALLONS ? 2 : 1) + more);
             }
             case MASS_KG -> pounds(value, more);
+            case SMALL_MASS_G -> decimals(unit("g").to(unit("oz"), value), 1 + more);
             case MASS_KG_PER_M ->
                 decimals(unit("kg").to(unit("lb"), value) / unit("m").to(unit("ft"), 1), 2 + more);
             case DENSITY_KG_PER_M3 ->
@@ -94,6 +95,7 @@ final class UsMeasure {
             case SMALL_AREA_CM2 -> "in²";
             case VOLUME_L -> "US gal";
             case MASS_KG -> "lb";
+            case SMALL_MASS_G -> "oz";
             case MASS_KG_PER_M -> "lb/ft";
             case DENSITY_KG_PER_M3 -> "lb/ft³";
             case RESISTANCE_M2K_PER_W -> "ft² h °F/Btu";

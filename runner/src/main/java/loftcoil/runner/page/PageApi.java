@@ -22,6 +22,7 @@ import loftcoil.runner.show.View;
  * GET  design                                    View.Design
  * GET  safety                                    View.Safety of the design, the year judged too; takes about a second
  * GET  words                                     View.Words
+ * GET  conduct                                   View.ConductTable
  * POST run       lesson step source dragged      View.Run
  * POST keep      lesson step source              {}; 507 where the folder cannot take it
  * POST save                                      {}; 507 where the folder still cannot take what waits
@@ -59,6 +60,7 @@ final class PageApi {
                 "complete", Ask.change(this::complete),
                 "stop", new Ask("POST", true, this::stop)));
         all.put("save", Ask.change(this::save));
+        all.put("conduct", Ask.read(body -> json.of(bench.conduct())));
         all.put("safety", Ask.read(body -> json.of(bench.safety())));
         all.putAll(new RefreshApi(bench, json).asks());
         all.putAll(new RebuildApi(bench, json).asks());

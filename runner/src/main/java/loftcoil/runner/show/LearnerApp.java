@@ -55,6 +55,11 @@ public interface LearnerApp extends AutoCloseable {
     /** The glossary. */
     View.Words words();
 
+    /** What to do in the worst hour, and before a fire: the same for every design. */
+    default View.ConductTable conduct() {
+        return ConductWords.table();
+    }
+
     /** Ends the snippet that is running now, if any. */
     void stop();
 

@@ -284,6 +284,24 @@ public final class View {
     public record Term(String name, String markdown, String lesson, String lessonTitle) {}
 
     /**
+     * What to do in the worst hour, and before a fire.
+     *
+     * @param title what it is called
+     * @param rules in the order in which somebody looks for them
+     * @param worth what the table is worth, and what comes before it
+     */
+    public record ConductTable(String title, List<ConductRule> rules, String worth) {}
+
+    /**
+     * One rule of it.
+     *
+     * @param code its code, the same on every face
+     * @param when when it holds
+     * @param act what to do
+     */
+    public record ConductRule(String code, String when, String act) {}
+
+    /**
      * One way to go on typing.
      *
      * @param text what would stand there

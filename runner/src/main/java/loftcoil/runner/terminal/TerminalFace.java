@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import loftcoil.runner.progress.FolderException;
+import loftcoil.runner.show.ConductWords;
 import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.show.View;
 
@@ -31,6 +32,7 @@ public final class TerminalFace {
             r      the refresher: a quarter of an hour that finds what has faded
             n      rebuild: an old design and a new one side by side
             t      what a term means
+            !      in an emergency: what to do when it hammers, steams, drips or smokes
             ?      this list
             q      leave; all is kept""";
 
@@ -61,7 +63,7 @@ public final class TerminalFace {
         console.say("Your work is kept in " + course.folder());
         course.notices().forEach(console::warn);
         tellUnsaved();
-        console.say("? lists what you can type, q leaves.");
+        console.say("? lists what you can type, ! says what to do in an emergency, q leaves.");
         walkFrom(course.open());
     }
 
@@ -192,6 +194,10 @@ public final class TerminalFace {
                 yield Optional.empty();
             }
             case "t" -> stay(terms());
+            case "!" ->
+                stay(ConductWords.lines(bench.conduct()).stream()
+                        .flatMap(line -> Wrap.lines(line, console.width()).stream())
+                        .toList());
             case "?" -> stay(help());
             default -> unknown(typed);
         };

@@ -43,6 +43,7 @@ export const lesson = (lessonId) => ask(`lesson/${encodeURIComponent(lessonId)}`
 export const design = () => ask('design');
 export const safety = () => ask('safety');
 export const words = () => ask('words');
+export const conduct = () => ask('conduct');
 export const run = (lesson, step, source, dragged) => post('run', { lesson, step, source, dragged });
 export const keep = (lesson, step, source, leaving = false) =>
   post('keep', { lesson, step, source }, { keepalive: leaving });

@@ -5,6 +5,7 @@ import { showBanner } from './banner.js';
 import { showLesson } from './lesson.js';
 import { showLessons } from './lessons.js';
 import { showWords } from './words.js';
+import { showConduct } from './conduct.js';
 import { showBuildSheet } from './buildsheet.js';
 import { showRebuild } from './rebuild.js';
 import { showRefresher } from './refresher.js';
@@ -19,6 +20,7 @@ const state = { course: null, lesson: null };
 /** What is no lesson, by its name in the address. */
 const VIEWS = {
   words: { title: 'Words', open: openWords },
+  emergency: { title: 'In an emergency', open: openConduct },
   refresher: { title: 'Refresher', open: (main) => showRefresher(main, refreshCourse) },
   'build-sheet': { title: 'Build sheet', open: (main) => showBuildSheet(main) },
   rebuild: { title: 'Rebuild', open: (main) => showRebuild(main, refreshLoop) },
@@ -66,6 +68,11 @@ async function openWords(main, place, stillWanted) {
   if (stillWanted()) showWords(main, words).goTo(place);
 }
 
+async function openConduct(main, place, stillWanted) {
+  const table = await api.conduct();
+  if (stillWanted()) showConduct(main, table);
+}
+
 async function openView(name, place) {
   const main = id('lesson');
   const address = window.location.hash;
@@ -83,7 +90,7 @@ async function openView(name, place) {
 }
 
 function markView(name) {
-  for (const link of document.querySelectorAll('#views a')) {
+  for (const link of document.querySelectorAll('a[data-view]')) {
     if (link.dataset.view === name) link.setAttribute('aria-current', 'page');
     else link.removeAttribute('aria-current');
   }

@@ -62,6 +62,7 @@ function show(design) {
   clear(id('loop')).append(...[
     told(design) ? null : el('p', { class: 'circulates' }, design.circulates),
     safety,
+    el('p', {}, el('a', { href: '#/emergency' }, 'It hammers, steams, drips or smokes?')),
     small(design),
     el('dl', {}, ...design.figures.flatMap((each) => [el('dt', {}, each.label), el('dd', {}, each.value)]))].filter(Boolean));
   for (const [place, show] of watchers) {

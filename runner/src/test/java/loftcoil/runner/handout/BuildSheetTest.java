@@ -5,15 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.build.LogForm;
 import loftcoil.engine.caution.Caution;
+import loftcoil.engine.caution.Conduct;
 import loftcoil.engine.caution.WorkStep;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
@@ -139,6 +142,37 @@ class BuildSheetTest {
                         section.contains(Html.text(caution.text()) + "</p>"),
                         step + " " + caution.code());
             }
+        }
+    }
+
+    /** It can be hung beside the heater: nothing of it on another page, nothing else on its own. */
+    @ParameterizedTest
+    @CsvSource({"A4, METRIC, 130 g", "LETTER, US, 4.6 oz"})
+    void theTableOfConductHasAPageOfItsOwn(Paper paper, Units units, String charge) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf(paper, units))) {
+            List<String> pages = IntStream.rangeClosed(1, document.getNumberOfPages())
+                    .mapToObj(page -> page(document, page))
+                    .filter(text -> text.contains("In an emergency"))
+                    .toList();
+            assertEquals(1, pages.size());
+            for (Conduct rule : Conduct.values()) {
+                assertTrue(
+                        pages.get(0)
+                                .contains(
+                                        rule.when().metric() + " " + rule.act().metric()),
+                        pages.get(0));
+            }
+            assertTrue(pages.get(0).contains("Weighed charge of this design: " + charge), pages.get(0));
+            assertTrue(pages.get(0).contains(Conduct.worth().metric()), pages.get(0));
+            assertFalse(pages.get(0).contains("Figures"), pages.get(0));
+        }
+    }
+
+    private static String page(PDDocument document, int number) {
+        try {
+            return PdfText.page(document, number);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
         }
     }
 

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Measures as a builder reads them. The US values are conversions by NIST Special Publication 811 (2008), appendix B.8: 1 in =
- * 25.4 mm, 1 US gal = 3.785412 L, 1 lb = 0.45359237 kg, 1 Btu (IT) = 1055.056 J, 1 psi = 6894.757 Pa, 1 lbf = 4.448222 N,
+ * 25.4 mm, 1 US gal = 3.785412 L, 1 lb = 0.45359237 kg, 1 oz = 28.34952 g, 1 Btu (IT) = 1055.056 J, 1 psi = 6894.757 Pa, 1 lbf = 4.448222 N,
  * 1 lb/ft = 1.488164 kg/m, 1 lb/ft³ = 16.01846 kg/m³, 1 ft² h °F/Btu = 0.1761102 m² K/W.
  */
 class MeasureTextTest {
@@ -41,6 +41,7 @@ class MeasureTextTest {
         "VOLUME_L, 120, 31.7 US gal",
         "MASS_KG, 144, 317 lb",
         "MASS_KG, 1.53, 3.4 lb",
+        "SMALL_MASS_G, 141.747615, 5.0 oz",
         "MASS_KG_PER_H, 1.5, 3.3 lb/h",
         "MASS_KG_PER_M, 0.587, 0.39 lb/ft",
         "DENSITY_KG_PER_M3, 2500, 156 lb/ft³",

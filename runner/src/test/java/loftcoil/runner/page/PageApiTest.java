@@ -21,6 +21,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import java.util.zip.GZIPInputStream;
+import loftcoil.engine.caution.Conduct;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -74,6 +75,18 @@ class PageApiTest extends PageServing {
             }
         }
         assertTrue(served.size() > 20, served.toString());
+    }
+
+    @Test
+    void theTableOfConductIsTheEngines() throws Exception {
+        String answer = send(known("/api/conduct").GET()).body();
+        for (Conduct rule : Conduct.values()) {
+            assertTrue(
+                    answer.contains("\"code\":\"" + rule.code() + "\",\"when\":\""
+                            + rule.when().metric() + "\",\"act\":\""
+                            + rule.act().metric() + "\""),
+                    answer);
+        }
     }
 
     @ParameterizedTest

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import loftcoil.engine.caution.Conduct;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.runner.progress.LessonProgress.Recall;
@@ -150,6 +151,16 @@ class TerminalFaceTest {
         assertTrue(all.contains("drive: what pushes the water round. (first in: A first try)"), all);
         assertTrue(all.contains("No term has “zebra” in it; t and Enter lists all."), all);
         assertTrue(all.contains("bore: the inside diameter of a pipe."), all);
+    }
+
+    @Test
+    void theTableOfConductIsToldAtEveryPrompt() {
+        String all = walk("!", "q").all().replaceAll("\\s+", " ");
+        for (Conduct rule : Conduct.values()) {
+            assertTrue(
+                    all.contains("- " + rule.when().metric() + ": " + rule.act().metric()), all);
+        }
+        assertTrue(all.contains(Conduct.worth().metric()), all);
     }
 
     @Test
