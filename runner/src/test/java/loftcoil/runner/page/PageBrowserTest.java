@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import loftcoil.engine.caution.Conduct;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -89,6 +91,30 @@ class PageBrowserTest extends BrowserCase {
         browser.click(browser.driver().findElement(By.cssSelector(".words > div:not([hidden]) a")));
         browser.until("the lesson", () -> browser.driver().getTitle().startsWith("Warm water"));
         assertEquals(List.of(), browser.troubles());
+    }
+
+    @Tag("thorough")
+    @Test
+    void theTableOfConductIsOneStepAwayAtAllWidths() {
+        for (int width : new int[] {360, 1366}) {
+            browser.size(width, 800);
+            browser.click(browser.driver().findElement(By.linkText("In an emergency")));
+            browser.until("the table", () -> shownRules().size() == Conduct.values().length);
+            assertEquals(
+                    Stream.of(Conduct.values()).map(rule -> rule.act().metric()).toList(), shownRules());
+            assertEquals("In an emergency · Loftcoil", browser.driver().getTitle());
+            assertEquals(0, browser.overflow(), "no scrolling sideways");
+            assertEquals(List.of(), browser.accessibilityFaults());
+            browser.driver().executeScript("location.hash = '#/words'");
+            browser.until("the words", () -> shownWords().size() == 3);
+        }
+        assertEquals(List.of(), browser.troubles());
+    }
+
+    private List<String> shownRules() {
+        return browser.driver().findElements(By.cssSelector(".conduct section p")).stream()
+                .map(WebElement::getText)
+                .toList();
     }
 
     @Tag("thorough")
