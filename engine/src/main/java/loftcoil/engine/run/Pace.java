@@ -48,11 +48,6 @@ public record Pace(int stepS, int layers, int runInDays) {
         return new Pace(stepS, newLayers, runInDays);
     }
 
-    /** The same with another run-in, days. */
-    public Pace withRunInDays(int newDays) {
-        return new Pace(stepS, layers, newDays);
-    }
-
     int stepsPerDay() {
         return 24 * HOUR_S / stepS;
     }
