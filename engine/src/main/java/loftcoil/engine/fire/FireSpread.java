@@ -43,16 +43,6 @@ public final class FireSpread {
     }
 
     /**
-     * Share of the wood's net heat that reaches the water, 0 to 1, with its spread.
-     *
-     * @param fire the fire as best known
-     * @param water the water that enters the coil
-     */
-    public static LowMidHigh coilShare(CoilInFire fire, WaterFlow water) {
-        return of(fire, one -> one.at(water).heatW() / one.burn().fuelW()).within(0, 1);
-    }
-
-    /**
      * Temperature of the gas as it leaves the heater, °C, with its spread; never below the air of the room.
      *
      * @param fire the fire as best known

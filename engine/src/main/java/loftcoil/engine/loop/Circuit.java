@@ -92,16 +92,6 @@ public final class Circuit {
     }
 
     /**
-     * The same loop with the tank at another temperature.
-     *
-     * @param tankC temperature of the whole tank, °C
-     * @throws loftcoil.engine.fault.RefusedException where it is below 0 °C or at its boiling point
-     */
-    public Circuit withTankC(double tankC) {
-        return with(new Setting(tankC, setting.altitudeM(), setting.firing()));
-    }
-
-    /**
      * The same loop on a tank in layers.
      *
      * @param enteringC temperature of the water that enters the loop, °C: at the cold port for a forward flow, at the

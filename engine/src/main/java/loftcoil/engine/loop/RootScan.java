@@ -59,10 +59,6 @@ final class RootScan {
         return bestDrivePa;
     }
 
-    boolean anyLiquid() {
-        return anyLiquid;
-    }
-
     private void walk(FlowRange range) {
         int steps = range.steps(STEPS_PER_DECADE);
         double before = range.lowKgPerS();

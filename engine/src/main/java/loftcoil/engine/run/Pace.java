@@ -66,11 +66,6 @@ public record Pace(int stepS, int quietS, int layers, int runInDays) {
         return new Pace(stepS, quietS, newLayers, runInDays);
     }
 
-    /** The same with another run-in, days. */
-    public Pace withRunInDays(int newDays) {
-        return new Pace(stepS, quietS, layers, newDays);
-    }
-
     int stepsPerDay() {
         return 24 * HOUR_S / stepS;
     }

@@ -45,16 +45,6 @@ public record Glazing(
                 Shutter.NONE);
     }
 
-    /**
-     * The same window with the panes another distance apart.
-     *
-     * @param other air space between the panes in m, 0.003 to 0.2
-     * @throws RefusedException where it is outside its range or not a number
-     */
-    public Glazing withPaneGapM(double other) {
-        return new Glazing(panes, other, face, facing, surroundings, shutter);
-    }
-
     /** The same window with a coating on its innermost pane; of no effect for a single pane. */
     public Glazing with(GlassCoat coat) {
         return new Glazing(

@@ -128,10 +128,6 @@ public final class SkyYear {
         return new SkyLight(globalWPerM2[step], diffuseWPerM2[step], sun.normalWPerM2(step));
     }
 
-    double airOfStepC(int step) {
-        return airC[step];
-    }
-
     private static double[] monthlyClearness(Climate climate, double[] outsideDailyWh) {
         double[] outsideKWh = new double[DayOfYear.MONTHS];
         for (int day = 0; day < outsideDailyWh.length; day++) {

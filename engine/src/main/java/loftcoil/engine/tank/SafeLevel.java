@@ -44,9 +44,4 @@ public record SafeLevel(double leastM, double waterlineM, double spareM3) {
         return new SafeLevel(
                 least, ports.waterlineM(), shape.volumeBelowM3(ports.waterlineM()) - shape.volumeBelowM3(least));
     }
-
-    /** Whether the tank, full to its waterline, covers the port. */
-    public boolean coveredWhenFull() {
-        return spareM3 >= 0;
-    }
 }

@@ -24,21 +24,6 @@ public final class Mixing {
         return share(WaterHeat.jPerKg(hotC), WaterHeat.jPerKg(coldC), WaterHeat.jPerKg(wantedC));
     }
 
-    /**
-     * Share of hot, as on paper: one heat capacity for all.
-     *
-     * @param hotC temperature of the hot in °C, 0 to 110
-     * @param coldC temperature of the cold in °C, 0 to 110
-     * @param wantedC temperature wanted in °C, 0 to 110
-     * @return 0 to 1, as {@link #hotShare}
-     * @throws RefusedException where a temperature is outside its range or not a number
-     */
-    public static double hotShareOnPaper(double hotC, double coldC, double wantedC) {
-        // The exact form checks the temperatures; its value is not used.
-        hotShare(hotC, coldC, wantedC);
-        return share(hotC, coldC, wantedC);
-    }
-
     static double share(double hot, double cold, double wanted) {
         if (wanted <= cold) {
             return 0;

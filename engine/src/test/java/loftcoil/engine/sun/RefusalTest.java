@@ -58,8 +58,7 @@ class RefusalTest {
                 field("resistanceM2KPerW", -1, v -> new Shutter(v, 20, 10)),
                 field("shutFromH", 25, v -> new Shutter(1, v, 10)),
                 field("shutForH", -1, v -> new Shutter(1, 20, v)),
-                field("paneGapM", 12, v -> Glazing.salvaged(3, 0.012, 0.92, new Facing(35, 180))
-                        .withPaneGapM(v)),
+                field("paneGapM", 12, v -> gapped(Glazing.salvaged(3, 0.012, 0.92, new Facing(35, 180)), v)),
                 field("gapM", 12, v -> GlazingU.declaredWPerM2K(two, v)),
                 field("tiltDeg", 120, v -> GlazingU.wPerM2K(two, 0.012, GlazingGas.AIR, v)),
                 field("incidenceDeg", 91, two::at),
@@ -176,5 +175,9 @@ class RefusalTest {
 
     private static List<Fault> faults(Executable use) {
         return assertThrows(RefusedException.class, use).faults();
+    }
+
+    private static Glazing gapped(Glazing like, double paneGapM) {
+        return new Glazing(like.panes(), paneGapM, like.face(), like.facing(), like.surroundings(), like.shutter());
     }
 }

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Map;
 import loftcoil.engine.pipe.Tube;
 import loftcoil.engine.pipe.TubeTable;
-import loftcoil.engine.tank.UprightCylinder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -89,23 +88,6 @@ class GravitySupplyReferenceTest {
     }
 
     /** Emptying by Torricelli in closed form: t = 2A/a √((1+K)/2g) (√h₁ − √h₂). Any fluid text. */
-    @Test
-    void fillTimeWithAFallingLevel() {
-        SupplyPipe stub = new SupplyPipe(tube(0.02), 0.01, 0, 0, Map.of());
-        Outlet outlet = new Outlet("tap", 0.5, 8);
-        GravitySupply supply = new GravitySupply(2.5, 40, new Branch(stub, outlet));
-        UprightCylinder tank = new UprightCylinder(0.2, 1);
-        double areaRatio = 0.2 / tube(0.02).areaM2();
-        double seconds =
-                2 * areaRatio * Math.sqrt((1 + 8) / (2 * 9.80665)) * (Math.sqrt(2.0) - Math.sqrt(2.0 - 0.06 / 0.2));
-        FillTime falls = FillTime.fallingLevel(supply, new FillTime.Fall("tap", tank, 1, 1.6), 60);
-        double minutes = assertInstanceOf(FillTime.Fills.class, falls).minutes();
-        assertEquals(seconds / 60, minutes, 0.005 * minutes);
-        FillTime steady = FillTime.atFullTank(supply.alone("tap"), 60);
-        assertTrue(assertInstanceOf(FillTime.Fills.class, steady).minutes() < minutes);
-        FillTime dry = FillTime.fallingLevel(supply, new FillTime.Fall("tap", tank, 1, 2.3), 60);
-        assertEquals(40, assertInstanceOf(FillTime.RunsDry.class, dry).litres(), 1e-9);
-    }
 
     /** EN 806-3:2006, table 2: a sink wants 0.15 L/s at least. 22 mm from a loft gives it, 15 mm with a stiff tap does not. */
     @Test

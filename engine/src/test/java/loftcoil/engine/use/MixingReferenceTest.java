@@ -14,7 +14,6 @@ class MixingReferenceTest {
     /** Balance of heat with one heat capacity, exact: 40 °C from 60 and 10 takes 0.600 of hot. */
     @Test
     void fortyFromSixtyAndTenTakesThreeFifths() {
-        assertEquals(0.600, Mixing.hotShareOnPaper(60, 10, 40), 1e-12);
         assertEquals(0.600, Mixing.hotShare(60, 10, 40), 0.002);
     }
 
@@ -43,6 +42,6 @@ class MixingReferenceTest {
     @Test
     void refusesTemperaturesThatCannotBe() {
         assertThrows(RefusedException.class, () -> Mixing.hotShare(Double.NaN, 10, 40));
-        assertThrows(RefusedException.class, () -> Mixing.hotShareOnPaper(60, -1, 40));
+        assertThrows(RefusedException.class, () -> Mixing.hotShare(60, -1, 40));
     }
 }

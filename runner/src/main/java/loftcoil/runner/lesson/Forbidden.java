@@ -36,7 +36,7 @@ final class Forbidden {
         } else if (node instanceof LinkReferenceDefinition) {
             source.fault(node, "a link defined apart from its text", "links written whole: [words](target)");
         } else if (node instanceof Image image) {
-            Drawings.check(source, image);
+            LoneParagraphs.inText(source, image);
         } else if (node instanceof Link link) {
             link(link);
         } else if (node instanceof FencedCodeBlock fence) {
@@ -46,8 +46,8 @@ final class Forbidden {
 
     private void link(Link link) {
         String target = link.getDestination();
-        if (Questions.toExercise(link)) {
-            Questions.inText(source, link);
+        if (LoneParagraphs.toExercise(link)) {
+            LoneParagraphs.inText(source, link);
         } else if (OUTSIDE.matcher(target).matches()) {
             source.fault(
                     link,

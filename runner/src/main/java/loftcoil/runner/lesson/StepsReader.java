@@ -70,7 +70,7 @@ final class StepsReader {
             claim(snippet.id(), snippet.line() - 1, "snippet");
             return Optional.of(snippet);
         }
-        Optional<Step.Question> question = Questions.read(source, block);
+        Optional<Step.Question> question = LoneParagraphs.question(source, block);
         if (question.isPresent()) {
             claim(question.get().id(), question.get().line(), "question");
             return question;
@@ -79,7 +79,7 @@ final class StepsReader {
         if (caution.isPresent()) {
             return caution;
         }
-        return Drawings.read(block)
+        return LoneParagraphs.drawing(block)
                 .map(d -> new Step.Drawing(fresh("drawing_" + LessonNames.slug(d.caption())), d.line(), d.caption()));
     }
 

@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import jdk.jshell.SourceCodeAnalysis.Documentation;
 import loftcoil.runner.chart.Plot;
 import loftcoil.runner.session.words.Unfinished;
 
@@ -30,12 +29,6 @@ final class Completion {
     List<Suggestion> suggest(String source, int cursor) {
         shell.openEveryRoom();
         return readable(source, () -> suggestions(source, cursor), List.of());
-    }
-
-    /** Signatures, one a line; empty where there is none. */
-    String describe(String source, int cursor) {
-        shell.openEveryRoom();
-        return readable(source, () -> signatures(source, cursor), "");
     }
 
     private static <T> T readable(String source, Supplier<T> read, T otherwise) {
@@ -71,14 +64,6 @@ final class Completion {
         Set<String> ours = ours(here);
         sorted.sort(Comparator.comparingInt((Suggestion s) -> rank(s, ours)).thenComparing(Suggestion::text));
         return sorted.size() > MOST ? List.copyOf(sorted.subList(0, MOST)) : List.copyOf(sorted);
-    }
-
-    private String signatures(String source, int cursor) {
-        AtCursor here = AtCursor.in(shell.analysis(), source, within(source, cursor));
-        return shell.analysis().documentation(here.text(), here.text().length(), false).stream()
-                .map(Documentation::signature)
-                .distinct()
-                .collect(Collectors.joining("\n"));
     }
 
     private static int within(String source, int cursor) {

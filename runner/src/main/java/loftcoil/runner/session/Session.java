@@ -173,11 +173,6 @@ public final class Session implements AutoCloseable {
         return whenFree(now -> new Completion(now).suggest(source, cursor), List.of());
     }
 
-    /** Signatures of the method or type at the cursor, one a line; empty where there is none or a snippet runs. */
-    public String describe(String source, int cursor) {
-        return whenFree(now -> new Completion(now).describe(source, cursor), "");
-    }
-
     /** Ends the snippet that is running now, if any. Returns at once; the run comes back soon after. */
     public void stop() {
         RunningNow now = running;

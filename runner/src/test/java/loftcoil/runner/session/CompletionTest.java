@@ -81,11 +81,4 @@ class CompletionTest {
                         .filter(suggestion -> suggestion.from() > 0)
                         .toList());
     }
-
-    @Test
-    void aMethodIsDescribed() {
-        String text = session.describe("Math.sqrt(", 10);
-        assertTrue(text.contains("sqrt(double"), text);
-        assertEquals("", session.describe("1 + ", 4));
-    }
 }

@@ -203,7 +203,6 @@ class HostileSnippetsTest {
                 session.complete(source + "kep", source.length() + 3).stream()
                         .filter(suggestion -> suggestion.text().isEmpty())
                         .toList());
-        session.describe(source, source.length());
         assertWhole();
     }
 
