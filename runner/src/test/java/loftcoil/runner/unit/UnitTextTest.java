@@ -60,7 +60,7 @@ class UnitTextTest {
                 "1/K, 1, /K",
                 "days, 24, h",
                 "°dH, 17.848, mg/L",
-                "gpg, 17.118, mg/L",
+                "gpg, 17.118061045270945, mg/L",
                 "ppm, 1, mg/L",
                 "pounds per square inch, 1, psi",
                 "lb/in², 1, psi",
