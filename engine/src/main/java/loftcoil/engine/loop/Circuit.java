@@ -204,7 +204,7 @@ public final class Circuit {
      * @return a stepper of its own; its lit coil is given its heat step by step
      */
     public WarmingLoop warming() {
-        return new WarmingLoop(segments, surface, setting.tankC());
+        return new WarmingLoop(segments, setting.firing().lit(), surface, setting.tankC());
     }
 
     /** Fresh working space for one search. */

@@ -10,7 +10,8 @@ import loftcoil.engine.tank.WaterHeat;
  * <p>Model: one-dimensional; in each cell water and copper have one temperature, the copper counted as the mass of water that holds as
  * much heat; water is carried from cell to cell in the direction of flow (first order upwind, which smears a front over a few cells, as
  * a real pipe does); friction and heat loss are those of the steady search at the temperatures of the moment; the water's own inertia
- * is counted. The lit coil takes up its heat evenly along its length. Water that would pass its boiling point stays at it and the rest
+ * is counted. The lit coil takes up its heat evenly along its length; with the fire out it is a bare tube that loses heat as a leg
+ * does. Water that would pass its boiling point stays at it and the rest
  * of the heat is booked as steam: the push of the bubbles is left out, so nothing after the first boiling is to be believed. Left out:
  * heat held by lagging and walls, heat led along the copper, and slow eddies in a pipe at rest.
  *
@@ -27,6 +28,7 @@ public final class WarmingLoop {
     private static final double COURANT = 0.9;
 
     private final Segment[] segments;
+    private final boolean lit;
     private final int[] first;
     private final int coil;
     private final double[] jPerKg;
@@ -42,8 +44,9 @@ public final class WarmingLoop {
     private double lostJ;
     private double steamJ;
 
-    WarmingLoop(Segment[] segments, Surface surface, double startC) {
+    WarmingLoop(Segment[] segments, boolean lit, Surface surface, double startC) {
         this.segments = segments;
+        this.lit = lit;
         first = new int[segments.length + 1];
         int coilAt = 0;
         double inertia = 0;
@@ -139,7 +142,7 @@ public final class WarmingLoop {
      * Carries the water on, and warms and cools it.
      *
      * @param seconds length of the step, s
-     * @param heatW heat that the coil takes up, W; 0 or more
+     * @param heatW heat that the lit coil takes up, W; 0 or more; of no account with the fire out
      * @param enteringJPerKg heat above 0 °C of the water that comes from the tank, J/kg
      */
     public void carry(double seconds, double heatW, double enteringJPerKg) {
@@ -153,7 +156,7 @@ public final class WarmingLoop {
             from = here;
         }
         for (int s = 0; s < segments.length; s++) {
-            if (s == coil) {
+            if (lit && s == coil) {
                 fire(s, heatW * seconds);
             } else {
                 lose(s, seconds);
@@ -215,7 +218,7 @@ public final class WarmingLoop {
         return coilJ;
     }
 
-    /** Heat that the legs lost so far, J; negative where they were warmed. */
+    /** Heat that the legs and an unlit coil lost so far, J; negative where they were warmed. */
     public double lostJ() {
         return lostJ;
     }
