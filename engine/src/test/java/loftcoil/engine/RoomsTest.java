@@ -37,6 +37,7 @@ class RoomsTest {
             "supply",
             "design",
             "run",
+            "start",
             "caution",
             "sheet",
             "study",

@@ -204,7 +204,17 @@ public final class Circuit {
      * @return a stepper of its own; its lit coil is given its heat step by step
      */
     public WarmingLoop warming() {
-        return new WarmingLoop(segments, setting.firing().lit(), surface, setting.tankC());
+        return warming(MarchDetail.USUAL);
+    }
+
+    /** The same in other detail. */
+    public WarmingLoop warming(MarchDetail detail) {
+        return new WarmingLoop(segments, setting.firing().lit(), surface, setting.tankC(), detail);
+    }
+
+    /** The runs of tube made ready; not to be changed. */
+    Segment[] segments() {
+        return segments;
     }
 
     /** Fresh working space for one search. */
