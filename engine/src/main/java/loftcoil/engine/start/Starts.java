@@ -110,6 +110,36 @@ public record Starts(List<Start> tried) {
         return worst(start -> start.doubtful() || start.bad() && !start.stalls());
     }
 
+    /** Most minutes that one of those that went forward took to do so; empty where none went forward. */
+    public OptionalDouble slowestForwardMin() {
+        return tried.stream()
+                .flatMapToDouble(start -> start.forwardAfterMin().stream())
+                .max();
+    }
+
+    /** Fewest minutes from lighting until water boiled; empty where none boiled. */
+    public OptionalDouble soonestBoilingMin() {
+        return tried.stream()
+                .flatMapToDouble(start -> start.firstBoilingMin().stream())
+                .min();
+    }
+
+    /** Hottest water in any of them, °C. */
+    public double hottestC() {
+        return tried.stream().mapToDouble(Start::hottestC).max().orElseThrow();
+    }
+
+    /** What they come to, in a sentence. */
+    public String words() {
+        return switch (sureness()) {
+            case SURE ->
+                "sure: of " + tried.size() + " starts that were tried none boils for long, swings or runs backward";
+            case UNSURE ->
+                "not sure: of " + tried.size() + " starts that were tried some may go wrong; the cautions say which";
+            case FAILS -> "fails: of " + tried.size() + " starts that were tried some go wrong; the cautions say which";
+        };
+    }
+
     private Optional<Start> same(Start as, Counterflow counterflow) {
         return tried.stream()
                 .filter(start -> start.counterflow() == counterflow

@@ -47,7 +47,8 @@ class HeatedULoopReferenceTest {
         march(DESCENDING, 3, 600);
         for (double ratio : new double[] {1, 0.6, 0.5, 0.45, 0.4}) {
             List<Double> troughs = troughs(march(DESCENDING, ratio, 5400));
-            assertTrue(troughs.get(troughs.size() - 1) > troughs.get(0), "above the critical ratio swings die: " + ratio);
+            assertTrue(
+                    troughs.get(troughs.size() - 1) > troughs.get(0), "above the critical ratio swings die: " + ratio);
         }
         List<Double> flow = march(DESCENDING, 0.35, 5400);
         int turned = 0;
