@@ -10,6 +10,8 @@ import loftcoil.engine.words.MeasuredText;
 /** A fire lit after a rest: water that boils before it has set off, swings, runs backward or is slow. */
 final class Starting implements CautionRule {
 
+    private static final double MINUTES_AN_HOUR = 60;
+
     @Override
     public void look(CautionFacts facts, Findings findings) {
         facts.starts().ifPresent(starts -> starts.failing()
@@ -18,7 +20,15 @@ final class Starting implements CautionRule {
     }
 
     private static void fails(Start start, Findings findings) {
-        if (start.firstBoilingMin().isPresent()) {
+        if (!start.canFlow() && start.firstBoilingMin().isPresent()) {
+            findings.cautionAs(
+                    CautionKind.START,
+                    "tank-hot",
+                    "tank",
+                    Measure.celsius(start.tankC()),
+                    "first",
+                    minutes(start.firstBoilingMin()));
+        } else if (start.firstBoilingMin().isPresent()) {
             findings.cautionAs(
                     CautionKind.START,
                     "boils",
@@ -41,10 +51,14 @@ final class Starting implements CautionRule {
     }
 
     private static MeasuredText when(Start start) {
-        return start.gapH().isPresent()
+        if (start.gapH().isEmpty()) {
+            return CautionKind.SENTENCES.say("when.from-cold");
+        }
+        double hours = start.gapH().getAsDouble();
+        return hours < 1
                 ? CautionKind.SENTENCES.say(
-                        "when.rested", "rest", new Measure(start.gapH().getAsDouble(), MeasureKind.TIME_H))
-                : CautionKind.SENTENCES.say("when.from-cold");
+                        "when.rested-minutes", "rest", new Measure(hours * MINUTES_AN_HOUR, MeasureKind.TIME_MIN))
+                : CautionKind.SENTENCES.say("when.rested-hours", "rest", new Measure(hours, MeasureKind.TIME_H));
     }
 
     private static Measure minutes(OptionalDouble minutes) {

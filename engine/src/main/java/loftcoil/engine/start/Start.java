@@ -15,6 +15,8 @@ import java.util.OptionalDouble;
  * @param firstBoilingMin minutes from lighting until water boiled somewhere; empty where it never did
  * @param boilingMin minutes in which water boiled somewhere
  * @param hottestC hottest water in the loop, °C
+ * @param canFlow whether the loop has a steady forward flow on that tank in which nothing boils; where it has none, the tank is too hot for
+ *     the coil however it is started
  * @param ofSteady mean flow at the end as a share of the steady forward flow, backward less than 0; 0 where there is no such flow
  */
 public record Start(
@@ -26,6 +28,7 @@ public record Start(
         OptionalDouble firstBoilingMin,
         double boilingMin,
         double hottestC,
+        boolean canFlow,
         double ofSteady) {
 
     /** Boiling that a start may come through, min. */

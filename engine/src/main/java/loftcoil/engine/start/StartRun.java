@@ -77,6 +77,7 @@ final class StartRun {
                 Double.isNaN(firstBoilingMin) ? OptionalDouble.empty() : OptionalDouble.of(firstBoilingMin),
                 boilingMin,
                 hottestC,
+                steady > 0,
                 steady > 0 ? flow / steady : 0);
     }
 

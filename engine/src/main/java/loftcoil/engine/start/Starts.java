@@ -81,6 +81,18 @@ public record Starts(List<Start> tried) {
         return Optional.of(new Starts(starts));
     }
 
+    /** One start after a rest, with some counterflow, and how it went. */
+    static StartTrace traced(Design design, double tankC, OptionalDouble gapH) {
+        Site site = Site.of(design, Heatings.of(design), tankC, MarchDetail.LONG);
+        WarmingLoop loop = site.out().warming(MarchDetail.LONG.withCounterflow(Counterflow.SOME.strength()));
+        site.steady().ifPresent(loop::runAs);
+        site.rest(loop, gapH.orElseThrow() * HOUR_S);
+        loop.goOn(site.lit());
+        StartRun run = site.run(loop);
+        Start start = run.run(gapH, Counterflow.SOME);
+        return new StartTrace(start, run.moments());
+    }
+
     private static List<Double> tanks(OptionalDouble hottestC, double mostC) {
         List<Double> tanks = new ArrayList<>();
         Stream.concat(Stream.of(TANKS_C[0], TANKS_C[1]), hottestC.stream().boxed())
@@ -98,7 +110,10 @@ public record Starts(List<Start> tried) {
         return doubtful().isPresent() ? Sureness.UNSURE : Sureness.SURE;
     }
 
-    /** Of the starts that go wrong with some counterflow and with full, the one that boils soonest, with some. */
+    /**
+     * Of the starts that go wrong with some counterflow and with full, the worst, with some: one on a tank on which the loop could flow
+     * before one on which it boils however it is started, then the one that boils soonest.
+     */
     public Optional<Start> failing() {
         return worst(start -> start.counterflow() == Counterflow.SOME
                 && start.bad()
@@ -152,6 +167,7 @@ public record Starts(List<Start> tried) {
         return tried.stream()
                 .filter(of)
                 .min(Comparator.comparing((Start start) -> !start.bad())
+                        .thenComparing(start -> !start.canFlow())
                         .thenComparing(start -> start.firstBoilingMin().orElse(Double.POSITIVE_INFINITY)));
     }
 

@@ -327,6 +327,7 @@ class CautionsTest {
                 OptionalDouble.of(6),
                 10,
                 104,
+                true,
                 0.001);
         assertEquals(List.of(), codes(Cautions.of(usual.withStarts(new Starts(List.of(stall))))));
     }
@@ -365,6 +366,7 @@ class CautionsTest {
                 boilingMin > 0 ? OptionalDouble.of(6) : OptionalDouble.empty(),
                 boilingMin,
                 104,
+                gapH.isEmpty() || gapH.getAsDouble() > 0.5,
                 end == StartEnd.BACKWARD ? -0.9 : 1);
     }
 
@@ -374,11 +376,12 @@ class CautionsTest {
         Design safe = SafeBothy.design();
         CautionFacts usual = full(safe);
         List<CautionFacts> more = List.of(
+                usual.withStarts(wrong(OptionalDouble.of(0.25), StartEnd.BOILS)),
                 usual.withStarts(new Starts(List.of(
                         start(OptionalDouble.empty(), Counterflow.SOME, StartEnd.SWINGS, 0),
                         start(OptionalDouble.empty(), Counterflow.FULL, StartEnd.SWINGS, 0)))),
                 usual.withStarts(
-                        new Starts(List.of(start(OptionalDouble.of(1), Counterflow.SOME, StartEnd.BACKWARD, 0)))),
+                        new Starts(List.of(start(OptionalDouble.of(0.25), Counterflow.SOME, StartEnd.BACKWARD, 0)))),
                 usual.withStarts(
                         new Starts(List.of(start(OptionalDouble.of(1), Counterflow.SOME, StartEnd.FORWARD, 0)))),
                 full(coilRising(0)),

@@ -69,6 +69,25 @@ class StartsLawTest {
     }
 
     @Test
+    void aStartDrawnIsTheOneThatIsJudged() {
+        StartTrace trace = StartTrace.of(SafeBothy.design(), 60, 1);
+        Start judged = Starts.of(SafeBothy.design(), HOT).orElseThrow().tried().stream()
+                .filter(start -> start.tankC() == 60
+                        && start.gapH().equals(OptionalDouble.of(1))
+                        && start.counterflow() == Counterflow.SOME)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(judged.hottestC(), trace.start().hottestC(), 0.5);
+        assertEquals(judged.ends(), trace.start().ends());
+        StartMoment tenth = trace.moments().get(60);
+        assertEquals(10, tenth.minute(), 1e-6);
+        assertEquals(tenth.flowLPerMin(), trace.flowLPerMinAt(10));
+        assertEquals(tenth.hotterEndC(), trace.coilCAt(10.05));
+        StartMoment last = trace.moments().get(trace.moments().size() - 1);
+        assertEquals(last.flowLPerMin(), trace.flowLPerMinAt(1000), "it stays as it settled");
+    }
+
+    @Test
     void withoutHeatThereIsNoStart() {
         assertTrue(Starts.of(SafeBothy.with("/coil/heatKW", "0"), HOT).isEmpty());
     }
