@@ -204,12 +204,14 @@ public final class Circuit {
      * @return a stepper of its own; its lit coil is given its heat step by step
      */
     public WarmingLoop warming() {
-        return warming(MarchDetail.USUAL);
+        return new WarmingLoop(segments, setting.firing().lit(), surface, setting.tankC(), MarchDetail.USUAL);
     }
 
-    /** The same in other detail. */
+    /** The same in other detail; for a loop of over 10 m in longer cells, as many as for one of 10 m. */
     public WarmingLoop warming(MarchDetail detail) {
-        return new WarmingLoop(segments, setting.firing().lit(), surface, setting.tankC(), detail);
+        double loopM =
+                Arrays.stream(segments).mapToDouble(segment -> segment.lengthM).sum();
+        return new WarmingLoop(segments, setting.firing().lit(), surface, setting.tankC(), detail.forLength(loopM));
     }
 
     /** The runs of tube made ready; not to be changed. */

@@ -23,8 +23,11 @@ public record MarchDetail(double cellM, int fewestCells, double cellsAStep, doub
     /** Fine, without counterflow. */
     public static final MarchDetail USUAL = new MarchDetail(0.1, 6, 0.9, 0.5, 0);
 
-    /** Coarser, for marches of many hours: within 2 % of the endings with half cells and half steps. */
-    public static final MarchDetail LONG = new MarchDetail(0.05, 6, 8, 10, 0);
+    /** For marches of many hours: half cells and half steps change under 2 % of what starts come to. */
+    public static final MarchDetail LONG = new MarchDetail(0.05, 2, 8, 10, 0);
+
+    /** Length of a loop from which its cells grow with it, m: a long one costs no more than this. */
+    private static final double LONG_LOOP_M = 10;
 
     /** Refuses what is out of range. */
     public MarchDetail {
@@ -38,6 +41,13 @@ public record MarchDetail(double cellM, int fewestCells, double cellsAStep, doub
     /** The same with counterflow of another strength. */
     public MarchDetail withCounterflow(double strength) {
         return new MarchDetail(cellM, fewestCells, cellsAStep, longestStepS, strength);
+    }
+
+    /** The same for a loop of such a length, m: cells of a long one are longer, so that there are no more of them. */
+    MarchDetail forLength(double loopM) {
+        double times = Math.max(1, loopM / LONG_LOOP_M);
+        return new MarchDetail(
+                Math.min(CELL.high(), cellM * times), fewestCells, cellsAStep, longestStepS, counterflow);
     }
 
     /** Cells and steps half as long. */
