@@ -122,7 +122,7 @@ public record Starts(List<Start> tried) {
 
     /** Of the starts that may go wrong, the worst; those that go wrong for certain are among them. */
     public Optional<Start> doubtful() {
-        return worst(start -> start.doubtful() || start.bad() && !start.stalls());
+        return worst(start -> start.doubtful() || (start.bad() && !start.stalls()));
     }
 
     /** Most minutes that one of those that went forward took to do so; empty where none went forward. */
