@@ -38,6 +38,7 @@ class RoomsTest {
             "supply",
             "design",
             "run",
+            "start",
             "caution",
             "sheet",
             "study",

@@ -6,6 +6,7 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Safety;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.FlowSearch;
+import loftcoil.engine.start.Starts;
 
 /**
  * Everything the rules look at. Year and fire are there only where they were computed; the rules that need them stay silent
@@ -17,6 +18,7 @@ import loftcoil.engine.loop.FlowSearch;
  * @param harder the loop under harder conditions, worst last
  * @param year figures of the year; empty where it was not computed
  * @param fire figures of the fire; empty where it was not computed
+ * @param starts fires lit after rests; empty where they were not tried
  */
 public record CautionFacts(
         Design design,
@@ -24,7 +26,8 @@ public record CautionFacts(
         FlowSearch lit,
         List<HarderCase> harder,
         Optional<YearFacts> year,
-        Optional<FireFacts> fire) {
+        Optional<FireFacts> fire,
+        Optional<Starts> starts) {
 
     /** Keeps a copy of the cases. */
     public CautionFacts {
@@ -33,22 +36,27 @@ public record CautionFacts(
 
     /** The facts of a loop in one steady state. */
     public static CautionFacts steady(Design design, Circuit circuit, FlowSearch lit) {
-        return new CautionFacts(design, circuit, lit, List.of(), Optional.empty(), Optional.empty());
+        return new CautionFacts(design, circuit, lit, List.of(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /** The same with the loop under harder conditions. */
     public CautionFacts withHarder(List<HarderCase> cases) {
-        return new CautionFacts(design, circuit, lit, cases, year, fire);
+        return new CautionFacts(design, circuit, lit, cases, year, fire, starts);
     }
 
     /** The same with figures of the year. */
     public CautionFacts withYear(YearFacts figures) {
-        return new CautionFacts(design, circuit, lit, harder, Optional.of(figures), fire);
+        return new CautionFacts(design, circuit, lit, harder, Optional.of(figures), fire, starts);
     }
 
     /** The same with figures of the fire. */
     public CautionFacts withFire(FireFacts figures) {
-        return new CautionFacts(design, circuit, lit, harder, year, Optional.of(figures));
+        return new CautionFacts(design, circuit, lit, harder, year, Optional.of(figures), starts);
+    }
+
+    /** The same with fires lit after rests. */
+    public CautionFacts withStarts(Starts tried) {
+        return new CautionFacts(design, circuit, lit, harder, year, fire, Optional.of(tried));
     }
 
     /** What the design says on safety. */

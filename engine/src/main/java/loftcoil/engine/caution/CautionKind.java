@@ -32,8 +32,14 @@ public enum CautionKind {
     STILL(DANGER, FILLING),
     /** The tank is not above the coil. */
     TANK_LOW(DANGER, FILLING),
-    /** Air gathers in the loop. */
-    AIR(WARNING, FILLING),
+    /** A fire lit after a rest boils the loop or leaves it swinging. */
+    START(DANGER, FILLING),
+    /** A fire lit after a rest may do so, or the water takes long to set off, or runs backward. */
+    START_UNSURE(WARNING, FILLING),
+    /** Air gathers in the loop, or nothing tells the water which way to set off. */
+    AIR(DANGER, FILLING),
+    /** A leg with so little slope that it may hold air once it has sagged. */
+    FLAT(WARNING, FILLING),
     /** Part of the loop is above the waterline. */
     SIPHON(WARNING, FILLING),
     /** Something in the loop can be shut. */

@@ -8,6 +8,7 @@ public final class Cautions {
     private static final List<CautionRule> RULES = List.of(
             new Boiling(),
             new StandingStill(),
+            new Starting(),
             new AirInLoop(),
             new ValveInLoop(),
             new CoilInFlame(),

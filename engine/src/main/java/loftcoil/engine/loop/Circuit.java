@@ -194,7 +194,19 @@ public final class Circuit {
      * @return a stepper of its own; its lit coil is given its heat step by step
      */
     public WarmingLoop warming() {
-        return new WarmingLoop(segments, surface, setting.tankC());
+        return new WarmingLoop(segments, setting.firing().lit(), surface, setting.tankC(), MarchDetail.USUAL);
+    }
+
+    /** The same in other detail; for a loop of over 10 m in longer cells, as many as for one of 10 m. */
+    public WarmingLoop warming(MarchDetail detail) {
+        double loopM =
+                Arrays.stream(segments).mapToDouble(segment -> segment.lengthM).sum();
+        return new WarmingLoop(segments, setting.firing().lit(), surface, setting.tankC(), detail.forLength(loopM));
+    }
+
+    /** The runs of tube made ready; not to be changed. */
+    Segment[] segments() {
+        return segments;
     }
 
     /** Fresh working space for one search. */

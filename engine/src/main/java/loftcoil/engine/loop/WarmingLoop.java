@@ -11,7 +11,8 @@ import loftcoil.engine.tank.WaterHeat;
  * <p>Model: one-dimensional; in each cell water and metal have one temperature, the metal counted as the mass of water that holds as
  * much heat; water is carried from cell to cell in the direction of flow (first order upwind, which smears a front over a few cells, as
  * a real pipe does); friction and heat loss are those of the steady search at the temperatures of the moment; the water's own inertia
- * is counted. The lit coil takes up its heat evenly along its length. Water that would pass its boiling point stays at it and the rest
+ * is counted. The lit coil takes up its heat evenly along its length; with the fire out it is a bare tube that loses heat as a leg
+ * does. Water that would pass its boiling point stays at it and the rest
  * of the heat is booked as steam: the push of the bubbles is left out, so nothing after the first boiling is to be believed. Left out:
  * heat held by lagging and walls, heat led along the metal, and slow eddies in a pipe at rest.
  *
@@ -19,14 +20,21 @@ import loftcoil.engine.tank.WaterHeat;
  */
 public final class WarmingLoop {
 
-    private static final double CELL_M = 0.1;
-    private static final int FEWEST_CELLS = 6;
     private static final double WATER_J_PER_KG_K = 4182.0;
 
     private static final double LEAST_FLOW = 1e-5;
-    private static final double COURANT = 0.9;
+    /** Rise over length under which a pipe counts as level: 20 mm a metre. */
+    private static final double LEVEL = 0.02;
+    /** Density for what is known to some ten per cent at best. */
+    private static final double USUAL_KG_PER_M3 = 990;
 
-    private final Segment[] segments;
+    private static final double COURANT = 0.9;
+    /** Share of the difference between two cells that one step of counterflow may carry: a quarter leaves no ripple. */
+    private static final double MOST_MIXED = 0.25;
+
+    private final MarchDetail detail;
+    private Segment[] segments;
+    private boolean lit;
     private final int[] first;
     private final int coil;
     private final double[] jPerKg;
@@ -41,14 +49,18 @@ public final class WarmingLoop {
     private double coilJ;
     private double lostJ;
     private double steamJ;
+    private double portsJ;
+    private boolean boiling;
 
-    WarmingLoop(Segment[] segments, Surface surface, double startC) {
+    WarmingLoop(Segment[] segments, boolean lit, Surface surface, double startC, MarchDetail detail) {
+        this.detail = detail;
         this.segments = segments;
+        this.lit = lit;
         first = new int[segments.length + 1];
         int coilAt = 0;
         double inertia = 0;
         for (int s = 0; s < segments.length; s++) {
-            int cells = Math.max(FEWEST_CELLS, (int) Math.ceil(segments[s].lengthM / CELL_M));
+            int cells = Math.max(detail.fewestCells(), (int) Math.ceil(segments[s].lengthM / detail.cellM()));
             first[s + 1] = first[s] + cells;
             coilAt = segments[s].coil ? s : coilAt;
             inertia += segments[s].lengthM / segments[s].areaM2;
@@ -66,6 +78,56 @@ public final class WarmingLoop {
             least = Math.min(least, fill(s, surface, startC));
         }
         leastKg = least;
+    }
+
+    private WarmingLoop(WarmingLoop as) {
+        detail = as.detail;
+        segments = as.segments;
+        lit = as.lit;
+        first = as.first;
+        coil = as.coil;
+        jPerKg = as.jPerKg.clone();
+        tempC = as.tempC.clone();
+        kg = as.kg;
+        cellM = as.cellM;
+        boilJPerKg = as.boilJPerKg;
+        inertiaPerM = as.inertiaPerM;
+        leastKg = as.leastKg;
+        flowKgPerS = as.flowKgPerS;
+        coilJ = as.coilJ;
+        lostJ = as.lostJ;
+        steamJ = as.steamJ;
+        portsJ = as.portsJ;
+        boiling = as.boiling;
+    }
+
+    /** The loop as it is now, to be marched on by itself. */
+    public WarmingLoop copy() {
+        return new WarmingLoop(this);
+    }
+
+    /**
+     * Lights or puts out the fire: from now on heat and losses are those of another setting of the same loop.
+     *
+     * @param setting the loop in it, of the same runs of tube
+     */
+    public void goOn(Circuit setting) {
+        segments = setting.segments();
+        lit = setting.setting().firing().lit();
+    }
+
+    /** Fills the loop with water as warm as in a steady flow, moving as that does. */
+    public void runAs(SteadyFlow flow) {
+        for (int s = 0; s < segments.length; s++) {
+            LegEnds ends = flow.legs().get(s);
+            int cells = first[s + 1] - first[s];
+            for (int i = first[s]; i < first[s + 1]; i++) {
+                double part = (i - first[s] + 0.5) / cells;
+                tempC[i] = ends.startC() + part * (ends.endC() - ends.startC());
+                jPerKg[i] = WaterHeat.jPerKg(tempC[i]);
+            }
+        }
+        flowKgPerS = flow.flowKgPerS();
     }
 
     private double fill(int s, Surface surface, double startC) {
@@ -116,7 +178,7 @@ public final class WarmingLoop {
         // Friction in a straight line through the flow before: stable for any step, and exact once the flow is steady.
         double inertia = inertiaPerM / seconds;
         double next = (inertia * flowKgPerS + drivePa) / (inertia + perFlow);
-        double most = COURANT * leastKg / seconds;
+        double most = detail.cellsAStep() * leastKg / seconds;
         flowKgPerS = Math.max(-most, Math.min(most, next));
         return flowKgPerS;
     }
@@ -126,9 +188,10 @@ public final class WarmingLoop {
         flowKgPerS = 0;
     }
 
-    /** The longest step that does not carry water past a cell at the flow of now, s; half a second at most. */
+    /** The longest step that does not carry water past half the cells it may pass at the flow of now, s. */
     public double longestStepS() {
-        return Math.min(0.5, COURANT / 2 * leastKg / Math.max(LEAST_FLOW, Math.abs(flowKgPerS)));
+        double byFlowS = detail.cellsAStep() / 2 * leastKg / Math.max(LEAST_FLOW, Math.abs(flowKgPerS));
+        return Math.min(detail.longestStepS(), byFlowS);
     }
 
     /** Heat above 0 °C of the water that leaves for the tank at the flow of now, J/kg. */
@@ -140,21 +203,20 @@ public final class WarmingLoop {
      * Carries the water on, and warms and cools it.
      *
      * @param seconds length of the step, s
-     * @param heatW heat that the coil takes up, W; 0 or more
+     * @param heatW heat that the lit coil takes up, W; 0 or more; of no account with the fire out
      * @param enteringJPerKg heat above 0 °C of the water that comes from the tank, J/kg
      */
     public void carry(double seconds, double heatW, double enteringJPerKg) {
         double mass = Math.abs(flowKgPerS) * seconds;
-        int count = jPerKg.length;
-        double from = enteringJPerKg;
-        for (int step = 0; step < count; step++) {
-            int i = flowKgPerS >= 0 ? step : count - 1 - step;
-            double here = jPerKg[i];
-            jPerKg[i] = here + mass / kg[i] * (from - here);
-            from = here;
+        int parts = Math.max(1, (int) Math.ceil(mass / (COURANT * leastKg)));
+        for (int part = 0; part < parts; part++) {
+            shift(mass / parts, enteringJPerKg);
+        }
+        if (detail.counterflow() > 0) {
+            mix(seconds, enteringJPerKg);
         }
         for (int s = 0; s < segments.length; s++) {
-            if (s == coil) {
+            if (lit && s == coil) {
                 fire(s, heatW * seconds);
             } else {
                 lose(s, seconds);
@@ -163,7 +225,66 @@ public final class WarmingLoop {
         boil();
     }
 
-    private void fire(int s, double heatJ) {
+    /** Moves water on by less than a cell. */
+    private void shift(double mass, double enteringJPerKg) {
+        int count = jPerKg.length;
+        boolean forward = flowKgPerS >= 0;
+        portsJ += mass * (jPerKg[forward ? count - 1 : 0] - enteringJPerKg);
+        double from = enteringJPerKg;
+        for (int step = 0; step < count; step++) {
+            int i = forward ? step : count - 1 - step;
+            double here = jPerKg[i];
+            jPerKg[i] = here + mass / kg[i] * (from - here);
+            from = here;
+        }
+    }
+
+    /** Counterflow inside the tube, from cell to cell and, at the ports, with the tank. */
+    private void mix(double seconds, double tankJPerKg) {
+        int last = jPerKg.length - 1;
+        double tank = LiquidTable.WATER.densityKgPerM3(WaterHeat.tempC(tankJPerKg));
+        double here = LiquidTable.WATER.densityKgPerM3(tempC[0]);
+        portsJ -= mixed(mixedKg(0, 0, tank - here, -1, seconds), 0, tankJPerKg);
+        for (int s = 0; s < segments.length; s++) {
+            for (int i = first[s]; i < first[s + 1] && i < last; i++) {
+                double next = LiquidTable.WATER.densityKgPerM3(tempC[i + 1]);
+                double most = Math.min(kg[i], kg[i + 1]) * MOST_MIXED;
+                double heatJ = mixed(Math.min(most, mixedKg(s, i, next - here, 1, seconds)), i, jPerKg[i + 1]);
+                jPerKg[i + 1] -= heatJ / kg[i + 1];
+                here = next;
+            }
+        }
+        portsJ -= mixed(mixedKg(segments.length - 1, last, tank - here, 1, seconds), last, tankJPerKg);
+    }
+
+    /**
+     * Water that changes places across a border of a cell, kg.
+     *
+     * @param s the run that the cell belongs to
+     * @param heavier how much denser the water beyond the border is, kg/m³
+     * @param way 1 where the border is at the cell's end in the forward direction, −1 at its beginning
+     */
+    private double mixedKg(int s, int i, double heavier, int way, double seconds) {
+        Segment segment = segments[s];
+        double slope = way * segment.riseM / segment.lengthM;
+        // Lighter water above stays there; in a level pipe it slides over the denser either way.
+        if (Math.abs(slope) > LEVEL && heavier * slope <= 0) {
+            return 0;
+        }
+        double pull = Math.sqrt(Constants.GRAVITY_M_PER_S2 * Math.abs(heavier) / (USUAL_KG_PER_M3 * cellM[i]));
+        double diffusivity = detail.counterflow() * segment.boreM * segment.boreM * pull;
+        return Math.min(MOST_MIXED * kg[i], USUAL_KG_PER_M3 * segment.areaM2 * diffusivity / cellM[i] * seconds);
+    }
+
+    /** Heat that so much water brings into a cell in exchange for its own, J. */
+    private double mixed(double kilograms, int i, double farJPerKg) {
+        double heatJ = kilograms * (farJPerKg - jPerKg[i]);
+        jPerKg[i] += heatJ / kg[i];
+        return heatJ;
+    }
+
+    /** Heats one run evenly, J. */
+    void fire(int s, double heatJ) {
         int cells = first[s + 1] - first[s];
         for (int i = first[s]; i < first[s + 1]; i++) {
             jPerKg[i] += heatJ / cells / kg[i];
@@ -181,11 +302,13 @@ public final class WarmingLoop {
     }
 
     private void boil() {
+        boiling = false;
         for (int i = 0; i < jPerKg.length; i++) {
             double over = jPerKg[i] - boilJPerKg[i];
             if (over > 0) {
                 jPerKg[i] = boilJPerKg[i];
                 steamJ += over * kg[i];
+                boiling = true;
             }
             tempC[i] = WaterHeat.tempC(jPerKg[i]);
         }
@@ -216,7 +339,7 @@ public final class WarmingLoop {
         return coilJ;
     }
 
-    /** Heat that the legs lost so far, J; negative where they were warmed. */
+    /** Heat that the legs and an unlit coil lost so far, J; negative where they were warmed. */
     public double lostJ() {
         return lostJ;
     }
@@ -224,6 +347,25 @@ public final class WarmingLoop {
     /** Heat that left as steam so far, J. */
     public double steamJ() {
         return steamJ;
+    }
+
+    /** Heat that the water took to the tank so far, J: what left by the ports less what came in by them. */
+    public double portsJ() {
+        return portsJ;
+    }
+
+    /** Whether water boiled in the last step. */
+    public boolean boiling() {
+        return boiling;
+    }
+
+    /** Hottest water in the loop, °C. */
+    public double hottestC() {
+        double most = tempC[0];
+        for (double each : tempC) {
+            most = Math.max(most, each);
+        }
+        return most;
     }
 
     /** Heat above 0 °C held by water and metal of the loop, J. */

@@ -7,11 +7,12 @@ import loftcoil.engine.fire.CoilTable;
 import org.jspecify.annotations.Nullable;
 
 /** The heat of a design's coil, ready for the many questions of a table. */
-final class Heatings {
+public final class Heatings {
 
     private Heatings() {}
 
-    static CoilHeating of(Design design) {
+    /** Heat of a design's coil, as stated where it is stated, else as best estimated; 0 without a fire. */
+    public static CoilHeating of(Design design) {
         if (design.coil().heatKW().isPresent()) {
             return design.coilHeating();
         }

@@ -9,6 +9,7 @@ import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.FlowSearch;
 import loftcoil.engine.run.Extremes;
 import loftcoil.engine.run.YearSpread;
+import loftcoil.engine.start.Starts;
 
 /** What the figures tell the rules of danger; where a figure has a spread, the dangerous end of it. */
 final class CautionInputs {
@@ -25,6 +26,15 @@ final class CautionInputs {
 
     static CautionFacts withYear(CautionFacts facts, Optional<YearSpread> years) {
         return years.map(spread -> facts.withYear(year(spread))).orElse(facts);
+    }
+
+    static CautionFacts withStarts(CautionFacts facts, Optional<Starts> starts) {
+        return starts.map(facts::withStarts).orElse(facts);
+    }
+
+    /** Hottest water in the tank in the course of the year, with the most heat that the fire may give, °C. */
+    static double hottestTankC(YearSpread years) {
+        return years.high().orElse(years.mid()).extremes().hottestTankC();
     }
 
     private static YearFacts year(YearSpread years) {

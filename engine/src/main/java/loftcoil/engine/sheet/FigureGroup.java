@@ -6,6 +6,8 @@ public enum FigureGroup {
     LOOP("loop.", "Loop, fire lit"),
     /** The loop with the fire out. */
     NIGHT("loop.coldFire.", "Loop, fire out"),
+    /** The fire lit after rests. */
+    STARTS("starting.", "Starts: the fire lit after a rest"),
     /** The loop with the least heat that the fire may give. */
     LEAST_HEAT("loop.low.", "Loop with the least heat of the fire"),
     /** The loop with the most heat that the fire may give. */

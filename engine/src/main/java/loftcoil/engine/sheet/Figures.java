@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import loftcoil.engine.run.Losses;
 import loftcoil.engine.run.MonthRow;
+import loftcoil.engine.start.Starts;
 import loftcoil.engine.words.MeasureKind;
 
 /**
@@ -317,6 +318,25 @@ public final class Figures {
                     .less(),
             Figure.of("losses.iceKWh", "given up by freezing, less than 0", MeasureKind.ENERGY_KWH, 0, Losses::ice));
 
+    /** The fire lit after rests. */
+    public static final List<Figure<Starts>> STARTS = List.of(
+            Figure.<Starts>of(
+                            "slowestForwardMin",
+                            "slowest start to flow forward",
+                            MeasureKind.TIME_MIN,
+                            0,
+                            starts -> starts.slowestForwardMin().orElse(Double.NaN))
+                    .less(),
+            Figure.<Starts>of(
+                            "soonestBoilingMin",
+                            "soonest boiling in a start",
+                            MeasureKind.TIME_MIN,
+                            0,
+                            starts -> starts.soonestBoilingMin().orElse(Double.NaN))
+                    .more(),
+            Figure.of("hottestC", "hottest water in a start", MeasureKind.TEMP_C, 0, Starts::hottestC)
+                    .less());
+
     private Figures() {}
 
     private static Figure<WindowFigures> paneAtItsHottest(int fromTank) {
@@ -343,6 +363,7 @@ public final class Figures {
         List<SheetFigure> all = new ArrayList<>();
         add(all, FigureGroup.LOOP, LOOP, sheet.loop());
         add(all, FigureGroup.NIGHT, NIGHT, sheet.loop().coldFire());
+        sheet.starts().ifPresent(starts -> add(all, FigureGroup.STARTS, STARTS, starts));
         sheet.spread().ifPresent(spread -> {
             add(all, FigureGroup.LEAST_HEAT, LOOP, spread.low());
             add(all, FigureGroup.MOST_HEAT, LOOP, spread.high());

@@ -2,8 +2,10 @@ package loftcoil.engine.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import loftcoil.engine.caution.Ask;
 import loftcoil.engine.caution.Caution;
+import loftcoil.engine.caution.CautionFacts;
 import loftcoil.engine.caution.CautionReport;
 import loftcoil.engine.caution.Cautions;
 import loftcoil.engine.caution.Severity;
@@ -11,27 +13,29 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.FlowSearch;
 import loftcoil.engine.run.YearSpread;
+import loftcoil.engine.start.Starts;
 
 /**
  * What a design's dangers come to: the one judgement that every face shows. It looks at the loop in each of
- * {@link JudgedStates} and at the year. The states take microseconds; the year takes about a second and may be left for later,
- * which the verdict then says.
+ * {@link JudgedStates}, at the year and at fires lit after rests. The states take microseconds; year and starts take about a second
+ * and may be left for later, which the verdict then says.
  *
  * @param report what was found, and what would have to be known to tell
  * @param yearOpen whether the year belongs to it and has not been judged yet
+ * @param startsOpen whether starts belong to it and have not been judged yet
  */
-public record SafetyVerdict(CautionReport report, boolean yearOpen) {
+public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean startsOpen) {
 
     /** Code of a design in which nothing was found. */
     public static final String CLEAR = "clear";
 
     /**
-     * Judges all but the year.
+     * Judges all but year and starts.
      *
      * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed
      */
     public static SafetyVerdict quick(Design design) {
-        return judged(design, Optional.empty());
+        return judged(design, Optional.empty(), Optional.empty());
     }
 
     /**
@@ -40,21 +44,36 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen) {
      * @throws loftcoil.engine.fault.RefusedException where the design or its year cannot be computed
      */
     public static SafetyVerdict whole(Design design) {
-        return judged(design, year(design));
+        Optional<YearSpread> year = year(design);
+        return judged(design, year, starts(design, year));
     }
 
-    /** The verdict with a year that is known already, or without one. */
-    static SafetyVerdict judged(Design design, Optional<YearSpread> year) {
+    /** The verdict with a year and starts that are known already, or without them. */
+    static SafetyVerdict judged(Design design, Optional<YearSpread> year, Optional<Starts> starts) {
         Circuit circuit = design.circuit(JudgedStates.COOL_C);
         FlowSearch lit = circuit.search();
-        return of(design, circuit, lit, HeatSpread.of(design, circuit, lit), year);
+        return of(design, circuit, lit, HeatSpread.of(design, circuit, lit), year, starts);
     }
 
     /** The verdict from figures that are known already. */
     static SafetyVerdict of(
-            Design design, Circuit circuit, FlowSearch lit, Optional<HeatSpread> spread, Optional<YearSpread> year) {
-        CautionReport found = Cautions.of(CautionInputs.withYear(CautionInputs.of(design, circuit, lit, spread), year));
-        return new SafetyVerdict(found, year.isEmpty() && hasYear(design));
+            Design design,
+            Circuit circuit,
+            FlowSearch lit,
+            Optional<HeatSpread> spread,
+            Optional<YearSpread> year,
+            Optional<Starts> starts) {
+        CautionFacts steady = CautionInputs.of(design, circuit, lit, spread);
+        CautionFacts facts = CautionInputs.withStarts(CautionInputs.withYear(steady, year), starts);
+        boolean heated = circuit.setting().firing().heatW() > 0;
+        return new SafetyVerdict(Cautions.of(facts), year.isEmpty() && hasYear(design), starts.isEmpty() && heated);
+    }
+
+    /** The starts of a design, the hottest tank of its year among them; empty where the coil takes no heat. */
+    static Optional<Starts> starts(Design design, Optional<YearSpread> year) {
+        OptionalDouble hottestC =
+                year.map(CautionInputs::hottestTankC).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+        return Starts.of(design, hottestC);
     }
 
     /** The year of a design, marched; empty where nothing warms the tank in the course of it. */
@@ -74,6 +93,14 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen) {
     /** What the design does not say and that decides over a danger. */
     public List<Ask> asks() {
         return report.asks();
+    }
+
+    /** What has not been judged yet, in a sentence; empty where all has. */
+    public String open() {
+        if (startsOpen) {
+            return yearOpen ? "Starts and year are not judged yet." : "The starts are not judged yet.";
+        }
+        return yearOpen ? "The year is not judged yet." : "";
     }
 
     /** The gravest of what was found; empty where nothing was. */

@@ -8,9 +8,10 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.FlowSearch;
 import loftcoil.engine.run.YearSpread;
+import loftcoil.engine.start.Starts;
 
 /**
- * Every figure of a design. The year takes a second and is there only where the whole sheet was asked for.
+ * Every figure of a design. Year and starts take a second and are there only where the whole sheet was asked for.
  *
  * @param design the design
  * @param loop figures of the loop
@@ -22,6 +23,7 @@ import loftcoil.engine.run.YearSpread;
  * @param taps each tap alone open, the water as warm as the tank
  * @param window the panes; empty where there are none
  * @param year a year marched; empty where it was not asked for, or there is neither fire nor window
+ * @param starts the fire lit after rests; empty where that was not asked for or the coil takes no heat
  * @param verdict what can hurt somebody, and what would have to be known to tell; judged with the tank at the asked temperature, or at
  *     {@link #USUAL_TANK_C} where a cooler one was asked for, so that no sheet is milder than another
  */
@@ -36,6 +38,7 @@ public record Sheet(
         List<TapFigures> taps,
         Optional<WindowFigures> window,
         Optional<YearSpread> year,
+        Optional<Starts> starts,
         SafetyVerdict verdict) {
 
     /** Tank temperature where none is asked for, °C. */
@@ -62,18 +65,18 @@ public record Sheet(
     }
 
     /**
-     * Computes a design without its year.
+     * Computes a design without its year and starts.
      *
      * @param design the design
      * @param tankC temperature of the whole tank, °C; 0 to its boiling point
      * @throws loftcoil.engine.fault.RefusedException where the design or the temperature cannot be computed
      */
     public static Sheet of(Design design, double tankC) {
-        return made(design, tankC, Optional.empty());
+        return made(design, tankC, Optional.empty(), Optional.empty());
     }
 
     /**
-     * Computes a design and marches its year.
+     * Computes a design, marches its year and starts it.
      *
      * @param design the design
      * @param tankC temperature of the whole tank for the figures of loop and taps, °C; 0 to its boiling point
@@ -81,10 +84,11 @@ public record Sheet(
      *     more sun than its place can have
      */
     public static Sheet whole(Design design, double tankC) {
-        return made(design, tankC, SafetyVerdict.year(design));
+        Optional<YearSpread> year = SafetyVerdict.year(design);
+        return made(design, tankC, year, SafetyVerdict.starts(design, year));
     }
 
-    private static Sheet made(Design design, double tankC, Optional<YearSpread> year) {
+    private static Sheet made(Design design, double tankC, Optional<YearSpread> year, Optional<Starts> starts) {
         Circuit circuit = design.circuit(tankC);
         FlowSearch lit = circuit.search();
         Optional<HeatSpread> spread = HeatSpread.of(design, circuit, lit);
@@ -99,9 +103,10 @@ public record Sheet(
                 TapFigures.of(design, tankC),
                 design.window().map(window -> WindowFigures.of(design, window)),
                 year,
+                starts,
                 tankC < USUAL_TANK_C
-                        ? SafetyVerdict.judged(design, year)
-                        : SafetyVerdict.of(design, circuit, lit, spread, year));
+                        ? SafetyVerdict.judged(design, year, starts)
+                        : SafetyVerdict.of(design, circuit, lit, spread, year, starts));
     }
 
     /** Computes a design with the tank at {@link #USUAL_TANK_C}. */

@@ -4,10 +4,13 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.OptionalDouble;
 import loftcoil.engine.caution.Ask;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.run.MonthRow;
 import loftcoil.engine.run.YearSpread;
+import loftcoil.engine.start.Start;
+import loftcoil.engine.start.Starts;
 
 /**
  * A sheet as JSON. Where there is no forward flow, the temperatures and the boiling margin are left out and
@@ -32,6 +35,7 @@ public final class SheetJson {
                 .flow()
                 .ifPresent(flow -> loop.put("boilMarginAt", flow.boilMargin().where()));
         put(loop.putObject("coldFire"), Figures.NIGHT, sheet.loop().coldFire());
+        sheet.starts().ifPresent(starts -> starts(out, starts));
         sheet.spread().ifPresent(spread -> {
             lit(loop.putObject("low"), spread.low());
             lit(loop.putObject("high"), spread.high());
@@ -49,7 +53,8 @@ public final class SheetJson {
         sheet.year().ifPresent(years -> year(out.putObject("year"), years));
         out.putObject("verdict")
                 .put("level", sheet.verdict().level())
-                .put("yearJudged", !sheet.verdict().yearOpen());
+                .put("yearJudged", !sheet.verdict().yearOpen())
+                .put("startsJudged", !sheet.verdict().startsOpen());
         ArrayNode cautions = out.putArray("cautions");
         for (Caution caution : sheet.cautions()) {
             cautions.addObject()
@@ -68,6 +73,30 @@ public final class SheetJson {
     private static void lit(ObjectNode out, LitLoop loop) {
         out.put("circulates", loop.circulates());
         put(out, Figures.LOOP, loop);
+    }
+
+    private static void starts(ObjectNode out, Starts starts) {
+        ArrayNode each = out.putArray("starts");
+        for (Start start : starts.tried()) {
+            ObjectNode one = each.addObject();
+            orNull(one, "gapH", start.gapH());
+            one.put("tankC", start.tankC())
+                    .put("counterflow", start.counterflow().code())
+                    .put("ends", start.ends().code());
+            orNull(one, "forwardAfterMin", start.forwardAfterMin());
+            orNull(one, "firstBoilingMin", start.firstBoilingMin());
+            one.put("boilingMin", start.boilingMin()).put("hottestC", start.hottestC());
+        }
+        out.put("start", starts.sureness().code());
+        put(out.putObject("starting"), Figures.STARTS, starts);
+    }
+
+    private static void orNull(ObjectNode out, String key, OptionalDouble value) {
+        if (value.isPresent()) {
+            out.put(key, value.getAsDouble());
+        } else {
+            out.putNull(key);
+        }
     }
 
     private static void year(ObjectNode out, YearSpread years) {

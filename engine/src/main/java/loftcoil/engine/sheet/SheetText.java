@@ -23,6 +23,7 @@ public final class SheetText {
     private static final List<FigureGroup> SHOWN = List.of(
             FigureGroup.LOOP,
             FigureGroup.NIGHT,
+            FigureGroup.STARTS,
             FigureGroup.COIL,
             FigureGroup.SCALE,
             FigureGroup.FLUE,
@@ -57,8 +58,8 @@ public final class SheetText {
         if (sheet.cautions().isEmpty()) {
             lines.add("  none: nothing was found; that is no promise that there is nothing");
         }
-        if (sheet.verdict().yearOpen()) {
-            lines.add("  The year is not judged yet.");
+        if (!sheet.verdict().open().isEmpty()) {
+            lines.add("  " + sheet.verdict().open());
         }
         sheet.cautions().forEach(this::caution);
         if (!sheet.asks().isEmpty()) {
@@ -81,6 +82,9 @@ public final class SheetText {
             wrapped("  ", sheet.loop().words());
         } else {
             lines.add(group.words());
+        }
+        if (group == FigureGroup.STARTS) {
+            sheet.starts().ifPresent(starts -> wrapped("  ", starts.words()));
         }
         boolean ends = own.stream().anyMatch(figure -> end(figure, LOW).isPresent());
         if (ends) {

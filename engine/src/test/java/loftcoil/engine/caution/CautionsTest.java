@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -16,6 +17,10 @@ import loftcoil.engine.design.Example;
 import loftcoil.engine.design.Leg;
 import loftcoil.engine.design.SafeBothy;
 import loftcoil.engine.loop.Circuit;
+import loftcoil.engine.start.Counterflow;
+import loftcoil.engine.start.Start;
+import loftcoil.engine.start.StartEnd;
+import loftcoil.engine.start.Starts;
 import loftcoil.engine.words.SaidCodes;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -156,6 +161,13 @@ class CautionsTest {
                 Arguments.of("LC-BOIL-HARD", usual.withHarder(List.of(HarderCase.coilTaking(20, weak.search())))),
                 Arguments.of("LC-BOIL-TANK", usual.withYear(new YearFacts(96, 12, 74, -11, 2))),
                 Arguments.of("LC-STILL", full(chilledRiser())),
+                Arguments.of("LC-START", usual.withStarts(wrong(OptionalDouble.of(8), StartEnd.BOILS))),
+                Arguments.of(
+                        "LC-START-UNSURE",
+                        usual.withStarts(new Starts(List.of(
+                                start(OptionalDouble.of(1), Counterflow.SOME, StartEnd.FORWARD, 3),
+                                start(OptionalDouble.of(1), Counterflow.FULL, StartEnd.FORWARD, 0))))),
+                Arguments.of("LC-FLAT", full(safe.withLegs(cold, List.of(flue.withRiseM(1.78), last.withRiseM(0.02))))),
                 Arguments.of("LC-AIR", full(safe.withLegs(cold, List.of(flue.withRiseM(2.0), last.withRiseM(-0.2))))),
                 Arguments.of("LC-AIR", full(Changes.apply(safe, "coil.ends", "the upper end"))),
                 Arguments.of(
@@ -216,14 +228,14 @@ class CautionsTest {
                 "[{\"name\": \"tap run\", \"inLoop\": false, \"fromHeaterM\": 5, \"hotWater\": " + hotWater + "}]");
     }
 
-    /** A level coil, then forty metres of level bare pipe through a cool cellar: what rises to the tank is cold. */
+    /** A coil that hardly rises, then forty metres of bare pipe through a cool cellar: what rises to the tank is cold. */
     private static Design chilledRiser() {
         String legs =
                 """
-                [{"name": "through the cellar", "tube": "EN1057 22x0.9", "lengthM": 40, "riseM": 0, "aroundC": 5},
-                 {"name": "up to the tank", "tube": "EN1057 22x0.9", "lengthM": 2.5, "riseM": 2.2, "aroundC": 5}]
+                [{"name": "through the cellar", "tube": "EN1057 22x0.9", "lengthM": 40, "riseM": 0.85, "aroundC": 5},
+                 {"name": "up to the tank", "tube": "EN1057 22x0.9", "lengthM": 2.5, "riseM": 1.3, "aroundC": 5}]
                 """;
-        return SafeBothy.edited(List.of("/coil/outletM", "0.35", "/coil/heatKW", "0.05", "/hotLegs", legs));
+        return SafeBothy.edited(List.of("/coil/outletM", "0.4", "/coil/heatKW", "0.05", "/hotLegs", legs));
     }
 
     /** The tables end at 160 °F (71.1 °C), 0.5 s: above it the time is an upper bound and must not read as a measured one. */
@@ -292,12 +304,89 @@ class CautionsTest {
                 raised);
     }
 
+    /** What the drawing alone says on the start, whatever a march finds. */
+    @Test
+    void aLevelCoilAndALevelRunBesideALowOneAreDangersAndALevelColdLegIsNone() {
+        assertEquals(List.of("LC-AIR"), codes(Cautions.of(full(coilRising(0)))));
+        assertEquals(List.of(), codes(Cautions.of(full(coilRising(0.25)))));
+        assertEquals(List.of("LC-AIR", "LC-FLAT"), codes(Cautions.of(full(levelHot()))));
+        Design levelCold = SafeBothy.edited(
+                List.of("/coldLegs/0/riseM", "-1.9", "/coldLegs/0/lengthM", "2", "/coldLegs/1/riseM", "0"));
+        assertEquals(List.of("LC-FLAT"), codes(Cautions.of(full(levelCold))));
+    }
+
+    /** A stall that only a march without counterflow sees is no alarm. */
+    @Test
+    void waterThatStandsOnlyWithoutCounterflowIsNoAlarm() {
+        CautionFacts usual = full(SafeBothy.design());
+        Start stall = new Start(
+                OptionalDouble.of(8),
+                60,
+                Counterflow.NONE,
+                StartEnd.BOILS,
+                OptionalDouble.empty(),
+                OptionalDouble.of(6),
+                10,
+                104,
+                true,
+                0.001);
+        assertEquals(List.of(), codes(Cautions.of(usual.withStarts(new Starts(List.of(stall))))));
+    }
+
+    private static Design coilRising(double riseM) {
+        return SafeBothy.edited(List.of(
+                "/coil/outletM", Double.toString(0.35 + riseM),
+                "/hotLegs/0/riseM", Double.toString(1.85 - riseM),
+                "/hotLegs/0/lengthM", "2"));
+    }
+
+    /** A quarter of a metre of rise in the coil, then a level run on the way to the tank. */
+    private static Design levelHot() {
+        return SafeBothy.edited(List.of(
+                "/coil/outletM",
+                "0.6",
+                "/hotLegs/0/riseM",
+                "1.95",
+                "/hotLegs/0/lengthM",
+                "2",
+                "/hotLegs/1/riseM",
+                "0"));
+    }
+
+    private static Starts wrong(OptionalDouble gapH, StartEnd end) {
+        return new Starts(List.of(start(gapH, Counterflow.SOME, end, 3), start(gapH, Counterflow.FULL, end, 3)));
+    }
+
+    private static Start start(OptionalDouble gapH, Counterflow counterflow, StartEnd end, double boilingMin) {
+        return new Start(
+                gapH,
+                60,
+                counterflow,
+                end,
+                end == StartEnd.FORWARD ? OptionalDouble.of(40) : OptionalDouble.empty(),
+                boilingMin > 0 ? OptionalDouble.of(6) : OptionalDouble.empty(),
+                boilingMin,
+                104,
+                gapH.isEmpty() || gapH.getAsDouble() > 0.5,
+                end == StartEnd.BACKWARD ? -0.9 : 1);
+    }
+
     /** A hole of the wrong kind, or one left open, is a fault as soon as its sentence is said. */
     @Test
     void everySentenceIsSaidOfSomeDesign() {
         Design safe = SafeBothy.design();
         CautionFacts usual = full(safe);
         List<CautionFacts> more = List.of(
+                usual.withStarts(wrong(OptionalDouble.of(0.25), StartEnd.BOILS)),
+                usual.withStarts(new Starts(List.of(
+                        start(OptionalDouble.empty(), Counterflow.SOME, StartEnd.SWINGS, 0),
+                        start(OptionalDouble.empty(), Counterflow.FULL, StartEnd.SWINGS, 0)))),
+                usual.withStarts(
+                        new Starts(List.of(start(OptionalDouble.of(0.25), Counterflow.SOME, StartEnd.BACKWARD, 0)))),
+                usual.withStarts(
+                        new Starts(List.of(start(OptionalDouble.of(1), Counterflow.SOME, StartEnd.FORWARD, 0)))),
+                full(coilRising(0)),
+                full(levelHot()),
                 full(SafeBothy.edited(List.of(
                         "/safety/coldFeed", "{\"kind\": \"by hand\", \"drinkingWater\": false, \"valve\": true}"))),
                 full(SafeBothy.with("/safety/coldFeed/airGapMm", "null")),

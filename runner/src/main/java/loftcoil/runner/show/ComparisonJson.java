@@ -75,6 +75,7 @@ public final class ComparisonJson {
         ObjectNode out = JsonNodeFactory.instance.objectNode();
         out.put("level", sheet.verdict().level());
         out.put("yearJudged", !sheet.verdict().yearOpen());
+        out.put("startsJudged", !sheet.verdict().startsOpen());
         out.set("cautions", codes(sheet.cautions()));
         return out;
     }

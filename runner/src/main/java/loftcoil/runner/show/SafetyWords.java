@@ -23,7 +23,7 @@ final class SafetyWords {
                 Arrays.stream(Severity.values())
                         .flatMap(severity -> findings(verdict.of(severity)).stream())
                         .toList(),
-                verdict.yearOpen() ? "The year is not judged yet." : "");
+                verdict.open());
     }
 
     static List<View.Finding> findings(List<Caution> cautions) {

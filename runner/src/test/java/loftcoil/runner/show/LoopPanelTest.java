@@ -40,7 +40,7 @@ class LoopPanelTest {
                 Changes.apply(Changes.apply(BOTHY, "coil.turns", "bent from one length"), "coil.tube", "EN1057 22x1.2");
         View.Safety safety = LoopPanel.view(bent.withCoilHeatKW(1)).safety();
         assertEquals("clear", safety.level());
-        assertEquals("The year is not judged yet.", safety.open());
+        assertEquals("Starts and year are not judged yet.", safety.open());
     }
 
     /** Elbows in the fire, of tube too thin for it; and a flue that may be too cool. */
