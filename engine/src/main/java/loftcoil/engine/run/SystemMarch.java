@@ -66,7 +66,7 @@ final class SystemMarch {
     /** Whether no fire burns in a quiet step, and nothing is drawn or filled after its start. */
     private boolean isQuiet(int day, int from) {
         int until = from + quietSteps;
-        if (draws.startsWithin(from + 1, until) || refillStep > from && refillStep < until) {
+        if (draws.startsWithin(from + 1, until) || (refillStep > from && refillStep < until)) {
             return false;
         }
         int month = Calendar.month(day);

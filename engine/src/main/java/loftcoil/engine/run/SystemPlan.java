@@ -69,12 +69,7 @@ record SystemPlan(
 
     /** All that a loop's table depends on, but for the heat and the tank's temperature that circuits are made with. */
     private record Searched(
-            CircuitPlan lit,
-            CircuitPlan out,
-            Setting setting,
-            CoilHeating heating,
-            double boilC,
-            LoopAxes.Mesh mesh) {}
+            CircuitPlan lit, CircuitPlan out, Setting setting, CoilHeating heating, double boilC, LoopAxes.Mesh mesh) {}
 
     static SystemPlan of(Design design, Pace pace, CoilHeating heating) {
         return of(design, pace, heating, LoopAxes.Mesh.USUAL).with(repathed("site.monthly.", () -> window(design)));

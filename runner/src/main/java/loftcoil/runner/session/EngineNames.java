@@ -79,8 +79,7 @@ record EngineNames(Map<String, Set<String>> roomsByType) {
                 String name = file.getFileName().toString();
                 Path folder = file.getParent();
                 if (folder != null && name.endsWith(ENDING) && !name.contains("$") && !name.contains("-")) {
-                    rooms.computeIfAbsent(
-                                    name.substring(0, name.length() - ENDING.length()), type -> new TreeSet<>())
+                    rooms.computeIfAbsent(name.substring(0, name.length() - ENDING.length()), type -> new TreeSet<>())
                             .add("loftcoil.engine." + root.relativize(folder));
                 }
             }

@@ -25,7 +25,8 @@ public final class Prelude {
     /** The same and every room of the engine, for a shell that opens none by itself. */
     public static String forLessons(List<Path> classPath) {
         return imports(Stream.concat(
-                EVERY_TIME.stream(), EngineNames.in(classPath).packages().stream().map(room -> room + ".*")));
+                EVERY_TIME.stream(),
+                EngineNames.in(classPath).packages().stream().map(room -> room + ".*")));
     }
 
     private static String imports(Stream<String> names) {
