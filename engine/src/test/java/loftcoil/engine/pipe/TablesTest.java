@@ -74,7 +74,7 @@ class TablesTest {
     void tubeOfNoSuchWall(double wallM) {
         Fault fault = fault(() -> new Tube("x", 0.022, wallM));
         assertEquals("wallM", fault.path());
-        assertEquals("1.0E-4 to 0.0105 m", fault.allowed());
+        assertEquals("0.0001 to 0.0105 m", fault.allowed());
     }
 
     @ParameterizedTest

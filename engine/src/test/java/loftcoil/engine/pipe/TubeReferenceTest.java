@@ -111,10 +111,10 @@ class TubeReferenceTest {
         assertEquals(
                 TubeMetal.STEEL, TubeTable.require("tube", "21.3x2.6 steel").metal());
         assertEquals(
-                "coil.tube: \"22x2 PEX\" is not allowed; allowed: a size and one of copper, stainless, steel (plastic melts beside a fire)",
+                "coil.tube: \"22x2 PEX\"; allowed: a size and one of copper, stainless, steel (plastic melts beside a fire)",
                 TubeTable.unknown("coil.tube", "22x2 PEX").line());
         assertEquals(
-                "coil.tube: \"22x11\" is not allowed; allowed: outer diameter x wall in mm with a bore left, as 35x1.0",
+                "coil.tube: \"22x11\"; allowed: outer diameter x wall in mm with a bore left, as 35x1.0",
                 TubeTable.unknown("coil.tube", "22x11").line());
     }
 

@@ -40,6 +40,8 @@ class ComparisonTest {
         JsonNode json = new ObjectMapper().readTree(SheetJson.write(sheet));
         numbers(json, "", wanted);
         wanted.keySet().removeIf(key -> ASKED.stream().anyMatch(key::endsWith));
+        // Two designs are not tried in the same starts; what their starts come to is a row.
+        wanted.keySet().removeIf(key -> key.startsWith("starts["));
 
         Map<String, Double> rows = new TreeMap<>();
         Comparison.of(sheet, sheet)
