@@ -34,6 +34,14 @@ public record YearRun(
         Litres litres,
         Extremes extremes) {
 
+    private static final Recent<Marched, YearRun> YEARS = new Recent<>(16);
+
+    private record Marched(Design design, Pace pace) {
+        YearRun run() {
+            return of(SystemPlan.of(design, pace, Heatings.of(design)));
+        }
+    }
+
     /** Keeps a copy of the months. */
     public YearRun {
         months = List.copyOf(months);
@@ -63,7 +71,7 @@ public record YearRun(
      * @throws loftcoil.engine.fault.RefusedException as {@link #of(Design)}
      */
     public static YearRun of(Design design, Pace pace) {
-        return of(SystemPlan.of(design, pace, Heatings.of(design)));
+        return YEARS.of(new Marched(design, pace), Marched::run);
     }
 
     private static double coldestMonthC(Design design) {

@@ -16,6 +16,8 @@ public record YearSpread(YearRun mid, Optional<YearRun> low, Optional<YearRun> h
 
     private static final double USUAL_INLET_C = 40;
 
+    private static final Recent<Design, YearSpread> SPREADS = new Recent<>(8);
+
     /**
      * Marches the years.
      *
@@ -23,13 +25,17 @@ public record YearSpread(YearRun mid, Optional<YearRun> low, Optional<YearRun> h
      * @throws loftcoil.engine.fault.RefusedException as {@link YearRun#of(Design)}
      */
     public static YearSpread of(Design design) {
-        CoilHeating heating = Heatings.of(design);
-        SystemPlan plan = SystemPlan.of(design, Pace.YEAR, heating);
-        YearRun mid = YearRun.of(plan);
+        return SPREADS.of(design, YearSpread::marched);
+    }
+
+    private static YearSpread marched(Design design) {
+        YearRun mid = YearRun.of(design);
         LowMidHigh heat = design.coilHeatW(CoilHeating.USUAL_FLOW_KG_PER_S, USUAL_INLET_C);
         if (!(heat.low() < heat.high() && heat.mid() > 0)) {
             return new YearSpread(mid, Optional.empty(), Optional.empty());
         }
+        CoilHeating heating = Heatings.of(design);
+        SystemPlan plan = SystemPlan.of(design, Pace.YEAR, heating);
         YearRun low = YearRun.of(plan.with(heating.times(heat.low() / heat.mid())));
         YearRun high = YearRun.of(plan.with(heating.times(heat.high() / heat.mid())));
         return new YearSpread(mid, Optional.of(low), Optional.of(high));

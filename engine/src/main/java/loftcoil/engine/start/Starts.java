@@ -14,6 +14,7 @@ import loftcoil.engine.loop.MarchDetail;
 import loftcoil.engine.loop.SteadyFlow;
 import loftcoil.engine.loop.WarmingLoop;
 import loftcoil.engine.run.Heatings;
+import loftcoil.engine.run.Recent;
 import loftcoil.engine.tank.WaterHeat;
 import loftcoil.engine.water.Water;
 
@@ -33,6 +34,8 @@ public record Starts(List<Start> tried) {
     static final double[] TANKS_C = {40, 60};
 
     /** A tank is started at this much below its boiling point at most, K: at it no loop can be computed. */
+    private static final Recent<Lit, Optional<Starts>> KNOWN = new Recent<>(16);
+
     private static final double BELOW_BOILING_K = 1;
 
     /** Two tanks nearer to each other than this are one, K. */
@@ -56,7 +59,13 @@ public record Starts(List<Start> tried) {
      * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed
      */
     public static Optional<Starts> of(Design design, OptionalDouble hottestC) {
-        return of(design, hottestC, MarchDetail.LONG);
+        return KNOWN.of(new Lit(design, hottestC), Lit::started);
+    }
+
+    private record Lit(Design design, OptionalDouble hottestC) {
+        Optional<Starts> started() {
+            return of(design, hottestC, MarchDetail.LONG);
+        }
     }
 
     /** The same in other detail; its counterflow is of no account. */

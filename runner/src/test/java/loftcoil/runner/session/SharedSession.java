@@ -25,7 +25,7 @@ public final class SharedSession {
     }
 
     /** The same with {@link #open()}'s short limits. */
-    static Session lentWithShortLimits() {
+    public static Session lentWithShortLimits() {
         return KeptShells.session(setup(SHORT));
     }
 
