@@ -189,7 +189,6 @@ final class SafetyChanges {
                         .map(kind -> SafetyFields.FEED.with(SafetyFields.feed(design), SafetyFields.FEED_KIND, kind)));
     }
 
-    /** The months, where none are known, are January and February. */
     /** A feed of which nothing was said is started. */
     private static Design supplied(Design design, Supply supply) {
         return supply == Supply.NOT_SAID
@@ -201,6 +200,7 @@ final class SafetyChanges {
                                 SafetyFields.feed(design), SafetyFields.DRINKING, supply == Supply.DRUNK)));
     }
 
+    /** The months, where none are known, are January and February. */
     private static Design left(Design design, Left left) {
         if (left == Left.of(design)) {
             return design.checked();

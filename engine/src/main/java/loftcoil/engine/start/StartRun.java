@@ -3,6 +3,7 @@ package loftcoil.engine.start;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import loftcoil.engine.design.CoilHeating;
 import loftcoil.engine.loop.WarmingLoop;
 
@@ -118,26 +119,16 @@ final class StartRun {
 
     private boolean settled() {
         return minute >= FIRE_RISES_MIN + CALM_MIN + 1
-                && flowRange(CALM_MIN)
+                && range(CALM_MIN, StartMoment::flowKgPerS)
                         < CALM_SHARE * Math.max(Math.abs(meanFlow(CALM_MIN)), Start.STILL_SHARE * scale())
-                && calm();
-    }
-
-    private boolean calm() {
-        double least = Double.POSITIVE_INFINITY;
-        double most = Double.NEGATIVE_INFINITY;
-        for (StartMoment each : late(CALM_MIN)) {
-            least = Math.min(least, each.hotterEndC());
-            most = Math.max(most, each.hotterEndC());
-        }
-        return most - least < CALM_K;
+                && range(CALM_MIN, StartMoment::hotterEndC) < CALM_K;
     }
 
     private StartEnd end() {
         if (boiling || boilingMin >= ENOUGH_BOILING_MIN) {
             return StartEnd.BOILS;
         }
-        if (minute >= LONGEST_MIN && flowRange(LATE_MIN) > SWING_SHARE * scale()) {
+        if (minute >= LONGEST_MIN && range(LATE_MIN, StartMoment::flowKgPerS) > SWING_SHARE * scale()) {
             return StartEnd.SWINGS;
         }
         double flow = meanFlow(CALM_MIN);
@@ -159,12 +150,13 @@ final class StartRun {
         return moments.subList(Math.max(0, moments.size() - 1 - minutes * MOMENTS_A_MIN), moments.size());
     }
 
-    private double flowRange(int minutes) {
+    private double range(int minutes, ToDoubleFunction<StartMoment> of) {
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
         for (StartMoment each : late(minutes)) {
-            least = Math.min(least, each.flowKgPerS());
-            most = Math.max(most, each.flowKgPerS());
+            double now = of.applyAsDouble(each);
+            least = Math.min(least, now);
+            most = Math.max(most, now);
         }
         return most - least;
     }

@@ -33,9 +33,9 @@ public record Starts(List<Start> tried) {
     /** Tanks that every design is started on, °C. */
     static final double[] TANKS_C = {40, 60};
 
-    /** A tank is started at this much below its boiling point at most, K: at it no loop can be computed. */
     private static final Recent<Lit, Optional<Starts>> KNOWN = new Recent<>(16);
 
+    /** A tank is started at this much below its boiling point at most, K: at it no loop can be computed. */
     private static final double BELOW_BOILING_K = 1;
 
     /** Two tanks nearer to each other than this are one, K. */
