@@ -72,7 +72,7 @@ record SystemPlan(
             CircuitPlan lit, CircuitPlan out, Setting setting, CoilHeating heating, double boilC, LoopAxes.Mesh mesh) {}
 
     static SystemPlan of(Design design, Pace pace, CoilHeating heating) {
-        return of(design, pace, heating, LoopAxes.Mesh.USUAL).with(repathed("site.monthly.", () -> window(design)));
+        return of(design, pace, heating, LoopAxes.Mesh.USUAL).with(sun(design));
     }
 
     /** The system without its sun, the loop on another mesh. */
@@ -149,6 +149,11 @@ record SystemPlan(
         double boilC = Saturation.tempC(Atmosphere.pressurePa(design.site().altitudeM()));
         double startC = Math.min(boilC, design.site().coldSupplyC());
         return new LayerPlan(tank.shape(), ports, pace.layers(), startC, boilC);
+    }
+
+    /** The sun behind the design's panes. */
+    static Optional<WindowYear> sun(Design design) {
+        return repathed("site.monthly.", () -> window(design));
     }
 
     private static Optional<WindowYear> window(Design design) {
