@@ -72,7 +72,7 @@ class AnyDesignLawTest {
                     SystemPlan.of(design, COARSE, Heatings.of(design), WIDE).with(SystemPlan.sun(design)));
             closes(year.energy(), one.edits());
             year.months().forEach(month -> closes(month.energy(), one.edits()));
-            assertTrue(year.hottestC() >= 0 && year.hottestC() <= 101, one.edits() + ": " + year.hottestC());
+            assertTrue(year.hottestC() >= 0 && year.hottestC() <= 102, one.edits() + ": " + year.hottestC());
             assertTrue(year.shortfallKWh() >= -1e-6 && year.boilingMin() <= 366 * 1440, one.edits()::toString);
             return one;
         } catch (RefusedException refused) {

@@ -1,6 +1,7 @@
 package loftcoil.runner.check;
 
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import loftcoil.runner.unit.UnitText;
 import loftcoil.runner.unit.WrittenUnit;
@@ -18,13 +19,21 @@ public sealed interface AnswerText {
     /** Where a second number begins. */
     Pattern NEXT_NUMBER = Pattern.compile("\\s+(?=[\\d½¼¾⅓⅔⅛⅜⅝⅞])|(?<=['’′])(?=\\d)");
 
+    /** One in so many; {@code 1 in 50 mm} is none, nor a clock's 1:05. */
+    Pattern RATIO = Pattern.compile("(?i)(?:one|1)\\s*(?:in|:)\\s*([\\d.,  ']+)");
+
+    /** The unit of a plain number. */
+    WrittenUnit PLAIN = UnitText.read("").orElseThrow();
+
     /**
      * A number was found.
      *
      * @param value the number, finite
+     * @param step how much one more in its last digit is, in its unit; 0 where it was not rounded by hand
      * @param unit the unit behind it; empty where none was written
+     * @param sum what was typed where that was a sum; else empty
      */
-    record Amount(double value, Optional<WrittenUnit> unit) implements AnswerText {}
+    record Amount(double value, double step, Optional<WrittenUnit> unit, String sum) implements AnswerText {}
 
     /**
      * No one number could be made of it.
@@ -48,10 +57,26 @@ public sealed interface AnswerText {
             return new NotRead("Type a number, with a unit behind it.");
         }
         try {
-            return pieces(text);
+            AnswerText plain = ratio(text).orElseGet(() -> pieces(text));
+            // A range such as 5 - 6 stays one: only what has more in it than a hyphen is a sum.
+            return plain instanceof NotRead ? SumText.read(typed).orElse(plain) : plain;
         } catch (NumberText.DoubtException e) {
             return new NotRead(e.words());
         }
+    }
+
+    /** A slope or share as people write it: 1 in 50, 1:50. */
+    private static Optional<AnswerText> ratio(String text) {
+        Matcher ratio = RATIO.matcher(text);
+        if (!ratio.matches()) {
+            return Optional.empty();
+        }
+        Optional<NumberText> below =
+                NumberText.read(ratio.group(1)).filter(number -> number.rest().isEmpty());
+        return below.filter(number -> number.value() > 0).map(number -> {
+            double share = 1 / number.value();
+            return new Amount(share, share * number.step() / number.value(), Optional.of(PLAIN), "");
+        });
     }
 
     private static AnswerText pieces(String text) {
@@ -64,15 +89,16 @@ public sealed interface AnswerText {
             return new NotRead("“" + text + "” does not begin with a number.");
         }
         double value = number.get().value();
+        double step = number.get().step();
         String[] parts = NEXT_NUMBER.split(number.get().rest(), 2);
         if (parts[0].isBlank()) {
-            return parts.length == 1 ? new Amount(value, Optional.empty()) : several();
+            return parts.length == 1 ? new Amount(value, step, Optional.empty(), "") : several();
         }
         Optional<WrittenUnit> unit = UnitText.read(parts[0]);
         if (unit.isEmpty()) {
             return new NotRead("“" + parts[0].strip() + "” is no unit known here.");
         }
-        return parts.length == 1 ? new Amount(value, unit) : sum(value, unit.get(), parts[1]);
+        return parts.length == 1 ? new Amount(value, step, unit, "") : sum(value, unit.get(), parts[1]);
     }
 
     /** Feet and inches, hours and minutes: a smaller unit of the same kind behind the first. */
@@ -84,7 +110,8 @@ public sealed interface AnswerText {
                 && second.unit().get().to(unit, 1) < 1
                 && second.value() >= 0) {
             double added = second.unit().get().to(unit, second.value());
-            return new Amount(first < 0 ? first - added : first + added, Optional.of(unit));
+            double step = second.unit().get().to(unit, second.step());
+            return new Amount(first < 0 ? first - added : first + added, step, Optional.of(unit), "");
         }
         return several();
     }

@@ -3,7 +3,6 @@ package loftcoil.runner.check;
 import java.util.Optional;
 import loftcoil.engine.words.Numeral;
 import loftcoil.runner.exercise.Code;
-import loftcoil.runner.exercise.KnownMistake;
 import loftcoil.runner.exercise.Reckoning;
 import loftcoil.runner.exercise.ReckoningException;
 import loftcoil.runner.unit.WrittenUnit;
@@ -36,11 +35,12 @@ final class CodeCheck {
         if (code.tolerance().allows(reference, value)) {
             return new Verdict.Right(offBy, taken, "");
         }
-        Optional<KnownMistake> known = QuantityCheck.known(code.mistakes(), code.tolerance(), value, reckoning);
+        Optional<KnownIdeas.Idea> known = KnownIdeas.of(code.mistakes(), code.tolerance(), reference, reckoning)
+                .shown(value, idea -> idea == value);
         return new Verdict.Wrong(
                 offBy,
                 taken,
-                known.map(KnownMistake::hint).orElse(""),
-                known.map(KnownMistake::because).orElse(""));
+                known.map(KnownIdeas.Idea::hint).orElse(code.about().solution().first()),
+                known.map(KnownIdeas.Idea::name).orElse(""));
     }
 }

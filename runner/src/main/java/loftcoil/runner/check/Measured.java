@@ -6,14 +6,29 @@ import loftcoil.runner.exercise.Quantity.Temperature;
 import loftcoil.runner.unit.UnitText;
 import loftcoil.runner.unit.WrittenUnit;
 
-/** A number an answer holds, before and after it is turned into the wanted unit. */
-record Measured(double given, WrittenUnit unit, boolean assumed) {
+/**
+ * A number an answer holds, before and after it is turned into the wanted unit.
+ *
+ * @param given the number as typed
+ * @param step one more in its last digit; 0 where it was not rounded by hand
+ * @param unit the unit it is in
+ * @param assumed whether nobody said that unit
+ * @param sum the sum it was typed as; else empty
+ */
+record Measured(double given, double step, WrittenUnit unit, boolean assumed, String sum) {
+
+    /** So that a half, which binary numbers miss by a hair, rounds to either side. */
+    private static final double ROUNDING = 1e-9;
 
     private static final double ABSOLUTE_ZERO_C = -Constants.KELVIN_AT_ZERO_C;
 
     static Measured of(AnswerText.Amount amount, WrittenUnit wanted) {
         return new Measured(
-                amount.value(), amount.unit().orElse(wanted), amount.unit().isEmpty());
+                amount.value(),
+                amount.step(),
+                amount.unit().orElse(wanted),
+                amount.unit().isEmpty(),
+                amount.sum());
     }
 
     /** The unit an exercise names; the reader of exercises has seen to it that it is one. */
@@ -30,13 +45,30 @@ record Measured(double given, WrittenUnit unit, boolean assumed) {
         return temperature == Temperature.DIFFERENCE ? unit.stepTo(wanted, given) : unit.to(wanted, given);
     }
 
+    /**
+     * True where that value, written in the unit of the answer and rounded to its digits, is the answer.
+     *
+     * @param value in the wanted unit
+     */
+    boolean rounds(double value, WrittenUnit wanted, Temperature temperature) {
+        return Math.abs(asTyped(value, wanted, temperature) - given) <= step / 2 * (1 + ROUNDING);
+    }
+
+    /** A value in the wanted unit as the answer would have it. */
+    double asTyped(double value, WrittenUnit wanted, Temperature temperature) {
+        if (unit.equals(wanted)) {
+            return value;
+        }
+        return temperature == Temperature.DIFFERENCE ? wanted.stepTo(unit, value) : wanted.to(unit, value);
+    }
+
     /** True for a level of temperature that nothing can have. */
     boolean belowAbsoluteZero(Temperature temperature) {
         return temperature == Temperature.LEVEL && !(unit.to(wanted("°C"), given) >= ABSOLUTE_ZERO_C - 1e-6);
     }
 
     Verdict.Taken taken(WrittenUnit wanted, double value) {
-        String words = Numeral.withUnit(Numeral.shown(given, 6), unit.shown());
+        String words = Numeral.withUnit(sum.isEmpty() ? Numeral.shown(given, 6) : sum, unit.shown());
         if (!unit.equals(wanted)) {
             words += ", which is " + Numeral.withUnit(Numeral.shown(value, 4), wanted.shown());
         }

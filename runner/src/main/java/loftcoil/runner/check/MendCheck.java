@@ -1,7 +1,6 @@
 package loftcoil.runner.check;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -61,7 +60,7 @@ public final class MendCheck {
                 .toList();
         Map<String, Double> values = reckoning.together(asked);
         return asked.stream()
-                .map(java -> QuantityCheck.number(java, values, reckoning) == 1)
+                .map(java -> KnownIdeas.number(java, values, reckoning) == 1)
                 .toList();
     }
 
@@ -126,17 +125,17 @@ public final class MendCheck {
         }
     }
 
-    /** The known mistake with most of its changes among those made, each the same way. */
+    /** The known mistake whose changes are just those made, each the same way. Where more was moved, nobody knows the idea. */
     private Optional<Mend.Misrepair> known(Map<String, String> moved) {
         Design found = mend.faulty().design();
         return mend.mistakes().stream()
-                .filter(mistake -> mistake.changes().entrySet().stream()
-                        .allMatch(each -> moved.containsKey(each.getKey())
-                                && sameWay(
+                .filter(mistake -> mistake.changes().keySet().equals(moved.keySet())
+                        && mistake.changes().entrySet().stream()
+                                .allMatch(each -> sameWay(
                                         Changes.current(found, each.getKey()),
                                         each.getValue(),
                                         moved.getOrDefault(each.getKey(), ""))))
-                .max(Comparator.comparingInt(mistake -> mistake.changes().size()));
+                .findFirst();
     }
 
     private static boolean sameWay(String found, String mistaken, String moved) {

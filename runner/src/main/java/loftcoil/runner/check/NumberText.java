@@ -1,5 +1,6 @@
 package loftcoil.runner.check;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -8,8 +9,13 @@ import org.jspecify.annotations.Nullable;
 /**
  * Reads the number at the head of a text: decimal point or comma, thousands in groups, powers of ten, fractions as on a
  * pipe.
+ *
+ * @param value the number
+ * @param step how much one more in the last digit that counts is: 0.1 for 2.3, 1 for 23, 10 for 290, a sixteenth for 3/16. Noughts at
+ *     the end of a whole number count up to its second digit
+ * @param rest what stands behind it
  */
-record NumberText(double value, String rest) {
+record NumberText(double value, double step, String rest) {
 
     private static final String GROUPED = "\\d{1,3}(?:[ '’]\\d{3})+(?!\\d)(?:[.,]\\d+)?";
     private static final String PLAIN = "\\d+(?:[.,]\\d+)*(?:[.,](?![.\\d]))?|[.,]\\d+";
@@ -49,7 +55,7 @@ record NumberText(double value, String rest) {
         if (sign.lookingAt()) {
             double whole = sign.group(2).isEmpty() ? 0 : Integer.parseInt(sign.group(2));
             double part = SIGN_VALUES[SIGNS.indexOf(sign.group(3))];
-            return number(sign.group(1), whole + part, text.substring(sign.end()));
+            return number(sign.group(1), whole + part, signStep(part), text.substring(sign.end()));
         }
         Matcher fraction = FRACTION.matcher(text);
         if (fraction.lookingAt()) {
@@ -59,7 +65,7 @@ record NumberText(double value, String rest) {
             }
             double whole = fraction.group(2) == null ? 0 : Integer.parseInt(fraction.group(2));
             double value = whole + Integer.parseInt(fraction.group(3)) / below;
-            return number(fraction.group(1), value, text.substring(fraction.end()));
+            return number(fraction.group(1), value, 1 / below, text.substring(fraction.end()));
         }
         Matcher number = NUMBER.matcher(text);
         return number.lookingAt() ? decimal(number, text) : Optional.empty();
@@ -72,14 +78,35 @@ record NumberText(double value, String rest) {
         }
         String power = number.group(3) != null ? number.group(3) : lowered(number.group(4));
         String plain = settled(digits) + (power == null ? "" : "e" + power);
-        return number(number.group(1), Double.parseDouble(plain), text.substring(number.end()));
+        return number(number.group(1), Double.parseDouble(plain), step(plain), text.substring(number.end()));
     }
 
-    private static Optional<NumberText> number(String sign, double size, String rest) {
+    private static Optional<NumberText> number(String sign, double size, double step, String rest) {
         if (!Double.isFinite(size)) {
             throw new DoubtException("That number is too large to work with.");
         }
-        return Optional.of(new NumberText(sign.equals("-") ? -size : size, rest));
+        return Optional.of(new NumberText(sign.equals("-") ? -size : size, step, rest));
+    }
+
+    private static double signStep(double part) {
+        double step = 1.0 / 8;
+        for (double larger : new double[] {1.0 / 4, 1.0 / 3, 1.0 / 2}) {
+            if (Math.abs(part / larger - Math.rint(part / larger)) < 1e-9) {
+                step = larger;
+            }
+        }
+        return step;
+    }
+
+    private static double step(String plain) {
+        BigDecimal typed = new BigDecimal(plain);
+        int power = -typed.scale();
+        if (plain.matches("\\d+")) {
+            String digits = plain.replaceFirst("^0+(?=\\d)", "");
+            int noughts = digits.length() - digits.replaceFirst("0+$", "").length();
+            power = Math.min(noughts, Math.max(0, digits.length() - 2));
+        }
+        return Math.pow(10, power);
     }
 
     private static @Nullable String lowered(@Nullable String raised) {

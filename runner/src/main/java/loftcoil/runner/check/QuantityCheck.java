@@ -1,10 +1,8 @@
 package loftcoil.runner.check;
 
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoublePredicate;
 import loftcoil.engine.words.Numeral;
-import loftcoil.runner.exercise.KnownMistake;
 import loftcoil.runner.exercise.Quantity;
 import loftcoil.runner.exercise.Quantity.Temperature;
 import loftcoil.runner.exercise.Reckoning;
@@ -16,6 +14,9 @@ import loftcoil.runner.unit.WrittenUnit;
 
 /** Checks a number with a unit. */
 final class QuantityCheck {
+
+    /** How far rounding to few digits may lead, as a ratio of the value. */
+    private static final double MOST_ROUNDING = 0.1;
 
     private final Quantity quantity;
     private final Reckoning reckoning;
@@ -53,10 +54,74 @@ final class QuantityCheck {
             return new Verdict.Noted(taken);
         }
         double reference = finite(quantity.reference().java());
+        return judged(measured, value, reference, taken);
+    }
+
+    private Verdict judged(Measured measured, double value, double reference, Verdict.Taken taken) {
+        double offBy = offBy(reference, value);
         if (quantity.tolerance().allows(reference, value)) {
-            return new Verdict.Right(offBy(reference, value), taken, "");
+            return new Verdict.Right(offBy, taken, onUnsafeSide(value, reference) ? wrongWay() : "");
         }
-        return wrong(reference, value, taken);
+        DoublePredicate rounds = other -> measured.rounds(other, wanted, quantity.temperature());
+        if (safelyRounded(measured, value, reference)) {
+            return new Verdict.Right(offBy, taken, "Rounded to the safe side.");
+        }
+        KnownIdeas known = KnownIdeas.of(quantity.mistakes(), quantity.tolerance(), reference, reckoning);
+        if (rounds.test(reference)) {
+            if (onUnsafeSide(value, reference)) {
+                return new Verdict.Wrong(offBy, taken, wrongWay(), "rounded to the unsafe side");
+            }
+            return rounded(offBy, taken, known.anyRounds(rounds));
+        }
+        if (measured.assumed()) {
+            Optional<WrittenUnit> meant = UnitsMeant.likely(measured, wanted, reference, quantity.temperature());
+            if (meant.isPresent()) {
+                return new Verdict.More(taken, askUnit(measured, meant.get()));
+            }
+        }
+        return wrong(reference, value, taken, known, rounds);
+    }
+
+    /** The right value with few digits: right, unless a usual slip looks the same or hardly a digit is left. */
+    private Verdict rounded(double offBy, Verdict.Taken taken, boolean alsoAnIdea) {
+        if (alsoAnIdea) {
+            return new Verdict.More(
+                    taken, "Rounded like that, the right value and a usual slip look the same. Give one digit more.");
+        }
+        boolean rough = Math.abs(offBy) > MOST_ROUNDING && quantity.temperature() != Temperature.LEVEL;
+        return rough
+                ? new Verdict.More(taken, "That may be the value, but so are many others. Give one digit more.")
+                : new Verdict.Right(offBy, taken, "Near enough, rounded like that.");
+    }
+
+    /** Whether the answer is the reference rounded to its safe side, by less than one in the last digit typed. */
+    private boolean safelyRounded(Measured measured, double value, double reference) {
+        double away = value - reference;
+        boolean safe = quantity.tolerance().safe() == Tolerance.Safe.BELOW && away < 0
+                || quantity.tolerance().safe() == Tolerance.Safe.ABOVE && away > 0;
+        double typed = measured.asTyped(reference, wanted, quantity.temperature());
+        return safe
+                && Math.abs(measured.given() - typed) < measured.step()
+                && Math.abs(offBy(reference, value)) <= MOST_ROUNDING;
+    }
+
+    private boolean onUnsafeSide(double value, double reference) {
+        double hair = 1e-6 * Math.abs(reference);
+        return quantity.tolerance().safe() == Tolerance.Safe.BELOW && value > reference + hair
+                || quantity.tolerance().safe() == Tolerance.Safe.ABOVE && value < reference - hair;
+    }
+
+    private String wrongWay() {
+        return quantity.tolerance().safe() == Tolerance.Safe.BELOW
+                ? "This is the most that is allowed: round it down, never up."
+                : "This is the least that is needed: round it up, never down.";
+    }
+
+    private String askUnit(Measured measured, WrittenUnit meant) {
+        String number = Numeral.shown(measured.given(), 6);
+        return "No unit stands behind " + number + ". In " + wanted.shown()
+                + ", which is asked for, it would not be right. Do you mean " + Numeral.withUnit(number, meant.shown())
+                + "? Then write the unit too.";
     }
 
     private Verdict inOtherKind(Measured measured, Reference other, boolean judged) {
@@ -72,38 +137,26 @@ final class QuantityCheck {
         double ratio = first > 0 ? quantity.tolerance().absolute() / first : 0;
         Tolerance tolerance = new Tolerance(0, Math.max(quantity.tolerance().relative(), ratio));
         double offBy = offBy(reference, value);
-        return tolerance.allows(reference, value)
-                ? new Verdict.Right(offBy, taken, "")
-                : new Verdict.Wrong(offBy, taken, "", "");
-    }
-
-    private Verdict wrong(double reference, double value, Verdict.Taken taken) {
-        double offBy = offBy(reference, value);
-        Optional<KnownMistake> known = known(quantity.mistakes(), quantity.tolerance(), value, reckoning);
-        if (known.isPresent()) {
-            return new Verdict.Wrong(
-                    offBy, taken, known.get().hint(), known.get().because());
+        if (tolerance.allows(reference, value)) {
+            return new Verdict.Right(offBy, taken, "");
         }
-        return new UnitSlips(quantity, wanted, reference)
-                .in(value)
-                .map(slip -> new Verdict.Wrong(offBy, taken, slip.hint(), slip.name()))
-                .orElseGet(() -> new Verdict.Wrong(offBy, taken, "", ""));
+        return measured.rounds(reference, unit, Temperature.NONE)
+                ? rounded(offBy, taken, false)
+                : new Verdict.Wrong(offBy, taken, first(), "");
     }
 
-    /** The first mistake whose value is the answer. */
-    static Optional<KnownMistake> known(
-            List<KnownMistake> mistakes, Tolerance tolerance, double value, Reckoning reckoning) {
-        Map<String, Double> values =
-                reckoning.together(mistakes.stream().map(KnownMistake::java).toList());
-        return mistakes.stream()
-                .filter(mistake -> tolerance.allows(number(mistake.java(), values, reckoning), value))
-                .findFirst();
+    private Verdict wrong(
+            double reference, double value, Verdict.Taken taken, KnownIdeas known, DoublePredicate rounds) {
+        double offBy = offBy(reference, value);
+        return known.shown(value, rounds)
+                .or(() -> UnitSlips.of(quantity, wanted, reference).shown(value, rounds))
+                .map(idea -> new Verdict.Wrong(offBy, taken, idea.hint(), idea.name()))
+                .orElseGet(() -> new Verdict.Wrong(offBy, taken, first(), ""));
     }
 
-    /** A value that was reckoned with others, or else by itself. */
-    static double number(String java, Map<String, Double> values, Reckoning reckoning) {
-        Double value = values.get(java);
-        return value == null ? reckoning.number(java) : value;
+    /** What to do first, for whom no usual slip is seen. */
+    private String first() {
+        return quantity.about().solution().first();
     }
 
     /** How far off, as a signed ratio of the reference; 0 where the reference is 0. */

@@ -2,25 +2,26 @@ package loftcoil.runner.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import loftcoil.engine.constant.Constants;
 import loftcoil.runner.exercise.Quantity;
 import loftcoil.runner.exercise.Quantity.Temperature;
 import loftcoil.runner.unit.QuantityKind;
 import loftcoil.runner.unit.WrittenUnit;
 
-/** UnitSlips that need no author to foresee them: sign, diameter, gauge, Fahrenheit, litres, minutes, kilo. */
+/** Slips that need no author to foresee them: sign, diameter, gauge, Fahrenheit, litres, minutes, kilo. */
 final class UnitSlips {
 
     private final Quantity quantity;
     private final WrittenUnit wanted;
     private final double reference;
-    private final List<Slip> slips = new ArrayList<>();
+    private final List<KnownIdeas.Idea> slips = new ArrayList<>();
 
-    /** A slip, the value it leads to, and how much larger that is than the reference, for the tolerance. */
-    record Slip(String name, double value, double factor, String hint) {}
+    /** All that may have been meant, with the values they lead to. */
+    static KnownIdeas of(Quantity quantity, WrittenUnit wanted, double reference) {
+        return KnownIdeas.of(new UnitSlips(quantity, wanted, reference).slips);
+    }
 
-    UnitSlips(Quantity quantity, WrittenUnit wanted, double reference) {
+    private UnitSlips(Quantity quantity, WrittenUnit wanted, double reference) {
         this.quantity = quantity;
         this.wanted = wanted;
         this.reference = reference;
@@ -32,16 +33,13 @@ final class UnitSlips {
         kilo();
     }
 
-    /** The slip that leads to that answer, if any does. */
-    Optional<Slip> in(double value) {
-        return slips.stream()
-                .filter(slip -> quantity.tolerance().times(slip.factor()).allows(slip.value(), value))
-                .findFirst();
+    private void slip(String name, double value, double factor, String hint) {
+        slips.add(new KnownIdeas.Idea(name, value, quantity.tolerance().times(factor), hint));
     }
 
     private void times(String name, double factor, String hint) {
         if (reference != 0) {
-            slips.add(new Slip(name, reference * factor, factor, hint));
+            slip(name, reference * factor, factor, hint);
         }
     }
 
@@ -65,18 +63,18 @@ final class UnitSlips {
     private void gauge() {
         if (QuantityKind.is(wanted, "Pa")) {
             double air = Measured.wanted("Pa").to(wanted, Constants.STANDARD_ATMOSPHERE_PA);
-            slips.add(new Slip(
+            slip(
                     "gauge",
                     reference - air,
                     1,
                     "That looks like the pressure above the air's (a gauge shows it)."
-                            + " The pressure is counted from nothing here, so the air's own is part of it."));
-            slips.add(new Slip(
+                            + " The pressure is counted from nothing here, so the air's own is part of it.");
+            slip(
                     "absolute",
                     reference + air,
                     1,
                     "That has the pressure of the air in it. What is asked for is"
-                            + " the part above it, or a difference."));
+                            + " the part above it, or a difference.");
         }
     }
 
@@ -89,22 +87,22 @@ final class UnitSlips {
         boolean level = quantity.temperature() == Temperature.LEVEL;
         if (!wanted.unit().equals(fahrenheit.unit())) {
             double value = level ? wanted.to(fahrenheit, reference) : wanted.stepTo(fahrenheit, reference);
-            slips.add(new Slip(
+            slip(
                     "fahrenheit",
                     value,
                     1.8,
                     "That is the number in Fahrenheit. Write °F behind it, or turn it" + " into " + wanted.shown()
-                            + "."));
+                            + ".");
         } else {
             double value = level ? wanted.to(celsius, reference) : wanted.stepTo(celsius, reference);
-            slips.add(new Slip("celsius", value, 1, "That is the number in Celsius. Write °C behind it."));
+            slip("celsius", value, 1, "That is the number in Celsius. Write °C behind it.");
         }
         if (level && wanted.unit().equals(celsius.unit())) {
-            slips.add(new Slip(
+            slip(
                     "kelvin",
                     reference + Constants.KELVIN_AT_ZERO_C,
                     1,
-                    "That is the number in kelvin. Take 273.15 away, or write K" + " behind it."));
+                    "That is the number in kelvin. Take 273.15 away, or write K" + " behind it.");
         }
     }
 
@@ -125,11 +123,17 @@ final class UnitSlips {
     private void kilo() {
         if (wanted.shown().equals("%")) {
             times("ratio", 0.01, "That is the ratio. In per cent it is a hundred times as much.");
-        }
-        if (quantity.temperature() == Temperature.NONE) {
+        } else if (quantity.temperature() == Temperature.NONE) {
             String why = kiloWords();
             times("thousand", 1000, "That is a thousand times too much. " + why);
             times("thousandth", 0.001, "That is a thousandth of it. " + why);
+            times("tenfold", 10, "That is ten times too much. Look at the decimal point.");
+            times("tenth", 0.1, "That is a tenth of it. Look at the decimal point.");
+            times(
+                    "hundredfold",
+                    100,
+                    "That is a hundred times too much. Look at the decimal point, and at centimetres.");
+            times("hundredth", 0.01, "That is a hundredth of it. Look at the decimal point, and at centimetres.");
         }
     }
 

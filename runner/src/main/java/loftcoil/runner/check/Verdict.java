@@ -34,6 +34,14 @@ public sealed interface Verdict {
     record WrongKind(String given, String wanted, String help) implements Verdict {}
 
     /**
+     * Read, but not yet to be judged: a digit or a unit more has to be typed. No try is lost.
+     *
+     * @param taken how the answer was understood
+     * @param words what to type besides, and why
+     */
+    record More(Taken taken, String words) implements Verdict {}
+
+    /**
      * Not readable as an answer at all.
      *
      * @param words what could not be read and what would be

@@ -24,7 +24,8 @@ public record About(
     }
 
     About with(Numbers numbers) {
-        Solution own = new Solution(numbers.fill(solution.text()), numbers.before(solution.java()));
+        Solution own = new Solution(
+                numbers.fill(solution.first()), numbers.fill(solution.text()), numbers.before(solution.java()));
         return new About(path, numbers.fill(text), before, new TreeMap<>(Map.of()), numbers.fill(source), own);
     }
 
@@ -57,8 +58,15 @@ public record About(
     /**
      * The way to the answer.
      *
+     * @param first what to do first, in CommonMark, said to a wrong answer that shows no usual slip; empty where nothing is
      * @param text step by step, in CommonMark; {@code {{answer}}} stands for the reference value
      * @param java a route to the number other than the reference's own; empty where there is none
      */
-    public record Solution(String text, String java) {}
+    public record Solution(String first, String text, String java) {
+
+        /** A solution of which nothing is said beforehand. */
+        public Solution(String text, String java) {
+            this("", text, java);
+        }
+    }
 }

@@ -79,6 +79,7 @@ final class PartsReader {
         JsonFields fields = around.object("tolerance", TOLERANCE);
         double absolute = fields.has("absolute") ? fields.number("absolute", TOLERANCE) : 0;
         double relative = fields.has("relative") ? fields.number("relative", TOLERANCE) : 0;
+        Tolerance.Safe safe = safe(fields);
         fields.done();
         if (Double.isNaN(absolute + relative)) {
             return new Tolerance(0, 0);
@@ -90,7 +91,24 @@ final class PartsReader {
         } else if (around.has("tolerance") && !some) {
             around.fault("tolerance", "neither absolute nor relative", TOLERANCE);
         }
-        return sound ? new Tolerance(absolute, relative) : new Tolerance(0, 0);
+        return sound ? new Tolerance(absolute, relative, safe) : new Tolerance(0, 0);
+    }
+
+    private static Tolerance.Safe safe(JsonFields tolerance) {
+        String allowed =
+                "\"below\" where the most that is allowed is asked for, \"above\" where the least that is needed is";
+        String word = tolerance.wordsIfSaid("safe", allowed);
+        switch (word) {
+            case "":
+                return Tolerance.Safe.NEITHER;
+            case "below":
+                return Tolerance.Safe.BELOW;
+            case "above":
+                return Tolerance.Safe.ABOVE;
+            default:
+                tolerance.fault("safe", "“" + word + "”", allowed);
+                return Tolerance.Safe.NEITHER;
+        }
     }
 
     static Optional<Published> published(JsonFields around, Set<String> vary) {
@@ -126,11 +144,12 @@ final class PartsReader {
         if (!needed && !around.has("solution")) {
             return new About.Solution("", "");
         }
-        JsonFields fields = around.object("solution", "{\"text\": …, \"java\": …}");
+        JsonFields fields = around.object("solution", "{\"first\": …, \"text\": …, \"java\": …}");
+        String first = fields.wordsIfSaid("first", "what to do first");
         String text = fields.words("text", "the way to the answer, step by step");
         String java = withJava ? fields.words("java", "a route of its own to the number") : "";
         fields.done();
-        return new About.Solution(text, java);
+        return new About.Solution(first, text, java);
     }
 
     static Quantity.Temperature temperature(JsonFields fields, String unit) {

@@ -5,8 +5,24 @@ package loftcoil.runner.exercise;
  *
  * @param absolute in the reference's unit, not negative
  * @param relative as a ratio of the reference, 0.02 for two per cent, not negative
+ * @param safe to which side an answer may be rounded, where one of them is safe
  */
-public record Tolerance(double absolute, double relative) {
+public record Tolerance(double absolute, double relative, Safe safe) {
+
+    /** Which side of the reference is the safe one. */
+    public enum Safe {
+        /** Neither: an answer is rounded to the nearest. */
+        NEITHER,
+        /** The most that is allowed is asked for: rounded down it is as right. */
+        BELOW,
+        /** The least that is needed is asked for: rounded up it is as right. */
+        ABOVE
+    }
+
+    /** A tolerance without a safe side. */
+    public Tolerance(double absolute, double relative) {
+        this(absolute, relative, Safe.NEITHER);
+    }
 
     /** Checks both. */
     public Tolerance {
@@ -31,6 +47,6 @@ public record Tolerance(double absolute, double relative) {
 
     /** The tolerance of a reference that is so many times as large. */
     public Tolerance times(double factor) {
-        return new Tolerance(absolute * Math.abs(factor), relative);
+        return new Tolerance(absolute * Math.abs(factor), relative, safe);
     }
 }

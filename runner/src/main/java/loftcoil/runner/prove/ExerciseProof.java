@@ -1,6 +1,10 @@
 package loftcoil.runner.prove;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,12 +14,17 @@ import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.words.Numeral;
+import loftcoil.runner.check.Checker;
+import loftcoil.runner.check.Verdict;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.exercise.Decision;
 import loftcoil.runner.exercise.Exercise;
 import loftcoil.runner.exercise.KnownMistake;
 import loftcoil.runner.exercise.Mend;
+import loftcoil.runner.exercise.Quantity;
 import loftcoil.runner.exercise.Reckoned;
+import loftcoil.runner.exercise.Reckoning;
 import loftcoil.runner.exercise.ReckoningException;
 import loftcoil.runner.exercise.Reference;
 import loftcoil.runner.exercise.Tolerance;
@@ -101,12 +110,55 @@ final class ExerciseProof {
                     .ifPresent(answer -> faults.add(where + ": the worked solution gives " + answer
                             + ", the reference is " + value.get() + " " + reference.unit()));
         }
+        if (exercise instanceof Quantity quantity) {
+            rounded(quantity, where, value.get(), known);
+        }
         for (KnownMistake mistake : exercise.mistakes()) {
             number(where + ", mistake '" + mistake.because() + "'", mistake.java(), known)
                     .filter(wrong -> tolerance.allows(value.get(), wrong))
                     .ifPresent(wrong -> faults.add(where + ": the mistake '" + mistake.because() + "' gives " + wrong
                             + ", which would pass as right"));
         }
+    }
+
+    /** The reference rounded to two and three digits, as a learner writes it, is right or is asked for a digit more. */
+    private void rounded(Quantity quantity, String where, double value, Map<String, Double> known) {
+        RoundingMode way =
+                switch (quantity.tolerance().safe()) {
+                    case BELOW -> RoundingMode.FLOOR;
+                    case ABOVE -> RoundingMode.CEILING;
+                    case NEITHER -> RoundingMode.HALF_UP;
+                };
+        for (int digits = 2; digits <= 3; digits++) {
+            compared++;
+            String number = BigDecimal.valueOf(value)
+                    .round(new MathContext(digits, way))
+                    .stripTrailingZeros()
+                    .toPlainString();
+            String answer = Numeral.withUnit(number, quantity.reference().unit());
+            Verdict verdict = Checker.compare(quantity, answer, reckoned(known));
+            if (!(verdict instanceof Verdict.Right || verdict instanceof Verdict.More)) {
+                faults.add(where + ": the reference " + value + " rounded to " + digits + " digits, “" + answer
+                        + "”, is neither right nor asked for more: " + verdict);
+            }
+        }
+    }
+
+    private Reckoning reckoned(Map<String, Double> known) {
+        return new Reckoning() {
+            @Override
+            public double number(String java) {
+                Double value = known.get(java);
+                return value == null ? reckoner.number(java) : value;
+            }
+
+            @Override
+            public Map<String, Double> together(Collection<String> java) {
+                Map<String, Double> values = new LinkedHashMap<>(known);
+                values.keySet().retainAll(java);
+                return values;
+            }
+        };
     }
 
     private static Stream<String> everyJava(Reckoned exercise) {

@@ -111,6 +111,9 @@ final class ReplyWords {
         if (verdict instanceof Verdict.Noted noted) {
             return "Noted: " + noted.taken().words() + ". Run on and see.";
         }
+        if (verdict instanceof Verdict.More more) {
+            return more.words();
+        }
         return verdict instanceof Verdict.Unreadable unreadable ? unreadable.words() : "";
     }
 

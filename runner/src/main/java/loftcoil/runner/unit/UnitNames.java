@@ -70,6 +70,10 @@ final class UnitNames {
         put(LITRE, "L", "l", "ℓ", "litre", "litres", "liter", "liters", "ltr");
         put(MILLI(LITRE), "mL", "ml", "millilitre", "millilitres", "milliliter", "milliliters", "cc");
         put(HECTO(LITRE), "hL", "hl");
+        // As kitchens and pharmacies round them.
+        put(MILLI(LITRE).multiply(5), "tsp", "teaspoon", "teaspoons", "teaspoonful", "teaspoonfuls");
+        put(MILLI(LITRE).multiply(15), "tbsp", "tablespoon", "tablespoons", "tablespoonful", "tablespoonfuls");
+        put(USCustomary.FOOT.pow(3).multiply(128), "cord", "cords");
         put(CUBIC_METRE, "m³", "cbm");
         put(USCustomary.GALLON_LIQUID, "US gal", "gal", "gals", "gallon", "gallons");
         put(USCustomary.GALLON_LIQUID.divide(4), "US qt", "qt", "qts", "quart", "quarts");
@@ -93,6 +97,9 @@ final class UnitNames {
         put(MINUTE, "min", "mins", "minute", "minutes");
         put(HOUR, "h", "hr", "hrs", "hour", "hours");
         put(DAY, "day", "d", "days");
+        put(DAY.multiply(7), "week", "weeks", "wk", "wks");
+        put(DAY.multiply(365.0 / 12), "month", "months");
+        put(DAY.multiply(365), "year", "years", "yr", "yrs");
         put(NEWTON, "N", "newton", "newtons");
         put(KILO(NEWTON), "kN", "kilonewton", "kilonewtons");
         put(Imperial.POUND_FORCE, "lbf", "pound force", "pounds force");
@@ -120,6 +127,7 @@ final class UnitNames {
         put(JOULE.multiply(4.1868), "cal", "calorie", "calories");
         put(JOULE.multiply(KILOCALORIE_J), "kcal", "kilocalorie", "kilocalories");
         put(JOULE.multiply(BTU_J), "BTU", "Btu", "btus");
+        put(JOULE.multiply(BTU_J * 100_000), "therm", "therms");
         put(JOULE.multiply(BTU_J).divide(HOUR), "BTU/h", "btuh");
         put(USCustomary.HORSEPOWER, "hp", "horsepower");
     }

@@ -84,11 +84,84 @@ class AnswerTextTest {
                 "12 % | 12 | %",
                 "1.200 | 1.2 | -",
                 "0 | 0 | -",
+                "1 in 50 | 0.02 | ",
+                "1:50 | 0.02 | ",
+                "1 : 50 | 0.02 | ",
+                "one in 40 | 0.025 | ",
+                "1 tsp | 1 | tsp",
+                "2 teaspoons | 2 | tsp",
+                "3 tablespoons | 3 | tbsp",
+                "1.5 weeks | 1.5 | week",
+                "1 week 2 days | 1.28571428571429 | week",
+                "2 months | 2 | month",
+                "5 years | 5 | year",
+                "0.5 therm | 0.5 | therm",
+                "1 cord | 1 | cord",
+                "3 metres of water | 3 | mH₂O",
+                "40 millimetres of water | 40 | mmH₂O",
+                "60 degrees centigrade | 60 | °C",
+                "3 watts per degree | 3 | W/K",
+                "12 cc | 12 | mL",
+                "2 dm³ | 2 | dm³",
+                "3 pints | 3 | US pt",
+                "3 gals | 3 | US gal",
+                "3 U.S. gallons | 3 | US gal",
+                "3 kgs | 3 | kg",
+                "3 kgf | 3 | kgf",
+                "0.1*0.028*998/0.001 | 2794.4 | -",
+                "0.1*0.028*998/0.001 = 2794 | 2794 | -",
+                "0.1 × 0.028 × 998 ÷ 0.001 = 2794 Pa | 2794 | Pa",
+                "(20 + 4) * 2.5 L | 60 | L",
+                "2 x 3 m | 6 | m",
+                "3,5 * 2 | 7 | -",
+                "10 * 2^3 | 80 | -",
+                "2 * 3² | 18 | -",
+                "2^3^2 | 512 | -",
+                "-2^2 + 5*1 | 1 | -",
+                "pi * 2² / 4 | 3.14159265358979 | -",
+                "3 + 4 m | 7 | m",
+                "120 / 70 * 25 = 42.9 L | 42.9 | L",
+                "1/2 * 3 | 1.5 | -",
+                "10 - 4 = 6 L | 6 | L",
+                "6*7 = | 42 | -",
             })
     void readsWhatPeopleType(String typed, double value, String unit) {
         AnswerText.Amount amount = assertInstanceOf(AnswerText.Amount.class, AnswerText.read(typed));
         assertEquals(value, amount.value(), Math.abs(value) * 1e-12);
-        assertEquals(unit, amount.unit().map(WrittenUnit::shown).orElse("-"));
+        assertEquals(
+                unit == null ? "" : unit, amount.unit().map(WrittenUnit::shown).orElse("-"));
+    }
+
+    @ParameterizedTest(name = "[{0}]")
+    @CsvSource({
+        "23, 1",
+        "2.3, 0.1",
+        "2.30, 0.01",
+        "290, 10",
+        "300, 10",
+        "1000, 100",
+        "1040, 10",
+        "20, 1",
+        "7, 1",
+        "0.05, 0.01",
+        "1.2e3, 100",
+        "5e3, 1000",
+        "3/16, 0.0625",
+        "1 1/4, 0.25",
+        "½, 0.5",
+        "2¾, 0.25",
+        "⅜, 0.125",
+        "⅔, 0.333333333333",
+        "3 ft 4 in, 0.083333333333",
+        "2*3, 0",
+        "2*3 = 6, 1",
+        "0, 1",
+        "007, 1",
+        "1 in 50, 0.0004"
+    })
+    void theLastDigitSaysHowFarItMayBeRounded(String typed, double step) {
+        AnswerText.Amount amount = assertInstanceOf(AnswerText.Amount.class, AnswerText.read(typed));
+        assertEquals(step, amount.step(), 1e-9 * (1 + step));
     }
 
     @ParameterizedTest(name = "[{0}]")
@@ -120,6 +193,16 @@ class AnswerTextTest {
                 "20 °C 5 °C | more than one number",
                 "3/0 in | cannot have 0",
                 "1e999 | too large",
+                "2*3 = 7 | comes to 6, not to 7",
+                "2*3/0 | divides by 0",
+                "2*(3 | is no unit",
+                "2*wibble | is no unit",
+                "2*3 wibble | is no unit",
+                "1 in 0 | more than one number",
+                "1 in -5 | range",
+                "1:2:3 | is no unit",
+                "5 - 6 | range",
+                "3 m * 2 m | more than one number",
             })
     void saysWhyNotAndWhatWouldDo(String typed, String words) {
         AnswerText.NotRead not = assertInstanceOf(AnswerText.NotRead.class, AnswerText.read(typed));

@@ -154,9 +154,9 @@ class CheckerTest {
         };
         Verdict.Wrong first = assertInstanceOf(Verdict.Wrong.class, Checker.check(DRIVE, "9.02 Pa", together));
         assertEquals("no gravity", first.mistake());
-        assertEquals(List.of("pa"), alone);
+        assertEquals(List.of("pa", "near"), alone);
         assertInstanceOf(Verdict.Wrong.class, Checker.check(DRIVE, "70 Pa", together));
-        assertEquals(List.of("pa", "pa", "near"), alone);
+        assertEquals(List.of("pa", "near", "pa", "near"), alone);
     }
 
     @ParameterizedTest
@@ -180,9 +180,10 @@ class CheckerTest {
         "60, right",
         "140 °F, right",
         "333.15 K, right",
-        "140, fahrenheit",
+        "140, more",
         "140 C, fahrenheit",
-        "333, kelvin",
+        "333, more",
+        "333 °C, kelvin",
         "60 °F, ''",
         "-60, sign"
     })
@@ -191,7 +192,15 @@ class CheckerTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"60 °C, right", "60 K, right", "108 °F, right", "108, fahrenheit", "140 °F, ''", "333.15 K, ''"})
+    @CsvSource({
+        "60 °C, right",
+        "60 K, right",
+        "108 °F, right",
+        "108, more",
+        "108 K, fahrenheit",
+        "140 °F, ''",
+        "333.15 K, ''"
+    })
     void differencesOfTemperature(String answer, String name) {
         assertEquals(name, name(check(quantity("level", "K", Temperature.DIFFERENCE), answer)));
     }
@@ -201,14 +210,191 @@ class CheckerTest {
         "0.05 kg/s, right",
         "180 kg/h, right",
         "3 kg/min, right",
-        "3, sixty",
-        "180, hours",
-        "50, thousand",
+        "3 kg/s, sixty",
+        "180 kg/s, hours",
+        "50 kg/s, thousand",
+        "0.5 kg/s, tenfold",
+        "0.005 kg/s, tenth",
+        "3, more",
+        "180, more",
+        "50, more",
         "0.4, ''",
         "6.61 lb/min, right"
     })
     void massFlows(String answer, String name) {
         assertEquals(name, name(check(quantity("flow", "kg/s", Temperature.NONE), answer)));
+    }
+
+    /** Truth 22.53 mm with a tolerance of two per cent, a wrong idea at 23.4 and another at 2.253. */
+    @ParameterizedTest
+    @CsvSource({
+        "22.5 mm, right",
+        "22.5, right",
+        "23 mm, more",
+        "22 mm, ''",
+        "2.3 cm, more",
+        "2.25 cm, right",
+        "0.9 in, right",
+        "7/8 in, right",
+        "15/16 in, swelled twice",
+        "1 in, more",
+        "20 mm, ''",
+        "24 mm, ''",
+        "23.4 mm, swelled twice",
+        "2.3 mm, centimetres",
+        "2.25, more",
+        "0.887, more",
+        "0.89 mm, ''",
+        "0.02, ''",
+        "0.023, more",
+        "0.0225, more",
+    })
+    void aValueRoundedAsItIsTypedIsRightUnlessASlipRoundsTheSame(String answer, String name) {
+        Reckoning values =
+                java -> Map.of("mm", 22.53, "twice", 23.4, "cm", 2.253).get(java);
+        Quantity climb = quantity(
+                "mm", "mm", new Tolerance(0, 0.02), mistake("twice", "swelled twice"), mistake("cm", "centimetres"));
+        assertEquals(name, name(Checker.check(climb, answer, values)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "7.438, day, 7 days, right",
+        "7.438, day, 8 days, ''",
+        "7.438, day, 1.06 weeks, right",
+        "7.438, day, 1 week, right",
+        "7.438, day, 180 h, right",
+        "7.438, day, 200 h, ''",
+        "0.872, US gal, 0.9 gal, right",
+        "0.872, US gal, 1 gal, more",
+        "0.511, L, 0.5, right",
+        "0.511, L, 1 L, more",
+        "0.367, kg, 0.4 kg, right",
+        "5.36, mm, 5, right",
+        "285.7, L, 290, right",
+        "285.7, L, 300, ''",
+        "0.0286, m³, 29 L, right",
+        "-3.44, W, -3, more",
+        "-3.44, W, -3.4, right",
+        "0.2, W, 0, more",
+        "1.5, m, 2 m, more",
+    })
+    void roundingGoesByTheDigitsTyped(double value, String unit, String answer, String name) {
+        Quantity asked = quantity("it", unit, new Tolerance(0, 0.005));
+        assertEquals(name, name(Checker.check(asked, answer, java -> value)));
+    }
+
+    /** The most allowed is 42.7 cm, and the least needed is. */
+    @ParameterizedTest
+    @CsvSource({
+        "42, BELOW, right",
+        "42.7, BELOW, right",
+        "43, BELOW, rounded to the unsafe side",
+        "41, BELOW, ''",
+        "16.8 in, BELOW, right",
+        "40, BELOW, ''",
+        "43, ABOVE, right",
+        "42, ABOVE, ''",
+        "44, ABOVE, ''",
+        "17 in, ABOVE, right",
+    })
+    void theSafeSideCountsAndTheOtherNever(String answer, Tolerance.Safe safe, String name) {
+        Quantity most = quantity("it", "cm", new Tolerance(0.1, 0, safe));
+        assertEquals(name, name(Checker.check(most, answer, java -> 42.7)));
+    }
+
+    @Test
+    void withinTheToleranceTheUnsafeSideIsRightButTold() {
+        Quantity most = quantity("it", "cm", new Tolerance(0.4, 0, Tolerance.Safe.BELOW));
+        Verdict.Right right = assertInstanceOf(Verdict.Right.class, Checker.check(most, "43", java -> 42.7));
+        assertTrue(right.say().contains("round it down"), right::say);
+        assertEquals(
+                "",
+                assertInstanceOf(Verdict.Right.class, Checker.check(most, "42.6", java -> 42.7))
+                        .say());
+    }
+
+    @Test
+    void aWrongIdeaIsToldOnlyWhereNoOtherFitsAsWell() {
+        Map<String, Double> known = Map.of("it", 100.0, "one", 50.0, "other", 50.4);
+        Quantity asked =
+                quantity("it", "Pa", new Tolerance(0, 0.02), mistake("one", "took half"), mistake("other", "forgot g"));
+        assertEquals("", name(Checker.check(asked, "50 Pa", known::get)));
+        assertEquals("took half", name(Checker.check(asked, "50.0 Pa", known::get)));
+        assertEquals("forgot g", name(Checker.check(asked, "50.4 Pa", known::get)));
+        assertEquals("", name(Checker.check(asked, "50.2 Pa", known::get)));
+    }
+
+    @Test
+    void anAbsoluteToleranceShrinksWithASmallIdea() {
+        Map<String, Double> known = Map.of("it", 28.7, "cm", 2.87);
+        Quantity asked = quantity("it", "mm", new Tolerance(10, 0), mistake("cm", "centimetres"));
+        assertEquals("", name(Checker.check(asked, "5 mm", known::get)));
+        assertEquals("centimetres", name(Checker.check(asked, "2.9 mm", known::get)));
+    }
+
+    @Test
+    void whoeverShowsNoUsualSlipIsToldWhatToDoFirst() {
+        Verdict.Wrong wrong = assertInstanceOf(
+                Verdict.Wrong.class, Checker.check(quantity("it", "Pa", new Tolerance(0, 0.02)), "70", java -> 100));
+        assertEquals("Begin with the height.", wrong.hint());
+        assertEquals("", wrong.mistake());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "23, L, 87.06, 23 US gal",
+        "30, mm, 762, 30 in",
+        "136, kg, 61.7, 136 lb",
+        "4.7, kPa, 32.4, 4.7 psi",
+        "0.234, mm, 5.94, 0.234 in",
+        "140, °C, 60, 140 °F",
+        "14.5, kPa, 14500, 14.5 MPa",
+    })
+    void aMissingUnitIsAskedFor(String answer, String unit, double value, String words) {
+        Quantity asked = unit.equals("°C")
+                ? quantity("level", unit, Temperature.LEVEL)
+                : quantity("it", unit, new Tolerance(0, 0.02));
+        Verdict verdict = Checker.check(asked, answer, java -> value);
+        if (words.endsWith("MPa")) {
+            // No unit anybody would use there: judged as it stands.
+            assertEquals("thousandth", name(verdict));
+        } else {
+            String said = assertInstanceOf(Verdict.More.class, verdict).words();
+            assertTrue(said.contains("Do you mean " + words + "?"), said);
+        }
+    }
+
+    @Test
+    void aSumIsWorkedOutAndShown() {
+        Verdict.Right right = assertInstanceOf(Verdict.Right.class, check(DRIVE, "0.5 * 9.81 * 18 = 88.3 Pa"));
+        assertEquals("0.5 * 9.81 * 18 = 88.3 Pa", right.taken().words());
+        assertInstanceOf(Verdict.Right.class, check(DRIVE, "0.5*9.81*18"));
+        assertInstanceOf(Verdict.Wrong.class, check(DRIVE, "2*9.81*18"));
+        assertInstanceOf(Verdict.Unreadable.class, check(DRIVE, "0.5*9.81*18 = 8.83"));
+    }
+
+    private static KnownMistake mistake(String java, String because) {
+        return new KnownMistake(java, because, "Hint: " + because);
+    }
+
+    private static Quantity quantity(String java, String unit, Tolerance tolerance, KnownMistake... mistakes) {
+        About about = new About(
+                "01-a/b",
+                "?",
+                false,
+                new TreeMap<>(),
+                "s",
+                new About.Solution("Begin with the height.", "It is so.", "pa"));
+        return new Quantity(
+                about,
+                new Reference(java, unit),
+                List.of(),
+                Optional.empty(),
+                Temperature.NONE,
+                tolerance,
+                List.of(mistakes),
+                List.of());
     }
 
     @Test
@@ -223,7 +409,7 @@ class CheckerTest {
     private static String name(Verdict verdict) {
         return verdict instanceof Verdict.Wrong wrong
                 ? wrong.mistake()
-                : verdict instanceof Verdict.Right ? "right" : "?";
+                : verdict instanceof Verdict.Right ? "right" : verdict instanceof Verdict.More ? "more" : "?";
     }
 
     @Test
