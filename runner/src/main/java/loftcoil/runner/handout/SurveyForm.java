@@ -58,23 +58,33 @@ public final class SurveyForm {
         String help = Html.element("p", Prose.inline(measures.words(station.help())));
         return help
                 + switch (station) {
-                    case HOT_RUN, COLD_RUN -> rows(
-                            List.of(
-                                    "no.",
-                                    "up, down, along",
-                                    "length",
-                                    "higher for each m",
-                                    "compass",
-                                    "90°",
-                                    "45°",
-                                    "tube",
-                                    "lagging",
-                                    "where it runs",
-                                    "m/g"),
-                            PIPE_ROWS);
-                    case TAPS -> rows(
-                            List.of("no.", "name", "mouth above floor", "tube", "length", "elbows", "mixing valve", "m/g"),
-                            TAP_ROWS);
+                    case HOT_RUN, COLD_RUN ->
+                        rows(
+                                List.of(
+                                        "no.",
+                                        "up, down, along",
+                                        "length",
+                                        "higher for each m",
+                                        "compass",
+                                        "90°",
+                                        "45°",
+                                        "tube",
+                                        "lagging",
+                                        "where it runs",
+                                        "m/g"),
+                                PIPE_ROWS);
+                    case TAPS ->
+                        rows(
+                                List.of(
+                                        "no.",
+                                        "name",
+                                        "mouth above floor",
+                                        "tube",
+                                        "length",
+                                        "elbows",
+                                        "mixing valve",
+                                        "m/g"),
+                                TAP_ROWS);
                     case CLIMATE -> months();
                     case PEOPLE -> habits() + questions(station, measures);
                     default -> questions(station, measures);
@@ -107,7 +117,9 @@ public final class SurveyForm {
 
     private static String unit(DesignField field, MeasureText measures) {
         if (!field.options().isEmpty()) {
-            return field.options().size() > 6 ? "name" : field.options().stream().map(SurveyForm::plain).collect(Collectors.joining(", "));
+            return field.options().size() > 6
+                    ? "name"
+                    : field.options().stream().map(SurveyForm::plain).collect(Collectors.joining(", "));
         }
         // A kind may be shown in a larger unit than its fields are kept in: openings for air in m², not in cm².
         boolean asKept = field.kind() == MeasureKind.NONE || field.kind() == MeasureKind.COUNT || field.inKind() != 1;

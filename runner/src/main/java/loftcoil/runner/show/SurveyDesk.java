@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import loftcoil.engine.design.Changes;
-import loftcoil.engine.design.Coded;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignField;
 import loftcoil.engine.design.DesignFields;
@@ -87,177 +86,6 @@ final class SurveyDesk implements SurveyApp {
         throw RefusedException.of("run", code, "hot, cold");
     }
 
-    /** One piece as typed; what is blank is as in the piece before it, or as usual for the first. */
-    private static final class PieceReader {
-
-        private final Design told;
-        private final Closing.Run run;
-        private final String at;
-        private final Map<String, String> typed;
-        private final Optional<WalkedPipe> before;
-        private final List<Fault> faults;
-        private final int number;
-
-        PieceReader(
-                Design told,
-                Closing.Run run,
-                String at,
-                Map<String, String> typed,
-                List<WalkedPipe> walked,
-                List<Fault> faults) {
-            this.told = told;
-            this.run = run;
-            this.at = at;
-            this.typed = typed;
-            this.before = walked.isEmpty() ? Optional.empty() : Optional.of(walked.get(walked.size() - 1));
-            this.faults = faults;
-            this.number = walked.size() + 1;
-        }
-
-        WalkedPipe read() {
-            Way way = way();
-            boolean along = way == Way.ALONG;
-            return new WalkedPipe(
-                    said("name").orElse(run.code() + " pipe " + number),
-                    way,
-                    number("length", "lengthM", "m", 0),
-                    along ? slope() : 0,
-                    along ? heading() : OptionalDouble.empty(),
-                    whole("elbows90"),
-                    whole("elbows45"),
-                    tube(),
-                    lagging(),
-                    around(),
-                    OptionalDouble.empty(),
-                    !said("measured").filter(GUESSED::equals).isPresent());
-        }
-
-        private Optional<String> said(String name) {
-            return Optional.ofNullable(typed.get(name)).map(String::strip).filter(text -> !text.isEmpty());
-        }
-
-        private Way way() {
-            String code = said("way").orElse("");
-            Optional<Way> way = Coded.find(Way.class, code);
-            if (way.isEmpty()) {
-                faults.add(new KnownNames("way", Coded.codes(Way.class)).unknown(at + ".way", code));
-            }
-            return way.orElse(Way.UP);
-        }
-
-        private double number(String name, String field, String unit, double otherwise) {
-            Optional<String> text = said(name);
-            if (text.isEmpty()) {
-                if (name.equals("length")) {
-                    faults.add(new Fault(at + "." + field, "nothing", "a length", ""));
-                }
-                return otherwise;
-            }
-            return caught(otherwise, () -> {
-                double value = Typed.number(text.get(), unit, at + "." + field);
-                return DesignFields.at(run.path() + "[0]." + field)
-                        .flatMap(DesignField::range)
-                        .map(range -> range.require(at + "." + field, value))
-                        .orElse(value);
-            });
-        }
-
-        private double slope() {
-            return said("slope")
-                    .map(text -> caught(0, () -> Typed.slopeMmPerM(text, at + ".slope")))
-                    .filter(slope -> slopeFits(slope))
-                    .orElse(0.0);
-        }
-
-        private boolean slopeFits(double slope) {
-            boolean fits = Math.abs(slope) <= 1000;
-            if (!fits) {
-                faults.add(new Fault(at + ".slope", Numeral.typed(slope, DIGITS), "-1000 to 1000 mm/m", ""));
-            }
-            return fits;
-        }
-
-        private OptionalDouble heading() {
-            Optional<String> text = said("heading");
-            if (text.isEmpty()) {
-                return OptionalDouble.empty();
-            }
-            double turned = caught(0, () -> Typed.number(text.get(), "degrees", at + ".heading"));
-            return OptionalDouble.of((turned % 360 + 360) % 360);
-        }
-
-        private int whole(String name) {
-            return said(name)
-                    .map(text -> caught(0, () -> Typed.number(text, "", at + "." + name)))
-                    .map(value -> {
-                        if (value != Math.rint(value) || value < 0 || value > 50) {
-                            faults.add(new Fault(at + "." + name, Numeral.typed(value, DIGITS), "0 to 50, whole", ""));
-                        }
-                        return (int) Math.max(0, Math.min(50, value));
-                    })
-                    .orElse(0);
-        }
-
-        private String tube() {
-            String tube = said("tube").map(Typed::tube).orElseGet(() -> before.map(WalkedPipe::tube)
-                    .orElse(run == Closing.Run.HOT
-                            ? told.hotLegs().get(0).tube()
-                            : told.coldLegs().get(0).tube()));
-            try {
-                return TubeTable.require(at + ".tube", tube).name();
-            } catch (RefusedException refused) {
-                faults.addAll(refused.faults());
-                return tube;
-            }
-        }
-
-        private Optional<LaggingChoice> lagging() {
-            Optional<String> material = said("lagging");
-            if (material.isEmpty()) {
-                return before.flatMap(WalkedPipe::lagging);
-            }
-            if (material.get().equals(NONE)) {
-                return Optional.empty();
-            }
-            double thicknessMm = said("laggingThickness")
-                    .map(text -> caught(0, () -> Typed.number(text, "mm", at + ".lagging.thicknessMm")))
-                    .orElse(before.flatMap(WalkedPipe::lagging)
-                            .map(LaggingChoice::thicknessMm)
-                            .orElse(0.0));
-            return Optional.of(new LaggingChoice(material.get(), thicknessMm));
-        }
-
-        /** Room, loft and flue as words, or a temperature. */
-        private double around() {
-            double before = this.before.map(WalkedPipe::aroundC).orElse(told.site().roomC());
-            return said("around")
-                    .map(text -> switch (text) {
-                        case "room" -> told.site().roomC();
-                        case "loft" -> told.tank().aroundC();
-                        case "flue" -> BESIDE_FLUE_C;
-                        case "outdoors" ->
-                            told.site().monthly().meanAirC().stream()
-                                    .mapToDouble(Double::doubleValue)
-                                    .min()
-                                    .orElse(before);
-                        default -> caught(before, () -> Typed.number(text, "°C", at + ".aroundC"));
-                    })
-                    .orElse(before);
-        }
-
-        private double caught(double otherwise, java.util.function.DoubleSupplier read) {
-            try {
-                return read.getAsDouble();
-            } catch (RefusedException refused) {
-                faults.addAll(refused.faults());
-                return otherwise;
-            }
-        }
-    }
-
-    /** Air beside a flue pipe while the fire burns, °C; common practice, no source. */
-    private static final double BESIDE_FLUE_C = 60;
-
     @Override
     public SurveyView.House taps(List<Map<String, String>> lines) {
         List<Fault> faults = new ArrayList<>();
@@ -281,7 +109,8 @@ final class SurveyDesk implements SurveyApp {
             return Optional.of(new Tap(
                     name,
                     Typed.number(line.getOrDefault("level", ""), "m", at + ".levelM"),
-                    TubeTable.require(at + ".tube", Typed.tube(line.getOrDefault("tube", ""))).name(),
+                    TubeTable.require(at + ".tube", Typed.tube(line.getOrDefault("tube", "")))
+                            .name(),
                     Typed.number(line.getOrDefault("length", ""), "m", at + ".lengthM"),
                     elbows.isEmpty()
                             ? known.fittings()
@@ -319,7 +148,8 @@ final class SurveyDesk implements SurveyApp {
             }
         }
         KnownNames taps = new KnownNames(
-                "tap", store.survey().sketch().told().taps().stream().map(Tap::name).toList());
+                "tap",
+                store.survey().sketch().told().taps().stream().map(Tap::name).toList());
         for (String name : List.of("sink", "tub", "machine")) {
             String tap = typed.getOrDefault(name, "");
             if (!taps.names().contains(tap)) {
@@ -387,7 +217,9 @@ final class SurveyDesk implements SurveyApp {
                         default -> SurveyView.Run.NONE;
                     },
                     station == Station.TAPS
-                            ? survey.sketch().told().taps().stream().map(SurveyDesk::tap).toList()
+                            ? survey.sketch().told().taps().stream()
+                                    .map(SurveyDesk::tap)
+                                    .toList()
                             : List.of()));
         }
         return new SurveyView.House(survey.sketch().told().name(), stations, standing(survey));
@@ -404,8 +236,15 @@ final class SurveyDesk implements SurveyApp {
                 field.options().size() > MOST_OPTIONS ? List.of() : field.options(),
                 field.allowed(),
                 Changes.current(told, path),
-                value.map(DesignFields.Value::origin).orElse(Origin.ASSUMED).code(),
+                origin(value, Changes.current(told, path)),
                 field.leftOut().isPresent());
+    }
+
+    /** What may be left out and is has no origin to speak of. */
+    private static String origin(Optional<DesignFields.Value> value, String now) {
+        return now.equals(Changes.NOT_SAID)
+                ? Changes.NOT_SAID
+                : value.map(DesignFields.Value::origin).orElse(Origin.ASSUMED).code();
     }
 
     /** More than these are typed, not chosen. */
@@ -435,7 +274,9 @@ final class SurveyDesk implements SurveyApp {
                 Integer.toString(pipe.elbows45()),
                 pipe.tube(),
                 pipe.lagging().map(LaggingChoice::material).orElse(NONE),
-                pipe.lagging().map(lagging -> shown(lagging.thicknessMm(), "mm")).orElse(""),
+                pipe.lagging()
+                        .map(lagging -> shown(lagging.thicknessMm(), "mm"))
+                        .orElse(""),
                 shown(pipe.aroundC(), "°C"),
                 pipe.measured() ? MEASURED : GUESSED);
     }
@@ -460,7 +301,8 @@ final class SurveyDesk implements SurveyApp {
         int yours = counts.getOrDefault(Origin.YOURS, 0);
         int assumed = counts.getOrDefault(Origin.ASSUMED, 0);
         int borrowed = counts.getOrDefault(Origin.BORROWED, 0);
-        String words = yours + " values are yours, " + assumed + " assumed, " + borrowed + " borrowed from the example. "
+        String words = (yours == 1 ? "1 value is yours, " : yours + " values are yours, ") + assumed + " assumed, "
+                + borrowed + " borrowed from the example. "
                 + (open.isEmpty()
                         ? "All fits together."
                         : "It is a sketch, not for cutting: something does not fit together yet.");

@@ -19,14 +19,16 @@ import loftcoil.runner.unit.WrittenUnit;
 final class Typed {
 
     /** Seven feet four, the inches left unsaid. */
-    private static final Pattern FEET = Pattern.compile("(?i)^(.*\\d\\s*(?:ft|feet|foot|['’′])\\s*)(\\d+(?:[ .\\d/½¼¾⅛⅜⅝⅞]*)?)$");
+    private static final Pattern FEET =
+            Pattern.compile("(?i)^(.*\\d\\s*(?:ft|feet|foot|['’′])\\s*)(\\d+(?:[ .\\d/½¼¾⅛⅜⅝⅞]*)?)$");
 
     /** 22 mm × 1 mm. */
     private static final Pattern OUTER_BY_WALL =
             Pattern.compile("(?i)^(\\d+(?:[.,]\\d+)?)\\s*(?:mm)?\\s*[x×*]\\s*(\\d+(?:[.,]\\d+)?)\\s*(?:mm)?(.*)$");
 
     /** One in fifty. */
-    private static final Pattern ONE_IN = Pattern.compile("(?i)^([-−–]?)\\s*(\\d+(?:[.,]\\d+)?)\\s*(?:in|:)\\s*(\\d+(?:[.,]\\d+)?)$");
+    private static final Pattern ONE_IN =
+            Pattern.compile("(?i)^([-−–]?)\\s*(\\d+(?:[.,]\\d+)?)\\s*(?:in|:)\\s*(\\d+(?:[.,]\\d+)?)$");
 
     private static final int DIGITS = 9;
     private static final double MM_PER_M = 1000;
@@ -63,9 +65,7 @@ final class Typed {
     /** A tube said as outer diameter by wall, as the table writes that; any other as it is. */
     static String tube(String typed) {
         Matcher size = OUTER_BY_WALL.matcher(typed.strip());
-        return size.matches()
-                ? point(size.group(1)) + "x" + point(size.group(2)) + size.group(3)
-                : typed.strip();
+        return size.matches() ? point(size.group(1)) + "x" + point(size.group(2)) + size.group(3) : typed.strip();
     }
 
     /**
@@ -77,7 +77,8 @@ final class Typed {
         String plain = typed.strip();
         Matcher oneIn = ONE_IN.matcher(plain);
         if (oneIn.matches()) {
-            double slope = Double.parseDouble(point(oneIn.group(2))) / Double.parseDouble(point(oneIn.group(3))) * MM_PER_M;
+            double slope =
+                    Double.parseDouble(point(oneIn.group(2))) / Double.parseDouble(point(oneIn.group(3))) * MM_PER_M;
             return oneIn.group(1).isEmpty() ? slope : -slope;
         }
         return number(plain.replaceAll("(?i)\\s*mm\\s*/\\s*m$", ""), "", path, plain.contains("%") ? MM_PER_M : 1);

@@ -147,8 +147,9 @@ final class MeasureWalk {
 
     private void run(SurveyView.Run run) {
         say(run.words());
-        run.pieces().forEach(piece -> say("  " + piece.name() + ": " + piece.way() + " " + piece.length() + ", "
-                + piece.tube() + ", " + piece.measured()));
+        run.pieces()
+                .forEach(piece -> say("  " + piece.name() + ": " + piece.way() + " " + piece.length() + ", "
+                        + piece.tube() + ", " + piece.measured()));
         if (!ask("Walk it now? yes, no", "yes").equals("yes")) {
             return;
         }
@@ -190,14 +191,16 @@ final class MeasureWalk {
         piece.put("measured", length.startsWith("~") ? "guessed" : "measured");
         piece.put("length", length.replaceFirst("^~\\s*", ""));
         if (way.equals(ALONG)) {
-            piece.put("slope", ask("How much higher its far end is for each m, such as 20 mm/m, 1 in 50, -1 in 40", "0"));
+            piece.put(
+                    "slope", ask("How much higher its far end is for each m, such as 20 mm/m, 1 in 50, -1 in 40", "0"));
             piece.put("heading", ask("Compass direction it leads in, from north; Enter where nobody took it", ""));
         }
         piece.put("elbows90", ask("Elbows of 90° where it begins", "0"));
         piece.put("elbows45", ask("Elbows of 45° where it begins", "0"));
         piece.put("tube", ask("Tube, such as 22 mm × 1 mm; Enter for the same as before", ""));
         piece.put("lagging", ask("Lagging, or none; Enter for the same as before", ""));
-        if (!piece.getOrDefault("lagging", "").isEmpty() && !piece.getOrDefault("lagging", "").equals("none")) {
+        if (!piece.getOrDefault("lagging", "").isEmpty()
+                && !piece.getOrDefault("lagging", "").equals("none")) {
             piece.put("laggingThickness", ask("How thick", ""));
         }
         piece.put("around", ask("Where it runs: room, loft, flue, outdoors, or a temperature", ""));
@@ -205,8 +208,8 @@ final class MeasureWalk {
     }
 
     private void taps(List<SurveyView.TapLine> now) {
-        now.forEach(tap -> say("  " + tap.name() + ": mouth at " + tap.level() + ", " + tap.length() + " of " + tap.tube()
-                + ", mixing valve: " + tap.mixer()));
+        now.forEach(tap -> say("  " + tap.name() + ": mouth at " + tap.level() + ", " + tap.length() + " of "
+                + tap.tube() + ", mixing valve: " + tap.mixer()));
         if (!ask("Tell the taps anew? yes, no", "no").equals("yes")) {
             return;
         }
@@ -232,7 +235,8 @@ final class MeasureWalk {
                 .flatMap(station -> station.taps().stream())
                 .map(SurveyView.TapLine::name)
                 .toList();
-        if (taps.isEmpty() || !ask("Tell what is drawn by your habits? yes, no", "yes").equals("yes")) {
+        if (taps.isEmpty()
+                || !ask("Tell what is drawn by your habits? yes, no", "yes").equals("yes")) {
             return;
         }
         String named = " (" + String.join(", ", taps) + ")";
