@@ -37,6 +37,7 @@ class RoomsTest {
             "loop",
             "supply",
             "design",
+            "survey",
             "run",
             "start",
             "caution",
@@ -45,7 +46,7 @@ class RoomsTest {
             "build");
 
     /** The rooms that read or write JSON. */
-    private static final Set<String> JSON_ROOMS = Set.of("json", "design", "sheet");
+    private static final Set<String> JSON_ROOMS = Set.of("json", "design", "survey", "sheet");
 
     /** Far fewer than there are: it only has to notice an importer that sees nothing. */
     private static final int LEAST_CLASSES = 25;

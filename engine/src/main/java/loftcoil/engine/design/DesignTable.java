@@ -73,6 +73,11 @@ final class DesignTable {
         return TABLE.set(Target.of(design, path, text), design).noted(design.notes(), design.origins());
     }
 
+    /** The same for one of several fields that are told together. */
+    static Design sketched(Design design, String path, String text) {
+        return TABLE.set(Target.of(design, path, text).inSketch(), design).noted(design.notes(), design.origins());
+    }
+
     /** The text at a path; where the design lacks that part, of what it is started with. */
     static String get(Design design, String path) {
         return TABLE.get(Target.of(design, path, ""), design);

@@ -58,7 +58,8 @@ record Part<R>(Table<R> table, Optional<Function<Design, R>> start) implements F
     }
 
     private Optional<R> orStarted(Target at, Optional<R> value) {
-        return value.or(() -> start.map(started -> started.apply(at.design())));
+        return value.or(() -> start.map(started -> started.apply(at.design())))
+                .or(() -> at.sketched() ? Optional.of(table.blank()) : Optional.empty());
     }
 
     @Override

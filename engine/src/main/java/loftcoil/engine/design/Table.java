@@ -55,6 +55,11 @@ final class Table<R> implements Form<R> {
         return record;
     }
 
+    /** A record in which nothing is told: its values are the placeholders of what is missing. */
+    R blank() {
+        return read(JsonFields.of(JsonNodeFactory.instance.objectNode()).object("", JsonFields.OBJECT));
+    }
+
     @Override
     public R read(JsonFields in, String name) {
         return read(in.object(name, JsonFields.OBJECT));

@@ -12,11 +12,17 @@ import loftcoil.engine.fault.RefusedException;
  * @param steps what is left of it, such as {@code coldLegs}, {@code [1]}, {@code riseM}
  * @param text what is to stand there
  * @param design the design, to start missing parts from
+ * @param sketched whether a part of which nothing may be assumed is started with nothing in it, since all of it is being told
  */
-record Target(String path, List<String> steps, String text, Design design) {
+record Target(String path, List<String> steps, String text, Design design, boolean sketched) {
 
     static Target of(Design design, String path, String text) {
-        return new Target(path, List.of(path.replace("[", ".[").split("\\.", -1)), text, design);
+        return new Target(path, List.of(path.replace("[", ".[").split("\\.", -1)), text, design, false);
+    }
+
+    /** The same for one of several fields that are told together. */
+    Target inSketch() {
+        return new Target(path, steps, text, design, true);
     }
 
     /** The next step; empty at the end. */
@@ -25,7 +31,7 @@ record Target(String path, List<String> steps, String text, Design design) {
     }
 
     Target next() {
-        return new Target(path, steps.isEmpty() ? steps : steps.subList(1, steps.size()), text, design);
+        return new Target(path, steps.isEmpty() ? steps : steps.subList(1, steps.size()), text, design, sketched);
     }
 
     /**

@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
             PageCommand.class,
             TerminalCommand.class,
             RefreshCommand.class,
+            MeasureCommand.class,
             SheetCommand.class,
             BuildCommand.class,
             CompareCommand.class,

@@ -35,7 +35,7 @@ import loftcoil.runner.show.View;
  *
  * <p>While the learner's folder cannot take the work, every answer that is an object has {@code unsaved}: why, and what to do.
  *
- * <p>{@link RefreshApi} and {@link RebuildApi} have more.
+ * <p>{@link RefreshApi}, {@link RebuildApi} and {@link SurveyApi} have more.
  */
 final class PageApi {
 
@@ -64,6 +64,7 @@ final class PageApi {
         all.put("safety", Ask.read(body -> json.of(bench.safety())));
         all.putAll(new RefreshApi(bench, json).asks());
         all.putAll(new RebuildApi(bench, json).asks());
+        all.putAll(new SurveyApi(bench, json).asks());
         this.asks = Map.copyOf(all);
     }
 

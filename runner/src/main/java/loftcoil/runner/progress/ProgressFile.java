@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * The learner's folder: {@code progress.json} and {@code design.json}, each whole at every moment, whatever ends this
+ * The learner's folder: {@code progress.json}, {@code design.json} and {@code survey.json}, each whole at every moment, whatever ends this
  * process. Only one process at a time works in a folder. A file that cannot be read is moved to a new name and told of;
  * it is never written over. Calls may come from several threads.
  */
@@ -21,6 +21,7 @@ public final class ProgressFile implements AutoCloseable {
 
     private static final String PROGRESS = "progress.json";
     private static final String DESIGN = "design.json";
+    private static final String SURVEY = "survey.json";
     private static final String BEFORE = "design-before-";
     private static final Pattern KEPT = Pattern.compile("design-before-\\d{4}-\\d\\d-\\d\\d(-\\d+)?\\.json");
 
@@ -94,6 +95,35 @@ public final class ProgressFile implements AutoCloseable {
      */
     public synchronized void keepDesign(String json) {
         new SafeFile(folder.resolve(DESIGN)).write(json.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * The text of the survey of the learner's house, if there is one. What it means is for others to say.
+     *
+     * @throws FolderException where a file is there but can be neither read nor set aside
+     */
+    public synchronized Optional<String> survey() {
+        return text(SURVEY);
+    }
+
+    /**
+     * Keeps the text of the survey of the learner's house.
+     *
+     * @param json its text
+     * @throws FolderException where it cannot be written; what was kept before is untouched
+     */
+    public synchronized void keepSurvey(String json) {
+        new SafeFile(folder.resolve(SURVEY)).write(json.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * Moves a survey that is none out of the way, to a name that is free.
+     *
+     * @param why what is wrong with it, for the notice
+     * @throws FolderException where it cannot be moved
+     */
+    public synchronized void setSurveyAside(String why) {
+        setAside(SURVEY, "damaged", why);
     }
 
     /**

@@ -26,6 +26,7 @@ public final class CourseApp implements LearnerApp {
     private final QuestionDesk questions;
     private final RefreshDesk refresh;
     private final RebuildDesk rebuild;
+    private final SurveyDesk survey;
     private final MendDesk mends;
     private final WholeSheets sheets;
     private final Warming warming = new Warming();
@@ -38,6 +39,7 @@ public final class CourseApp implements LearnerApp {
         this.questions = new QuestionDesk(course, store, reckoning);
         this.refresh = new RefreshDesk(course, store, reckoning);
         this.rebuild = new RebuildDesk(store);
+        this.survey = new SurveyDesk(store);
         this.mends = new MendDesk(course, reckoning);
         this.sheets = new WholeSheets(store);
     }
@@ -224,6 +226,11 @@ public final class CourseApp implements LearnerApp {
     @Override
     public RebuildApp rebuild() {
         return rebuild;
+    }
+
+    @Override
+    public SurveyApp survey() {
+        return survey;
     }
 
     @Override

@@ -84,6 +84,9 @@ public interface LearnerApp extends AutoCloseable {
     /** An old design and its rebuild side by side. */
     RebuildApp rebuild();
 
+    /** The learner's house as it is measured. */
+    SurveyApp survey();
+
     /** The quick path that finds what has faded. */
     Refresh refresh();
 

@@ -8,6 +8,8 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.survey.Survey;
+import loftcoil.engine.survey.SurveyJson;
 import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.progress.Progress;
 import loftcoil.runner.progress.ProgressFile;
@@ -25,6 +27,8 @@ final class LearnerStore {
     private Design design;
     private boolean progressWaits;
     private boolean designWaits;
+    private boolean surveyWaits;
+    private @Nullable Survey survey;
     private @Nullable FolderException unsaved;
 
     /**
@@ -90,6 +94,29 @@ final class LearnerStore {
         tryToSave();
     }
 
+    /** The survey of the learner's house as far as it has come; where none was begun, it goes on from the learner's design. */
+    synchronized Survey survey() {
+        if (survey == null) {
+            survey = files.survey().flatMap(this::readSurvey).orElseGet(() -> Survey.of(design));
+        }
+        return survey;
+    }
+
+    private Optional<Survey> readSurvey(String json) {
+        try {
+            return Optional.of(SurveyJson.read(json));
+        } catch (RefusedException refused) {
+            files.setSurveyAside(String.join("; ", refused.lines()));
+            return Optional.empty();
+        }
+    }
+
+    synchronized void keep(Survey changed) {
+        survey = changed;
+        surveyWaits = true;
+        tryToSave();
+    }
+
     /** Why the folder does not have all of the work yet, and what to do; empty where it has. */
     synchronized Optional<FolderException> unsaved() {
         return Optional.ofNullable(unsaved);
@@ -116,6 +143,10 @@ final class LearnerStore {
             if (designWaits) {
                 files.keepDesign(DesignJson.write(design));
                 designWaits = false;
+            }
+            if (surveyWaits && survey != null) {
+                files.keepSurvey(SurveyJson.write(survey));
+                surveyWaits = false;
             }
             unsaved = null;
         } catch (FolderException cannot) {

@@ -17,7 +17,7 @@ import loftcoil.runner.show.View;
 /** A faulty system to mend in the terminal: changes are typed one by one, then it is judged. */
 final class MendStep {
 
-    private static final Set<String> COMMANDS = Set.of("q", "b", "w", "d", "r", "n", "t", "?");
+    private static final Set<String> COMMANDS = Set.of("q", "b", "w", "d", "r", "n", "h", "t", "?");
 
     private final LearnerApp bench;
     private final Console console;

@@ -31,6 +31,7 @@ public final class TerminalFace {
             d      your loop: drawing in words, and its figures
             r      the refresher: a quarter of an hour that finds what has faded
             n      rebuild: an old design and a new one side by side
+            h      your house: measure it, station by station
             t      what a term means
             !      in an emergency: what to do when it hammers, steams, drips or smokes
             ?      this list
@@ -193,6 +194,10 @@ public final class TerminalFace {
                 new RebuildWalk(bench.rebuild(), console).walk();
                 yield Optional.empty();
             }
+            case "h" -> {
+                new MeasureWalk(bench.survey(), console).walk();
+                yield Optional.empty();
+            }
             case "t" -> stay(terms());
             case "!" ->
                 stay(ConductWords.lines(bench.conduct()).stream()
@@ -239,6 +244,18 @@ public final class TerminalFace {
         try (JLineConsole console = JLineConsole.open()) {
             TerminalFace face = new TerminalFace(bench, console);
             face.walkFrom(new RefreshWalk(bench.refresh(), console).walk().orElse(""));
+        }
+    }
+
+    /**
+     * Measures the learner's house.
+     *
+     * @param bench the course with the learner's work
+     * @throws IOException where the terminal cannot be opened
+     */
+    public static void measure(LearnerApp bench) throws IOException {
+        try (JLineConsole console = JLineConsole.open()) {
+            new MeasureWalk(bench.survey(), console).walk();
         }
     }
 

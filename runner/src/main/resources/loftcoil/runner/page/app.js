@@ -8,6 +8,7 @@ import { showWords } from './words.js';
 import { showConduct } from './conduct.js';
 import { showBuildSheet } from './buildsheet.js';
 import { showRebuild } from './rebuild.js';
+import { showHouse } from './house.js';
 import { showRefresher } from './refresher.js';
 import { showRiser } from './riser.js';
 import { refreshLoop } from './loop.js';
@@ -23,6 +24,7 @@ const VIEWS = {
   emergency: { title: 'In an emergency', open: openConduct },
   refresher: { title: 'Refresher', open: (main) => showRefresher(main, refreshCourse) },
   'build-sheet': { title: 'Build sheet', open: (main) => showBuildSheet(main) },
+  house: { title: 'Your house', open: (main) => showHouse(main, refreshLoop) },
   rebuild: { title: 'Rebuild', open: (main) => showRebuild(main, refreshLoop) },
 };
 
@@ -99,7 +101,7 @@ function markView(name) {
 async function follow() {
   const { lesson, step } = readAddress();
   try {
-    markView(lesson);
+    markView(Object.hasOwn(VIEWS, lesson) ? lesson : 'course');
     if (!state.course) await refreshCourse();
     if (Object.hasOwn(VIEWS, lesson)) return await openView(lesson, step);
     if (!state.course.lessons.length) return emptyCourse();

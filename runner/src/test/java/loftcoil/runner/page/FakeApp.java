@@ -16,6 +16,7 @@ import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.show.MendView;
 import loftcoil.runner.show.RebuildApp;
 import loftcoil.runner.show.Refresh;
+import loftcoil.runner.show.SurveyApp;
 import loftcoil.runner.show.UnknownNameException;
 import loftcoil.runner.show.View;
 import org.jspecify.annotations.Nullable;
@@ -303,6 +304,11 @@ final class FakeApp implements LearnerApp {
     @Override
     public BuildSheet build() {
         return BuildSheet.of(Example.orchardBothy());
+    }
+
+    @Override
+    public SurveyApp survey() {
+        throw new UnknownNameException("There is no survey here.");
     }
 
     @Override

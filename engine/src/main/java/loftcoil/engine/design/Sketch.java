@@ -1,0 +1,164 @@
+package loftcoil.engine.design;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.json.JsonFields;
+import loftcoil.engine.json.JsonText;
+
+/**
+ * A design that is still being told: each value by itself is in its range, and nothing else is asked of it yet. Ports may stand above
+ * the rim and pipes may end in the air until {@link #faults} is empty and {@link #design} gives what can be computed.
+ *
+ * @param told what is told so far, with where each value is from
+ */
+public record Sketch(Design told) {
+
+    private static final JsonText TEXT = new JsonText(40_000);
+
+    /** A sketch that starts from an example dwelling: until somebody says otherwise every value is borrowed from it. */
+    public static Sketch from(Design example) {
+        return new Sketch(example.borrowed());
+    }
+
+    /**
+     * The same with more values told. Of a part that is not there yet, and of which nothing may be assumed, all that must stand has to
+     * be told at once.
+     *
+     * @param texts by path of a field, such as {@code tank.baseM}: a number in the field's unit, one of its options, or {@link
+     *     Changes#NOT_SAID} where it may be left out
+     * @param origin where they are from: yours where they were measured or chosen, assumed where they were guessed
+     * @throws RefusedException where there is no such field, a text does not fit or one is missing; with every fault
+     */
+    public Sketch with(Map<String, String> texts, Origin origin) {
+        List<Fault> faults = new ArrayList<>();
+        Design changed = told;
+        for (Map.Entry<String, String> text : texts.entrySet()) {
+            try {
+                changed = DesignTable.sketched(
+                        changed, text.getKey(), text.getValue().strip());
+            } catch (RefusedException refused) {
+                faults.addAll(refused.faults());
+            }
+        }
+        missing(changed, texts.keySet(), faults);
+        if (!faults.isEmpty()) {
+            throw new RefusedException(faults);
+        }
+        Design decided = Origins.decided(told, changed, List.copyOf(texts.keySet()));
+        Map<String, Origin> origins = new HashMap<>();
+        if (origin != Origin.YOURS) {
+            texts.keySet().forEach(path -> origins.put(path, origin));
+        }
+        return new Sketch(noted(decided, origins));
+    }
+
+    /** What has to be told of a part that was started with nothing in it. */
+    private void missing(Design changed, Set<String> told, List<Fault> faults) {
+        Set<String> before = DesignFields.texts(this.told).keySet();
+        DesignFields.texts(changed).forEach((path, text) -> {
+            boolean untold = !before.contains(path) && !told.contains(path);
+            DesignFields.at(path)
+                    .filter(field -> untold && field.leftOut().isEmpty())
+                    .filter(field -> DesignTable.get(this.told, path).equals(Form.NOT_SAID))
+                    .ifPresent(field -> faults.add(new Fault(path, "missing", field.allowed(), "")));
+        });
+    }
+
+    /** The same with other pipes between coil and tank; the origins go by path, such as {@code hotLegs[0].lengthM}. */
+    public Sketch withLegs(List<Leg> cold, List<Leg> hot, Map<String, Origin> origins) {
+        Design changed =
+                DesignTable.with(DesignTable.with(told, DesignTable.COLD_LEGS, cold), DesignTable.HOT_LEGS, hot);
+        return new Sketch(noted(without(changed, "coldLegs", "hotLegs"), origins));
+    }
+
+    /** The same with other taps, all of one origin; draws from a tap that is no longer there are dropped. */
+    public Sketch withTaps(List<Tap> taps, Origin origin) {
+        List<String> names = taps.stream().map(Tap::name).toList();
+        List<Use> kept =
+                told.use().stream().filter(use -> names.contains(use.tap())).toList();
+        Design changed = DesignTable.with(DesignTable.with(told, DesignTable.TAPS, taps), DesignTable.USE, kept);
+        return new Sketch(noted(without(changed, "taps"), Map.of("taps", origin)));
+    }
+
+    /** The same with other draws, all of one origin. */
+    public Sketch withUse(List<Use> use, Origin origin) {
+        Design changed = DesignTable.with(told, DesignTable.USE, use);
+        return new Sketch(noted(without(changed, "use"), Map.of("use", origin)));
+    }
+
+    /** The same without panes. */
+    public Sketch withoutWindow() {
+        return new Sketch(without(DesignTable.with(told, DesignTable.WINDOW, Optional.empty()), "window"));
+    }
+
+    /** What stands in the way of computing it; empty where nothing does. */
+    public List<Fault> faults() {
+        return DesignFaults.of(told);
+    }
+
+    /**
+     * The design.
+     *
+     * @throws RefusedException where it cannot be computed yet, with every fault
+     */
+    public Design design() {
+        return told.checked();
+    }
+
+    /** How many of its values are of each origin; every origin is there. */
+    public Map<Origin, Integer> counts() {
+        Map<Origin, Integer> counts = new TreeMap<>();
+        for (Origin origin : Origin.values()) {
+            counts.put(origin, 0);
+        }
+        DesignFields.of(told).forEach(value -> counts.merge(value.origin(), 1, Integer::sum));
+        return counts;
+    }
+
+    /** The sketch as JSON, of the same shape as a design. */
+    public String json() {
+        return DesignJson.write(told);
+    }
+
+    /**
+     * Reads what {@link #json} wrote.
+     *
+     * @throws RefusedException where a field is missing, unknown or out of its range by itself; with every fault
+     */
+    public static Sketch read(String json) {
+        JsonFields in = JsonFields.noted(TEXT.object("sketch", json));
+        Map<String, Origin> origins = Origins.read(in);
+        Design told = DesignTable.TABLE.read(in).noted(in.notes(), origins);
+        List<Fault> faults = new ArrayList<>(in.faults());
+        if (faults.isEmpty()) {
+            DesignTable.TABLE.faults(Place.TOP, told, faults);
+        }
+        if (!faults.isEmpty()) {
+            throw new RefusedException(faults);
+        }
+        return new Sketch(told.noted(told.notes(), Origins.trimmed(told, origins)));
+    }
+
+    private static Design noted(Design design, Map<String, Origin> said) {
+        Map<String, Origin> origins = new HashMap<>(design.origins());
+        origins.putAll(said);
+        return design.noted(design.notes(), Origins.trimmed(design, origins));
+    }
+
+    /** The design without a word on where the values of these parts are from. */
+    private static Design without(Design design, String... parts) {
+        Map<String, Origin> origins = new HashMap<>(design.origins());
+        for (String part : parts) {
+            origins.keySet()
+                    .removeIf(path -> path.equals(part) || path.startsWith(part + "[") || path.startsWith(part + "."));
+        }
+        return design.noted(design.notes(), origins);
+    }
+}

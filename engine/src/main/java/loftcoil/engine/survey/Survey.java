@@ -1,0 +1,176 @@
+package loftcoil.engine.survey;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Leg;
+import loftcoil.engine.design.Origin;
+import loftcoil.engine.design.Sketch;
+import loftcoil.engine.design.Tank;
+import loftcoil.engine.design.Tap;
+import loftcoil.engine.fault.Fault;
+
+/**
+ * A house as far as it has been measured. It begins as an example dwelling, every value of which is borrowed, and becomes the house of
+ * whoever walks through it. Nothing is refused for not fitting what else stands: until both runs of pipe close and all values fit
+ * together it is a sketch.
+ *
+ * @param sketch all values told by their fields; its pipes are those of the example as long as a run is not walked
+ * @param hot the pieces from coil to tank as they were walked; none where that run is still borrowed
+ * @param cold the pieces from tank to coil as they were walked; none where that run is still borrowed
+ * @param habits what people do with hot water; empty where the draws are borrowed or told by hand
+ */
+public record Survey(Sketch sketch, List<WalkedPipe> hot, List<WalkedPipe> cold, Optional<Habits> habits) {
+
+    /** Keeps copies of the lists. */
+    public Survey {
+        hot = List.copyOf(hot);
+        cold = List.copyOf(cold);
+    }
+
+    /** A survey in which nothing is measured yet. */
+    public static Survey from(Design example) {
+        return new Survey(Sketch.from(example), List.of(), List.of(), Optional.empty());
+    }
+
+    /** A survey that goes on from a design; where its values are from stays as it is said there. */
+    public static Survey of(Design design) {
+        return new Survey(new Sketch(design), List.of(), List.of(), Optional.empty());
+    }
+
+    /**
+     * The same with more values told.
+     *
+     * @param texts as for {@link Sketch#with}
+     * @param origin where they are from
+     * @throws loftcoil.engine.fault.RefusedException where a text does not fit its field
+     */
+    public Survey with(Map<String, String> texts, Origin origin) {
+        return new Survey(sketch.with(texts, origin), hot, cold, habits);
+    }
+
+    /** The same with a run of pipe as it was walked, from its beginning; none to borrow it again. */
+    public Survey withRun(Closing.Run run, List<WalkedPipe> pipes) {
+        return run == Closing.Run.HOT
+                ? new Survey(sketch, pipes, cold, habits)
+                : new Survey(sketch, hot, pipes, habits);
+    }
+
+    /** The same with the draws that habits come to, each from a tap that is there. */
+    public Survey withHabits(Habits told) {
+        return new Survey(sketch.withUse(told.uses(), Origin.YOURS), hot, cold, Optional.of(told));
+    }
+
+    /** The same with other taps; draws from a tap that is no longer there are dropped. */
+    public Survey withTaps(List<Tap> taps) {
+        return new Survey(sketch.withTaps(taps, Origin.YOURS), hot, cold, Optional.empty());
+    }
+
+    /** The same without panes. */
+    public Survey withoutPanes() {
+        return new Survey(sketch.withoutWindow(), hot, cold, habits);
+    }
+
+    /** The pieces of a run as they were walked. */
+    public List<WalkedPipe> run(Closing.Run run) {
+        return run == Closing.Run.HOT ? hot : cold;
+    }
+
+    /** How a run closes between coil and tank as these are told; empty where it is not walked. */
+    public Optional<Closing> closing(Closing.Run run) {
+        Tank tank = sketch.told().tank();
+        double wantedM = run == Closing.Run.HOT
+                ? tank.returnPortLevelM() - sketch.told().coil().outletM()
+                : sketch.told().coil().inletM() - tank.coldPortLevelM();
+        return run(run).isEmpty() ? Optional.empty() : Optional.of(Closing.of(run, run(run), wantedM));
+    }
+
+    /**
+     * How far the pipes miss in the plan: how far from where they set out they end, seen from above, once round by hot run, tank, cold
+     * run and coil, m. Ports and ends of a coil lie beside each other, so that it is never quite nought. Empty where a piece that leads
+     * along has no heading.
+     */
+    public OptionalDouble planMissM() {
+        List<WalkedPipe> round = new ArrayList<>(hot);
+        round.addAll(cold);
+        if (hot.isEmpty()
+                || cold.isEmpty()
+                || round.stream()
+                        .anyMatch(pipe ->
+                                pipe.way() == Way.ALONG && pipe.headingDeg().isEmpty())) {
+            return OptionalDouble.empty();
+        }
+        double north = 0;
+        double east = 0;
+        for (WalkedPipe pipe : round) {
+            double heading = Math.toRadians(pipe.headingDeg().orElse(0));
+            north += pipe.levelRunM() * Math.cos(heading);
+            east += pipe.levelRunM() * Math.sin(heading);
+        }
+        return OptionalDouble.of(Math.hypot(north, east));
+    }
+
+    /** The sketch with the runs that were walked in the place of the borrowed ones, closed where they close. */
+    public Sketch whole() {
+        List<Leg> coldLegs = legs(Closing.Run.COLD, sketch.told().coldLegs());
+        List<Leg> hotLegs = legs(Closing.Run.HOT, sketch.told().hotLegs());
+        Map<String, Origin> origins = new TreeMap<>();
+        origins(Closing.Run.COLD, origins);
+        origins(Closing.Run.HOT, origins);
+        return sketch.withLegs(coldLegs, hotLegs, origins);
+    }
+
+    private List<Leg> legs(Closing.Run run, List<Leg> borrowed) {
+        return closing(run)
+                .map(closing -> closing.pipes().stream().map(WalkedPipe::leg).toList())
+                .orElse(borrowed);
+    }
+
+    private void origins(Closing.Run run, Map<String, Origin> origins) {
+        List<WalkedPipe> walked = run(run);
+        if (walked.isEmpty()) {
+            sketch.told().origins().forEach((path, origin) -> {
+                if (path.startsWith(run.path())) {
+                    origins.put(path, origin);
+                }
+            });
+        }
+        for (int i = 0; i < walked.size(); i++) {
+            if (!walked.get(i).measured()) {
+                origins.put(run.path() + "[" + i + "].lengthM", Origin.ASSUMED);
+                origins.put(run.path() + "[" + i + "].riseM", Origin.ASSUMED);
+            }
+        }
+    }
+
+    /** What keeps it a sketch, not for cutting: runs that do not close, and values that do not fit together; empty where nothing does. */
+    public List<Fault> open() {
+        List<Fault> open = new ArrayList<>();
+        for (Closing.Run run : Closing.Run.values()) {
+            closing(run)
+                    .filter(closing -> !closing.closes())
+                    .ifPresent(closing -> open.add(new Fault(
+                            run.path(),
+                            closing.words().metric(),
+                            "a run that ends where it has to",
+                            "measure it again")));
+        }
+        whole().faults().stream()
+                .filter(fault -> open.stream().noneMatch(known -> fault.path().startsWith(known.path())))
+                .forEach(open::add);
+        return List.copyOf(open);
+    }
+
+    /**
+     * The house as a design.
+     *
+     * @throws loftcoil.engine.fault.RefusedException where it is a sketch still; see {@link #open}
+     */
+    public Design design() {
+        return whole().design();
+    }
+}

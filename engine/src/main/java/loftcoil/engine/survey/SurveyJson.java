@@ -1,0 +1,196 @@
+package loftcoil.engine.survey;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import loftcoil.engine.design.Coded;
+import loftcoil.engine.design.LaggingChoice;
+import loftcoil.engine.design.Sketch;
+import loftcoil.engine.fault.Allowed;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.KnownNames;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.json.JsonFields;
+import loftcoil.engine.json.JsonText;
+import loftcoil.engine.pipe.TubeTable;
+
+/** Reads and writes a survey as JSON: the house in the shape of a design, and beside it what was walked. */
+public final class SurveyJson {
+
+    private static final JsonText TEXT = new JsonText(60_000);
+    private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
+    private static final Allowed LENGTH = new Allowed(0.01, 100, "m");
+    private static final Allowed SLOPE = new Allowed(-1000, 1000, "mm/m");
+    private static final Allowed HEADING = new Allowed(0, 360, "degrees");
+    private static final Allowed AROUND = new Allowed(-30, 250, "°C");
+    private static final Allowed ELBOWS = new Allowed(0, 50, "elbows");
+    private static final Allowed LAGGING = new Allowed(0, 300, "mm");
+    private static final Allowed PIECES = new Allowed(0, 20, "pieces");
+
+    private SurveyJson() {}
+
+    /** A survey as JSON. */
+    public static String write(Survey survey) {
+        ObjectNode out = JSON.objectNode();
+        out.set("house", TEXT.object("house", survey.sketch().json()));
+        out.set("hotRun", run(survey.hot()));
+        out.set("coldRun", run(survey.cold()));
+        survey.habits().ifPresent(habits -> out.set("habits", habits(habits)));
+        return out.toPrettyString() + "\n";
+    }
+
+    private static ArrayNode run(List<WalkedPipe> pipes) {
+        ArrayNode out = JSON.arrayNode();
+        for (WalkedPipe pipe : pipes) {
+            ObjectNode one = out.addObject();
+            one.put("name", pipe.name());
+            one.put("way", pipe.way().code());
+            one.put("lengthM", pipe.lengthM());
+            one.put("slopeMmPerM", pipe.slopeMmPerM());
+            pipe.headingDeg().ifPresent(heading -> one.put("headingDeg", heading));
+            one.put("elbows90", pipe.elbows90());
+            one.put("elbows45", pipe.elbows45());
+            one.put("tube", pipe.tube());
+            pipe.lagging().ifPresent(lagging -> {
+                one.put("laggingMaterial", lagging.material());
+                one.put("laggingMm", lagging.thicknessMm());
+            });
+            one.put("aroundC", pipe.aroundC());
+            pipe.aroundFireOutC().ifPresent(around -> one.put("aroundFireOutC", around));
+            one.put("measured", pipe.measured());
+        }
+        return out;
+    }
+
+    private static ObjectNode habits(Habits habits) {
+        return JSON.objectNode()
+                .put("people", habits.people())
+                .put("washesAWeek", habits.washesAWeek())
+                .put("bathsAWeek", habits.bathsAWeek())
+                .put("dishesADay", habits.dishesADay())
+                .put("loadsAWeek", habits.loadsAWeek())
+                .put("sink", habits.sink())
+                .put("tub", habits.tub())
+                .put("machine", habits.machine());
+    }
+
+    /**
+     * Reads a survey.
+     *
+     * @param json the text of the file
+     * @throws RefusedException with every fault found, each with the path of its field
+     */
+    public static Survey read(String json) {
+        JsonFields in = JsonFields.of(TEXT.object("survey", json));
+        Optional<Sketch> house = in.needed("house", JsonFields.OBJECT).flatMap(node -> house(in, node));
+        List<WalkedPipe> hot = pipes(in, "hotRun");
+        List<WalkedPipe> cold = pipes(in, "coldRun");
+        Optional<Habits> habits = in.ask("habits").flatMap(node -> habits(in, node));
+        in.done();
+        if (!in.faults().isEmpty() || house.isEmpty()) {
+            throw new RefusedException(in.faults());
+        }
+        return new Survey(house.get(), hot, cold, habits);
+    }
+
+    private static Optional<Sketch> house(JsonFields in, JsonNode node) {
+        return under(in, "house", () -> Sketch.read(in.section("house", node).json()));
+    }
+
+    private static List<WalkedPipe> pipes(JsonFields in, String name) {
+        List<WalkedPipe> pipes = in.each(name, SurveyJson::pipe);
+        PIECES.faultIn(name, pipes.size()).ifPresent(in::fault);
+        return pipes;
+    }
+
+    private static WalkedPipe pipe(JsonFields in) {
+        String name = in.words("name", "a name");
+        Way way = way(in);
+        WalkedPipe pipe = new WalkedPipe(
+                name,
+                way,
+                number(in, "lengthM", LENGTH),
+                number(in, "slopeMmPerM", SLOPE),
+                numberIfSaid(in, "headingDeg", HEADING),
+                in.whole("elbows90", ELBOWS),
+                in.whole("elbows45", ELBOWS),
+                tube(in),
+                lagging(in),
+                number(in, "aroundC", AROUND),
+                numberIfSaid(in, "aroundFireOutC", AROUND),
+                in.flag("measured"));
+        in.done();
+        return pipe;
+    }
+
+    private static Way way(JsonFields in) {
+        String code = in.text("way");
+        Optional<Way> way = Coded.find(Way.class, code);
+        if (way.isEmpty() && in.ask("way").filter(JsonNode::isTextual).isPresent()) {
+            in.fault(new KnownNames("way", Coded.codes(Way.class)).unknown(in.at("way"), code));
+        }
+        return way.orElse(Way.UP);
+    }
+
+    private static String tube(JsonFields in) {
+        String tube = in.text("tube");
+        if (in.ask("tube").filter(JsonNode::isTextual).isPresent()
+                && TubeTable.find(tube).isEmpty()) {
+            under(in, "", () -> TubeTable.require(in.at("tube"), tube));
+        }
+        return tube;
+    }
+
+    private static Optional<LaggingChoice> lagging(JsonFields in) {
+        if (!in.has("laggingMaterial")) {
+            return Optional.empty();
+        }
+        return Optional.of(new LaggingChoice(in.text("laggingMaterial"), number(in, "laggingMm", LAGGING)));
+    }
+
+    private static Optional<Habits> habits(JsonFields in, JsonNode node) {
+        JsonFields told = in.section("habits", node);
+        int people = told.whole("people", new Allowed(1, 50, "people"));
+        double washes = told.number("washesAWeek", "a number");
+        double baths = told.number("bathsAWeek", "a number");
+        double dishes = told.number("dishesADay", "a number");
+        double loads = told.number("loadsAWeek", "a number");
+        String sink = told.text("sink");
+        String tub = told.text("tub");
+        String machine = told.text("machine");
+        told.done();
+        return told.faults().isEmpty()
+                ? under(in, "habits", () -> new Habits(people, washes, baths, dishes, loads, sink, tub, machine))
+                : Optional.empty();
+    }
+
+    private static double number(JsonFields in, String name, Allowed range) {
+        double value = in.number(name, range.toString());
+        if (!Double.isNaN(value)) {
+            range.faultIn(in.at(name), value).ifPresent(in::fault);
+        }
+        return value;
+    }
+
+    private static OptionalDouble numberIfSaid(JsonFields in, String name, Allowed range) {
+        return in.has(name) ? OptionalDouble.of(number(in, name, range)) : OptionalDouble.empty();
+    }
+
+    /** What is made of a part, its faults noted under the name of that part. */
+    private static <T> Optional<T> under(JsonFields in, String part, java.util.function.Supplier<T> make) {
+        try {
+            return Optional.of(make.get());
+        } catch (RefusedException refused) {
+            List<Fault> faults = new ArrayList<>(refused.faults());
+            String before = part.isEmpty() ? "" : part + ".";
+            faults.forEach(
+                    fault -> in.fault(new Fault(before + fault.path(), fault.given(), fault.allowed(), fault.why())));
+            return Optional.empty();
+        }
+    }
+}

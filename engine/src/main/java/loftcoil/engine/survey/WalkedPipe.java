@@ -1,0 +1,94 @@
+package loftcoil.engine.survey;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import loftcoil.engine.design.LaggingChoice;
+import loftcoil.engine.design.Leg;
+
+/**
+ * One straight piece of pipe as somebody walks along it with a tape, from fitting to fitting.
+ *
+ * @param name what the builder calls it
+ * @param way which way it leads
+ * @param lengthM length along the tube, m; 0.01 to 100
+ * @param slopeMmPerM of a piece that leads along: how much its far end is higher for each metre of it, mm/m, less than 0 where it falls;
+ *     −1000 to 1000; of an upright one it is passed over
+ * @param headingDeg of a piece that leads along: the compass direction it leads in, clockwise from north, degrees; 0 to 360; empty
+ *     where nobody took it
+ * @param elbows90 elbows of 90° at its near end
+ * @param elbows45 elbows of 45° at its near end
+ * @param tube name of its tube
+ * @param lagging its lagging; empty for a bare tube
+ * @param aroundC temperature around it while the fire burns, °C; −30 to 250
+ * @param aroundFireOutC the same with the fire out, °C; empty where it is that of the room then
+ * @param measured true where a tape lay beside it; false where its length is a guess
+ */
+public record WalkedPipe(
+        String name,
+        Way way,
+        double lengthM,
+        double slopeMmPerM,
+        OptionalDouble headingDeg,
+        int elbows90,
+        int elbows45,
+        String tube,
+        Optional<LaggingChoice> lagging,
+        double aroundC,
+        OptionalDouble aroundFireOutC,
+        boolean measured) {
+
+    private static final double MM_PER_M = 1000;
+
+    /** Level of its far end above that of its near end, m. */
+    public double riseM() {
+        return switch (way) {
+            case UP -> lengthM;
+            case DOWN -> -lengthM;
+            case ALONG -> lengthM * slopeMmPerM / MM_PER_M;
+        };
+    }
+
+    /** Its length seen from above, m. */
+    public double levelRunM() {
+        return way == Way.ALONG ? Math.sqrt(Math.max(0, lengthM * lengthM - riseM() * riseM())) : 0;
+    }
+
+    /** The same piece with its far end this much higher, m: an upright one becomes longer or shorter, one along gets another slope. */
+    WalkedPipe raisedM(double upM) {
+        return switch (way) {
+            case UP -> with(lengthM + upM, slopeMmPerM);
+            case DOWN -> with(lengthM - upM, slopeMmPerM);
+            case ALONG -> with(lengthM, slopeMmPerM + upM / lengthM * MM_PER_M);
+        };
+    }
+
+    private WalkedPipe with(double newLengthM, double newSlopeMmPerM) {
+        return new WalkedPipe(
+                name,
+                way,
+                newLengthM,
+                newSlopeMmPerM,
+                headingDeg,
+                elbows90,
+                elbows45,
+                tube,
+                lagging,
+                aroundC,
+                aroundFireOutC,
+                measured);
+    }
+
+    /** The leg of a design that it is. */
+    Leg leg() {
+        Map<String, Integer> fittings = new TreeMap<>();
+        if (elbows90 > 0) {
+            fittings.put("elbow90", elbows90);
+        }
+        if (elbows45 > 0) {
+            fittings.put("elbow45", elbows45);
+        }
+        return new Leg(name, tube, lengthM, riseM(), fittings, lagging, aroundC, aroundFireOutC);
+    }
+}

@@ -1,0 +1,130 @@
+package loftcoil.engine.survey;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+/** A run of pipe closes on what was guessed, never on what was measured. */
+class ClosingTest {
+
+    private static final double TIGHT = 1e-9;
+
+    static WalkedPipe pipe(String name, Way way, double lengthM, double slopeMmPerM, boolean measured) {
+        return new WalkedPipe(
+                name,
+                way,
+                lengthM,
+                slopeMmPerM,
+                OptionalDouble.empty(),
+                1,
+                0,
+                "EN1057 22x0.9",
+                Optional.empty(),
+                19,
+                OptionalDouble.empty(),
+                measured);
+    }
+
+    private static Closing hot(double wantedM, WalkedPipe... pipes) {
+        return Closing.of(Closing.Run.HOT, List.of(pipes), wantedM);
+    }
+
+    @Test
+    void aRunThatFitsIsLeftAsItWasWalked() {
+        WalkedPipe riser = pipe("riser", Way.UP, 1.5, 0, false);
+        WalkedPipe run = pipe("run", Way.ALONG, 2, 150, true);
+
+        Closing closing = hot(1.8, riser, run);
+
+        assertTrue(closing.closes());
+        assertEquals(List.of(riser, run), closing.pipes());
+        assertTrue(closing.moved().isEmpty());
+    }
+
+    @Test
+    void aSmallMissMovesTheGuessedPiecesByTheirLengthsAndNoMeasuredOne() {
+        WalkedPipe measured = pipe("measured", Way.UP, 1.5, 0, true);
+        WalkedPipe one = pipe("one", Way.UP, 0.3, 0, false);
+        WalkedPipe three = pipe("three", Way.ALONG, 0.9, 100, false);
+
+        Closing closing = hot(1.5 + 0.3 + 0.09 + 0.02, measured, one, three);
+
+        assertTrue(closing.closes());
+        assertEquals(measured, closing.pipes().get(0));
+        assertEquals(0.305, closing.pipes().get(1).riseM(), TIGHT);
+        assertEquals(0.105, closing.pipes().get(2).riseM(), TIGHT);
+        assertEquals(0.9, closing.pipes().get(2).lengthM(), TIGHT);
+        assertEquals(
+                List.of("one", "three"),
+                closing.moved().stream().map(Closing.Moved::name).toList());
+        assertTrue(closing.words().metric().contains("20 mm"), closing.words().metric());
+    }
+
+    @Test
+    void aSmallMissOfMeasuredPiecesAloneStaysOpen() {
+        Closing closing = hot(1.52, pipe("riser", Way.UP, 1.5, 0, true));
+
+        assertFalse(closing.closes());
+        assertEquals(0.02, closing.missM(), TIGHT);
+    }
+
+    @Test
+    void whatATapeMayMissGrowsWithTheLength() {
+        assertEquals(0.01 + 0.005 * 4, hot(4, pipe("riser", Way.UP, 4, 0, true)).allowedM(), TIGHT);
+    }
+
+    @Test
+    void aLargeMissNamesItAndWhatMayBeWrong() {
+        // The hot run of a newcomer: 1.9 m up beside the flue and 0.144 m more along; the port is 2.43 m above the
+        // coil.
+        Closing closing =
+                hot(2.43, pipe("riser", Way.UP, 1.9, 0, true), pipe("under the roof", Way.ALONG, 1.8, 80, false));
+
+        assertFalse(closing.closes());
+        assertEquals(
+                "The hot pipe ends 0.39 m below the return port.",
+                closing.words().metric());
+        assertEquals(
+                List.of(
+                        "A piece was forgotten that leads up, 0.39 m in all.",
+                        "'riser' is 2.29 m long, not 1.90 m.",
+                        "'under the roof' climbs 294 mm/m, not 80 mm/m.",
+                        "The tank stands 0.39 m lower than it was said; then the other run changes too.",
+                        "None of these: measure again, coil, ports and every piece."),
+                closing.mends().stream().map(mend -> mend.words().metric()).toList());
+    }
+
+    @Test
+    void aMendThatNoPipeCanTakeIsNotOffered() {
+        Closing closing = hot(-1, pipe("short", Way.UP, 0.3, 0, true), pipe("stub", Way.ALONG, 0.2, 0, true));
+
+        assertEquals(
+                List.of(Closing.Mend.Kind.FORGOTTEN, Closing.Mend.Kind.TANK, Closing.Mend.Kind.AGAIN),
+                closing.mends().stream().map(Closing.Mend::kind).toList());
+        assertTrue(closing.words().metric().contains("above the return port"));
+    }
+
+    @Test
+    void aColdRunThatEndsTooLowAsksForATankThatStandsHigher() {
+        Closing closing = Closing.of(Closing.Run.COLD, List.of(pipe("drop", Way.DOWN, 2, 0, true)), -1.5);
+
+        assertEquals(
+                "The cold pipe ends 0.50 m below the coil's inlet.",
+                closing.words().metric());
+        assertTrue(closing.mends().stream()
+                .anyMatch(mend -> mend.words().metric().startsWith("The tank stands 0.50 m higher")));
+    }
+
+    @Test
+    void aPieceDownGetsShorterWhereItsEndHasToRise() {
+        Closing closing = Closing.of(Closing.Run.COLD, List.of(pipe("drop", Way.DOWN, 2, 0, false)), -1.985);
+
+        assertEquals(1.985, closing.pipes().get(0).lengthM(), TIGHT);
+        assertEquals(-1.985, closing.pipes().get(0).riseM(), TIGHT);
+    }
+}

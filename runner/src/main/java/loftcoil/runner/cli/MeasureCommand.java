@@ -1,0 +1,76 @@
+package loftcoil.runner.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.runner.handout.Paper;
+import loftcoil.runner.handout.SurveyForm;
+import loftcoil.runner.handout.Units;
+import loftcoil.runner.show.LearnerApp;
+import loftcoil.runner.terminal.TerminalFace;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Measures the learner's own house in the terminal, or writes the survey as a form to carry about. */
+@Command(
+        name = "measure",
+        description = "Measures your own house, station by station, in this terminal; the page has it too.%n"
+                + "With --paper it writes the survey as a form to carry about with a tape.",
+        mixinStandardHelpOptions = true,
+        footer = {"", "Exit status: 0 all went well; 2 an option or a file is refused."})
+final class MeasureCommand implements Callable<Integer> {
+
+    @Option(
+            names = "--paper",
+            paramLabel = "FILE",
+            description = "write the form, .html or .pdf; one that is there is replaced")
+    private @Nullable Path form;
+
+    @Option(
+            names = "--size",
+            paramLabel = "SIZE",
+            defaultValue = "a4",
+            description = "paper of the form: a4 or letter (default: ${DEFAULT-VALUE})")
+    private String size = "";
+
+    @Option(
+            names = "--units",
+            paramLabel = "UNITS",
+            defaultValue = "metric",
+            description = "units of the form: metric or us (default: ${DEFAULT-VALUE})")
+    private String units = "";
+
+    @Mixin
+    private LearnerOptions learner = new LearnerOptions();
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Override
+    public Integer call() throws IOException {
+        if (form != null) {
+            return write(form);
+        }
+        try (LearnerApp bench = learner.open()) {
+            TerminalFace.measure(bench);
+        }
+        return Refusals.FINE;
+    }
+
+    private int write(Path file) {
+        Paper paper = Paper.named(size).orElseThrow(() -> RefusedException.of("--size", size, "a4, letter"));
+        Units chosen = Units.named(units).orElseThrow(() -> RefusedException.of("--units", units, "metric, us"));
+        TargetFile target = TargetFile.of(file);
+        target.write(() -> SurveyForm.html(paper, chosen), () -> SurveyForm.pdf(paper, chosen));
+        PrintWriter out = spec.commandLine().getOut();
+        out.println("The form to measure a house with is in " + target.path());
+        out.flush();
+        return Refusals.FINE;
+    }
+}

@@ -1,0 +1,196 @@
+package loftcoil.runner.show;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoubleSupplier;
+import loftcoil.engine.design.Coded;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.DesignField;
+import loftcoil.engine.design.DesignFields;
+import loftcoil.engine.design.LaggingChoice;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.KnownNames;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.pipe.TubeTable;
+import loftcoil.engine.survey.Closing;
+import loftcoil.engine.survey.WalkedPipe;
+import loftcoil.engine.survey.Way;
+import loftcoil.engine.words.Numeral;
+
+/** One piece as typed; what is blank is as in the piece before it, or as usual for the first. */
+final class PieceReader {
+
+    /** Air beside a flue pipe while the fire burns, °C; common practice, no source. */
+    private static final double BESIDE_FLUE_C = 60;
+
+    private static final String NONE = "none";
+    private static final String GUESSED = "guessed";
+    private static final int DIGITS = 5;
+
+    private final Design told;
+    private final Closing.Run run;
+    private final String at;
+    private final Map<String, String> typed;
+    private final Optional<WalkedPipe> before;
+    private final List<Fault> faults;
+    private final int number;
+
+    PieceReader(
+            Design told,
+            Closing.Run run,
+            String at,
+            Map<String, String> typed,
+            List<WalkedPipe> walked,
+            List<Fault> faults) {
+        this.told = told;
+        this.run = run;
+        this.at = at;
+        this.typed = typed;
+        this.before = walked.isEmpty() ? Optional.empty() : Optional.of(walked.get(walked.size() - 1));
+        this.faults = faults;
+        this.number = walked.size() + 1;
+    }
+
+    WalkedPipe read() {
+        Way way = way();
+        boolean along = way == Way.ALONG;
+        return new WalkedPipe(
+                said("name").orElse(run.code() + " pipe " + number),
+                way,
+                number("length", "lengthM", "m", 0),
+                along ? slope() : 0,
+                along ? heading() : OptionalDouble.empty(),
+                whole("elbows90"),
+                whole("elbows45"),
+                tube(),
+                lagging(),
+                around(),
+                OptionalDouble.empty(),
+                !said("measured").filter(GUESSED::equals).isPresent());
+    }
+
+    private Optional<String> said(String name) {
+        return Optional.ofNullable(typed.get(name)).map(String::strip).filter(text -> !text.isEmpty());
+    }
+
+    private Way way() {
+        String code = said("way").orElse("");
+        Optional<Way> way = Coded.find(Way.class, code);
+        if (way.isEmpty()) {
+            faults.add(new KnownNames("way", Coded.codes(Way.class)).unknown(at + ".way", code));
+        }
+        return way.orElse(Way.UP);
+    }
+
+    private double number(String name, String field, String unit, double otherwise) {
+        Optional<String> text = said(name);
+        if (text.isEmpty()) {
+            if (name.equals("length")) {
+                faults.add(new Fault(at + "." + field, "nothing", "a length", ""));
+            }
+            return otherwise;
+        }
+        return caught(otherwise, () -> {
+            double value = Typed.number(text.get(), unit, at + "." + field);
+            return DesignFields.at(run.path() + "[0]." + field)
+                    .flatMap(DesignField::range)
+                    .map(range -> range.require(at + "." + field, value))
+                    .orElse(value);
+        });
+    }
+
+    private double slope() {
+        return said("slope")
+                .map(text -> caught(0, () -> Typed.slopeMmPerM(text, at + ".slope")))
+                .filter(slope -> slopeFits(slope))
+                .orElse(0.0);
+    }
+
+    private boolean slopeFits(double slope) {
+        boolean fits = Math.abs(slope) <= 1000;
+        if (!fits) {
+            faults.add(new Fault(at + ".slope", Numeral.typed(slope, DIGITS), "-1000 to 1000 mm/m", ""));
+        }
+        return fits;
+    }
+
+    private OptionalDouble heading() {
+        Optional<String> text = said("heading");
+        if (text.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double turned = caught(0, () -> Typed.number(text.get(), "degrees", at + ".heading"));
+        return OptionalDouble.of((turned % 360 + 360) % 360);
+    }
+
+    private int whole(String name) {
+        return said(name)
+                .map(text -> caught(0, () -> Typed.number(text, "", at + "." + name)))
+                .map(value -> {
+                    if (value != Math.rint(value) || value < 0 || value > 50) {
+                        faults.add(new Fault(at + "." + name, Numeral.typed(value, DIGITS), "0 to 50, whole", ""));
+                    }
+                    return (int) Math.max(0, Math.min(50, value));
+                })
+                .orElse(0);
+    }
+
+    private String tube() {
+        String tube = said("tube").map(Typed::tube).orElseGet(() -> before.map(WalkedPipe::tube)
+                .orElse(
+                        run == Closing.Run.HOT
+                                ? told.hotLegs().get(0).tube()
+                                : told.coldLegs().get(0).tube()));
+        try {
+            return TubeTable.require(at + ".tube", tube).name();
+        } catch (RefusedException refused) {
+            faults.addAll(refused.faults());
+            return tube;
+        }
+    }
+
+    private Optional<LaggingChoice> lagging() {
+        Optional<String> material = said("lagging");
+        if (material.isEmpty()) {
+            return before.flatMap(WalkedPipe::lagging);
+        }
+        if (material.get().equals(NONE)) {
+            return Optional.empty();
+        }
+        double thicknessMm = said("laggingThickness")
+                .map(text -> caught(0, () -> Typed.number(text, "mm", at + ".lagging.thicknessMm")))
+                .orElse(before.flatMap(WalkedPipe::lagging)
+                        .map(LaggingChoice::thicknessMm)
+                        .orElse(0.0));
+        return Optional.of(new LaggingChoice(material.get(), thicknessMm));
+    }
+
+    /** Room, loft and flue as words, or a temperature. */
+    private double around() {
+        double before = this.before.map(WalkedPipe::aroundC).orElse(told.site().roomC());
+        return said("around")
+                .map(text -> switch (text) {
+                    case "room" -> told.site().roomC();
+                    case "loft" -> told.tank().aroundC();
+                    case "flue" -> BESIDE_FLUE_C;
+                    case "outdoors" ->
+                        told.site().monthly().meanAirC().stream()
+                                .mapToDouble(Double::doubleValue)
+                                .min()
+                                .orElse(before);
+                    default -> caught(before, () -> Typed.number(text, "°C", at + ".aroundC"));
+                })
+                .orElse(before);
+    }
+
+    private double caught(double otherwise, DoubleSupplier read) {
+        try {
+            return read.getAsDouble();
+        } catch (RefusedException refused) {
+            faults.addAll(refused.faults());
+            return otherwise;
+        }
+    }
+}

@@ -1,0 +1,63 @@
+package loftcoil.runner.show;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Where the learner's house is measured, station by station. Nothing is refused for not fitting what else stands; each answer is kept at
+ * once, and the house stays a sketch until its pipes close. Numbers are taken in any fitting unit.
+ */
+public interface SurveyApp {
+
+    /** The house as far as it is measured. */
+    SurveyView.House house();
+
+    /**
+     * Takes answers.
+     *
+     * @param typed by path of a field, as typed
+     * @param guessed true where they were guessed, not measured
+     * @throws loftcoil.engine.fault.RefusedException where one cannot be read or does not fit its field; with every fault, and nothing is
+     *     taken
+     */
+    SurveyView.House tell(Map<String, String> typed, boolean guessed);
+
+    /**
+     * Takes a run of pipe as it was walked, from its beginning.
+     *
+     * @param run {@code hot} or {@code cold}
+     * @param pieces each with the fields of {@link SurveyView.Piece}, as typed; what is blank is as in the piece before; no pieces to
+     *     borrow the run again
+     * @throws loftcoil.engine.fault.RefusedException where one cannot be read; with every fault, and nothing is taken
+     */
+    SurveyView.House walk(String run, List<Map<String, String>> pieces);
+
+    /**
+     * Takes the taps.
+     *
+     * @param taps each with the fields of {@link SurveyView.TapLine}, as typed
+     * @throws loftcoil.engine.fault.RefusedException where one cannot be read; with every fault, and nothing is taken
+     */
+    SurveyView.House taps(List<Map<String, String>> taps);
+
+    /**
+     * Takes what people do with hot water, and draws that come to it.
+     *
+     * @param habits the fields of {@link loftcoil.engine.survey.Habits}, as typed
+     * @throws loftcoil.engine.fault.RefusedException where one cannot be read; with every fault, and nothing is taken
+     */
+    SurveyView.House habits(Map<String, String> habits);
+
+    /** The house has no panes. */
+    SurveyView.House noPanes();
+
+    /** Begins again from the learner's design as it stands; what was measured since is dropped. */
+    SurveyView.House afresh();
+
+    /**
+     * Makes the house the learner's design. The design from before stays in the folder under a name with the day's date.
+     *
+     * @throws loftcoil.engine.fault.RefusedException where the house is a sketch still; with all that is open
+     */
+    RebuildView.Taken take();
+}

@@ -1,0 +1,311 @@
+package loftcoil.runner.show;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import loftcoil.engine.design.Changes;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.DesignField;
+import loftcoil.engine.design.DesignFields;
+import loftcoil.engine.design.LaggingChoice;
+import loftcoil.engine.design.Origin;
+import loftcoil.engine.design.Tap;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.KnownNames;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.pipe.TubeTable;
+import loftcoil.engine.survey.Closing;
+import loftcoil.engine.survey.Habits;
+import loftcoil.engine.survey.Station;
+import loftcoil.engine.survey.Survey;
+import loftcoil.engine.survey.WalkedPipe;
+import loftcoil.engine.survey.Way;
+import loftcoil.engine.words.Numeral;
+
+/** The survey of a house over a learner's folder. */
+final class SurveyDesk implements SurveyApp {
+
+    private static final String NONE = "none";
+    private static final String GUESSED = "guessed";
+    private static final String MEASURED = "measured";
+    private static final int DIGITS = 5;
+
+    private final LearnerStore store;
+
+    SurveyDesk(LearnerStore store) {
+        this.store = store;
+    }
+
+    @Override
+    public SurveyView.House house() {
+        return view(store.survey());
+    }
+
+    @Override
+    public SurveyView.House tell(Map<String, String> typed, boolean guessed) {
+        List<Fault> faults = new ArrayList<>();
+        Map<String, String> texts = new LinkedHashMap<>();
+        typed.forEach((path, text) -> {
+            try {
+                DesignField field = DesignFields.at(path)
+                        .orElseThrow(() -> RefusedException.of(path, "no such field", "a field of a design"));
+                texts.put(path, Typed.text(field, path, text));
+            } catch (RefusedException refused) {
+                faults.addAll(refused.faults());
+            }
+        });
+        refuse(faults);
+        return keep(store.survey().with(texts, guessed ? Origin.ASSUMED : Origin.YOURS));
+    }
+
+    @Override
+    public SurveyView.House walk(String code, List<Map<String, String>> pieces) {
+        Closing.Run run = run(code);
+        List<Fault> faults = new ArrayList<>();
+        List<WalkedPipe> walked = new ArrayList<>();
+        for (Map<String, String> piece : pieces) {
+            String at = run.path() + "[" + walked.size() + "]";
+            PieceReader reader = new PieceReader(store.survey().sketch().told(), run, at, piece, walked, faults);
+            walked.add(reader.read());
+        }
+        refuse(faults);
+        return keep(store.survey().withRun(run, walked));
+    }
+
+    private static Closing.Run run(String code) {
+        for (Closing.Run run : Closing.Run.values()) {
+            if (run.code().equals(code)) {
+                return run;
+            }
+        }
+        throw RefusedException.of("run", code, "hot, cold");
+    }
+
+    @Override
+    public SurveyView.House taps(List<Map<String, String>> lines) {
+        List<Fault> faults = new ArrayList<>();
+        List<Tap> taps = new ArrayList<>();
+        for (Map<String, String> line : lines) {
+            tap(line, "taps[" + taps.size() + "]", faults).ifPresent(taps::add);
+        }
+        refuse(faults);
+        return keep(store.survey().withTaps(taps));
+    }
+
+    private Optional<Tap> tap(Map<String, String> line, String at, List<Fault> faults) {
+        try {
+            String name = line.getOrDefault("name", "").strip();
+            String mixer = line.getOrDefault("mixer", "").strip();
+            String elbows = line.getOrDefault("elbows90", "").strip();
+            Tap known = store.survey().sketch().told().taps().stream()
+                    .filter(tap -> tap.name().equals(name))
+                    .findFirst()
+                    .orElse(new Tap(name, 1, "EN1057 22x0.9", 4, Map.of(), FULL_WAY_K));
+            return Optional.of(new Tap(
+                    name,
+                    Typed.number(line.getOrDefault("level", ""), "m", at + ".levelM"),
+                    TubeTable.require(at + ".tube", Typed.tube(line.getOrDefault("tube", "")))
+                            .name(),
+                    Typed.number(line.getOrDefault("length", ""), "m", at + ".lengthM"),
+                    elbows.isEmpty()
+                            ? known.fittings()
+                            : Map.of("elbow90", (int) Typed.number(elbows, "", at + ".fittings.elbow90")),
+                    known.outletK(),
+                    known.ratedLPerMin(),
+                    known.ratedKPa(),
+                    mixer.isEmpty() || mixer.equals(NONE)
+                            ? OptionalDouble.empty()
+                            : OptionalDouble.of(Typed.number(mixer, "°C", at + ".mixerC")),
+                    known.mixerLPerMin().isPresent() && !mixer.isEmpty() && !mixer.equals(NONE)
+                            ? known.mixerLPerMin()
+                            : OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    known.onTrunk(),
+                    known.appliance()));
+        } catch (RefusedException refused) {
+            faults.addAll(refused.faults());
+            return Optional.empty();
+        }
+    }
+
+    /** Velocity heads lost in a full-way tap as wide as its pipe; common practice, no source. */
+    private static final double FULL_WAY_K = 6;
+
+    @Override
+    public SurveyView.House habits(Map<String, String> typed) {
+        List<Fault> faults = new ArrayList<>();
+        Map<String, Double> numbers = new HashMap<>();
+        for (String name : List.of("people", "washesAWeek", "bathsAWeek", "dishesADay", "loadsAWeek")) {
+            try {
+                numbers.put(name, Typed.number(typed.getOrDefault(name, ""), "", name));
+            } catch (RefusedException refused) {
+                faults.addAll(refused.faults());
+            }
+        }
+        KnownNames taps = new KnownNames(
+                "tap",
+                store.survey().sketch().told().taps().stream().map(Tap::name).toList());
+        for (String name : List.of("sink", "tub", "machine")) {
+            String tap = typed.getOrDefault(name, "");
+            if (!taps.names().contains(tap)) {
+                faults.add(taps.unknown(name, tap));
+            }
+        }
+        refuse(faults);
+        return keep(store.survey()
+                .withHabits(new Habits(
+                        (int) Math.rint(numbers.getOrDefault("people", 0.0)),
+                        numbers.getOrDefault("washesAWeek", 0.0),
+                        numbers.getOrDefault("bathsAWeek", 0.0),
+                        numbers.getOrDefault("dishesADay", 0.0),
+                        numbers.getOrDefault("loadsAWeek", 0.0),
+                        typed.getOrDefault("sink", ""),
+                        typed.getOrDefault("tub", ""),
+                        typed.getOrDefault("machine", ""))));
+    }
+
+    @Override
+    public SurveyView.House noPanes() {
+        return keep(store.survey().withoutPanes());
+    }
+
+    @Override
+    public SurveyView.House afresh() {
+        return keep(Survey.of(store.design()));
+    }
+
+    @Override
+    public RebuildView.Taken take() {
+        List<Fault> open = store.survey().open();
+        refuse(open);
+        String kept = store.replace(store.survey().design());
+        return new RebuildView.Taken(
+                "It is your design now. The one from before is kept in your folder as " + kept + ".", kept);
+    }
+
+    private SurveyView.House keep(Survey survey) {
+        store.keep(survey);
+        return view(survey);
+    }
+
+    private static void refuse(List<Fault> faults) {
+        if (!faults.isEmpty()) {
+            throw new RefusedException(faults);
+        }
+    }
+
+    private static SurveyView.House view(Survey survey) {
+        Map<String, DesignFields.Value> values = new TreeMap<>();
+        DesignFields.of(survey.sketch().told()).forEach(value -> values.put(value.path(), value));
+        List<SurveyView.Station> stations = new ArrayList<>();
+        for (Station station : Station.values()) {
+            stations.add(new SurveyView.Station(
+                    station.code(),
+                    station.label(),
+                    station.help().metric(),
+                    station.paths().stream()
+                            .map(path -> question(survey.sketch().told(), path, values))
+                            .toList(),
+                    switch (station) {
+                        case HOT_RUN -> run(survey, Closing.Run.HOT);
+                        case COLD_RUN -> run(survey, Closing.Run.COLD);
+                        default -> SurveyView.Run.NONE;
+                    },
+                    station == Station.TAPS
+                            ? survey.sketch().told().taps().stream()
+                                    .map(SurveyDesk::tap)
+                                    .toList()
+                            : List.of()));
+        }
+        return new SurveyView.House(survey.sketch().told().name(), stations, standing(survey));
+    }
+
+    private static SurveyView.Question question(Design told, String path, Map<String, DesignFields.Value> values) {
+        DesignField field = DesignFields.at(path).orElseThrow();
+        Optional<DesignFields.Value> value = Optional.ofNullable(values.get(path));
+        return new SurveyView.Question(
+                path,
+                field.label(),
+                field.help(),
+                field.unit(),
+                field.options().size() > MOST_OPTIONS ? List.of() : field.options(),
+                field.allowed(),
+                Changes.current(told, path),
+                origin(value, Changes.current(told, path)),
+                field.leftOut().isPresent());
+    }
+
+    /** What may be left out and is has no origin to speak of. */
+    private static String origin(Optional<DesignFields.Value> value, String now) {
+        return now.equals(Changes.NOT_SAID)
+                ? Changes.NOT_SAID
+                : value.map(DesignFields.Value::origin).orElse(Origin.ASSUMED).code();
+    }
+
+    /** More than these are typed, not chosen. */
+    private static final int MOST_OPTIONS = 12;
+
+    private static SurveyView.Run run(Survey survey, Closing.Run run) {
+        Optional<Closing> closing = survey.closing(run);
+        return new SurveyView.Run(
+                run.code(),
+                survey.run(run).stream().map(SurveyDesk::piece).toList(),
+                closing.map(found -> found.words().metric()).orElse("Not walked yet; its pipes are borrowed."),
+                closing.map(Closing::closes).orElse(true),
+                closing.map(found -> found.mends().stream()
+                                .map(mend -> mend.words().metric())
+                                .toList())
+                        .orElse(List.of()));
+    }
+
+    private static SurveyView.Piece piece(WalkedPipe pipe) {
+        return new SurveyView.Piece(
+                pipe.name(),
+                pipe.way().code(),
+                shown(pipe.lengthM(), "m"),
+                pipe.way() == Way.ALONG ? shown(pipe.slopeMmPerM(), "mm/m") : "",
+                pipe.headingDeg().isPresent() ? shown(pipe.headingDeg().getAsDouble(), "") : "",
+                Integer.toString(pipe.elbows90()),
+                Integer.toString(pipe.elbows45()),
+                pipe.tube(),
+                pipe.lagging().map(LaggingChoice::material).orElse(NONE),
+                pipe.lagging()
+                        .map(lagging -> shown(lagging.thicknessMm(), "mm"))
+                        .orElse(""),
+                shown(pipe.aroundC(), "°C"),
+                pipe.measured() ? MEASURED : GUESSED);
+    }
+
+    private static SurveyView.TapLine tap(Tap tap) {
+        return new SurveyView.TapLine(
+                tap.name(),
+                shown(tap.levelM(), "m"),
+                tap.tube(),
+                shown(tap.lengthM(), "m"),
+                Integer.toString(tap.fittings().getOrDefault("elbow90", 0)),
+                tap.mixerC().isPresent() ? shown(tap.mixerC().getAsDouble(), "°C") : NONE);
+    }
+
+    private static String shown(double value, String unit) {
+        return Numeral.withUnit(Numeral.typed(value, DIGITS), unit);
+    }
+
+    private static SurveyView.Standing standing(Survey survey) {
+        Map<Origin, Integer> counts = survey.whole().counts();
+        List<String> open = survey.open().stream().map(Fault::line).toList();
+        int yours = counts.getOrDefault(Origin.YOURS, 0);
+        int assumed = counts.getOrDefault(Origin.ASSUMED, 0);
+        int borrowed = counts.getOrDefault(Origin.BORROWED, 0);
+        String words = (yours == 1 ? "1 value is yours, " : yours + " values are yours, ") + assumed + " assumed, "
+                + borrowed + " borrowed from the example. "
+                + (open.isEmpty()
+                        ? "All fits together."
+                        : "It is a sketch, not for cutting: something does not fit together yet.");
+        return new SurveyView.Standing(yours, assumed, borrowed, !open.isEmpty(), words, open);
+    }
+}

@@ -1,0 +1,123 @@
+package loftcoil.runner.show;
+
+import java.util.List;
+
+/** What a face shows of a house that is being measured. */
+public final class SurveyView {
+
+    private SurveyView() {}
+
+    /**
+     * The house.
+     *
+     * @param name what it is called
+     * @param stations where one stops on the way round it, in order
+     * @param standing how far it is
+     */
+    public record House(String name, List<Station> stations, Standing standing) {}
+
+    /**
+     * How far a house is measured.
+     *
+     * @param yours how many values were measured or chosen
+     * @param assumed how many were guessed or are stated defaults
+     * @param borrowed how many are copied from the example still
+     * @param sketch true while something does not fit, so that nothing may be cut by it
+     * @param words all that in a sentence
+     * @param open what does not fit, a line each
+     */
+    public record Standing(int yours, int assumed, int borrowed, boolean sketch, String words, List<String> open) {}
+
+    /**
+     * A stop on the way.
+     *
+     * @param code its code
+     * @param label what it is called
+     * @param help what to take there and how
+     * @param questions what is asked there; none where pipes or taps are walked instead
+     * @param run the run of pipe that is walked there; its code is empty where none is
+     * @param taps the taps; none at other stations
+     */
+    public record Station(
+            String code, String label, String help, List<Question> questions, Run run, List<TapLine> taps) {}
+
+    /**
+     * One question.
+     *
+     * @param path of the field it is about
+     * @param label what is asked for
+     * @param help one line on how to take it
+     * @param unit unit it is kept in; empty for none
+     * @param options what can be chosen; empty where something is typed
+     * @param allowed what is allowed, in words
+     * @param now what stands there now
+     * @param origin code of where that is from
+     * @param optional whether it may be left out
+     */
+    public record Question(
+            String path,
+            String label,
+            String help,
+            String unit,
+            List<String> options,
+            String allowed,
+            String now,
+            String origin,
+            boolean optional) {}
+
+    /**
+     * A run of pipe.
+     *
+     * @param code {@code hot}, {@code cold}, or empty where the station has none
+     * @param pieces as walked; none where the run is borrowed
+     * @param words whether it ends where it has to
+     * @param closes whether it does
+     * @param mends what may be wrong where it does not
+     */
+    public record Run(String code, List<Piece> pieces, String words, boolean closes, List<String> mends) {
+
+        static final Run NONE = new Run("", List.of(), "", true, List.of());
+    }
+
+    /**
+     * A straight piece of pipe, each value as it may be typed back.
+     *
+     * @param name what it is called
+     * @param way {@code up}, {@code down} or {@code along}
+     * @param length length from fitting to fitting
+     * @param slope how much its far end is higher, of a piece along
+     * @param heading compass direction, of a piece along; blank where nobody took it
+     * @param elbows90 elbows of 90° at its near end
+     * @param elbows45 elbows of 45° at its near end
+     * @param tube its tube
+     * @param lagging material of its lagging, {@code none} for a bare tube
+     * @param laggingThickness how thick that is
+     * @param around temperature around it while the fire burns
+     * @param measured {@code measured} or {@code guessed}
+     */
+    public record Piece(
+            String name,
+            String way,
+            String length,
+            String slope,
+            String heading,
+            String elbows90,
+            String elbows45,
+            String tube,
+            String lagging,
+            String laggingThickness,
+            String around,
+            String measured) {}
+
+    /**
+     * A tap, each value as it may be typed back.
+     *
+     * @param name what it is called
+     * @param level its mouth above the floor
+     * @param tube tube of its pipe
+     * @param length length of its pipe
+     * @param elbows90 elbows of 90° on the way
+     * @param mixer hottest water past its mixing valve; {@code none} where it has none
+     */
+    public record TapLine(String name, String level, String tube, String length, String elbows90, String mixer) {}
+}

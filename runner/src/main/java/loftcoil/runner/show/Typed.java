@@ -1,0 +1,131 @@
+package loftcoil.runner.show;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import loftcoil.engine.design.DesignField;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.words.Numeral;
+import loftcoil.runner.check.AnswerText;
+import loftcoil.runner.unit.QuantityKind;
+import loftcoil.runner.unit.UnitText;
+import loftcoil.runner.unit.WrittenUnit;
+
+/** What people type into a survey, as the text that a field of a design takes: numbers in any fitting unit, tubes and slopes as said. */
+final class Typed {
+
+    /** Seven feet four, the inches left unsaid. */
+    private static final Pattern FEET =
+            Pattern.compile("(?i)^(.*\\d\\s*(?:ft|feet|foot|['’′])\\s*)(\\d+(?:[ .\\d/½¼¾⅛⅜⅝⅞]*)?)$");
+
+    /** 22 mm × 1 mm. */
+    private static final Pattern OUTER_BY_WALL =
+            Pattern.compile("(?i)^(\\d+(?:[.,]\\d+)?)\\s*(?:mm)?\\s*[x×*]\\s*(\\d+(?:[.,]\\d+)?)\\s*(?:mm)?(.*)$");
+
+    /** One in fifty. */
+    private static final Pattern ONE_IN =
+            Pattern.compile("(?i)^([-−–]?)\\s*(\\d+(?:[.,]\\d+)?)\\s*(?:in|:)\\s*(\\d+(?:[.,]\\d+)?)$");
+
+    private static final int DIGITS = 9;
+    private static final double MM_PER_M = 1000;
+
+    private Typed() {}
+
+    /**
+     * The text for a field.
+     *
+     * @param field what is known of the field
+     * @param path where it stands, for a refusal
+     * @param typed as it was typed
+     * @throws RefusedException where no number or no fitting unit can be made out
+     */
+    static String text(DesignField field, String path, String typed) {
+        String plain = typed.strip();
+        if (plain.equalsIgnoreCase("yes") || plain.equalsIgnoreCase("no")) {
+            return field.options().contains("true") ? Boolean.toString(plain.equalsIgnoreCase("yes")) : plain;
+        }
+        if (path.endsWith("tube")) {
+            return tube(plain);
+        }
+        if (field.range().isEmpty() || plain.equals("not said")) {
+            return plain;
+        }
+        if (field.allowed().startsWith("12 values") || field.allowed().startsWith("months")) {
+            return List.of(plain.split("[;,\\s]+")).stream()
+                    .map(one -> Numeral.typed(number(one, "", path), DIGITS))
+                    .collect(Collectors.joining(", "));
+        }
+        return Numeral.typed(number(plain, field.unit(), path), DIGITS);
+    }
+
+    /** A tube said as outer diameter by wall, as the table writes that; any other as it is. */
+    static String tube(String typed) {
+        Matcher size = OUTER_BY_WALL.matcher(typed.strip());
+        return size.matches() ? point(size.group(1)) + "x" + point(size.group(2)) + size.group(3) : typed.strip();
+    }
+
+    /**
+     * A slope in mm for each m, typed as that, as 1 in 50 or in per cent.
+     *
+     * @throws RefusedException where it is none
+     */
+    static double slopeMmPerM(String typed, String path) {
+        String plain = typed.strip();
+        Matcher oneIn = ONE_IN.matcher(plain);
+        if (oneIn.matches()) {
+            double slope =
+                    Double.parseDouble(point(oneIn.group(2))) / Double.parseDouble(point(oneIn.group(3))) * MM_PER_M;
+            return oneIn.group(1).isEmpty() ? slope : -slope;
+        }
+        return number(plain.replaceAll("(?i)\\s*mm\\s*/\\s*m$", ""), "", path, plain.contains("%") ? MM_PER_M : 1);
+    }
+
+    /**
+     * A number in a unit; one typed without a unit is taken to be in it.
+     *
+     * @throws RefusedException where there is no number, or its unit does not fit
+     */
+    static double number(String typed, String unit, String path) {
+        return number(typed, unit, path, 1);
+    }
+
+    private static double number(String typed, String unit, String path, double times) {
+        Matcher feet = FEET.matcher(typed.strip());
+        String text = feet.matches() ? feet.group(1) + feet.group(2) + " in" : typed;
+        AnswerText read = AnswerText.read(text);
+        if (read instanceof AnswerText.Amount amount) {
+            return inUnit(amount, unit, typed, path) * times;
+        }
+        throw refused(path, typed, unit, ((AnswerText.NotRead) read).words());
+    }
+
+    private static double inUnit(AnswerText.Amount amount, String unit, String typed, String path) {
+        Optional<WrittenUnit> wanted = UnitText.read(unit.replace("degrees", "°"));
+        if (amount.unit().isEmpty()) {
+            return amount.value();
+        }
+        if (wanted.isEmpty() || !amount.unit().get().fits(wanted.get())) {
+            throw refused(path, typed, unit, "the unit does not fit");
+        }
+        return amount.unit().get().to(wanted.get(), amount.value());
+    }
+
+    private static RefusedException refused(String path, String typed, String unit, String why) {
+        return new RefusedException(List.of(new Fault(path, "“" + typed.strip() + "”", wanted(unit), why)));
+    }
+
+    private static String wanted(String unit) {
+        return UnitText.read(unit)
+                .filter(known -> !unit.isEmpty())
+                .map(known -> QuantityKind.of(known) + ", such as in " + unit)
+                .orElse(unit.isEmpty() ? "a number" : "a number in " + unit);
+    }
+
+    private static String point(String number) {
+        return number.replace(',', '.').toLowerCase(Locale.ROOT);
+    }
+}

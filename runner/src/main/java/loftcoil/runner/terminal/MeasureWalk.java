@@ -1,0 +1,280 @@
+package loftcoil.runner.terminal;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.runner.progress.FolderException;
+import loftcoil.runner.show.SurveyApp;
+import loftcoil.runner.show.SurveyView;
+
+/** The survey of a house in the terminal: station by station, one question after the other. */
+final class MeasureWalk {
+
+    private static final int HELP_TEXT_AT = 11;
+    private static final String ALONG = "along";
+
+    private static final String HELP =
+            """
+            Enter      leaves an answer as it stands
+            7 ft 4     any fitting unit, or none for the one that is named
+            ~ 2.1 m    a guess: it may be moved to close a pipe, and counts as assumed
+            -          leaves out what may be left out
+            q          leaves the station; all is kept
+            At the list of stations: its number; take makes the house your design; new begins again; q leaves.""";
+
+    private final SurveyApp survey;
+    private final Console console;
+
+    MeasureWalk(SurveyApp survey, Console console) {
+        this.survey = survey;
+        this.console = console;
+    }
+
+    /** Until the learner leaves. */
+    void walk() {
+        console.head("Your house: " + survey.house().name());
+        help();
+        while (true) {
+            list();
+            Optional<String> typed = console.ask("Station: ").map(String::strip);
+            if (typed.isEmpty() || typed.get().equals("q")) {
+                return;
+            }
+            caught(() -> carryOut(typed.get()));
+        }
+    }
+
+    private void carryOut(String typed) {
+        List<SurveyView.Station> stations = survey.house().stations();
+        switch (typed) {
+            case "", "?" -> help();
+            case "take" -> say(survey.take().words());
+            case "new" -> {
+                survey.afresh();
+                say("The survey begins again from your design as it stands.");
+            }
+            default -> {
+                for (int i = 0; i < stations.size(); i++) {
+                    if (typed.equals(Integer.toString(i + 1))) {
+                        station(stations.get(i));
+                        return;
+                    }
+                }
+                say("“" + typed + "” means nothing here.");
+                help();
+            }
+        }
+    }
+
+    private void help() {
+        HELP.lines()
+                .flatMap(line -> Wrap.hanging(line, HELP_TEXT_AT, console.width()).stream())
+                .forEach(console::say);
+    }
+
+    private void list() {
+        SurveyView.House house = survey.house();
+        for (int i = 0; i < house.stations().size(); i++) {
+            console.say("%3d  %s".formatted(i + 1, house.stations().get(i).label()));
+        }
+        say(house.standing().words());
+        house.standing().open().forEach(this::warn);
+    }
+
+    private void station(SurveyView.Station station) {
+        console.head(station.label());
+        say(station.help());
+        switch (station.code()) {
+            case "hot-run", "cold-run" -> run(station.run());
+            case "taps" -> taps(station.taps());
+            case "people" -> {
+                habits();
+                questions(station);
+            }
+            case "panes" -> {
+                if (!ask("Is there glass before the tank? yes, no", "yes").equals("no")) {
+                    questions(station);
+                } else {
+                    survey.noPanes();
+                }
+            }
+            default -> questions(station);
+        }
+    }
+
+    /** Questions of one part of a design are taken together, since of some parts nothing may be assumed. */
+    private void questions(SurveyView.Station station) {
+        Map<String, String> measured = new LinkedHashMap<>();
+        Map<String, String> guessed = new LinkedHashMap<>();
+        for (SurveyView.Question question : station.questions()) {
+            Optional<String> typed = answer(question);
+            if (typed.isEmpty()) {
+                break;
+            }
+            String text = typed.get();
+            if (text.startsWith("~")) {
+                guessed.put(question.path(), text.substring(1).strip());
+            } else if (text.equals("-") && question.optional()) {
+                measured.put(question.path(), "not said");
+            } else if (!text.isEmpty()) {
+                measured.put(question.path(), text);
+            }
+        }
+        told(measured, false);
+        told(guessed, true);
+    }
+
+    private void told(Map<String, String> answers, boolean guess) {
+        if (!answers.isEmpty()) {
+            caught(() -> survey.tell(answers, guess));
+        }
+    }
+
+    private Optional<String> answer(SurveyView.Question question) {
+        say("");
+        say(question.label() + ". " + question.help());
+        String choice = question.options().isEmpty() ? question.allowed() : String.join(", ", question.options());
+        say("(" + choice + ")");
+        String unit = question.unit().isEmpty() || question.now().equals("not said") ? "" : " " + question.unit();
+        return console.ask("[" + question.now() + unit + ", " + question.origin() + "] ")
+                .map(String::strip)
+                .filter(typed -> !typed.equals("q"));
+    }
+
+    private void run(SurveyView.Run run) {
+        say(run.words());
+        run.pieces()
+                .forEach(piece -> say("  " + piece.name() + ": " + piece.way() + " " + piece.length() + ", "
+                        + piece.tube() + ", " + piece.measured()));
+        if (!ask("Walk it now? yes, no", "yes").equals("yes")) {
+            return;
+        }
+        List<Map<String, String>> pieces = new ArrayList<>();
+        while (true) {
+            Map<String, String> piece = piece(pieces.size() + 1);
+            if (piece.isEmpty()) {
+                break;
+            }
+            pieces.add(piece);
+        }
+        if (pieces.isEmpty()) {
+            return;
+        }
+        SurveyView.Run walked = survey.walk(run.code(), pieces).stations().stream()
+                .map(SurveyView.Station::run)
+                .filter(other -> other.code().equals(run.code()))
+                .findFirst()
+                .orElse(run);
+        if (walked.closes()) {
+            say(walked.words());
+        } else {
+            warn(walked.words());
+            say("What may be wrong:");
+            walked.mends().forEach(mend -> say("  - " + mend));
+        }
+    }
+
+    /** One piece; nothing where the run is at its end. */
+    private Map<String, String> piece(int number) {
+        Map<String, String> piece = new HashMap<>();
+        String way = ask("Piece " + number + " leads up, down, along; Enter where the run has ended", "");
+        if (way.isEmpty()) {
+            return piece;
+        }
+        piece.put("way", way);
+        piece.put("name", ask("What you call it", ""));
+        String length = ask("Length from fitting to fitting, ~ before a guess", "");
+        piece.put("measured", length.startsWith("~") ? "guessed" : "measured");
+        piece.put("length", length.replaceFirst("^~\\s*", ""));
+        if (way.equals(ALONG)) {
+            piece.put(
+                    "slope", ask("How much higher its far end is for each m, such as 20 mm/m, 1 in 50, -1 in 40", "0"));
+            piece.put("heading", ask("Compass direction it leads in, from north; Enter where nobody took it", ""));
+        }
+        piece.put("elbows90", ask("Elbows of 90° where it begins", "0"));
+        piece.put("elbows45", ask("Elbows of 45° where it begins", "0"));
+        piece.put("tube", ask("Tube, such as 22 mm × 1 mm; Enter for the same as before", ""));
+        piece.put("lagging", ask("Lagging, or none; Enter for the same as before", ""));
+        if (!piece.getOrDefault("lagging", "").isEmpty()
+                && !piece.getOrDefault("lagging", "").equals("none")) {
+            piece.put("laggingThickness", ask("How thick", ""));
+        }
+        piece.put("around", ask("Where it runs: room, loft, flue, outdoors, or a temperature", ""));
+        return piece;
+    }
+
+    private void taps(List<SurveyView.TapLine> now) {
+        now.forEach(tap -> say("  " + tap.name() + ": mouth at " + tap.level() + ", " + tap.length() + " of "
+                + tap.tube() + ", mixing valve: " + tap.mixer()));
+        if (!ask("Tell the taps anew? yes, no", "no").equals("yes")) {
+            return;
+        }
+        List<Map<String, String>> taps = new ArrayList<>();
+        while (true) {
+            String name = ask("Name of tap " + (taps.size() + 1) + "; Enter where there are no more", "");
+            if (name.isEmpty()) {
+                break;
+            }
+            taps.add(Map.of(
+                    "name", name,
+                    "level", ask("Its mouth above the floor", ""),
+                    "tube", ask("Tube that leads to it, such as 22 mm × 1 mm", ""),
+                    "length", ask("Length of that pipe", ""),
+                    "elbows90", ask("Elbows of 90° on the way", "0"),
+                    "mixer", ask("Hottest water past its mixing valve, or none", "none")));
+        }
+        survey.taps(taps);
+    }
+
+    private void habits() {
+        List<String> taps = survey.house().stations().stream()
+                .flatMap(station -> station.taps().stream())
+                .map(SurveyView.TapLine::name)
+                .toList();
+        if (taps.isEmpty()
+                || !ask("Tell what is drawn by your habits? yes, no", "yes").equals("yes")) {
+            return;
+        }
+        String named = " (" + String.join(", ", taps) + ")";
+        Map<String, String> habits = new HashMap<>();
+        habits.put("people", ask("How many people live there", "2"));
+        habits.put("washesAWeek", ask("Low showers or washes in a tub, each person, a week", "7"));
+        habits.put("bathsAWeek", ask("Full baths, each person, a week", "0"));
+        habits.put("dishesADay", ask("Times a day that dishes are washed by hand", "2"));
+        habits.put("loadsAWeek", ask("Machine loads a week that take hot water from the tank", "0"));
+        habits.put("sink", ask("Tap for hands and dishes" + named, taps.get(0)));
+        habits.put("tub", ask("Tap for washes and baths" + named, taps.get(Math.min(1, taps.size() - 1))));
+        habits.put("machine", ask("Tap for the machine" + named, taps.get(taps.size() - 1)));
+        caught(() -> survey.habits(habits));
+    }
+
+    private String ask(String prompt, String otherwise) {
+        String now = otherwise.isEmpty() ? ": " : " [" + otherwise + "]: ";
+        return console.ask(prompt + now)
+                .map(String::strip)
+                .filter(typed -> !typed.isEmpty())
+                .orElse(otherwise);
+    }
+
+    private void caught(Runnable work) {
+        try {
+            work.run();
+        } catch (RefusedException refused) {
+            refused.lines().forEach(this::warn);
+        } catch (FolderException unsaved) {
+            warn("NOT SAVED: " + unsaved.getMessage());
+        }
+    }
+
+    private void say(String text) {
+        Wrap.lines(text, console.width()).forEach(console::say);
+    }
+
+    private void warn(String text) {
+        Wrap.lines(text, console.width()).forEach(console::warn);
+    }
+}

@@ -1,0 +1,198 @@
+// The learner's house: stations in walking order. Each answer is kept at once; the house is a sketch until all of it fits together.
+import * as api from './api.js';
+import { clear, el, say } from './dom.js';
+import { showBanner } from './banner.js';
+import { habitsForm, tapsTable, runTable } from './walked.js';
+
+const ORIGINS = { yours: 'yours', assumed: 'assumed', borrowed: 'borrowed' };
+const LONG = 24;
+
+export async function showHouse(main, taken) {
+  const view = {
+    main, taken, house: null, pending: new Map(), rows: new Map(),
+    standing: el('div', { class: 'standing', role: 'status' }),
+    stations: el('div', {}),
+    said: el('div', { role: 'status' }),
+    refused: el('div', { role: 'alert' }),
+  };
+  view.ask = (work, places) => ask(view, work, places);
+  clear(main).append(el('article', { class: 'house' },
+    el('h1', {}, 'Your house'),
+    el('p', {}, 'Walk round your own house with a tape and tell what you find. Any unit will do: 2.2 m, 7 ft 4, 1 in 50. What you do not '
+      + 'know stays borrowed from the example, and every sheet says so. Each answer is kept at once; nothing has to fit until the end.'),
+    el('p', { class: 'quiet' }, 'A form on paper to carry about: ', el('code', {}, 'measure --paper form.pdf'), ' in a terminal.'),
+    view.standing, view.stations, foot(view), view.refused, view.said));
+  draw(view, await api.survey());
+}
+
+function draw(view, house) {
+  view.house = house;
+  view.stations.replaceChildren(...house.stations.map((station, at) => stationFold(view, station, at)));
+  tellStanding(view, house.standing);
+}
+
+/** What came back after an answer: only what changed is drawn anew, so that whoever types keeps the place. */
+function update(view, house) {
+  view.house = house;
+  for (const station of house.stations) {
+    for (const question of station.questions) {
+      const row = view.rows.get(question.path);
+      if (row) row.update(question);
+    }
+    if (station.run.code) view.rows.get(`run-${station.run.code}`)?.update(station.run);
+  }
+  tellStanding(view, house.standing);
+}
+
+function tellStanding(view, standing) {
+  view.standing.classList.toggle('sketch', standing.sketch);
+  view.standing.replaceChildren(el('p', {}, standing.words),
+    ...(standing.open.length ? [el('ul', {}, ...standing.open.map((line) => el('li', {}, line)))] : []));
+}
+
+async function ask(view, work, refused) {
+  try {
+    const house = await work();
+    update(view, house);
+    return true;
+  } catch (trouble) {
+    if (api.isGone(trouble)) showBanner(() => {});
+    else refused(trouble.message.split('\n'));
+    return false;
+  }
+}
+
+function stationFold(view, station, at) {
+  const inside = [el('p', {}, station.help)];
+  if (station.run.code) inside.push(runTable(view, station.run));
+  else if (station.code === 'taps') inside.push(tapsTable(view, station.taps, () => redraw(view)));
+  if (station.code === 'people') inside.push(habitsForm(view));
+  if (station.code === 'panes') inside.push(noPanes(view));
+  inside.push(...station.questions.map((question) => questionRow(view, station, question)));
+  return el('details', { class: 'station', id: `station-${station.code}`, open: at === 0 },
+    el('summary', {}, `${at + 1}. ${station.label}`), ...inside);
+}
+
+async function redraw(view) {
+  const open = [...view.stations.querySelectorAll('details[open]')].map((fold) => fold.id);
+  draw(view, await api.survey());
+  for (const fold of view.stations.querySelectorAll('details')) fold.open = open.includes(fold.id);
+}
+
+function noPanes(view) {
+  return el('p', {}, el('button', {
+    type: 'button',
+    onclick: async () => { if (await view.ask(() => api.surveyNoPanes(), refusedHere(view))) await redraw(view); },
+  }, 'There is no glass before my tank'));
+}
+
+function refusedHere(view) {
+  return (lines) => view.refused.replaceChildren(el('p', { class: 'trouble' }, 'Not taken:'), el('ul', {}, ...lines.map((line) => el('li', {}, line))));
+}
+
+function questionRow(view, station, question) {
+  const name = `asked-${question.path.replace(/\W/g, '-')}`;
+  const field = question.options.length ? chooser(name, question) : writer(name, question);
+  const guess = el('input', { type: 'checkbox', id: `${name}-guess` });
+  const origin = el('span', { class: 'origin' });
+  const trouble = el('p', { class: 'trouble', role: 'alert', hidden: true });
+  const row = el('div', { class: 'asked' },
+    el('label', { for: name }, question.label),
+    el('span', { class: `field ${question.now.length > LONG && !question.options.length ? 'wide-answer' : ''}` }, field,
+      question.unit && !question.options.length ? el('span', { class: 'unit' }, question.unit) : null,
+      el('label', { class: 'guess' }, guess, ' guessed'), origin),
+    el('span', { class: 'hint', id: `${name}-hint` }, hint(question)),
+    trouble);
+  const tell = () => {
+    const typed = field.value.trim();
+    if (!typed) return;
+    view.pending.set(question.path, { typed, guessed: guess.checked, station: station.code });
+    tellStation(view, station.code);
+  };
+  field.addEventListener('change', tell);
+  guess.addEventListener('change', tell);
+  const shown = {
+    update: (now) => { mark(origin, now.origin); if (document.activeElement !== field && !view.pending.has(now.path)) field.value = value(now); },
+    trouble: (line) => { trouble.textContent = line; trouble.hidden = !line; field.setAttribute('aria-invalid', line ? 'true' : 'false'); },
+  };
+  view.rows.set(question.path, shown);
+  mark(origin, question.origin);
+  return row;
+}
+
+function hint(question) {
+  return question.options.length ? question.help : `${question.help} Allowed: ${question.allowed}.`;
+}
+
+/** What waits at a station goes together: of some parts all has to be told at once. */
+async function tellStation(view, code) {
+  const waiting = [...view.pending].filter(([, answer]) => answer.station === code);
+  for (const guessed of [false, true]) {
+    const typed = Object.fromEntries(waiting.filter(([, answer]) => answer.guessed === guessed).map(([path, answer]) => [path, answer.typed]));
+    const paths = Object.keys(typed);
+    if (!paths.length) continue;
+    paths.forEach((path) => view.rows.get(path)?.trouble(''));
+    const done = await view.ask(() => api.surveyTell(typed, guessed), (lines) => refusedLines(view, paths, lines));
+    if (done) {
+      paths.forEach((path) => view.pending.delete(path));
+      say(`Kept. ${view.house.standing.words}`);
+    }
+  }
+}
+
+function refusedLines(view, paths, lines) {
+  for (const line of lines) {
+    const path = line.slice(0, line.indexOf(': '));
+    const words = line.slice(path.length + 2);
+    const row = view.rows.get(path);
+    const missing = words.startsWith('missing');
+    if (row) row.trouble(missing ? 'Tell this one too: these answers are taken together.' : `Not taken: ${words}`);
+    else view.refused.replaceChildren(el('p', { class: 'trouble' }, line));
+  }
+}
+
+function mark(place, origin) {
+  place.textContent = ORIGINS[origin] ?? origin;
+  place.className = `origin origin-${origin.replace(' ', '-')}`;
+}
+
+function value(question) {
+  return question.now === 'not said' && !question.options.length ? '' : question.now;
+}
+
+function writer(name, question) {
+  const field = el('input', { type: 'text', id: name, autocomplete: 'off', maxlength: '200', 'aria-describedby': `${name}-hint` });
+  field.value = value(question);
+  return field;
+}
+
+function chooser(name, question) {
+  const words = { true: 'yes', false: 'no' };
+  const options = question.options.includes(question.now) ? question.options : [question.now, ...question.options];
+  const field = el('select', { id: name, 'aria-describedby': `${name}-hint` },
+    ...options.map((option) => el('option', { value: option }, words[option] ?? option)));
+  field.value = question.now;
+  return field;
+}
+
+function foot(view) {
+  const take = el('button', { type: 'button', class: 'main' }, 'Make it my design');
+  take.addEventListener('click', async () => {
+    view.refused.replaceChildren();
+    try {
+      const done = await api.surveyTake();
+      view.said.replaceChildren(el('p', { class: 'said-words' }, done.words));
+      await view.taken();
+    } catch (trouble) {
+      if (api.isGone(trouble)) showBanner(() => {});
+      view.said.replaceChildren();
+      refusedHere(view)(trouble.message.split('\n'));
+    }
+  });
+  const afresh = el('button', { type: 'button' }, 'Begin again from my design');
+  afresh.addEventListener('click', async () => {
+    if (!window.confirm('Drop what was measured since, and begin again from your design as it stands?')) return;
+    if (await view.ask(() => api.surveyAfresh(), refusedHere(view))) { view.pending.clear(); await redraw(view); }
+  });
+  return el('p', { class: 'form-foot' }, take, afresh);
+}

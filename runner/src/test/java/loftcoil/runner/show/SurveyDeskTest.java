@@ -1,0 +1,250 @@
+package loftcoil.runner.show;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import loftcoil.engine.design.Changes;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.DesignJson;
+import loftcoil.engine.design.Origin;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.runner.progress.ProgressFile;
+import loftcoil.runner.session.SharedSession;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A house measured by typing, over a learner's folder. */
+class SurveyDeskTest {
+
+    @TempDir
+    private Path folder;
+
+    private CourseApp open() {
+        return CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SharedSession::lent, 7);
+    }
+
+    private static final List<Map<String, String>> HOT = List.of(
+            Map.of(
+                    "way",
+                    "up",
+                    "length",
+                    "4 ft 9",
+                    "elbows90",
+                    "1",
+                    "around",
+                    "flue",
+                    "lagging",
+                    "stone wool",
+                    "laggingThickness",
+                    "40 mm"),
+            Map.of("way", "along", "length", "1.4 m", "slope", "1 in 4", "measured", "guessed", "around", "room"));
+
+    private static SurveyView.Run run(SurveyView.House house, String code) {
+        return house.stations().stream()
+                .map(SurveyView.Station::run)
+                .filter(run -> run.code().equals(code))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void whatIsToldIsKeptAtOnceAndThereAgainAfterwards() {
+        try (CourseApp bench = open()) {
+            bench.survey().tell(Map.of("site.altitudeM", "1000 ft"), false);
+            bench.survey().walk("hot", HOT);
+        }
+        try (CourseApp bench = open()) {
+            SurveyView.House house = bench.survey().house();
+            SurveyView.Question altitude = house.stations().get(0).questions().stream()
+                    .filter(question -> question.path().equals("site.altitudeM"))
+                    .findFirst()
+                    .orElseThrow();
+            assertEquals("304.8", altitude.now());
+            assertEquals("yours", altitude.origin());
+            assertEquals(2, run(house, "hot").pieces().size());
+        }
+    }
+
+    @Test
+    void aRunIsClosedOnItsGuessedPieceAndTheDesignTakesIt() {
+        try (CourseApp bench = open()) {
+            SurveyView.House house = bench.survey().walk("hot", HOT);
+
+            assertTrue(run(house, "hot").closes(), run(house, "hot").words());
+            RebuildView.Taken taken = bench.survey().take();
+            assertTrue(taken.kept().startsWith("design-before-"));
+            Design design = DesignJson.read(bench.rebuild().own().json());
+            assertEquals(2, design.hotLegs().size());
+            assertEquals(60, design.hotLegs().get(0).aroundC());
+            assertEquals(40, design.hotLegs().get(0).lagging().orElseThrow().thicknessMm());
+            assertEquals(19, design.hotLegs().get(1).aroundC());
+            assertEquals(Origin.YOURS, design.origin("hotLegs[0].lengthM"));
+            assertEquals(Origin.ASSUMED, design.origin("hotLegs[1].riseM"));
+            assertEquals(Origin.BORROWED, design.origin("tank.baseM"));
+        }
+    }
+
+    @Test
+    void aRunThatMissesIsToldWithItsMendsAndKeepsTheHouseASketch() {
+        try (CourseApp bench = open()) {
+            SurveyView.House house = bench.survey().walk("hot", List.of(Map.of("way", "up", "length", "1.4 m")));
+
+            SurveyView.Run hot = run(house, "hot");
+            assertFalse(hot.closes());
+            assertEquals("The hot pipe ends 0.40 m below the return port.", hot.words());
+            assertTrue(hot.mends().size() >= 4, hot.mends().toString());
+            assertTrue(house.standing().sketch());
+            assertTrue(house.standing().words().contains("not for cutting"));
+            RefusedException refused =
+                    assertThrows(RefusedException.class, () -> bench.survey().take());
+            assertEquals("hotLegs", refused.faults().get(0).path());
+        }
+    }
+
+    @Test
+    void aRefusedAnswerTakesNothing() {
+        try (CourseApp bench = open()) {
+            SurveyView.House before = bench.survey().house();
+
+            RefusedException refused = assertThrows(RefusedException.class, () -> bench.survey()
+                    .tell(Map.of("site.altitudeM", "310 m", "tank.volumeL", "3 kg"), false));
+
+            assertEquals(
+                    List.of("tank.volumeL"),
+                    refused.faults().stream().map(Fault::path).toList());
+            assertEquals(before, bench.survey().house());
+        }
+    }
+
+    @Test
+    void everyFaultOfAPieceIsTold() {
+        try (CourseApp bench = open()) {
+            RefusedException refused = assertThrows(RefusedException.class, () -> bench.survey()
+                    .walk(
+                            "cold",
+                            List.of(Map.of(
+                                    "way",
+                                    "sideways",
+                                    "length",
+                                    "2 kg",
+                                    "elbows90",
+                                    "1.5",
+                                    "tube",
+                                    "hose",
+                                    "around",
+                                    "the attic"))));
+
+            assertEquals(
+                    List.of(
+                            "coldLegs[0].way",
+                            "coldLegs[0].lengthM",
+                            "coldLegs[0].elbows90",
+                            "coldLegs[0].tube",
+                            "coldLegs[0].aroundC"),
+                    refused.faults().stream().map(Fault::path).toList());
+        }
+    }
+
+    @Test
+    void tapsAndHabitsBecomeDraws() {
+        try (CourseApp bench = open()) {
+            bench.survey()
+                    .taps(List.of(
+                            Map.of(
+                                    "name",
+                                    "sink",
+                                    "level",
+                                    "3 ft 3",
+                                    "tube",
+                                    "22 mm x 1",
+                                    "length",
+                                    "4 m",
+                                    "mixer",
+                                    "45 °C"),
+                            Map.of("name", "tub", "level", "0.6", "tube", "22x1", "length", "5", "mixer", "none")));
+            bench.survey()
+                    .habits(Map.of(
+                            "people",
+                            "2",
+                            "washesAWeek",
+                            "7",
+                            "bathsAWeek",
+                            "0",
+                            "dishesADay",
+                            "2",
+                            "loadsAWeek",
+                            "0",
+                            "sink",
+                            "sink",
+                            "tub",
+                            "tub",
+                            "machine",
+                            "tub"));
+
+            bench.survey().take();
+
+            Design design = DesignJson.read(bench.rebuild().own().json());
+            assertEquals(
+                    List.of("sink", "tub"),
+                    design.taps().stream().map(tap -> tap.name()).toList());
+            assertEquals(0.9906, design.taps().get(0).levelM(), 1e-9);
+            assertEquals(45, design.taps().get(0).mixerC().orElseThrow());
+            assertEquals(
+                    52, design.use().stream().mapToDouble(use -> use.litres()).sum(), 1e-9);
+        }
+    }
+
+    @Test
+    void habitsAtATapThatIsNotThereAreRefused() {
+        try (CourseApp bench = open()) {
+            RefusedException refused = assertThrows(RefusedException.class, () -> bench.survey()
+                    .habits(Map.of("people", "two", "washesAWeek", "7", "sink", "pump")));
+
+            List<String> paths = refused.faults().stream().map(Fault::path).toList();
+            assertTrue(paths.containsAll(List.of("people", "sink", "tub", "machine")), paths.toString());
+        }
+    }
+
+    @Test
+    void aSpoiltSurveyIsSetAsideAndToldOf() throws Exception {
+        Files.createDirectories(folder);
+        Files.writeString(folder.resolve("survey.json"), "{\"house\": 3}", StandardCharsets.UTF_8);
+
+        try (CourseApp bench = open()) {
+            assertEquals("Orchard bothy", bench.survey().house().name());
+            assertTrue(bench.course().notices().stream().anyMatch(notice -> notice.contains("survey.json")));
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            assertTrue(files.anyMatch(file -> file.getFileName().toString().startsWith("survey.damaged")));
+        }
+    }
+
+    @Test
+    void theSurveyGoesOnFromWhatWasDecidedInTheCourse() {
+        try (CourseApp bench = open()) {
+            String own = bench.rebuild().own().json();
+            bench.rebuild().takeOver(own, Map.of("tank.baseM", "2.6"));
+
+            SurveyView.House house = bench.survey().house();
+
+            assertTrue(house.stations().stream()
+                    .flatMap(station -> station.questions().stream())
+                    .anyMatch(question -> question.path().equals("tank.baseM")
+                            && question.now()
+                                    .equals(Changes.current(
+                                            DesignJson.read(
+                                                    bench.rebuild().own().json()),
+                                            "tank.baseM"))
+                            && question.origin().equals("yours")));
+        }
+    }
+}

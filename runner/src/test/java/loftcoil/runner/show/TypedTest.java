@@ -1,0 +1,69 @@
+package loftcoil.runner.show;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import loftcoil.engine.design.DesignFields;
+import loftcoil.engine.fault.RefusedException;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What people type into a survey. The inch is 25.4 mm, the US gallon 231 cubic inches, the pound 0.45359237 kg by definition. */
+class TypedTest {
+
+    private static String text(String path, String typed) {
+        return Typed.text(DesignFields.at(path).orElseThrow(), path, typed);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "tank.baseM | 2.2 | 2.2",
+                "tank.baseM | 2,2 m | 2.2",
+                "tank.baseM | 220 cm | 2.2",
+                "tank.baseM | 7 ft 4 | 2.2352",
+                "tank.baseM | 7' 4 1/2 | 2.2479",
+                "tank.baseM | -3 in | -0.0762",
+                "tank.volumeL | 32 gal | 121.133177",
+                "site.roomC | 68 °F | 20",
+                "fire.burnKgPerH | 3 lb/h | 1.36077711",
+                "safety.coldFeed.boreMm | 3/4 in | 19.05",
+                "site.latitudeDeg | -42.5 | -42.5",
+                "fire.months | 5 6 7 8 9 | 5, 6, 7, 8, 9",
+                "coil.tube | 22 mm × 1 mm | 22x1",
+                "coil.tube | EN1057 22x0.9 | EN1057 22x0.9",
+                "safety.childrenOrFrail | yes | true",
+                "tank.shape | box | box",
+            })
+    void isTakenInAnyFittingUnit(String path, String typed, String text) {
+        assertEquals(text, text(path, typed));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"20 mm/m | 20", "1 in 50 | 20", "-1 in 40 | -25", "1:50 | 20", "2 % | 20", "0 | 0", "-15 | -15"})
+    void aSlopeIsReadAsItIsSaid(String typed, double mmPerM) {
+        assertEquals(mmPerM, Typed.slopeMmPerM(typed, "slope"), 1e-9);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "tank.baseM | 3 kg",
+                "tank.baseM | high",
+                "tank.volumeL | 7 ft 4",
+                "site.roomC | 5 6",
+                "tank.baseM | 2 to 3 m"
+            })
+    void whatDoesNotFitIsRefusedWithItsPlace(String path, String typed) {
+        RefusedException refused = assertThrows(RefusedException.class, () -> text(path, typed));
+
+        assertEquals(path, refused.faults().get(0).path());
+        assertTrue(
+                refused.faults().get(0).given().contains(typed), refused.lines().toString());
+    }
+}

@@ -1,0 +1,83 @@
+package loftcoil.runner.terminal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.DesignJson;
+import loftcoil.runner.progress.ProgressFile;
+import loftcoil.runner.session.SharedSession;
+import loftcoil.runner.show.CourseApp;
+import loftcoil.runner.show.TryCourse;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A house measured in the terminal. */
+class MeasureWalkTest {
+
+    @TempDir
+    private Path folder;
+
+    private CourseApp bench;
+
+    @BeforeEach
+    void open() {
+        bench = CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SharedSession::lent, 7);
+    }
+
+    @AfterEach
+    void close() {
+        bench.close();
+    }
+
+    private ScriptedConsole walk(String... typed) {
+        ScriptedConsole console = new ScriptedConsole(typed);
+        new MeasureWalk(bench.survey(), console).walk();
+        return console;
+    }
+
+    private Design own() {
+        return DesignJson.read(bench.rebuild().own().json());
+    }
+
+    @Test
+    void aStationIsAnsweredAndTakenOver() {
+        // Outside: name, latitude, longitude, clock, a guessed altitude, no coldest night; then it becomes the design.
+        ScriptedConsole console = walk("1", "Byre", "-42.1", "147.2", "10", "~ 1000 ft", "", "take", "q");
+
+        assertEquals("Byre", own().name());
+        assertEquals(-42.1, own().site().latitudeDeg());
+        assertEquals(304.8, own().site().altitudeM(), 1e-9);
+        assertTrue(console.all().contains("It is your design now."), console.all());
+        assertTrue(console.all().contains("4 values are yours, 1 assumed,"), console.all());
+        assertEquals(0, console.left());
+    }
+
+    @Test
+    void aRunThatMissesSaysByHowMuchAndWhatMayBeWrong() {
+        ScriptedConsole console =
+                walk("6", "yes", "up", "riser", "1.4 m", "1", "0", "22 mm × 1", "none", "flue", "", "take", "q");
+
+        assertTrue(console.all().contains("The hot pipe ends 0.40 m below the return port."), console.all());
+        assertTrue(console.all().contains("A piece was forgotten that leads up, 0.40 m in all."), console.all());
+        assertTrue(console.all().contains("not for cutting"), console.all());
+        assertEquals(0, console.left());
+    }
+
+    @Test
+    void aRefusedAnswerSaysWhyAndTheStationGoesOn() {
+        ScriptedConsole console = walk("1", "", "95", "", "", "", "", "q");
+
+        assertTrue(console.all().contains("site.latitudeDeg: 95"), console.all());
+        assertEquals(46.2, own().site().latitudeDeg());
+        assertEquals(0, console.left());
+    }
+
+    @Test
+    void whatMeansNothingIsAnsweredWithTheList() {
+        assertTrue(walk("99", "q").all().contains("“99” means nothing here."));
+    }
+}
