@@ -1,7 +1,7 @@
 package loftcoil.engine.build;
 
 import java.util.concurrent.TimeUnit;
-import loftcoil.engine.design.Changes;
+import loftcoil.engine.HigherEachTime;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.run.FirstFire;
@@ -26,18 +26,12 @@ public class BuildSheetBenchmark {
 
     private final Design design = Example.orchardBothy();
 
-    private double aboveM;
-
-    /** A hair higher each time: of a design that was looked at before, much is known already. */
-    private Design another() {
-        aboveM += 1e-6;
-        return Changes.apply(design, "site.altitudeM", Double.toString(620 + aboveM));
-    }
+    private final HigherEachTime higher = new HigherEachTime();
 
     /** All of the sheet: the year, a thousand loops by chance, the first hour. */
     @Benchmark
     public BuildSheet wholeSheet() {
-        return BuildSheet.of(another());
+        return BuildSheet.of(higher.of(design));
     }
 
     /** The first hour alone. */

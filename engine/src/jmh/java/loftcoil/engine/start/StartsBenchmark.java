@@ -3,6 +3,7 @@ package loftcoil.engine.start;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
+import loftcoil.engine.HigherEachTime;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
@@ -29,23 +30,17 @@ public class StartsBenchmark {
     private final Design wide =
             Changes.apply(Changes.apply(well, "loop.tube", "EN1057 35x1.2"), "coil.heatKW", "0.8");
 
-    private double aboveM;
-
-    /** A hair higher each time: of a design that was looked at before, much is known already. */
-    private Design another(Design design) {
-        aboveM += 1e-6;
-        return Changes.apply(design, "site.altitudeM", Double.toString(620 + aboveM));
-    }
+    private final HigherEachTime higher = new HigherEachTime();
 
     /** The orchard bothy, its tank to 75 °C. */
     @Benchmark
     public Optional<Starts> well() {
-        return Starts.of(another(well), OptionalDouble.of(75));
+        return Starts.of(higher.of(well), OptionalDouble.of(75));
     }
 
     /** Wide pipe and a small fire. */
     @Benchmark
     public Optional<Starts> wideAndWeak() {
-        return Starts.of(another(wide), OptionalDouble.of(75));
+        return Starts.of(higher.of(wide), OptionalDouble.of(75));
     }
 }
