@@ -1,0 +1,157 @@
+package loftcoil.runner;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.DesignJson;
+import loftcoil.engine.design.Origin;
+import loftcoil.runner.course.Course;
+import loftcoil.runner.page.LiveCourseCase;
+import loftcoil.runner.show.TryCourse;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+
+/** A house measured on the page, by typing and clicking alone. */
+@Tag("thorough")
+class HouseBrowserTest extends LiveCourseCase {
+
+    @Override
+    protected Course course() {
+        return TryCourse.read();
+    }
+
+    private void open() {
+        browser.driver().executeScript("location.hash = '#/house'");
+        browser.until("the house", () -> !all("main:not([aria-busy]) .station").isEmpty());
+    }
+
+    private static List<WebElement> all(String css) {
+        return browser.driver().findElements(By.cssSelector(css));
+    }
+
+    private static WebElement one(String css) {
+        return browser.driver().findElement(By.cssSelector(css));
+    }
+
+    private static void fold(String code) {
+        browser.click(one("#station-" + code + " summary"));
+    }
+
+    private static void type(String css, String text) {
+        WebElement field = one(css);
+        field.clear();
+        field.sendKeys(text, Keys.TAB);
+    }
+
+    private static void press(String words) {
+        browser.click(all("main button").stream()
+                .filter(button -> button.isDisplayed() && button.getText().equals(words))
+                .findFirst()
+                .orElseThrow());
+    }
+
+    private static void until(String words) {
+        browser.until(words, () -> one("main").getText().contains(words));
+    }
+
+    private static void soundAtAllSizes(String what) {
+        for (String scheme : List.of("light", "dark")) {
+            browser.colours(scheme);
+            for (int width : new int[] {1366, 360}) {
+                browser.size(width, 800);
+                assertEquals(0, browser.overflow(), what + " at " + width);
+                assertEquals(List.of(), browser.accessibilityFaults(), what + " at " + width + ", " + scheme);
+            }
+        }
+        browser.size(1366, 768);
+        browser.colours("light");
+    }
+
+    @Test
+    void aHouseInTheSouthIsMeasuredInFeetAndBecomesTheDesign() {
+        open();
+        soundAtAllSizes("nothing told");
+        type("#asked-name", "Byre");
+        type("#asked-site-latitudeDeg", "-42.1");
+        browser.click(one("#asked-site-altitudeM-guess"));
+        type("#asked-site-altitudeM", "1000 ft");
+        until("2 values are yours, 1 assumed");
+
+        fold("hot-run");
+        List<WebElement> row = all("#station-hot-run tbody tr:first-child input");
+        row.get(0).sendKeys("riser");
+        row.get(1).sendKeys("4 ft 6", Keys.TAB);
+        until("below the return port");
+        until("A piece was forgotten that leads up");
+        until("not for cutting");
+        soundAtAllSizes("a run that misses");
+        press("Make it my design");
+        until("Not taken:");
+
+        WebElement length = all("#station-hot-run tbody tr:first-child input").get(1);
+        length.clear();
+        length.sendKeys("5 ft 10 7/8 in", Keys.TAB);
+        until("The hot pipe ends at the return port, as it should.");
+        press("Make it my design");
+        until("It is your design now.");
+
+        Design own = DesignJson.read(bench.rebuild().own().json());
+        assertEquals("Byre", own.name());
+        assertEquals(304.8, own.site().altitudeM(), 1e-9);
+        assertEquals(Origin.ASSUMED, own.origin("site.altitudeM"));
+        assertEquals(
+                List.of("riser"), own.hotLegs().stream().map(leg -> leg.name()).toList());
+        assertEquals(List.of(), browser.troubles());
+    }
+
+    @Test
+    void whatIsTakenTogetherSaysWhatIsStillWanted() {
+        open();
+        fold("heater");
+        type("#asked-safety-fireRoom-airOpeningCm2", "120");
+        browser.until("the others are wanted", () -> all("#station-heater .trouble").stream()
+                .anyMatch(line -> line.getText().startsWith("Tell this one too")));
+        soundAtAllSizes("half a room");
+        browser.driver()
+                .executeScript("for (const name of ['carbonMonoxideAlarm', 'extractFan']) {"
+                        + "const field = document.getElementById('asked-safety-fireRoom-' + name);"
+                        + "field.value = 'true'; field.dispatchEvent(new Event('change')); }");
+        browser.until(
+                "all are kept",
+                () -> all("#station-heater .trouble:not([hidden])").isEmpty()
+                        && bench.survey().house().standing().yours() >= 4);
+
+        type("#asked-fire-burnKgPerH", "3 m");
+        until("Not taken: “3 m”");
+        assertTrue(one("main").getText().contains("the unit does not fit"));
+    }
+
+    @Test
+    void habitsAreWorkedOutAndAHouseWithoutGlassIsOne() {
+        open();
+        fold("people");
+        type("#habit-people", "3");
+        press("Work out the draws");
+        until("The draws of a mean day follow these habits now.");
+        fold("panes");
+        press("There is no glass before my tank");
+        browser.until("no panes", () -> one("#asked-window-areaM2").getAttribute("value") != null);
+        press("Make it my design");
+        until("It is your design now.");
+
+        Design own = DesignJson.read(bench.rebuild().own().json());
+        assertTrue(own.window().isEmpty());
+        assertEquals(
+                3 * 15,
+                own.use().stream()
+                        .filter(use -> use.atH() == 20)
+                        .findFirst()
+                        .orElseThrow()
+                        .litres());
+    }
+}
