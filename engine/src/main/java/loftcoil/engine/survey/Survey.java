@@ -6,13 +6,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Leg;
+import loftcoil.engine.design.Monthly;
 import loftcoil.engine.design.Origin;
 import loftcoil.engine.design.Sketch;
 import loftcoil.engine.design.Tank;
 import loftcoil.engine.design.Tap;
 import loftcoil.engine.fault.Fault;
+import loftcoil.engine.words.MeasuredText;
+import loftcoil.engine.words.Numeral;
 
 /**
  * A house as far as it has been measured. It begins as an example dwelling, every value of which is borrowed, and becomes the house of
@@ -145,6 +149,24 @@ public record Survey(Sketch sketch, List<WalkedPipe> hot, List<WalkedPipe> cold,
                 origins.put(run.path() + "[" + i + "].riseM", Origin.ASSUMED);
             }
         }
+    }
+
+    /** The same with sun and air of a year, told or estimated. */
+    public Survey withClimate(Monthly monthly, Origin origin) {
+        return with(
+                Map.of(
+                        "site.monthly.globalKWhPerM2Day", listed(monthly.globalKWhPerM2Day()),
+                        "site.monthly.meanAirC", listed(monthly.meanAirC())),
+                origin);
+    }
+
+    private static String listed(List<Double> values) {
+        return values.stream().map(Numeral::typed).collect(Collectors.joining(", "));
+    }
+
+    /** What looks like a slip and is asked about; nothing here is refused. */
+    public List<MeasuredText> doubts() {
+        return Doubts.of(whole().told());
     }
 
     /** What keeps it a sketch, not for cutting: runs that do not close, and values that do not fit together; empty where nothing does. */

@@ -41,17 +41,31 @@ final class DesignFile {
     }
 
     private static String text(Path file) {
+        return text(file, "a design file, JSON", LONGEST_BYTES);
+    }
+
+    /**
+     * The text of a file.
+     *
+     * @param what what the file has to be, for a refusal
+     * @param longestBytes how long it may be
+     * @throws RefusedException where it is missing, too long, or no text
+     */
+    static String text(Path file, String what, int longestBytes) {
         try {
             if (Files.isDirectory(file)) {
-                throw RefusedFile.of(file, "a folder", "a design file, JSON");
+                throw RefusedFile.of(file, "a folder", what);
             }
-            return TextFile.read(file, LONGEST_BYTES);
+            return TextFile.read(file, longestBytes);
         } catch (TextFile.TooLongException tooLong) {
-            throw RefusedFile.of(file, String.valueOf(tooLong.getMessage()), "a design file of at most 1000000 bytes");
+            throw RefusedFile.of(
+                    file,
+                    String.valueOf(tooLong.getMessage()),
+                    what.replace(", JSON", "") + " of at most " + longestBytes + " bytes");
         } catch (NoSuchFileException missing) {
-            throw RefusedFile.of(file, "no such file", "the path of a design file");
+            throw RefusedFile.of(file, "no such file", "the path of " + what.replace(", JSON", ""));
         } catch (CharacterCodingException notText) {
-            throw RefusedFile.of(file, "not UTF-8 text", "a design file, JSON in UTF-8");
+            throw RefusedFile.of(file, "not UTF-8 text", what + " in UTF-8");
         } catch (IOException unreadable) {
             throw RefusedFile.of(file, "cannot be read (" + unreadable.getMessage() + ")", "a readable file");
         }

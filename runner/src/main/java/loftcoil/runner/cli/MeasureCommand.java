@@ -3,6 +3,7 @@ package loftcoil.runner.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.handout.Paper;
@@ -26,11 +27,24 @@ import picocli.CommandLine.Spec;
         footer = {"", "Exit status: 0 all went well; 2 an option or a file is refused."})
 final class MeasureCommand implements Callable<Integer> {
 
+    private static final String WEATHER = "a weather file";
+
+    /** A year of hours has some 1.6 million. */
+    private static final int LONGEST_WEATHER_BYTES = 5_000_000;
+
     @Option(
             names = "--paper",
             paramLabel = "FILE",
             description = "write the form, .html or .pdf; one that is there is replaced")
     private @Nullable Path form;
+
+    @Option(
+            names = "--climate",
+            paramLabel = "FILE",
+            description =
+                    "first take sun and air from a weather file: hours in the EPW form, or twelve lines with each%n"
+                            + "month's sun in kWh/m² a day and air in °C")
+    private @Nullable Path climate;
 
     @Option(
             names = "--size",
@@ -57,7 +71,11 @@ final class MeasureCommand implements Callable<Integer> {
         if (form != null) {
             return write(form);
         }
+        Optional<String> weather = climate == null
+                ? Optional.empty()
+                : Optional.of(DesignFile.text(climate, WEATHER, LONGEST_WEATHER_BYTES));
         try (LearnerApp bench = learner.open()) {
+            weather.ifPresent(bench.survey()::climateFile);
             TerminalFace.measure(bench);
         }
         return Refusals.FINE;

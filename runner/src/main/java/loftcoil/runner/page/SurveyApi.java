@@ -16,6 +16,8 @@ import loftcoil.runner.show.LearnerApp;
  * POST survey-walk      run pieces               SurveyView.House
  * POST survey-taps      taps                     SurveyView.House
  * POST survey-habits    habits                   SurveyView.House
+ * POST survey-climate     text                   SurveyView.House, from the text of a weather file
+ * POST survey-estimate    typed                  SurveyView.House, sun and air as people remember them
  * POST survey-no-panes                           SurveyView.House
  * POST survey-afresh                             SurveyView.House
  * POST survey-take                               RebuildView.Taken
@@ -33,18 +35,28 @@ final class SurveyApi {
 
     Map<String, PageApi.Ask> asks() {
         return Map.of(
-                "survey", PageApi.Ask.read(body -> json.of(bench.survey().house())),
-                "survey-tell", PageApi.Ask.change(this::tell),
-                "survey-walk", PageApi.Ask.change(this::walk),
-                "survey-taps", PageApi.Ask.change(body -> json.of(bench.survey().taps(rows(body, "taps")))),
+                "survey-climate",
+                PageApi.Ask.change(body -> json.of(bench.survey().climateFile(body.text("text")))),
+                "survey-estimate",
+                PageApi.Ask.change(body -> json.of(
+                        bench.survey().climateEstimate(body.byName("typed", "names with texts", JsonFields::text)))),
+                "survey",
+                PageApi.Ask.read(body -> json.of(bench.survey().house())),
+                "survey-tell",
+                PageApi.Ask.change(this::tell),
+                "survey-walk",
+                PageApi.Ask.change(this::walk),
+                "survey-taps",
+                PageApi.Ask.change(body -> json.of(bench.survey().taps(rows(body, "taps")))),
                 "survey-habits",
-                        PageApi.Ask.change(body -> json.of(
-                                bench.survey().habits(body.byName("habits", "names with texts", JsonFields::text)))),
+                PageApi.Ask.change(body ->
+                        json.of(bench.survey().habits(body.byName("habits", "names with texts", JsonFields::text)))),
                 "survey-no-panes",
-                        PageApi.Ask.change(body -> json.of(bench.survey().noPanes())),
+                PageApi.Ask.change(body -> json.of(bench.survey().noPanes())),
                 "survey-afresh",
-                        PageApi.Ask.change(body -> json.of(bench.survey().afresh())),
-                "survey-take", PageApi.Ask.change(body -> json.of(bench.survey().take())));
+                PageApi.Ask.change(body -> json.of(bench.survey().afresh())),
+                "survey-take",
+                PageApi.Ask.change(body -> json.of(bench.survey().take())));
     }
 
     private JsonNode tell(JsonFields body) {

@@ -48,6 +48,23 @@ public interface SurveyApp {
      */
     SurveyView.House habits(Map<String, String> habits);
 
+    /**
+     * Takes sun and air, and where it says so the place too, from a weather file.
+     *
+     * @param text the text of the file; see {@link loftcoil.engine.survey.ClimateFile}
+     * @throws loftcoil.engine.fault.RefusedException where it cannot be read; nothing is taken
+     */
+    SurveyView.House climateFile(String text);
+
+    /**
+     * Estimates sun and air from the latitude that is told and from what people remember.
+     *
+     * @param typed {@code winter}, {@code spring}, {@code summer}, {@code autumn} with codes of {@link loftcoil.engine.survey.Sky}, and
+     *     {@code warmest} and {@code coldest}, the means of those months, as typed
+     * @throws loftcoil.engine.fault.RefusedException where one cannot be read; with every fault, and nothing is taken
+     */
+    SurveyView.House climateEstimate(Map<String, String> typed);
+
     /** The house has no panes. */
     SurveyView.House noPanes();
 

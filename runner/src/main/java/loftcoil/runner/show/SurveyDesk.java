@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import loftcoil.engine.design.Changes;
+import loftcoil.engine.design.Coded;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignField;
 import loftcoil.engine.design.DesignFields;
@@ -19,8 +20,11 @@ import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.KnownNames;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.pipe.TubeTable;
+import loftcoil.engine.survey.ClimateEstimate;
+import loftcoil.engine.survey.ClimateFile;
 import loftcoil.engine.survey.Closing;
 import loftcoil.engine.survey.Habits;
+import loftcoil.engine.survey.Sky;
 import loftcoil.engine.survey.Station;
 import loftcoil.engine.survey.Survey;
 import loftcoil.engine.survey.WalkedPipe;
@@ -170,6 +174,57 @@ final class SurveyDesk implements SurveyApp {
     }
 
     @Override
+    public SurveyView.House climateFile(String text) {
+        ClimateFile file = ClimateFile.read(text);
+        Survey survey = store.survey().withClimate(file.monthly(), Origin.YOURS);
+        return keep(file.place().map(spot -> placed(survey, spot)).orElse(survey));
+    }
+
+    private static Survey placed(Survey survey, ClimateFile.Spot spot) {
+        return survey.with(
+                Map.of(
+                        "site.latitudeDeg", Numeral.typed(spot.latitudeDeg()),
+                        "site.longitudeDeg", Numeral.typed(spot.longitudeDeg()),
+                        "site.utcOffsetH", Numeral.typed(spot.utcOffsetH()),
+                        "site.altitudeM", Numeral.typed(spot.altitudeM())),
+                Origin.YOURS);
+    }
+
+    @Override
+    public SurveyView.House climateEstimate(Map<String, String> typed) {
+        List<Fault> faults = new ArrayList<>();
+        double warmestC = number(typed, "warmest", faults);
+        double coldestC = number(typed, "coldest", faults);
+        Map<String, Sky> skies = new HashMap<>();
+        for (String season : List.of("winter", "spring", "summer", "autumn")) {
+            String code = typed.getOrDefault(season, "");
+            Coded.find(Sky.class, code)
+                    .ifPresentOrElse(
+                            sky -> skies.put(season, sky),
+                            () -> faults.add(new KnownNames("sky", Coded.codes(Sky.class)).unknown(season, code)));
+        }
+        refuse(faults);
+        ClimateEstimate estimate = new ClimateEstimate(
+                store.survey().sketch().told().site().latitudeDeg(),
+                skies.getOrDefault("winter", Sky.MIXED),
+                skies.getOrDefault("spring", Sky.MIXED),
+                skies.getOrDefault("summer", Sky.MIXED),
+                skies.getOrDefault("autumn", Sky.MIXED),
+                warmestC,
+                coldestC);
+        return keep(store.survey().withClimate(estimate.monthly(), Origin.ASSUMED));
+    }
+
+    private static double number(Map<String, String> typed, String name, List<Fault> faults) {
+        try {
+            return Typed.number(typed.getOrDefault(name, ""), "°C", name);
+        } catch (RefusedException refused) {
+            faults.addAll(refused.faults());
+            return Double.NaN;
+        }
+    }
+
+    @Override
     public SurveyView.House noPanes() {
         return keep(store.survey().withoutPanes());
     }
@@ -306,6 +361,8 @@ final class SurveyDesk implements SurveyApp {
                 + (open.isEmpty()
                         ? "All fits together."
                         : "It is a sketch, not for cutting: something does not fit together yet.");
-        return new SurveyView.Standing(yours, assumed, borrowed, !open.isEmpty(), words, open);
+        List<String> doubts =
+                survey.doubts().stream().map(doubt -> doubt.metric()).toList();
+        return new SurveyView.Standing(yours, assumed, borrowed, !open.isEmpty(), words, open, doubts);
     }
 }

@@ -25,8 +25,16 @@ public final class SurveyView {
      * @param sketch true while something does not fit, so that nothing may be cut by it
      * @param words all that in a sentence
      * @param open what does not fit, a line each
+     * @param doubts what looks like a slip, a question each
      */
-    public record Standing(int yours, int assumed, int borrowed, boolean sketch, String words, List<String> open) {}
+    public record Standing(
+            int yours,
+            int assumed,
+            int borrowed,
+            boolean sketch,
+            String words,
+            List<String> open,
+            List<String> doubts) {}
 
     /**
      * A stop on the way.

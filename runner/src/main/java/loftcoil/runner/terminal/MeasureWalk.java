@@ -83,6 +83,7 @@ final class MeasureWalk {
         }
         say(house.standing().words());
         house.standing().open().forEach(this::warn);
+        house.standing().doubts().forEach(doubt -> say("Is this so? " + doubt));
     }
 
     private void station(SurveyView.Station station) {
@@ -91,6 +92,13 @@ final class MeasureWalk {
         switch (station.code()) {
             case "hot-run", "cold-run" -> run(station.run());
             case "taps" -> taps(station.taps());
+            case "climate" -> {
+                if (ask("Is there a table to read from? yes, no", "no").equals("yes")) {
+                    questions(station);
+                } else {
+                    estimate();
+                }
+            }
             case "people" -> {
                 habits();
                 questions(station);
@@ -228,6 +236,22 @@ final class MeasureWalk {
                     "mixer", ask("Hottest water past its mixing valve, or none", "none")));
         }
         survey.taps(taps);
+    }
+
+    private void estimate() {
+        if (!ask("Estimate sun and air from what you remember? yes, no", "yes").equals("yes")) {
+            return;
+        }
+        Map<String, String> typed = new HashMap<>();
+        for (String season : List.of("winter", "spring", "summer", "autumn")) {
+            typed.put(season, ask("Sky in " + season + ": clear, mixed, cloudy, dull", "mixed"));
+        }
+        typed.put("warmest", ask("Mean of the warmest month, day and night, such as 19 °C", ""));
+        typed.put("coldest", ask("Mean of the coldest month, day and night", ""));
+        caught(() -> {
+            survey.climateEstimate(typed);
+            say("Estimated; sun may be a quarter off either way. It counts as assumed.");
+        });
     }
 
     private void habits() {

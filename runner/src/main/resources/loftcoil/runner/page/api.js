@@ -70,3 +70,5 @@ export const surveyHabits = (habits) => post('survey-habits', { habits });
 export const surveyNoPanes = () => post('survey-no-panes');
 export const surveyAfresh = () => post('survey-afresh');
 export const surveyTake = () => post('survey-take');
+export const surveyClimate = (text) => post('survey-climate', { text });
+export const surveyEstimate = (typed) => post('survey-estimate', { typed });

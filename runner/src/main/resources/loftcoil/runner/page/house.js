@@ -2,7 +2,7 @@
 import * as api from './api.js';
 import { clear, el, say } from './dom.js';
 import { showBanner } from './banner.js';
-import { habitsForm, tapsTable, runTable } from './walked.js';
+import { climateForm, habitsForm, tapsTable, runTable } from './walked.js';
 
 const ORIGINS = { yours: 'yours', assumed: 'assumed', borrowed: 'borrowed' };
 const LONG = 24;
@@ -47,6 +47,7 @@ function update(view, house) {
 function tellStanding(view, standing) {
   view.standing.classList.toggle('sketch', standing.sketch);
   view.standing.replaceChildren(el('p', {}, standing.words),
+    ...standing.doubts.map((doubt) => el('p', {}, el('strong', {}, 'Is this so? '), doubt)),
     ...(standing.open.length ? [el('ul', {}, ...standing.open.map((line) => el('li', {}, line)))] : []));
 }
 
@@ -66,6 +67,7 @@ function stationFold(view, station, at) {
   const inside = [el('p', {}, station.help)];
   if (station.run.code) inside.push(runTable(view, station.run));
   else if (station.code === 'taps') inside.push(tapsTable(view, station.taps, () => redraw(view)));
+  if (station.code === 'climate') inside.push(climateForm(view, () => redraw(view)));
   if (station.code === 'people') inside.push(habitsForm(view));
   if (station.code === 'panes') inside.push(noPanes(view));
   inside.push(...station.questions.map((question) => questionRow(view, station, question)));

@@ -128,3 +128,53 @@ function tapChooser(name, taps, at) {
   field.value = taps[Math.min(at, taps.length - 1)];
   return field;
 }
+
+const MOST_BYTES = 900_000;
+const SEASONS = ['winter', 'spring', 'summer', 'autumn'];
+
+/** Sun and air from a weather file that the page reads itself, or as people remember them. */
+export function climateForm(view, changed) {
+  const trouble = el('div', { role: 'alert' });
+  const said = el('p', { role: 'status' });
+  const told = async (work, words) => {
+    trouble.replaceChildren();
+    if (await view.ask(work, (lines) => refused(trouble, lines))) { await changed(); document.querySelector('#climate-said').textContent = words; }
+  };
+  const file = el('input', { type: 'file', id: 'climate-file', accept: '.epw,.csv,.txt' });
+  file.addEventListener('change', async () => {
+    const [chosen] = file.files;
+    if (!chosen) return;
+    const text = thinned(await chosen.text());
+    if (text.length > MOST_BYTES) return refused(trouble, [`${chosen.name}: too long for a weather file`]);
+    await told(() => api.surveyClimate(text), `Sun and air are those of ${chosen.name} now.`);
+  });
+  const skies = SEASONS.map((season) => {
+    const field = el('select', { id: `sky-${season}` }, ...['clear', 'mixed', 'cloudy', 'dull'].map((sky) => el('option', { value: sky }, sky)));
+    field.value = 'mixed';
+    return [season, `Sky in ${season}`, field];
+  });
+  const means = [['warmest', 'Mean of the warmest month, day and night'], ['coldest', 'Mean of the coldest month, day and night']]
+    .map(([name, words]) => [name, words, el('input', { type: 'text', id: `sky-${name}`, autocomplete: 'off', maxlength: '20' })]);
+  const fields = [...skies, ...means];
+  const estimate = () => told(
+    () => api.surveyEstimate(Object.fromEntries(fields.map(([name, , field]) => [name, field.value]))),
+    'Estimated; the sun may be a quarter off either way. It counts as assumed.');
+  said.id = 'climate-said';
+  return el('div', {},
+    el('div', { class: 'asked' }, el('label', { for: 'climate-file' }, 'A weather file: hours in the EPW form, or twelve lines with sun and air'),
+      el('span', { class: 'field' }, file)),
+    el('p', {}, 'Or estimated from what you remember, for the latitude told above:'),
+    ...fields.map(([name, words, field]) => el('div', { class: 'asked' }, el('label', { for: `sky-${name}` }, words), el('span', { class: 'field' }, field))),
+    el('p', {}, el('button', { type: 'button', onclick: estimate }, 'Estimate sun and air')), said, trouble);
+}
+
+/** Of a file of hours only the fields that are read, so that it stays short: month, air, sun. */
+function thinned(text) {
+  const lines = text.split(/\r?\n/);
+  if (!lines[0].toUpperCase().startsWith('LOCATION,')) return text;
+  return lines.map((line, at) => {
+    if (at < 8) return at === 0 ? line : 'HEADER';
+    const fields = line.split(',');
+    return fields.length > 13 ? `0,${fields[1]},0,0,0,,${fields[6]},,,,,,,${fields[13]}` : line;
+  }).join('\n');
+}

@@ -247,4 +247,46 @@ class SurveyDeskTest {
                             && question.origin().equals("yours")));
         }
     }
+
+    @Test
+    void sunAndAirAreEstimatedFromWhatIsRemembered() {
+        try (CourseApp bench = open()) {
+            SurveyView.House house = bench.survey()
+                    .climateEstimate(Map.of(
+                            "winter", "dull", "spring", "mixed", "summer", "clear", "autumn", "cloudy", "warmest",
+                            "66 °F", "coldest", "0"));
+
+            assertEquals(List.of(), house.standing().doubts());
+            bench.survey().take();
+            Design design = DesignJson.read(bench.rebuild().own().json());
+            assertEquals(18.9, design.site().monthly().meanAirC().get(6), 0.05);
+            assertEquals(Origin.ASSUMED, design.origin("site.monthly.meanAirC"));
+        }
+    }
+
+    @Test
+    void anEstimateThatCannotBeReadIsRefusedWhole() {
+        try (CourseApp bench = open()) {
+            RefusedException refused = assertThrows(RefusedException.class, () -> bench.survey()
+                    .climateEstimate(Map.of("winter", "grey", "warmest", "hot")));
+
+            List<String> paths = refused.faults().stream().map(Fault::path).toList();
+            assertTrue(paths.containsAll(List.of("winter", "spring", "warmest", "coldest")), paths.toString());
+        }
+    }
+
+    @Test
+    void aWeatherFileBringsSunAndAirAndANorthernYearInTheSouthIsAskedAbout() {
+        try (CourseApp bench = open()) {
+            bench.survey().tell(Map.of("site.latitudeDeg", "-42"), false);
+            String rows = "1;0\n2;1\n3;5\n4;9\n5;14\n6;17\n6,2;19\n5;18\n4;14\n3;9\n2;4\n1;1";
+
+            SurveyView.House house = bench.survey().climateFile(rows);
+
+            assertTrue(
+                    house.standing().doubts().stream().anyMatch(doubt -> doubt.contains("other half of the earth")),
+                    house.standing().doubts().toString());
+            assertThrows(RefusedException.class, () -> bench.survey().climateFile("no weather"));
+        }
+    }
 }

@@ -1,0 +1,98 @@
+package loftcoil.engine.survey;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.stream.IntStream;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Fire;
+import loftcoil.engine.design.Site;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
+import loftcoil.engine.words.MeasuredText;
+
+/** What looks like a slip of whoever measured a house: a clock of another longitude, panes that face away, a year of the other half. */
+final class Doubts {
+
+    /** Clocks that law sets stand up to some three hours from the sun. */
+    private static final double CLOCK_H = 3;
+
+    private static final double DEGREES_AN_HOUR = 15;
+
+    /** Nearer to the equator the noon sun stands on either side, and the year has no winter. */
+    private static final double TROPIC_DEG = 23.5;
+
+    /** Panes to the east or west still see half of the noon sun. */
+    private static final double AWAY_DEG = 100;
+
+    private static final List<Integer> NORTHERN_SUMMER = List.of(6, 7, 8);
+    private static final List<Integer> SOUTHERN_SUMMER = List.of(12, 1, 2);
+    private static final int MONTHS = 12;
+
+    private Doubts() {}
+
+    static List<MeasuredText> of(Design design) {
+        List<MeasuredText> doubts = new ArrayList<>();
+        clock(design.site(), doubts);
+        if (Math.abs(design.site().latitudeDeg()) > TROPIC_DEG) {
+            panes(design, doubts);
+            seasons(design.site(), doubts);
+        }
+        design.fire().ifPresent(fire -> fire(design.site(), fire, doubts));
+        return List.copyOf(doubts);
+    }
+
+    private static void clock(Site site, List<MeasuredText> doubts) {
+        double sunH = site.longitudeDeg() / DEGREES_AN_HOUR;
+        double apart = Math.abs(site.utcOffsetH() - sunH);
+        if (Math.min(apart, 24 - apart) > CLOCK_H) {
+            doubts.add(SurveyWords.say(
+                    "doubt.clock",
+                    "clock",
+                    new Measure(site.utcOffsetH(), MeasureKind.TIME_H),
+                    "sun",
+                    new Measure(Math.rint(sunH), MeasureKind.TIME_H)));
+        }
+    }
+
+    private static void panes(Design design, List<MeasuredText> doubts) {
+        boolean north = design.site().latitudeDeg() > 0;
+        design.window().ifPresent(window -> {
+            double off = Math.abs(window.azimuthDeg() - (north ? 180 : 0)) % 360;
+            if (Math.min(off, 360 - off) > AWAY_DEG) {
+                doubts.add(SurveyWords.say(
+                        "doubt.panes", "noon", SurveyWords.say(north ? "doubt.panes.south" : "doubt.panes.north")));
+            }
+        });
+    }
+
+    private static void seasons(Site site, List<MeasuredText> doubts) {
+        double june = meanC(site, NORTHERN_SUMMER);
+        double december = meanC(site, SOUTHERN_SUMMER);
+        if (site.latitudeDeg() > 0 ? june < december : june > december) {
+            doubts.add(SurveyWords.say("doubt.seasons"));
+        }
+    }
+
+    private static void fire(Site site, Fire fire, List<MeasuredText> doubts) {
+        List<Integer> dark = IntStream.rangeClosed(1, MONTHS)
+                .boxed()
+                .filter(month -> !fire.months().contains(month))
+                .toList();
+        if (fire.months().isEmpty() || dark.isEmpty()) {
+            return;
+        }
+        double litC = meanC(site, fire.months());
+        double darkC = meanC(site, dark);
+        if (litC > darkC) {
+            doubts.add(SurveyWords.say("doubt.fire", "lit", Measure.celsius(litC), "dark", Measure.celsius(darkC)));
+        }
+    }
+
+    private static double meanC(Site site, Collection<Integer> months) {
+        return months.stream()
+                .mapToDouble(month -> site.monthly().meanAirC().get(month - 1))
+                .average()
+                .orElse(Double.NaN);
+    }
+}
