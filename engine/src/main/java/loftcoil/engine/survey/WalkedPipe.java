@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import loftcoil.engine.design.LaggingChoice;
 import loftcoil.engine.design.Leg;
+import loftcoil.engine.pipe.TubeTable;
 
 /**
  * One straight piece of pipe as somebody walks along it with a tape, from fitting to fitting.
@@ -40,6 +41,17 @@ public record WalkedPipe(
         boolean measured) {
 
     private static final double MM_PER_M = 1000;
+
+    /**
+     * The name of a tube in the tube table.
+     *
+     * @param path where it was told, for a refusal
+     * @param typed a name, or outer diameter by wall as in {@code 22x1.0}
+     * @throws loftcoil.engine.fault.RefusedException where there is no such tube
+     */
+    public static String tubeNamed(String path, String typed) {
+        return TubeTable.require(path, typed).name();
+    }
 
     /** Level of its far end above that of its near end, m. */
     public double riseM() {

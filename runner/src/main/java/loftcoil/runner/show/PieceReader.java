@@ -13,7 +13,6 @@ import loftcoil.engine.design.LaggingChoice;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.KnownNames;
 import loftcoil.engine.fault.RefusedException;
-import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.survey.Closing;
 import loftcoil.engine.survey.WalkedPipe;
 import loftcoil.engine.survey.Way;
@@ -144,7 +143,7 @@ final class PieceReader {
                                 ? told.hotLegs().get(0).tube()
                                 : told.coldLegs().get(0).tube()));
         try {
-            return TubeTable.require(at + ".tube", tube).name();
+            return WalkedPipe.tubeNamed(at + ".tube", tube);
         } catch (RefusedException refused) {
             faults.addAll(refused.faults());
             return tube;

@@ -19,7 +19,6 @@ import loftcoil.engine.design.Tap;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.KnownNames;
 import loftcoil.engine.fault.RefusedException;
-import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.survey.ClimateEstimate;
 import loftcoil.engine.survey.ClimateFile;
 import loftcoil.engine.survey.Closing;
@@ -113,8 +112,7 @@ final class SurveyDesk implements SurveyApp {
             return Optional.of(new Tap(
                     name,
                     Typed.number(line.getOrDefault("level", ""), "m", at + ".levelM"),
-                    TubeTable.require(at + ".tube", Typed.tube(line.getOrDefault("tube", "")))
-                            .name(),
+                    WalkedPipe.tubeNamed(at + ".tube", Typed.tube(line.getOrDefault("tube", ""))),
                     Typed.number(line.getOrDefault("length", ""), "m", at + ".lengthM"),
                     elbows.isEmpty()
                             ? known.fittings()
