@@ -1,69 +1,112 @@
 package loftcoil.engine.caution;
 
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import loftcoil.engine.loop.BoilMargin;
 import loftcoil.engine.loop.Boils;
-import loftcoil.engine.loop.Circulates;
+import loftcoil.engine.loop.SteadyFlow;
 import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
 
 /** Water that boils in the loop or comes near it: steam, scalding water thrown out of the vent, knocking that breaks joints. */
 final class Boiling implements CautionRule {
 
-    /** Margin below which an uneven fire may bring the water to the boil, K; common practice. */
+    /** Margin of the sheet's own state below which a fiercer fire may bring the water to the boil, K; common practice. */
     static final double SMALL_MARGIN_K = 10;
+
+    /**
+     * Share of the warming in the coil that what is not known of the flow may add to it: a flow 15 % less than computed, which is what
+     * {@link loftcoil.engine.loop.Circuit} leaves open.
+     */
+    static final double DOUBT_OF_WARMING = 1 / 0.85 - 1;
 
     /** Margin of the tank itself, K; common practice. */
     static final double SMALL_TANK_MARGIN_K = 5;
 
     @Override
     public void look(CautionFacts facts, Findings findings) {
-        boolean raised = facts.lit()
-                .circulation()
-                .match(flow -> near(flow, findings), boils -> boils(boils, findings), still -> false);
-        if (!raised) {
-            harder(facts, findings);
+        if (facts.lit().circulation() instanceof Boils boils) {
+            findings.caution(CautionKind.BOIL, "finding", boils.finding());
+        } else if (!harder(facts, findings)) {
+            near(facts, findings);
         }
         tank(facts, findings);
     }
 
-    private static boolean boils(Boils boils, Findings findings) {
-        findings.caution(CautionKind.BOIL, "finding", boils.finding());
-        return true;
+    private static boolean harder(CautionFacts facts, Findings findings) {
+        for (HarderCase harder : facts.harder()) {
+            if (harder.search().circulation() instanceof Boils boils) {
+                findings.caution(CautionKind.BOIL_HARD, "when", harder.when(), "finding", boils.finding());
+                return true;
+            }
+        }
+        return false;
     }
 
-    private static boolean near(Circulates circulates, Findings findings) {
-        BoilMargin margin = circulates.flow().boilMargin();
-        if (!(margin.marginK() < SMALL_MARGIN_K)) {
-            return false;
-        }
+    private static void near(CautionFacts facts, Findings findings) {
+        HarderCase own = HarderCase.tankAt(facts.circuit().setting().tankC(), facts.lit());
+        Stream.concat(
+                        facts.harder().stream().filter(harder -> within(harder, Boiling::inDoubtK)),
+                        Stream.of(own).filter(asked -> within(asked, flow -> SMALL_MARGIN_K)))
+                .findFirst()
+                .ifPresent(near -> near(near, findings));
+    }
+
+    private static boolean within(HarderCase state, ToDoubleFunction<SteadyFlow> leastK) {
+        return state.search()
+                .forward()
+                .filter(flow -> flow.boilMargin().marginK() < leastK.applyAsDouble(flow))
+                .isPresent();
+    }
+
+    private static double inDoubtK(SteadyFlow flow) {
+        return DOUBT_OF_WARMING * (flow.coil().endC() - flow.coil().startC());
+    }
+
+    private static void near(HarderCase state, Findings findings) {
+        BoilMargin margin = state.search().forward().orElseThrow().boilMargin();
         findings.caution(
                 CautionKind.BOIL_NEAR,
+                "when",
+                state.when(),
                 "where",
                 margin.where(),
                 "margin",
                 Measure.degrees(margin.marginK()),
                 "boiling",
                 Measure.celsius(margin.boilingC()));
-        return true;
-    }
-
-    private static void harder(CautionFacts facts, Findings findings) {
-        for (HarderCase harder : facts.harder()) {
-            if (harder.search().circulation() instanceof Boils boils) {
-                findings.caution(CautionKind.BOIL_HARD, "when", harder.when(), "finding", boils.finding());
-                return;
-            }
-        }
     }
 
     private static void tank(CautionFacts facts, Findings findings) {
         double boilingC = facts.circuit().boilingC(facts.design().tank().waterlineLevelM());
-        facts.year()
-                .filter(year -> year.hottestTankC() + YearFacts.BLUR_K > boilingC - SMALL_TANK_MARGIN_K)
-                .ifPresent(year -> findings.caution(
-                        CautionKind.BOIL_TANK,
-                        "hottest",
-                        Measure.celsius(year.hottestTankC()),
-                        "boiling",
-                        Measure.celsius(boilingC)));
+        facts.year().ifPresent(year -> tank(year, boilingC, findings));
+        facts.singsFromC().ifPresent(fromC -> facts.year()
+                .filter(year -> year.hottestTankC() >= fromC && year.boilingH() == 0)
+                .ifPresent(year -> sings(year, fromC, findings)));
+    }
+
+    private static void tank(YearFacts year, double boilingC, Findings findings) {
+        Measure hottest = Measure.celsius(year.hottestTankC());
+        Measure boiling = Measure.celsius(boilingC);
+        if (year.boilingH() > 0) {
+            findings.cautionAs(
+                    CautionKind.BOIL_TANK,
+                    "steams",
+                    "hours",
+                    new Measure(year.boilingH(), MeasureKind.TIME_H),
+                    "steam",
+                    Measure.litres(year.steamL()),
+                    "hottest",
+                    hottest,
+                    "boiling",
+                    boiling);
+        } else if (year.hottestTankC() + YearFacts.BLUR_K > boilingC - SMALL_TANK_MARGIN_K) {
+            findings.cautionAs(CautionKind.BOIL_TANK, "near", "hottest", hottest, "boiling", boiling);
+        }
+    }
+
+    private static void sings(YearFacts year, double fromC, Findings findings) {
+        findings.caution(
+                CautionKind.SING, "from", Measure.celsius(fromC), "hottest", Measure.celsius(year.hottestTankC()));
     }
 }

@@ -2,6 +2,7 @@ package loftcoil.engine.caution;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Safety;
 import loftcoil.engine.loop.Circuit;
@@ -19,6 +20,7 @@ import loftcoil.engine.start.Starts;
  * @param year figures of the year; empty where it was not computed
  * @param fire figures of the fire; empty where it was not computed
  * @param starts fires lit after rests; empty where they were not tried
+ * @param singsFromC whole tank from which bubbles form on the hottest side of the coil, °C; empty where it was not computed
  */
 public record CautionFacts(
         Design design,
@@ -27,7 +29,8 @@ public record CautionFacts(
         List<HarderCase> harder,
         Optional<YearFacts> year,
         Optional<FireFacts> fire,
-        Optional<Starts> starts) {
+        Optional<Starts> starts,
+        OptionalDouble singsFromC) {
 
     /** Keeps a copy of the cases. */
     public CautionFacts {
@@ -36,27 +39,40 @@ public record CautionFacts(
 
     /** The facts of a loop in one steady state. */
     public static CautionFacts steady(Design design, Circuit circuit, FlowSearch lit) {
-        return new CautionFacts(design, circuit, lit, List.of(), Optional.empty(), Optional.empty(), Optional.empty());
+        return new CautionFacts(
+                design,
+                circuit,
+                lit,
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty());
     }
 
     /** The same with the loop under harder conditions. */
     public CautionFacts withHarder(List<HarderCase> cases) {
-        return new CautionFacts(design, circuit, lit, cases, year, fire, starts);
+        return new CautionFacts(design, circuit, lit, cases, year, fire, starts, singsFromC);
     }
 
     /** The same with figures of the year. */
     public CautionFacts withYear(YearFacts figures) {
-        return new CautionFacts(design, circuit, lit, harder, Optional.of(figures), fire, starts);
+        return new CautionFacts(design, circuit, lit, harder, Optional.of(figures), fire, starts, singsFromC);
     }
 
     /** The same with figures of the fire. */
     public CautionFacts withFire(FireFacts figures) {
-        return new CautionFacts(design, circuit, lit, harder, year, Optional.of(figures), starts);
+        return new CautionFacts(design, circuit, lit, harder, year, Optional.of(figures), starts, singsFromC);
     }
 
     /** The same with fires lit after rests. */
     public CautionFacts withStarts(Starts tried) {
-        return new CautionFacts(design, circuit, lit, harder, year, fire, Optional.of(tried));
+        return new CautionFacts(design, circuit, lit, harder, year, fire, Optional.of(tried), singsFromC);
+    }
+
+    /** The same with the tank from which the coil sings, °C. */
+    public CautionFacts withSinging(OptionalDouble fromC) {
+        return new CautionFacts(design, circuit, lit, harder, year, fire, starts, fromC);
     }
 
     /** What the design says on safety. */

@@ -23,11 +23,13 @@ public enum CautionKind {
     /** The water boils somewhere in the loop. */
     BOIL(DANGER, FILLING),
     /** The loop comes near boiling. */
-    BOIL_NEAR(DANGER, FILLING),
+    BOIL_NEAR(WARNING, FILLING),
     /** The loop boils under a harder case. */
     BOIL_HARD(DANGER, FILLING),
     /** The tank comes near boiling in the year. */
     BOIL_TANK(DANGER, FILLING),
+    /** Bubbles form on the hottest side of the coil before its water boils. */
+    SING(NOTE, UPKEEP),
     /** A lit fire under water that stands. */
     STILL(DANGER, FILLING),
     /** The tank is not above the coil. */
@@ -84,6 +86,8 @@ public enum CautionKind {
     DRY_COVER(DANGER, FILLING),
     /** The taps can bare the return port. */
     DRY_DRAW(DANGER, FILLING),
+    /** Nothing keeps the water from sinking to the return port. */
+    LEVEL(WARNING, UPKEEP),
     /** A fire is lit under a drained loop. */
     DRY_FIRE(DANGER, FILLING),
     /** Lime narrows the coil. */

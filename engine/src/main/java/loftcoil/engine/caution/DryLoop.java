@@ -1,16 +1,28 @@
 package loftcoil.engine.caution;
 
 import java.util.List;
-import java.util.Optional;
 import loftcoil.engine.design.ColdFeed;
+import loftcoil.engine.design.Fire;
 import loftcoil.engine.design.Leg;
 import loftcoil.engine.design.Tank;
+import loftcoil.engine.loop.Circuit;
+import loftcoil.engine.loop.FlowSearch;
 import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.tank.SafeLevel;
+import loftcoil.engine.water.Saturation;
 import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasuredText;
 
 /** Water that does not cover the return port: the loop is broken while the fire burns. */
 final class DryLoop implements CautionRule {
+
+    /** A tank late in a good evening, °C. */
+    private static final double HOT_C = 70;
+
+    /** What a millimetre of hot water weighs on, Pa. */
+    private static final double PA_PER_MM = 9.6;
+
+    private static final double S_PER_H = 3600;
 
     @Override
     public void look(CautionFacts facts, Findings findings) {
@@ -27,13 +39,20 @@ final class DryLoop implements CautionRule {
                     "least",
                     Measure.millimetres((leastM - tank.returnPortM()) * 1000));
         } else if (tank.drawPortM() < leastM) {
-            drawnDown(tank, leastM, facts.safety().coldFeed(), findings);
+            drawnDown(tank, leastM, byHand(facts), findings);
+        } else if (byHand(facts) && facts.lit().circulates()) {
+            sunk(facts, findings);
         }
     }
 
-    private static void drawnDown(Tank tank, double leastM, Optional<ColdFeed> feed, Findings findings) {
-        boolean byHand = feed.map(said -> said.kind() == ColdFeed.Kind.BY_HAND)
-                .orElse(tank.refillAtH().isPresent());
+    private static boolean byHand(CautionFacts facts) {
+        return facts.safety()
+                .coldFeed()
+                .map(said -> said.kind() == ColdFeed.Kind.BY_HAND)
+                .orElse(facts.design().tank().refillAtH().isPresent());
+    }
+
+    private static void drawnDown(Tank tank, double leastM, boolean byHand, Findings findings) {
         if (byHand) {
             double litres = tank.waterlineL() - tank.litresBelow(leastM);
             findings.caution(
@@ -47,5 +66,46 @@ final class DryLoop implements CautionRule {
                     "tank",
                     Measure.litres(tank.volumeL()));
         }
+    }
+
+    /** The water at the return port, the tank hot and the fire as usual: nothing but a look refills it. */
+    private static void sunk(CautionFacts facts, Findings findings) {
+        Circuit sunk = facts.circuit().withTankC(HOT_C).sunkToReturnPort();
+        FlowSearch search = sunk.search();
+        MeasuredText when = HarderCase.tankAt(HOT_C, search).when();
+        Tank tank = facts.design().tank();
+        Measure spare = Measure.litres(
+                tank.litresBelow(Math.min(tank.drawPortM(), tank.waterlineM())) - tank.litresBelow(tank.returnPortM()));
+        search.forward()
+                .ifPresentOrElse(
+                        flow -> findings.cautionAs(
+                                CautionKind.LEVEL,
+                                "runs",
+                                "spare",
+                                spare,
+                                "margin",
+                                Measure.degrees(flow.boilMargin().marginK()),
+                                "when",
+                                when,
+                                "sink",
+                                Measure.millimetres(flow.drivePa() / PA_PER_MM),
+                                "evening",
+                                Measure.litres(eveningL(facts))),
+                        () -> findings.cautionAs(
+                                CautionKind.LEVEL,
+                                "stops",
+                                "spare",
+                                spare,
+                                "when",
+                                when,
+                                "finding",
+                                search.circulation().finding()));
+    }
+
+    /** Water that the coil's heat of one lighting evaporates, L. */
+    private static double eveningL(CautionFacts facts) {
+        double hours = facts.design().fire().map(Fire::litForH).orElse(1.0);
+        double heatW = facts.circuit().setting().firing().heatW();
+        return heatW * hours * S_PER_H / Saturation.evaporationJPerKg(100);
     }
 }

@@ -10,9 +10,23 @@ package loftcoil.engine.caution;
  * @param longestWarmDays longest time, days on end, 0 to 365, in which at some hour of every day water between 20 and 45 °C
  *     stood somewhere in the tank and the whole of it was never kept at 60 °C for half an hour, or for as long as kills as many
  *     germs at another temperature
+ * @param boilingH time in which water boils in loop or tank, h
+ * @param steamL water that leaves as steam, L
  */
 public record YearFacts(
-        double hottestTankC, double coldestTankC, double hottestDrawC, double leastAirC, double longestWarmDays) {
+        double hottestTankC,
+        double coldestTankC,
+        double hottestDrawC,
+        double leastAirC,
+        double longestWarmDays,
+        double boilingH,
+        double steamL) {
+
+    /** A year in which nothing boils. */
+    public YearFacts(
+            double hottestTankC, double coldestTankC, double hottestDrawC, double leastAirC, double longestWarmDays) {
+        this(hottestTankC, coldestTankC, hottestDrawC, leastAirC, longestWarmDays, 0, 0);
+    }
 
     /** What a march in layers may leave the hottest water too cool by, K; every verdict on it adds so much. */
     public static final double BLUR_K = 1;

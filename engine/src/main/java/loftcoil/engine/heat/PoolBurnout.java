@@ -33,7 +33,7 @@ public final class PoolBurnout {
         double liquid = Water.densityKgPerM3(Math.min(boilingC, Water.TEMPERATURE.high()));
         double vapour = pressurePa / (VAPOUR_GAS_CONSTANT * boilingK) / compressibility(boilingC);
         double buoyant = surfaceTensionNPerM(boilingK) * Constants.GRAVITY_M_PER_S2 * (liquid - vapour);
-        return ZUBER * evaporationJPerKg(boilingC) * Math.sqrt(vapour) * Math.pow(buoyant, 0.25);
+        return ZUBER * Saturation.evaporationJPerKg(boilingC) * Math.sqrt(vapour) * Math.pow(buoyant, 0.25);
     }
 
     /**
@@ -45,11 +45,6 @@ public final class PoolBurnout {
     static double surfaceTensionNPerM(double tempK) {
         double apart = 1 - tempK / 647.096;
         return 0.2358 * Math.pow(apart, 1.256) * (1 - 0.625 * apart);
-    }
-
-    /** Straight line through 2382.7 kJ/kg at 50 °C and 2257.0 at 100 °C (Incropera, table A.6, from memory). */
-    private static double evaporationJPerKg(double tempC) {
-        return 2.257e6 - (tempC - 100) * 2514;
     }
 
     /** How much denser the vapour is than an ideal gas: 1.5 % at 100 °C (0.5977 kg/m³, from memory), nothing at 0 °C. */

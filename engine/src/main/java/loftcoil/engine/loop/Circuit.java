@@ -114,6 +114,24 @@ public final class Circuit {
     }
 
     /**
+     * The same loop with the whole tank at another temperature; heat that hangs on it stays as it is.
+     *
+     * @param tankC temperature of the whole tank, °C; 0 to its boiling point
+     * @throws loftcoil.engine.fault.RefusedException where it is out of range
+     */
+    public Circuit withTankC(double tankC) {
+        return with(new Setting(tankC, setting.altitudeM(), setting.firing()));
+    }
+
+    /** The same loop with the water of the tank sunk to its return port, which it just covers. */
+    public Circuit sunkToReturnPort() {
+        LoopHeights at = plan.heights();
+        LoopHeights sunk = new LoopHeights(at.coldPortM(), at.returnPortM(), at.returnPortM());
+        return new Circuit(
+                new CircuitPlan(sunk, plan.coldLegs(), plan.coil(), plan.hotLegs(), plan.kind()), setting, segments);
+    }
+
+    /**
      * The same loop at another altitude, or in other weather.
      *
      * @param altitudeM altitude, m above the sea; a fall of the barometer by 10 hPa is about 85 m more

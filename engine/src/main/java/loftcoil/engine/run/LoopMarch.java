@@ -53,7 +53,7 @@ final class LoopMarch {
         double coldC = tank.coldPortC();
         LoopGrid grid = table.lit();
         grid.read(coldC, column.densityKgPerM3(tank) - TankColumn.density(coldC), reading);
-        double heatJ = reading.heatW() * seconds;
+        double heatJ = (grid.any() ? reading.heatW() : table.boilingHeatW()) * seconds;
         coilJ += heatJ;
         if (!grid.any() || !(reading.boilMarginK() > 0) || !(reading.flowKgPerS() > 0) || !tank.loopCovered()) {
             steamJ += heatJ;

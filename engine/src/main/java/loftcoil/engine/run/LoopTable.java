@@ -29,11 +29,13 @@ final class LoopTable {
     private final LoopGrid lit;
     private final LoopGrid outForward;
     private final LoopGrid outBackward;
+    private final double boilingHeatW;
     private final double legsPa;
     private final double risesM;
     private final double portsApartM;
 
-    private LoopTable(LoopGrid lit, LoopGrid outForward, LoopGrid outBackward, Circuit out) {
+    private LoopTable(LoopGrid lit, LoopGrid outForward, LoopGrid outBackward, double boilingHeatW, Circuit out) {
+        this.boilingHeatW = boilingHeatW;
         this.lit = lit;
         this.outForward = outForward;
         this.outBackward = outBackward;
@@ -65,6 +67,7 @@ final class LoopTable {
                 LoopGrid.of(forward, near(boilC, (tempC, excess) -> lit(layered(lit, tempC, excess), heating))),
                 LoopGrid.of(forward, near(boilC, (tempC, excess) -> out(layered(out, tempC, excess), true))),
                 LoopGrid.of(backward, near(boilC, (tempC, excess) -> out(layered(out, tempC, excess), false))),
+                heating.heatW(CoilHeating.USUAL_FLOW_KG_PER_S, boilC),
                 out);
     }
 
@@ -81,6 +84,11 @@ final class LoopTable {
     /** The lit loop: read with the cold port's temperature and the column's excess over it. */
     LoopGrid lit() {
         return lit;
+    }
+
+    /** Heat of a coil whose water boils, for a loop that flows nowhere on the grid, W. */
+    double boilingHeatW() {
+        return boilingHeatW;
     }
 
     /** The loop with the fire out, forward. */

@@ -1,5 +1,7 @@
 package loftcoil.engine.run;
 
+import loftcoil.engine.water.Saturation;
+
 /**
  * One month of a year's run, or all twelve together.
  *
@@ -19,6 +21,14 @@ public record MonthRow(
         double hottestC,
         double boilingMin,
         Litres litres) {
+
+    /** Heat that makes steam of a kilogram of water at 100 °C; at 4000 m it is 1.5 % more. */
+    private static final double EVAPORATION_J_PER_KG = Saturation.evaporationJPerKg(100);
+
+    /** Water that left as steam, L as it is filled up again cold: what the heat lost as steam evaporates. */
+    public double steamL() {
+        return energy.losses().steam() * Totals.J_PER_KWH / EVAPORATION_J_PER_KG;
+    }
 
     static MonthRow of(int month, Totals counted, double burnKgPerH, double hottestC) {
         return new MonthRow(

@@ -12,6 +12,8 @@ public enum FigureGroup {
     LEAST_HEAT("loop.low.", "Loop with the least heat of the fire"),
     /** The loop with the most heat that the fire may give. */
     MOST_HEAT("loop.high.", "Loop with the most heat of the fire"),
+    /** The loop in the worst of the states in which it is judged. */
+    WORST("worst.", "Loop at its worst, any tank and fire"),
     /** The metal of the coil. */
     COIL("coil.", "Coil, fire lit"),
     /** Lime in the coil. */

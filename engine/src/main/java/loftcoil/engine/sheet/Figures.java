@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import loftcoil.engine.caution.HarderCase;
+import loftcoil.engine.loop.Boils;
 import loftcoil.engine.run.Losses;
 import loftcoil.engine.run.MonthRow;
 import loftcoil.engine.start.Starts;
@@ -93,6 +95,21 @@ public final class Figures {
                             ? "the water stands still"
                             : night.flowKgPerS() < 0 ? "backward" : "forward"),
             NIGHT_LOSS);
+
+    /** The loop in the worst of the states in which it is judged. */
+    public static final List<Figure<HarderCase>> WORST = List.of(
+            Figure.of(
+                            "boilMarginK",
+                            "least distance from boiling, worst",
+                            MeasureKind.TEMP_DIFF_K,
+                            1,
+                            JudgedStates::boilMarginK)
+                    .more(),
+            Figure.<HarderCase>of("tankC", "tank at its worst", MeasureKind.TEMP_C, 0, HarderCase::tankC)
+                    .noted(worst -> worst.search().circulates()
+                            ? ""
+                            : worst.search().circulation() instanceof Boils ? "the loop boils" : "nothing flows"),
+            Figure.of("heatFactor", "heat over the usual then", MeasureKind.NONE, 2, HarderCase::heatFactor));
 
     /** The metal of the coil. */
     public static final List<Figure<CoilFigures>> COIL = List.of(
@@ -288,6 +305,7 @@ public final class Figures {
                     .less()
                     .first()
                     .headed("boiling"),
+            litres("steamL", "water lost as steam", MonthRow::steamL).less(),
             litres("litres.asWanted", "water as warm as wanted", row -> row.litres()
                             .asWanted())
                     .more()
@@ -368,6 +386,7 @@ public final class Figures {
             add(all, FigureGroup.LEAST_HEAT, LOOP, spread.low());
             add(all, FigureGroup.MOST_HEAT, LOOP, spread.high());
         });
+        sheet.states().worst().ifPresent(worst -> add(all, FigureGroup.WORST, WORST, worst));
         sheet.coil().ifPresent(coil -> add(all, FigureGroup.COIL, COIL, coil));
         sheet.scale().ifPresent(scale -> add(all, FigureGroup.SCALE, SCALE, scale));
         sheet.flue().ifPresent(flue -> add(all, FigureGroup.FLUE, FLUE, flue));

@@ -2,7 +2,6 @@ package loftcoil.engine.sheet;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import loftcoil.engine.caution.Ask;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.caution.CautionFacts;
@@ -52,7 +51,9 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
     static SafetyVerdict judged(Design design, Optional<YearSpread> year, Optional<Starts> starts) {
         Circuit circuit = design.circuit(JudgedStates.COOL_C);
         FlowSearch lit = circuit.search();
-        return of(design, circuit, lit, HeatSpread.of(design, circuit, lit), year, starts);
+        JudgedStates states =
+                JudgedStates.of(design, circuit, HeatSpread.of(design, circuit, lit), CautionInputs.hottestTankC(year));
+        return of(design, circuit, lit, states, year, starts);
     }
 
     /** The verdict from figures that are known already. */
@@ -60,10 +61,10 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
             Design design,
             Circuit circuit,
             FlowSearch lit,
-            Optional<HeatSpread> spread,
+            JudgedStates states,
             Optional<YearSpread> year,
             Optional<Starts> starts) {
-        CautionFacts steady = CautionInputs.of(design, circuit, lit, spread);
+        CautionFacts steady = CautionInputs.of(design, circuit, lit, states);
         CautionFacts facts = CautionInputs.withStarts(CautionInputs.withYear(steady, year), starts);
         boolean heated = circuit.setting().firing().heatW() > 0;
         return new SafetyVerdict(Cautions.of(facts), year.isEmpty() && hasYear(design), starts.isEmpty() && heated);
@@ -71,9 +72,7 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
 
     /** The starts of a design, the hottest tank of its year among them; empty where the coil takes no heat. */
     static Optional<Starts> starts(Design design, Optional<YearSpread> year) {
-        OptionalDouble hottestC =
-                year.map(CautionInputs::hottestTankC).map(OptionalDouble::of).orElse(OptionalDouble.empty());
-        return Starts.of(design, hottestC);
+        return Starts.of(design, CautionInputs.hottestTankC(year));
     }
 
     /** The year of a design, marched; empty where nothing warms the tank in the course of it. */

@@ -17,6 +17,7 @@ import loftcoil.engine.start.Starts;
  * @param loop figures of the loop
  * @param tank figures of the tank
  * @param spread the loop with the least and the most heat, where the heat is worked out from the fire
+ * @param states the loop in every state in which it is judged
  * @param coil the metal of the coil; empty where it takes no heat or nothing flows
  * @param scale lime in the coil; empty where nobody said how hard the water is or none settles
  * @param flue what the coil leaves for the flue; empty where no fire is described or the coil takes no heat
@@ -32,6 +33,7 @@ public record Sheet(
         LoopFigures loop,
         TankFigures tank,
         Optional<HeatSpread> spread,
+        JudgedStates states,
         Optional<CoilFigures> coil,
         Optional<ScaleFigures> scale,
         Optional<FireFigures> flue,
@@ -92,11 +94,13 @@ public record Sheet(
         Circuit circuit = design.circuit(tankC);
         FlowSearch lit = circuit.search();
         Optional<HeatSpread> spread = HeatSpread.of(design, circuit, lit);
+        JudgedStates states = JudgedStates.of(design, circuit, spread, CautionInputs.hottestTankC(year));
         return new Sheet(
                 design,
                 LoopFigures.of(design, circuit, lit),
                 TankFigures.of(design),
                 spread,
+                states,
                 CoilFigures.of(design, circuit, lit),
                 ScaleFigures.of(design, tankC),
                 FireFigures.of(design, circuit, lit),
@@ -106,7 +110,7 @@ public record Sheet(
                 starts,
                 tankC < USUAL_TANK_C
                         ? SafetyVerdict.judged(design, year, starts)
-                        : SafetyVerdict.of(design, circuit, lit, spread, year, starts));
+                        : SafetyVerdict.of(design, circuit, lit, states, year, starts));
     }
 
     /** Computes a design with the tank at {@link #USUAL_TANK_C}. */

@@ -40,6 +40,7 @@ public final class SheetJson {
             lit(loop.putObject("low"), spread.low());
             lit(loop.putObject("high"), spread.high());
         });
+        sheet.states().worst().ifPresent(worst -> put(out.putObject("worst"), Figures.WORST, worst));
         sheet.coil().ifPresent(coil -> put(out.putObject("coil"), Figures.COIL, coil));
         sheet.scale().ifPresent(scale -> put(out.putObject("scale"), Figures.SCALE, scale));
         sheet.flue().ifPresent(flue -> put(out.putObject("flue"), Figures.FLUE, flue));

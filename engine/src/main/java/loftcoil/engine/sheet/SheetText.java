@@ -24,6 +24,7 @@ public final class SheetText {
             FigureGroup.LOOP,
             FigureGroup.NIGHT,
             FigureGroup.STARTS,
+            FigureGroup.WORST,
             FigureGroup.COIL,
             FigureGroup.SCALE,
             FigureGroup.FLUE,

@@ -83,6 +83,7 @@ class CautionsTest {
                 change("LC-VALVE", "/coil/fittings", "{\"ball\": 1}"),
                 change("LC-COIL-JOINT", "/coil/fittings", "{\"bend90\": 3, \"union\": 1}"),
                 change("LC-COIL-WALL", "/coil/tube", "\"EN1057 22x0.9\""),
+                change("LC-SCALE", "/site/hardnessMgPerL", "150"),
                 change("LC-SCALE", "/site/hardnessMgPerL", "300"),
                 change("LC-FROST-LOOP", "/coldLegs/0/aroundFireOutC", "-4"),
                 change("LC-FROST-TANK", "/tank/aroundC", "-2"),
@@ -121,6 +122,7 @@ class CautionsTest {
                 change("LC-GLASS", "/window/toughened", "1"),
                 change("LC-GLASS", "/window/toughened", "null"),
                 change("LC-DRY-COVER", "/tank/waterlineM", "0.40", "/tank/drawPortM", "0.38"),
+                change("LC-LEVEL", "/safety/coldFeed/kind", "\"by hand\""),
                 change("LC-DRY-DRAW", "/tank/drawPortM", "0.2", "/safety/coldFeed/kind", "\"by hand\""));
     }
 
@@ -158,8 +160,11 @@ class CautionsTest {
                         "LC-COIL-SHARE",
                         full(SafeBothy.with("/fire/burnKgPerH", "0.7")).withFire(new FireFacts(190, 122, 10.8))),
                 Arguments.of("LC-BOIL-NEAR", steady(safe.withCoilHeatKW(3), 82)),
-                Arguments.of("LC-BOIL-HARD", usual.withHarder(List.of(HarderCase.coilTaking(20, weak.search())))),
+                Arguments.of(
+                        "LC-BOIL-HARD", usual.withHarder(List.of(HarderCase.stronger(40, 1.5, 20, weak.search())))),
                 Arguments.of("LC-BOIL-TANK", usual.withYear(new YearFacts(96, 12, 74, -11, 2))),
+                Arguments.of("LC-BOIL-TANK", usual.withYear(new YearFacts(80, 12, 74, -11, 2, 30, 40))),
+                Arguments.of("LC-SING", full(safe).withSinging(OptionalDouble.of(73))),
                 Arguments.of("LC-STILL", full(chilledRiser())),
                 Arguments.of("LC-START", usual.withStarts(wrong(OptionalDouble.of(8), StartEnd.BOILS))),
                 Arguments.of(
@@ -207,6 +212,7 @@ class CautionsTest {
         assertEquals(List.of(), codes(Cautions.of(usual.withHarder(List.of(HarderCase.tankAt(40, usual.lit()))))));
         assertEquals(List.of(), codes(Cautions.of(usual.withYear(new YearFacts(91, 4, 91, -11, 6.9)))));
         assertEquals(List.of(), codes(Cautions.of(usual.withFire(new FireFacts(190, 122, 10.8)))));
+        assertEquals(List.of(), codes(Cautions.of(full(SafeBothy.design()).withSinging(OptionalDouble.of(75)))));
     }
 
     /** Application class 2 of ISO 10508, from memory: 80 °C. */
@@ -399,6 +405,8 @@ class CautionsTest {
                 full(Changes.apply(Example.orchardBothy(), "coldFeed.kind", "float valve")),
                 full(SafeBothy.with("/safety/coldFeed/overflowBoreMm", "null")),
                 full(SafeBothy.with("/safety/coldFeed/plasticCistern", "null")),
+                full(SafeBothy.edited(List.of("/coil/heatKW", "8", "/safety/coldFeed/kind", "\"by hand\""))),
+                full(Changes.apply(safe, "site.hardnessMgPerL", "92")),
                 full(plasticDrawPipe("null")),
                 full(plasticDrawPipe("true")).withYear(new YearFacts(85, 12, 85, -11, 2)),
                 usual.withHarder(

@@ -17,9 +17,9 @@ import org.junit.jupiter.api.Test;
 class SafeSheetTest {
 
     @Test
-    void aWholeSheetOfASafeDesignHasNeitherCautionNorQuestion() {
+    void aWholeSheetOfASafeDesignHasNothingButANoteAndNoQuestion() {
         // Enough water for the fire, lit all year so that the tank is heated through, and no sun on top of it in
-        // summer.
+        // summer. Hot enough for that, its coil sings.
         Sheet sheet = Sheet.whole(
                 SafeBothy.edited(List.of(
                         "/tank/volumeL", "200",
@@ -29,17 +29,19 @@ class SafeSheetTest {
                         "/safety/absence/months", "[]",
                         "/window", "null")),
                 40);
-        assertEquals(List.of(), sheet.cautions());
+        assertEquals(List.of("LC-SING"), codes(sheet));
         assertEquals(List.of(), sheet.asks());
     }
 
     /**
-     * Two kilowatts for four hours into 120 L, and nothing to warm it in summer without a fire. Lit again on a tank that is near boiling
-     * the loop boils before it has set off.
+     * Two kilowatts for four hours into 120 L, and nothing to warm it in summer without a fire. The loop boils on a tank that is near
+     * boiling, and lit again on it before it has set off.
      */
     @Test
     void aYearThatBoilsInWinterAndStandsWarmInSummerIsTold() {
-        assertEquals(List.of("LC-BOIL-TANK", "LC-START", "LC-LEGIONELLA"), codes(Sheet.whole(SafeBothy.design(), 40)));
+        assertEquals(
+                List.of("LC-BOIL-HARD", "LC-BOIL-TANK", "LC-START", "LC-LEGIONELLA"),
+                codes(Sheet.whole(SafeBothy.design(), 40)));
     }
 
     @Test

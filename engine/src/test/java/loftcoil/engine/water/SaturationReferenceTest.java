@@ -42,6 +42,18 @@ class SaturationReferenceTest {
         }
     }
 
+    /** Heat of evaporation: enthalpy of steam less that of water on the boiling line, IAPWS-IF97 in an independent library. */
+    @Test
+    void heatOfEvaporation() throws OutOfRangeException {
+        IF97 library = new IF97(IF97.UnitSystem.SI);
+        for (double tempC = 50; tempC <= 110; tempC += 5) {
+            double kelvin = tempC + 273.15;
+            double apart =
+                    library.specificEnthalpySaturatedVapourT(kelvin) - library.specificEnthalpySaturatedLiquidT(kelvin);
+            assertEquals(apart, Saturation.evaporationJPerKg(tempC), 0.001 * apart, tempC + " °C");
+        }
+    }
+
     /**
      * Extra head raises the boiling point: 1 m and 3 m of hot water of 958.35 kg/m³ above sea-level pressure, computed from
      * IF97 equation 31 apart from this code.
