@@ -1,8 +1,12 @@
 package loftcoil.engine.caution;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import loftcoil.engine.loop.BoilMargin;
 import loftcoil.engine.loop.Boils;
 import loftcoil.engine.loop.Circulates;
+import loftcoil.engine.run.ClearSpell;
 import loftcoil.engine.words.Measure;
 
 /** Water that boils in the loop or comes near it: steam, scalding water thrown out of the vent, knocking that breaks joints. */
@@ -57,13 +61,16 @@ final class Boiling implements CautionRule {
 
     private static void tank(CautionFacts facts, Findings findings) {
         double boilingC = facts.circuit().boilingC(facts.design().tank().waterlineLevelM());
-        facts.year()
-                .filter(year -> year.hottestTankC() + YearFacts.BLUR_K > boilingC - SMALL_TANK_MARGIN_K)
-                .ifPresent(year -> findings.caution(
-                        CautionKind.BOIL_TANK,
-                        "hottest",
-                        Measure.celsius(year.hottestTankC()),
-                        "boiling",
-                        Measure.celsius(boilingC)));
+        facts.hottestTankC().ifPresent(hottestC -> {
+            if (hottestC + YearFacts.BLUR_K > boilingC - SMALL_TANK_MARGIN_K) {
+                tank(facts.hotterClear(), Measure.celsius(hottestC), Measure.celsius(boilingC), findings);
+            }
+        });
+    }
+
+    private static void tank(Optional<ClearSpell> clear, Measure hottest, Measure boiling, Findings findings) {
+        List<Object> filling = new ArrayList<>(List.of("hottest", hottest, "boiling", boiling));
+        clear.ifPresent(week -> filling.addAll(ClearWeek.filling(week)));
+        findings.cautionAs(CautionKind.BOIL_TANK, clear.isPresent() ? "clear" : "year", filling.toArray());
     }
 }
