@@ -1,10 +1,14 @@
 package loftcoil.engine.caution;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import loftcoil.engine.loop.BoilMargin;
 import loftcoil.engine.loop.Boils;
 import loftcoil.engine.loop.SteadyFlow;
+import loftcoil.engine.run.ClearSpell;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 
@@ -79,30 +83,38 @@ final class Boiling implements CautionRule {
 
     private static void tank(CautionFacts facts, Findings findings) {
         double boilingC = facts.circuit().boilingC(facts.design().tank().waterlineLevelM());
-        facts.year().ifPresent(year -> tank(year, boilingC, findings));
-        facts.singsFromC().ifPresent(fromC -> facts.year()
-                .filter(year -> year.hottestTankC() >= fromC && year.boilingH() == 0)
-                .ifPresent(year -> sings(year, fromC, findings)));
+        Optional<YearFacts> boils = facts.year().filter(year -> year.boilingH() > 0);
+        boils.ifPresent(year -> steams(year, boilingC, findings));
+        if (boils.isEmpty()) {
+            facts.hottestTankC()
+                    .stream()
+                    .filter(hottestC -> hottestC + YearFacts.BLUR_K > boilingC - SMALL_TANK_MARGIN_K)
+                    .forEach(hottestC ->
+                            near(facts.hotterClear(), Measure.celsius(hottestC), Measure.celsius(boilingC), findings));
+            facts.singsFromC().ifPresent(fromC -> facts.year()
+                    .filter(year -> year.hottestTankC() >= fromC)
+                    .ifPresent(year -> sings(year, fromC, findings)));
+        }
     }
 
-    private static void tank(YearFacts year, double boilingC, Findings findings) {
-        Measure hottest = Measure.celsius(year.hottestTankC());
-        Measure boiling = Measure.celsius(boilingC);
-        if (year.boilingH() > 0) {
-            findings.cautionAs(
-                    CautionKind.BOIL_TANK,
-                    "steams",
-                    "hours",
-                    new Measure(year.boilingH(), MeasureKind.TIME_H),
-                    "steam",
-                    Measure.litres(year.steamL()),
-                    "hottest",
-                    hottest,
-                    "boiling",
-                    boiling);
-        } else if (year.hottestTankC() + YearFacts.BLUR_K > boilingC - SMALL_TANK_MARGIN_K) {
-            findings.cautionAs(CautionKind.BOIL_TANK, "near", "hottest", hottest, "boiling", boiling);
-        }
+    private static void steams(YearFacts year, double boilingC, Findings findings) {
+        findings.cautionAs(
+                CautionKind.BOIL_TANK,
+                "steams",
+                "hours",
+                new Measure(year.boilingH(), MeasureKind.TIME_H),
+                "steam",
+                Measure.litres(year.steamL()),
+                "hottest",
+                Measure.celsius(year.hottestTankC()),
+                "boiling",
+                Measure.celsius(boilingC));
+    }
+
+    private static void near(Optional<ClearSpell> clear, Measure hottest, Measure boiling, Findings findings) {
+        List<Object> filling = new ArrayList<>(List.of("hottest", hottest, "boiling", boiling));
+        clear.ifPresent(week -> filling.addAll(ClearWeek.filling(week)));
+        findings.cautionAs(CautionKind.BOIL_TANK, clear.isPresent() ? "clear" : "near", filling.toArray());
     }
 
     private static void sings(YearFacts year, double fromC, Findings findings) {

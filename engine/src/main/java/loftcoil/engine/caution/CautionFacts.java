@@ -1,12 +1,18 @@
 package loftcoil.engine.caution;
 
+import java.time.Month;
+import java.time.format.TextStyle;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Safety;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.FlowSearch;
+import loftcoil.engine.run.ClearSpell;
+import loftcoil.engine.run.Weeks;
 import loftcoil.engine.start.Starts;
 
 /**
@@ -21,6 +27,7 @@ import loftcoil.engine.start.Starts;
  * @param fire figures of the fire; empty where it was not computed
  * @param starts fires lit after rests; empty where they were not tried
  * @param singsFromC whole tank from which bubbles form on the hottest side of the coil, °C; empty where it was not computed
+ * @param weeks clear and dull weeks; none where they were not tried
  */
 public record CautionFacts(
         Design design,
@@ -30,7 +37,8 @@ public record CautionFacts(
         Optional<YearFacts> year,
         Optional<FireFacts> fire,
         Optional<Starts> starts,
-        OptionalDouble singsFromC) {
+        OptionalDouble singsFromC,
+        Weeks weeks) {
 
     /** Keeps a copy of the cases. */
     public CautionFacts {
@@ -47,32 +55,38 @@ public record CautionFacts(
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                Weeks.NONE);
     }
 
     /** The same with the loop under harder conditions. */
     public CautionFacts withHarder(List<HarderCase> cases) {
-        return new CautionFacts(design, circuit, lit, cases, year, fire, starts, singsFromC);
+        return new CautionFacts(design, circuit, lit, cases, year, fire, starts, singsFromC, weeks);
     }
 
     /** The same with figures of the year. */
     public CautionFacts withYear(YearFacts figures) {
-        return new CautionFacts(design, circuit, lit, harder, Optional.of(figures), fire, starts, singsFromC);
+        return new CautionFacts(design, circuit, lit, harder, Optional.of(figures), fire, starts, singsFromC, weeks);
     }
 
     /** The same with figures of the fire. */
     public CautionFacts withFire(FireFacts figures) {
-        return new CautionFacts(design, circuit, lit, harder, year, Optional.of(figures), starts, singsFromC);
+        return new CautionFacts(design, circuit, lit, harder, year, Optional.of(figures), starts, singsFromC, weeks);
     }
 
     /** The same with fires lit after rests. */
     public CautionFacts withStarts(Starts tried) {
-        return new CautionFacts(design, circuit, lit, harder, year, fire, Optional.of(tried), singsFromC);
+        return new CautionFacts(design, circuit, lit, harder, year, fire, Optional.of(tried), singsFromC, weeks);
     }
 
     /** The same with the tank from which the coil sings, °C. */
     public CautionFacts withSinging(OptionalDouble fromC) {
-        return new CautionFacts(design, circuit, lit, harder, year, fire, starts, fromC);
+        return new CautionFacts(design, circuit, lit, harder, year, fire, starts, fromC, weeks);
+    }
+
+    /** The same with clear and dull weeks. */
+    public CautionFacts withWeeks(Weeks tried) {
+        return new CautionFacts(design, circuit, lit, harder, year, fire, starts, singsFromC, tried);
     }
 
     /** What the design says on safety. */
@@ -80,9 +94,31 @@ public record CautionFacts(
         return design.safety().orElse(Safety.UNSAID);
     }
 
-    /** Hottest water the taps can be given: of the year, or the tank of the steady state, °C. */
+    /** Hottest water the taps can be given: of the year and its clear week, or the tank of the steady state, °C. */
     double hottestDrawC() {
-        return year.map(YearFacts::hottestDrawC).orElse(circuit.setting().tankC());
+        double meanC =
+                year.map(YearFacts::hottestDrawC).orElse(circuit.setting().tankC());
+        return weeks.clear().map(week -> Math.max(meanC, week.hottestDrawC())).orElse(meanC);
+    }
+
+    /** Hottest water in the tank in the year and its clear week, °C; empty where the year was not computed. */
+    OptionalDouble hottestTankC() {
+        return Stream.concat(
+                        year.map(YearFacts::hottestTankC).stream(),
+                        weeks.clear().map(ClearSpell::hottestTankC).stream())
+                .mapToDouble(Double::doubleValue)
+                .max();
+    }
+
+    /** The clear week, where the tank is hotter in it than on any mean day. */
+    Optional<ClearSpell> hotterClear() {
+        double meanC = year.map(YearFacts::hottestTankC).orElse(Double.POSITIVE_INFINITY);
+        return weeks.clear().filter(week -> week.hottestTankC() > meanC + YearFacts.BLUR_K);
+    }
+
+    /** Name of a month, 1 to 12. */
+    static String monthName(int month) {
+        return Month.of(month).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
     }
 
     /** Whether the coil takes heat at all. */

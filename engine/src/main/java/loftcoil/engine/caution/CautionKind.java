@@ -133,7 +133,9 @@ public enum CautionKind {
     /** Panes larger than what the sun can see of the tank. */
     SUN_FACE(NOTE, PARTS),
     /** Plain panes before a hot tank. */
-    GLASS(WARNING, PARTS);
+    GLASS(WARNING, PARTS),
+    /** A dull week leaves the taps short. */
+    DULL_WEEK(NOTE, UPKEEP);
 
     static final Sentences SENTENCES = Sentences.read(CautionKind.class, "cautions.properties");
 

@@ -34,7 +34,8 @@ public final class Cautions {
             new InletHead(),
             new Overflow(),
             new PanesPastTank(),
-            new HotGlass());
+            new HotGlass(),
+            new DullWeekShort());
 
     private Cautions() {}
 

@@ -20,13 +20,13 @@ final class HotGlass implements CautionRule {
                 .ifPresent(panes -> judge(design.window().orElseThrow(), panes, tankC, findings)));
     }
 
-    /** Before a fire the tank may come to boil; without one the year says how hot it gets. */
+    /** Before a fire the tank may come to boil; without one the year and its clear week say how hot it gets. */
     private static OptionalDouble hottestTankC(CautionFacts facts) {
         if (facts.heated()) {
             return OptionalDouble.of(
                     facts.circuit().boilingC(facts.design().tank().waterlineLevelM()));
         }
-        return facts.year().map(year -> OptionalDouble.of(year.hottestTankC())).orElse(OptionalDouble.empty());
+        return facts.hottestTankC();
     }
 
     private static void judge(Window window, HottestPanes panes, double tankC, Findings findings) {

@@ -1,7 +1,9 @@
 package loftcoil.engine.caution;
 
+import java.util.Optional;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Tank;
+import loftcoil.engine.run.ClearSpell;
 import loftcoil.engine.tank.LegionellaLife;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
@@ -17,22 +19,20 @@ final class Legionella implements CautionRule {
 
     @Override
     public void look(CautionFacts facts, Findings findings) {
-        facts.year()
-                .filter(year -> year.longestWarmDays() > MOST_DAYS)
-                .ifPresent(year -> raise(facts.design(), year, findings));
+        facts.year().filter(year -> year.longestWarmDays() > MOST_DAYS).ifPresent(year -> raise(facts, year, findings));
     }
 
-    private static void raise(Design design, YearFacts year, Findings findings) {
+    private static void raise(CautionFacts facts, YearFacts year, Findings findings) {
         Measure from = Measure.celsius(LegionellaLife.GROWS_FROM_C).withoutUnit();
         Measure to = Measure.celsius(LegionellaLife.GROWS_TO_C);
         MeasuredText grows = CautionKind.LEGIONELLA.part(
                 "grows",
                 "death",
-                death(year.hottestTankC()),
+                death(year.hottestTankC(), facts.hotterClear()),
                 "most",
                 new Measure(MOST_DAYS, MeasureKind.COUNT),
                 "beyond",
-                beyond(design));
+                beyond(facts.design()));
         if (year.longestWarmDays() >= DAYS_OF_A_YEAR) {
             findings.cautionAs(CautionKind.LEGIONELLA, "all-year", "from", from, "to", to, "grows", grows);
         } else {
@@ -49,8 +49,18 @@ final class Legionella implements CautionRule {
         return CautionKind.LEGIONELLA.part(mixed ? "below-and-mixed" : "below", "under", under);
     }
 
-    private static MeasuredText death(double hottestC) {
+    private static MeasuredText death(double hottestC, Optional<ClearSpell> clear) {
         double lowC = LegionellaDeath.TEMPERATURE.low();
+        if (hottestC < lowC && clear.isPresent()) {
+            return CautionKind.LEGIONELLA.part(
+                    "little-dies-but-clear",
+                    "hottest",
+                    Measure.celsius(hottestC),
+                    "low",
+                    Measure.celsius(lowC),
+                    "clear",
+                    Measure.celsius(clear.get().hottestTankC()));
+        }
         if (hottestC < lowC) {
             return CautionKind.LEGIONELLA.part(
                     "little-dies", "hottest", Measure.celsius(hottestC), "low", Measure.celsius(lowC));

@@ -36,7 +36,7 @@ final class PlasticNearFire implements CautionRule {
         if (pipe.hotWater().isEmpty()) {
             findings.ask("safety.materials.plasticPipes");
         } else if (pipe.hotWater().get()) {
-            double hottestC = facts.year().map(YearFacts::hottestTankC).orElse(facts.hottestDrawC());
+            double hottestC = facts.hottestTankC().orElse(facts.hottestDrawC());
             if (hottestC + YearFacts.BLUR_K > MOST_C) {
                 findings.cautionAs(
                         CautionKind.PLASTIC,

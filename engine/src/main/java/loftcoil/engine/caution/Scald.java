@@ -1,5 +1,6 @@
 package loftcoil.engine.caution;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -52,9 +53,7 @@ final class Scald implements CautionRule {
         double worstC =
                 taps.stream().mapToDouble(tap -> atTapC(tap, hottestC)).max().orElse(hottestC);
         String names = taps.stream().map(tap -> "'" + tap.name() + "'").collect(Collectors.joining(", "));
-        findings.cautionAs(
-                CautionKind.SCALD,
-                "taps",
+        List<Object> filling = new ArrayList<>(List.of(
                 "hottest",
                 Measure.celsius(worstC),
                 "taps",
@@ -62,7 +61,10 @@ final class Scald implements CautionRule {
                 "burns",
                 burns(skin, worstC),
                 "most",
-                Measure.celsius(mostC));
+                Measure.celsius(mostC)));
+        facts.hotterClear().ifPresent(week -> filling.addAll(ClearWeek.filling(week)));
+        String which = facts.hotterClear().isPresent() ? "clear" : "taps";
+        findings.cautionAs(CautionKind.SCALD, which, filling.toArray());
     }
 
     private static MeasuredText burns(Skin skin, double waterC) {

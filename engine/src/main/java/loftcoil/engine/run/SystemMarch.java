@@ -33,12 +33,19 @@ final class SystemMarch {
     private double litS;
     private double boiledS;
     private double hottestC;
+    private boolean nobodyHome;
 
+    /** From a tank full of cold water. */
     SystemMarch(SystemPlan plan) {
+        this(plan, new Layers(plan.layers()));
+    }
+
+    /** From a tank that was marched before; it is taken on, not copied. */
+    SystemMarch(SystemPlan plan, Layers tank) {
         this.plan = plan;
+        this.tank = tank;
         stepS = plan.pace().stepS();
         quietSteps = plan.pace().quietS() / stepS;
-        tank = new Layers(plan.layers());
         around = new Surroundings(plan.layers().layers());
         loop = new LoopMarch(plan.loop(), plan.layers(), tank);
         coldC = plan.design().site().coldSupplyC();
@@ -53,6 +60,11 @@ final class SystemMarch {
         refillStep = plan.refillAtH().isPresent() ? (int) (plan.refillAtH().getAsDouble() % 24 * 3600 / stepS) : -1;
     }
 
+    /** Whether somebody draws, fills and lights the fire on the days to come. */
+    void home(boolean somebody) {
+        nobodyHome = !somebody;
+    }
+
     /** One day; days before and after the year count round. */
     void day(int day) {
         int steps = plan.pace().stepsPerDay();
@@ -65,6 +77,9 @@ final class SystemMarch {
 
     /** Whether no fire burns in a quiet step, and nothing is drawn or filled after its start. */
     private boolean isQuiet(int day, int from) {
+        if (nobodyHome) {
+            return true;
+        }
         int until = from + quietSteps;
         if (draws.startsWithin(from + 1, until) || (refillStep > from && refillStep < until)) {
             return false;
@@ -87,18 +102,24 @@ final class SystemMarch {
     /** So many steps of a day taken as one; the fire's part is that of the first. */
     private void steps(int day, int stepOfDay, int count) {
         int seconds = count * stepS;
-        if (stepOfDay == refillStep) {
-            tank.fill(tank.massKg() + 1e5, coldC);
+        if (!nobodyHome) {
+            fillAndDraw(stepOfDay);
         }
-        draws.step(stepOfDay, tank);
         double steamBefore = tank.ledger().steamJ();
-        loop(fire.share(Calendar.month(day), Calendar.month(day - 1), stepOfDay), seconds);
+        loop(nobodyHome ? 0 : fire.share(Calendar.month(day), Calendar.month(day - 1), stepOfDay), seconds);
         rest(Math.floorMod(day, Calendar.DAYS) * MINUTES_PER_DAY + (int) ((long) stepOfDay * stepS / 60), seconds);
         if (loop.boiled || tank.ledger().steamJ() > steamBefore) {
             boiledS += seconds;
         }
         hottestC = Math.max(hottestC, Math.max(loop.hottestBackC, tank.topC()));
         watch.see(tank, seconds);
+    }
+
+    private void fillAndDraw(int stepOfDay) {
+        if (stepOfDay == refillStep) {
+            tank.fill(tank.massKg() + 1e5, coldC);
+        }
+        draws.step(stepOfDay, tank);
     }
 
     private void loop(double litShare, int seconds) {

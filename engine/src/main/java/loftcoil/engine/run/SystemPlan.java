@@ -21,6 +21,7 @@ import loftcoil.engine.sun.Climate;
 import loftcoil.engine.sun.Glazing;
 import loftcoil.engine.sun.Place;
 import loftcoil.engine.sun.SkyYear;
+import loftcoil.engine.sun.Weather;
 import loftcoil.engine.sun.WindowYear;
 import loftcoil.engine.tank.LayerPlan;
 import loftcoil.engine.tank.Ports;
@@ -50,7 +51,7 @@ record SystemPlan(
     private static final int SKY_STEP_MIN = 10;
 
     private static final Recent<Under, SkyYear> SKIES = new Recent<>(2);
-    private static final Recent<Behind, WindowYear> WINDOWS = new Recent<>(3);
+    private static final Recent<Behind, WindowYear> WINDOWS = new Recent<>(6);
     private static final Recent<Searched, LoopTable> TABLES = new Recent<>(6);
 
     /** All that the sky of a year depends on. */
@@ -61,9 +62,9 @@ record SystemPlan(
     }
 
     /** All that the sun behind panes depends on. */
-    private record Behind(Under under, Glazing panes) {
+    private record Behind(Under under, Glazing panes, Weather weather) {
         WindowYear window() {
-            return WindowYear.of(SKIES.of(under, Under::sky), panes);
+            return WindowYear.of(SKIES.of(under, Under::sky).under(weather), panes);
         }
     }
 
@@ -73,6 +74,11 @@ record SystemPlan(
 
     static SystemPlan of(Design design, Pace pace, CoilHeating heating) {
         return of(design, pace, heating, LoopAxes.Mesh.USUAL).with(sun(design));
+    }
+
+    /** The same system under other weather. */
+    SystemPlan under(Weather weather) {
+        return with(repathed("site.monthly.", () -> window(design, weather)));
     }
 
     /** The system without its sun, the loop on another mesh. */
@@ -151,18 +157,18 @@ record SystemPlan(
         return new LayerPlan(tank.shape(), ports, pace.layers(), startC, boilC);
     }
 
-    /** The sun behind the design's panes. */
+    /** The sun behind the design's panes under the month's mean weather. */
     static Optional<WindowYear> sun(Design design) {
-        return repathed("site.monthly.", () -> window(design));
+        return repathed("site.monthly.", () -> window(design, Weather.MEAN));
     }
 
-    private static Optional<WindowYear> window(Design design) {
+    private static Optional<WindowYear> window(Design design, Weather weather) {
         return design.glazing().map(panes -> {
             Site site = design.site();
             Place place = new Place(site.latitudeDeg(), site.longitudeDeg(), site.altitudeM(), site.utcOffsetH());
             Climate climate = new Climate(
                     site.monthly().globalKWhPerM2Day(), site.monthly().meanAirC());
-            return WINDOWS.of(new Behind(new Under(place, climate), panes), Behind::window);
+            return WINDOWS.of(new Behind(new Under(place, climate), panes, weather), Behind::window);
         });
     }
 

@@ -1,9 +1,7 @@
 package loftcoil.engine.run;
 
-import java.util.ArrayList;
 import java.util.List;
 import loftcoil.engine.design.Design;
-import loftcoil.engine.design.Fire;
 
 /**
  * A year of the whole system: fire, loop, tank in layers, sun and draws marched together.
@@ -34,11 +32,11 @@ public record YearRun(
         Litres litres,
         Extremes extremes) {
 
-    private static final Recent<Marched, YearRun> YEARS = new Recent<>(16);
+    private static final Recent<Marched, YearMarch> YEARS = new Recent<>(16);
 
     private record Marched(Design design, Pace pace) {
-        YearRun run() {
-            return of(SystemPlan.of(design, pace, Heatings.of(design)));
+        YearMarch march() {
+            return YearMarch.of(SystemPlan.of(design, pace, Heatings.of(design)));
         }
     }
 
@@ -71,48 +69,15 @@ public record YearRun(
      * @throws loftcoil.engine.fault.RefusedException as {@link #of(Design)}
      */
     public static YearRun of(Design design, Pace pace) {
-        return YEARS.of(new Marched(design, pace), Marched::run);
-    }
-
-    private static double coldestMonthC(Design design) {
-        return design.site().monthly().meanAirC().stream()
-                .mapToDouble(Double::doubleValue)
-                .min()
-                .orElseThrow();
+        return march(design, pace).run();
     }
 
     static YearRun of(SystemPlan plan) {
-        SystemMarch march = new SystemMarch(plan);
-        for (int day = -plan.pace().runInDays(); day < 0; day++) {
-            march.day(day);
-        }
-        double burnKgPerH = plan.design().fire().map(Fire::burnKgPerH).orElse(0.0);
-        march.takeHottestC();
-        march.watch().begin();
-        Totals start = march.totals();
-        Totals before = start;
-        List<MonthRow> months = new ArrayList<>();
-        for (int month = 1; month <= 12; month++) {
-            int first = Calendar.firstDay(month);
-            for (int day = first; day < first + Calendar.length(month); day++) {
-                march.day(day);
-            }
-            Totals now = march.totals();
-            months.add(MonthRow.of(month, now.since(before), burnKgPerH, march.takeHottestC()));
-            before = now;
-        }
-        Totals year = before.since(start);
-        double hottestC = months.stream().mapToDouble(MonthRow::hottestC).max().orElse(0);
-        MonthRow whole = MonthRow.of(0, year, burnKgPerH, hottestC);
-        return new YearRun(
-                months,
-                whole.energy(),
-                whole.shortfallKWh(),
-                whole.woodKg(),
-                hottestC,
-                whole.boilingMin(),
-                year.times().backwardS() / 3600,
-                whole.litres(),
-                march.watch().extremes(hottestC, coldestMonthC(plan.design())));
+        return YearMarch.of(plan).run();
+    }
+
+    /** The same with what is kept of it, shared by all who ask for it. */
+    static YearMarch march(Design design, Pace pace) {
+        return YEARS.of(new Marched(design, pace), Marched::march);
     }
 }

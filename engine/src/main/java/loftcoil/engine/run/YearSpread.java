@@ -11,8 +11,9 @@ import loftcoil.engine.fire.LowMidHigh;
  * @param mid the year with the heat as stated, or as best estimated
  * @param low the year with the least heat; empty where the heat is stated
  * @param high the year with the most heat; empty where the heat is stated
+ * @param weeks the clear week with the most heat, and the dull one with the heat as stated or as best estimated
  */
-public record YearSpread(YearRun mid, Optional<YearRun> low, Optional<YearRun> high) {
+public record YearSpread(YearRun mid, Optional<YearRun> low, Optional<YearRun> high, Weeks weeks) {
 
     private static final double USUAL_INLET_C = 40;
 
@@ -29,15 +30,21 @@ public record YearSpread(YearRun mid, Optional<YearRun> low, Optional<YearRun> h
     }
 
     private static YearSpread marched(Design design) {
-        YearRun mid = YearRun.of(design);
-        LowMidHigh heat = design.coilHeatW(CoilHeating.USUAL_FLOW_KG_PER_S, USUAL_INLET_C);
-        if (!(heat.low() < heat.high() && heat.mid() > 0)) {
-            return new YearSpread(mid, Optional.empty(), Optional.empty());
-        }
+        YearMarch mid = YearRun.march(design, Pace.YEAR);
         CoilHeating heating = Heatings.of(design);
         SystemPlan plan = SystemPlan.of(design, Pace.YEAR, heating);
+        Optional<DullWeek> dull = DullWeek.worst(plan, mid);
+        LowMidHigh heat = design.coilHeatW(CoilHeating.USUAL_FLOW_KG_PER_S, USUAL_INLET_C);
+        if (!(heat.low() < heat.high() && heat.mid() > 0)) {
+            return new YearSpread(mid.run(), Optional.empty(), Optional.empty(), weeks(plan, mid, dull));
+        }
         YearRun low = YearRun.of(plan.with(heating.times(heat.low() / heat.mid())));
-        YearRun high = YearRun.of(plan.with(heating.times(heat.high() / heat.mid())));
-        return new YearSpread(mid, Optional.of(low), Optional.of(high));
+        SystemPlan hot = plan.with(heating.times(heat.high() / heat.mid()));
+        YearMarch high = YearMarch.of(hot);
+        return new YearSpread(mid.run(), Optional.of(low), Optional.of(high.run()), weeks(hot, high, dull));
+    }
+
+    private static Weeks weeks(SystemPlan hottest, YearMarch year, Optional<DullWeek> dull) {
+        return new Weeks(ClearSpell.of(hottest, year), dull);
     }
 }

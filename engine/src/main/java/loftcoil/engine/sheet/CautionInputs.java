@@ -35,7 +35,8 @@ final class CautionInputs {
     }
 
     static CautionFacts withYear(CautionFacts facts, Optional<YearSpread> years) {
-        return years.map(spread -> facts.withYear(year(spread))).orElse(facts);
+        return years.map(spread -> facts.withYear(year(spread)).withWeeks(spread.weeks()))
+                .orElse(facts);
     }
 
     static CautionFacts withStarts(CautionFacts facts, Optional<Starts> starts) {

@@ -30,6 +30,10 @@ public enum FigureGroup {
     PANES("window.", "Panes"),
     /** The year marched. */
     YEAR("year.", "Year"),
+    /** The hottest clear week. */
+    CLEAR_WEEK("spell.", "A clear week"),
+    /** The worst dull week. */
+    DULL_WEEK("dull.", "A dull week"),
     /** The year with the least heat that the fire may give. */
     YEAR_LEAST_HEAT("year.low.", "Year with the least heat of the fire"),
     /** The year with the most heat that the fire may give. */

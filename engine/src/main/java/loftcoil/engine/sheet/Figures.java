@@ -10,9 +10,12 @@ import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import loftcoil.engine.caution.HarderCase;
 import loftcoil.engine.loop.Boils;
+import loftcoil.engine.run.ClearSpell;
+import loftcoil.engine.run.DullWeek;
 import loftcoil.engine.run.Losses;
 import loftcoil.engine.run.MonthRow;
 import loftcoil.engine.start.Starts;
+import loftcoil.engine.sun.Weather;
 import loftcoil.engine.words.MeasureKind;
 
 /**
@@ -355,7 +358,46 @@ public final class Figures {
             Figure.of("hottestC", "hottest water in a start", MeasureKind.TEMP_C, 0, Starts::hottestC)
                     .less());
 
+    /** The hottest clear week. */
+    public static final List<Figure<ClearSpell>> CLEAR_WEEK = List.of(
+            Figure.<ClearSpell>of(
+                            "hottestTankC",
+                            "hottest water after a clear week",
+                            MeasureKind.TEMP_C,
+                            1,
+                            ClearSpell::hottestTankC)
+                    .less()
+                    .noted(week -> "the week from the middle of " + monthName(week.month())),
+            Figure.of(
+                    "hottestDrawC", "hottest water at the draw port", MeasureKind.TEMP_C, 1, ClearSpell::hottestDrawC),
+            Figure.of("days", "clear days on end", MeasureKind.COUNT, 0, week -> ClearSpell.DAYS),
+            Figure.of("awayDays", "of them with nobody at home", MeasureKind.COUNT, 0, week -> ClearSpell.AWAY_DAYS),
+            Figure.of("month", "month of it", MeasureKind.COUNT, 0, ClearSpell::month));
+
+    /** The worst dull week. */
+    public static final List<Figure<DullWeek>> DULL_WEEK = List.of(
+            Figure.<DullWeek>of(
+                            "shortShare",
+                            "heat missing at the taps in a dull week",
+                            MeasureKind.SHARE,
+                            0,
+                            DullWeek::shortShare)
+                    .less()
+                    .noted(week -> "the week from the middle of " + monthName(week.month())),
+            Figure.of(
+                    "meanShortShare",
+                    "the same on that month's mean days",
+                    MeasureKind.SHARE,
+                    0,
+                    DullWeek::meanShortShare),
+            Figure.of("sunShare", "its sun over the mean", MeasureKind.SHARE, 0, week -> Weather.DULL_SHARE),
+            Figure.of("month", "month of it", MeasureKind.COUNT, 0, DullWeek::month));
+
     private Figures() {}
+
+    private static String monthName(int month) {
+        return Month.of(month).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    }
 
     private static Figure<WindowFigures> paneAtItsHottest(int fromTank) {
         return Figure.<WindowFigures>of(
@@ -397,6 +439,8 @@ public final class Figures {
         sheet.year().ifPresent(years -> {
             add(all, FigureGroup.YEAR, MONTH, years.mid().whole());
             add(all, FigureGroup.YEAR, LOSSES, years.mid().energy().losses());
+            years.weeks().clear().ifPresent(week -> add(all, FigureGroup.CLEAR_WEEK, CLEAR_WEEK, week));
+            years.weeks().dull().ifPresent(week -> add(all, FigureGroup.DULL_WEEK, DULL_WEEK, week));
             years.low().ifPresent(low -> add(all, FigureGroup.YEAR_LEAST_HEAT, MONTH, low.whole()));
             years.high().ifPresent(high -> add(all, FigureGroup.YEAR_MOST_HEAT, MONTH, high.whole()));
             years.mid()
@@ -405,7 +449,7 @@ public final class Figures {
                             all,
                             FigureGroup.MONTHS,
                             Integer.toString(row.month() - 1),
-                            Month.of(row.month()).getDisplayName(TextStyle.FULL, Locale.ENGLISH),
+                            monthName(row.month()),
                             MONTH,
                             row));
         });

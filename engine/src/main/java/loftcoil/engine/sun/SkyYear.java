@@ -1,6 +1,7 @@
 package loftcoil.engine.sun;
 
 import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
@@ -30,10 +31,14 @@ public final class SkyYear {
     private final double[] globalWPerM2;
     private final double[] diffuseWPerM2;
     private final double[] airC;
+    private final double[] clearness;
+    private final double[] meanAirC;
 
     private SkyYear(Place place, SunYear sun, double[] clearness, double[] meanAirC) {
         this.place = place;
         this.sun = sun;
+        this.clearness = clearness;
+        this.meanAirC = meanAirC;
         this.globalWPerM2 = new double[sun.steps()];
         this.diffuseWPerM2 = new double[sun.steps()];
         this.airC = new double[sun.steps()];
@@ -75,6 +80,38 @@ public final class SkyYear {
                         .mapToDouble(Double::doubleValue)
                         .toArray());
         return new SkyYear(place, sun, clearness, air);
+    }
+
+    /**
+     * The same place under other weather, every day of the year alike in it.
+     *
+     * @param weather clear days bring what {@link ClearSun} says, and no less than a mean one
+     */
+    public SkyYear under(Weather weather) {
+        return switch (weather) {
+            case MEAN -> this;
+            case CLEAR ->
+                new SkyYear(place, sun, clearDays(), changed(meanAirC, mean -> mean + Weather.CLEAR_WARMER_K));
+            case DULL -> new SkyYear(place, sun, changed(clearness, mean -> mean * Weather.DULL_SHARE), meanAirC);
+        };
+    }
+
+    private double[] clearDays() {
+        double[] days = new double[DayOfYear.COUNT];
+        for (int step = 0; step < sun.steps(); step++) {
+            days[sun.dayOf(step)] +=
+                    ClearSun.globalWPerM2(sun.sun(step).cosZenith(), place.altitudeM()) * sun.stepHours();
+        }
+        Arrays.setAll(days, day -> {
+            double outsideWh = sun.outsideDailyWhPerM2(day);
+            double clear = outsideWh > 0 ? Math.min(CLEAREST_DAY, days[day] / outsideWh) : 0;
+            return Math.max(clear, clearness[day]);
+        });
+        return days;
+    }
+
+    private static double[] changed(double[] days, DoubleUnaryOperator change) {
+        return Arrays.stream(days).map(change).toArray();
     }
 
     /** Where it is. */

@@ -39,6 +39,7 @@ public final class Layers {
     final double[] kg;
     final double fullKg;
 
+    private final LayerPlan plan;
     private final TankShape shape;
     private final double coldKg;
     private final double returnKg;
@@ -62,6 +63,14 @@ public final class Layers {
      * @param plan the tank and how it is cut
      */
     public Layers(LayerPlan plan) {
+        this(plan, all(plan, WaterHeat.jPerKg(plan.startC())), all(plan, fullKg(plan)), plan.layers());
+    }
+
+    private Layers(LayerPlan plan, double[] jPerKg, double[] kg, int wet) {
+        this.plan = plan;
+        this.jPerKg = jPerKg;
+        this.kg = kg;
+        this.wet = wet;
         int count = plan.layers();
         Ports ports = plan.ports();
         shape = plan.shape();
@@ -71,17 +80,27 @@ public final class Layers {
         returnKg = kgBelow(ports.returnM());
         drawKg = kgBelow(ports.drawM());
         coveredKg = kgBelow(Math.max(ports.returnM(), ports.coldM()) + ports.boreM() / 2);
-        fullKg = kgBelow(ports.waterlineM()) / count;
-        jPerKg = new double[count];
-        kg = new double[count];
-        Arrays.fill(kg, fullKg);
-        Arrays.fill(jPerKg, WaterHeat.jPerKg(plan.startC()));
-        wet = count;
+        fullKg = fullKg(plan);
         boilJPerKg = WaterHeat.jPerKg(plan.boilC());
         ledger = new Ledger(energyJ());
         plug = new PlugFlow(jPerKg, kg);
         settling = new InversionMixing(jPerKg, kg);
         resting = new Resting(this, plan);
+    }
+
+    /** The same water in a tank of its own, whose account begins now. */
+    public Layers copy() {
+        return new Layers(plan, jPerKg.clone(), kg.clone(), wet);
+    }
+
+    private static double[] all(LayerPlan plan, double value) {
+        double[] layers = new double[plan.layers()];
+        Arrays.fill(layers, value);
+        return layers;
+    }
+
+    private static double fullKg(LayerPlan plan) {
+        return plan.shape().volumeBelowM3(plan.ports().waterlineM()) * COLD_KG_PER_M3 / plan.layers();
     }
 
     /** Number of layers, with or without water. */

@@ -17,6 +17,9 @@ import loftcoil.engine.design.Example;
 import loftcoil.engine.design.Leg;
 import loftcoil.engine.design.SafeBothy;
 import loftcoil.engine.loop.Circuit;
+import loftcoil.engine.run.ClearSpell;
+import loftcoil.engine.run.DullWeek;
+import loftcoil.engine.run.Weeks;
 import loftcoil.engine.start.Counterflow;
 import loftcoil.engine.start.Start;
 import loftcoil.engine.start.StartEnd;
@@ -187,7 +190,16 @@ class CautionsTest {
                         "LC-HOT-PIPE", full(safe.withLegs(cold, List.of(flue, last.withLagging(Optional.empty()))))),
                 Arguments.of("LC-LEGIONELLA", usual.withYear(new YearFacts(50, 12, 50, -11, 40))),
                 Arguments.of("LC-FROST-WINDOW", usual.withYear(new YearFacts(74, 1, 74, -11, 2))),
-                Arguments.of("LC-CREOSOTE", usual.withFire(new FireFacts(95, 60, 6))));
+                Arguments.of("LC-CREOSOTE", usual.withFire(new FireFacts(95, 60, 6))),
+                Arguments.of("LC-DULL-WEEK", usual.withWeeks(dull(7, 0.6))));
+    }
+
+    private static Weeks dull(int month, double shortShare) {
+        return new Weeks(Optional.empty(), Optional.of(new DullWeek(month, shortShare, 0.3)));
+    }
+
+    private static Weeks clear(double hottestC) {
+        return new Weeks(Optional.of(new ClearSpell(7, hottestC, hottestC)), Optional.empty());
     }
 
     @ParameterizedTest
@@ -213,6 +225,10 @@ class CautionsTest {
         assertEquals(List.of(), codes(Cautions.of(usual.withYear(new YearFacts(91, 4, 91, -11, 6.9)))));
         assertEquals(List.of(), codes(Cautions.of(usual.withFire(new FireFacts(190, 122, 10.8)))));
         assertEquals(List.of(), codes(Cautions.of(full(SafeBothy.design()).withSinging(OptionalDouble.of(75)))));
+        assertEquals(List.of(), codes(Cautions.of(usual.withWeeks(dull(7, 0.49)))));
+        CautionFacts warm = usual.withYear(new YearFacts(85, 4, 85, -11, 2));
+        assertEquals(List.of(), codes(Cautions.of(warm.withWeeks(clear(91)))));
+        assertEquals(List.of("LC-BOIL-TANK"), codes(Cautions.of(warm.withWeeks(clear(93)))));
     }
 
     /** Application class 2 of ISO 10508, from memory: 80 °C. */
@@ -415,6 +431,12 @@ class CautionsTest {
                 full(SafeBothy.edited(
                                 List.of("/taps/0/mixerC", "null", "/taps/1/mixerC", "null", "/taps/2/mixerC", "null")))
                         .withYear(new YearFacts(60, 12, 60, -11, 365)),
+                usual.withYear(new YearFacts(45, 12, 45, -11, 40)).withWeeks(clear(70)),
+                full(SafeBothy.with("/taps/0/mixerC", "null"))
+                        .withYear(new YearFacts(45, 12, 45, -11, 2))
+                        .withWeeks(clear(97)),
+                usual.withWeeks(dull(1, 0.6)),
+                full(SafeBothy.with("/fire", "null")).withWeeks(dull(7, 0.6)),
                 usual.withFire(new FireFacts(180, 95, 6)),
                 full(SafeBothy.with("/window", "null")).withYear(new YearFacts(74, 1, 74, -11, 2)),
                 steady(Example.orchardBothy(), 40));

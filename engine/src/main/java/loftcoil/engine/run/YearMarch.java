@@ -1,0 +1,69 @@
+package loftcoil.engine.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import loftcoil.engine.design.Fire;
+import loftcoil.engine.tank.Layers;
+
+/**
+ * A year marched, and the tank as it stood on a day in the middle of each month, from which other weather can be tried.
+ *
+ * @param run the year
+ * @param middles the tank at the start of {@link #MIDDLE_DAY} of each month, January first; to be copied, not marched on
+ */
+record YearMarch(YearRun run, List<Layers> middles) {
+
+    /** Day of the month at whose start the tank is kept, from 0: a week from there lies about the month's middle. */
+    static final int MIDDLE_DAY = 11;
+
+    /** The tank at the start of the middle days of a month, 1 to 12, to march on. */
+    Layers middle(int month) {
+        return middles.get(month - 1).copy();
+    }
+
+    static YearMarch of(SystemPlan plan) {
+        SystemMarch march = new SystemMarch(plan);
+        for (int day = -plan.pace().runInDays(); day < 0; day++) {
+            march.day(day);
+        }
+        double burnKgPerH = plan.design().fire().map(Fire::burnKgPerH).orElse(0.0);
+        march.takeHottestC();
+        march.watch().begin();
+        Totals start = march.totals();
+        Totals before = start;
+        List<MonthRow> months = new ArrayList<>();
+        List<Layers> middles = new ArrayList<>();
+        for (int month = 1; month <= 12; month++) {
+            for (int day = 0; day < Calendar.length(month); day++) {
+                if (day == MIDDLE_DAY) {
+                    middles.add(march.tank().copy());
+                }
+                march.day(Calendar.firstDay(month) + day);
+            }
+            Totals now = march.totals();
+            months.add(MonthRow.of(month, now.since(before), burnKgPerH, march.takeHottestC()));
+            before = now;
+        }
+        double hottestC = months.stream().mapToDouble(MonthRow::hottestC).max().orElse(0);
+        Totals year = before.since(start);
+        MonthRow whole = MonthRow.of(0, year, burnKgPerH, hottestC);
+        YearRun run = new YearRun(
+                months,
+                whole.energy(),
+                whole.shortfallKWh(),
+                whole.woodKg(),
+                hottestC,
+                whole.boilingMin(),
+                year.times().backwardS() / 3600,
+                whole.litres(),
+                march.watch().extremes(hottestC, coldestMonthC(plan)));
+        return new YearMarch(run, List.copyOf(middles));
+    }
+
+    private static double coldestMonthC(SystemPlan plan) {
+        return plan.design().site().monthly().meanAirC().stream()
+                .mapToDouble(Double::doubleValue)
+                .min()
+                .orElseThrow();
+    }
+}
