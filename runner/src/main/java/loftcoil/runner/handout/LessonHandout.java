@@ -30,7 +30,7 @@ public final class LessonHandout {
      * @param setting for whom and on what
      */
     public static LessonHandout of(Course course, Lesson lesson, SessionSetup setup, LessonSetting setting) {
-        return of(course, lesson, () -> Session.open(setup), setting);
+        return of(course, lesson, () -> Session.openWithoutSpare(setup), setting);
     }
 
     /** Makes it in sessions from elsewhere, which are closed after it. */

@@ -25,7 +25,7 @@ public final class SnippetExport {
      * @return text by file name, in the order of the lessons
      */
     public static Map<String, String> of(Course course) {
-        String imports = Prelude.forLessons(SnippetClassPath.find());
+        String imports = Prelude.forLessons(SnippetClassPath.named());
         Map<String, String> files = new LinkedHashMap<>();
         course.lessons().forEach(lesson -> files.put(lesson.id() + ENDING, file(lesson, imports)));
         return files;

@@ -28,7 +28,7 @@ public final class Proof {
      * @throws IllegalArgumentException where there is no seed
      */
     public Proof(Course course, SessionSetup setup, List<Long> seeds) {
-        this(course, () -> Session.open(setup), seeds);
+        this(course, () -> Session.openWithoutSpare(setup), seeds);
     }
 
     /**

@@ -46,6 +46,16 @@ public final class Session implements AutoCloseable {
         return open(setup, new Spare(setup));
     }
 
+    /**
+     * Opens a session that starts its Java machine when it is first used and keeps no second one ready. For work that waits for
+     * nobody and is not expected to end its machine, as the starting of one takes longer than most snippets.
+     *
+     * @throws SessionException where this Java has no compiler or no {@code jdk.jshell}
+     */
+    public static Session openWithoutSpare(SessionSetup setup) {
+        return open(setup, new Spare(setup, false));
+    }
+
     /** Opens a session whose shells come from here. */
     static Session open(SessionSetup setup, Spare spare) {
         requireJdk();

@@ -57,7 +57,7 @@ final class Shell implements AutoCloseable {
         SnippetOutput received = new SnippetOutput(setup.limits());
         AgentProvider provider = new AgentProvider(setup, received);
         PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
-        String path = setup.classPath().stream().map(Path::toString).collect(Collectors.joining(File.pathSeparator));
+        String path = setup.named().stream().map(Path::toString).collect(Collectors.joining(File.pathSeparator));
         JShell jshell;
         try {
             jshell = JShell.builder()
@@ -75,7 +75,7 @@ final class Shell implements AutoCloseable {
         }
         // Not as an option of the compiler, which would look every folder and jar up again for each piece.
         jshell.addToClasspath(path);
-        Shell shell = new Shell(jshell, provider, received, EngineNames.in(setup.classPath()));
+        Shell shell = new Shell(jshell, provider, received, EngineNames.in(setup.named()));
         shell.load(setup.prelude());
         return shell;
     }

@@ -56,6 +56,16 @@ public final class SnippetClassPath {
         return there;
     }
 
+    /**
+     * Finds those of them whose types snippets name: the engine's and the charts'. The libraries that these need in turn are there
+     * when a snippet runs, but it is not compiled against them.
+     *
+     * @throws SessionException where they are not files
+     */
+    public static List<Path> named() {
+        return NEEDED.stream().map(SnippetClassPath::sourceOf).distinct().toList();
+    }
+
     private static Path sourceOf(Class<?> type) {
         CodeSource source = type.getProtectionDomain().getCodeSource();
         if (source == null) {

@@ -8,15 +8,32 @@ import org.jspecify.annotations.Nullable;
 class Spare implements AutoCloseable {
 
     private final SessionSetup setup;
+    private final boolean ahead;
     private @Nullable CompletableFuture<Shell> coming;
     private boolean closed;
 
     Spare(SessionSetup setup) {
-        this.setup = setup;
+        this(setup, true);
     }
 
-    /** Begins to make one, unless there is one already. Returns at once. */
-    synchronized void prepare() {
+    /**
+     * Shells of a setting.
+     *
+     * @param ahead false where one is made only when it is asked for
+     */
+    Spare(SessionSetup setup, boolean ahead) {
+        this.setup = setup;
+        this.ahead = ahead;
+    }
+
+    /** Begins to make one, unless there is one already or none is wanted ahead. Returns at once. */
+    void prepare() {
+        if (ahead) {
+            begin();
+        }
+    }
+
+    private synchronized void begin() {
         if (coming == null && !closed) {
             CompletableFuture<Shell> future = new CompletableFuture<>();
             coming = future;
@@ -45,7 +62,7 @@ class Spare implements AutoCloseable {
             if (closed) {
                 throw new SessionException("The session is closed.");
             }
-            prepare();
+            begin();
             future = coming;
             coming = null;
         }

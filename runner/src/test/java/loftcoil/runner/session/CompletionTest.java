@@ -20,7 +20,7 @@ class CompletionTest {
 
     @BeforeAll
     void open() {
-        session = SharedSession.open();
+        session = SharedSession.lentWithShortLimits();
         session.run("earlier", "double tankHeight = 2;\ndouble tankVolume(double d) { return d; }");
     }
 

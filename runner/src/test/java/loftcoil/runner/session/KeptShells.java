@@ -17,7 +17,7 @@ final class KeptShells extends Spare {
     private boolean closed;
 
     private KeptShells(SessionSetup setup) {
-        super(setup);
+        super(setup, false);
         this.setup = setup;
     }
 
@@ -27,11 +27,6 @@ final class KeptShells extends Spare {
 
     private Deque<Shell> free() {
         return FREE.computeIfAbsent(setup, key -> new ArrayDeque<>());
-    }
-
-    @Override
-    void prepare() {
-        // None is made ahead: one that is free, or started when it is needed, will do.
     }
 
     @Override

@@ -22,7 +22,7 @@ class ProblemsTest {
 
     @BeforeAll
     void open() {
-        session = SharedSession.open();
+        session = SharedSession.lentWithShortLimits();
         session.run("earlier", "double tankHeight = 2;\nint count = 0;");
     }
 

@@ -46,7 +46,7 @@ public final class SharedSession {
 
     private static SessionSetup setup(Limits limits) {
         SessionSetup usual = SessionSetup.usual();
-        return new SessionSetup(usual.classPath(), usual.prelude(), limits);
+        return new SessionSetup(usual.classPath(), usual.named(), usual.prelude(), limits);
     }
 
     /** The value a snippet ended with; fails where it did not end well. */
