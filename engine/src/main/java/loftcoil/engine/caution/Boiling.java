@@ -86,8 +86,7 @@ final class Boiling implements CautionRule {
         Optional<YearFacts> boils = facts.year().filter(year -> year.boilingH() > 0);
         boils.ifPresent(year -> steams(year, boilingC, findings));
         if (boils.isEmpty()) {
-            facts.hottestTankC()
-                    .stream()
+            facts.hottestTankC().stream()
                     .filter(hottestC -> hottestC + YearFacts.BLUR_K > boilingC - SMALL_TANK_MARGIN_K)
                     .forEach(hottestC ->
                             near(facts.hotterClear(), Measure.celsius(hottestC), Measure.celsius(boilingC), findings));

@@ -19,13 +19,18 @@ public final class Example {
 
     /** The same as JSON text, to start a design file from. */
     public static String orchardBothyJson() {
-        try (InputStream in = Example.class.getResourceAsStream(RESOURCE)) {
+        return json(RESOURCE);
+    }
+
+    /** The text of an example beside this class. */
+    static String json(String resource) {
+        try (InputStream in = Example.class.getResourceAsStream(resource)) {
             if (in == null) {
-                throw new IllegalStateException(RESOURCE + " is missing from the engine");
+                throw new IllegalStateException(resource + " is missing from the engine");
             }
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException unreadable) {
-            throw new UncheckedIOException(RESOURCE, unreadable);
+            throw new UncheckedIOException(resource, unreadable);
         }
     }
 }

@@ -19,7 +19,7 @@ import loftcoil.runner.show.LearnerApp;
  * POST survey-climate     text                   SurveyView.House, from the text of a weather file
  * POST survey-estimate    typed                  SurveyView.House, sun and air as people remember them
  * POST survey-no-panes                           SurveyView.House
- * POST survey-afresh                             SurveyView.House
+ * POST survey-afresh      from                   SurveyView.House
  * POST survey-take                               RebuildView.Taken
  * </pre>
  */
@@ -54,7 +54,7 @@ final class SurveyApi {
                 "survey-no-panes",
                 PageApi.Ask.change(body -> json.of(bench.survey().noPanes())),
                 "survey-afresh",
-                PageApi.Ask.change(body -> json.of(bench.survey().afresh())),
+                PageApi.Ask.change(body -> json.of(bench.survey().afresh(body.text("from")))),
                 "survey-take",
                 PageApi.Ask.change(body -> json.of(bench.survey().take())));
     }

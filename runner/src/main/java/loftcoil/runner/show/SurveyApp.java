@@ -68,8 +68,13 @@ public interface SurveyApp {
     /** The house has no panes. */
     SurveyView.House noPanes();
 
-    /** Begins again from the learner's design as it stands; what was measured since is dropped. */
-    SurveyView.House afresh();
+    /**
+     * Begins again; what was measured since is dropped.
+     *
+     * @param from the code of an example dwelling, every value of which is then borrowed; blank for the learner's design as it stands
+     * @throws loftcoil.engine.fault.RefusedException where there is no such dwelling
+     */
+    SurveyView.House afresh(String from);
 
     /**
      * Makes the house the learner's design. The design from before stays in the folder under a name with the day's date.

@@ -8,11 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Coded;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignField;
 import loftcoil.engine.design.DesignFields;
+import loftcoil.engine.design.Dwelling;
 import loftcoil.engine.design.LaggingChoice;
 import loftcoil.engine.design.Origin;
 import loftcoil.engine.design.Tap;
@@ -228,8 +230,14 @@ final class SurveyDesk implements SurveyApp {
     }
 
     @Override
-    public SurveyView.House afresh() {
-        return keep(Survey.of(store.design()));
+    public SurveyView.House afresh(String from) {
+        if (from.isBlank()) {
+            return keep(Survey.of(store.design()));
+        }
+        KnownNames dwellings = new KnownNames("dwelling", Coded.codes(Dwelling.class));
+        return keep(Survey.from(Coded.find(Dwelling.class, from)
+                .orElseThrow(() -> new RefusedException(List.of(dwellings.unknown("from", from))))
+                .design()));
     }
 
     @Override
@@ -275,7 +283,10 @@ final class SurveyDesk implements SurveyApp {
                                     .toList()
                             : List.of()));
         }
-        return new SurveyView.House(survey.sketch().told().name(), stations, standing(survey));
+        List<SurveyView.Dwelling> dwellings = Stream.of(Dwelling.values())
+                .map(dwelling -> new SurveyView.Dwelling(dwelling.code(), dwelling.label()))
+                .toList();
+        return new SurveyView.House(survey.sketch().told().name(), stations, standing(survey), dwellings);
     }
 
     private static SurveyView.Question question(Design told, String path, Map<String, DesignFields.Value> values) {

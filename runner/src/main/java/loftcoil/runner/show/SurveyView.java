@@ -13,8 +13,17 @@ public final class SurveyView {
      * @param name what it is called
      * @param stations where one stops on the way round it, in order
      * @param standing how far it is
+     * @param dwellings what it can be begun from besides the learner's design
      */
-    public record House(String name, List<Station> stations, Standing standing) {}
+    public record House(String name, List<Station> stations, Standing standing, List<Dwelling> dwellings) {}
+
+    /**
+     * An example dwelling.
+     *
+     * @param code its code
+     * @param label what it is
+     */
+    public record Dwelling(String code, String label) {}
 
     /**
      * How far a house is measured.

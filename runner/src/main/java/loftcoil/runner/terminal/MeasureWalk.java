@@ -54,8 +54,9 @@ final class MeasureWalk {
             case "", "?" -> help();
             case "take" -> say(survey.take().words());
             case "new" -> {
-                survey.afresh();
-                say("The survey begins again from your design as it stands.");
+                survey.house().dwellings().forEach(dwelling -> say("  " + dwelling.code() + ": " + dwelling.label()));
+                survey.afresh(ask("Which of these; Enter for your design as it stands", ""));
+                say("The survey begins again.");
             }
             default -> {
                 for (int i = 0; i < stations.size(); i++) {

@@ -68,7 +68,7 @@ export const surveyWalk = (run, pieces) => post('survey-walk', { run, pieces });
 export const surveyTaps = (taps) => post('survey-taps', { taps });
 export const surveyHabits = (habits) => post('survey-habits', { habits });
 export const surveyNoPanes = () => post('survey-no-panes');
-export const surveyAfresh = () => post('survey-afresh');
+export const surveyAfresh = (from) => post('survey-afresh', { from });
 export const surveyTake = () => post('survey-take');
 export const surveyClimate = (text) => post('survey-climate', { text });
 export const surveyEstimate = (typed) => post('survey-estimate', { typed });

@@ -27,6 +27,9 @@ export async function showHouse(main, taken) {
 
 function draw(view, house) {
   view.house = house;
+  if (view.dwellings.children.length === 1) {
+    view.dwellings.append(...house.dwellings.map((dwelling) => el('option', { value: dwelling.code }, dwelling.label)));
+  }
   view.stations.replaceChildren(...house.stations.map((station, at) => stationFold(view, station, at)));
   tellStanding(view, house.standing);
 }
@@ -191,10 +194,16 @@ function foot(view) {
       refusedHere(view)(trouble.message.split('\n'));
     }
   });
-  const afresh = el('button', { type: 'button' }, 'Begin again from my design');
+  return el('p', { class: 'form-foot' }, take, ...beginAgain(view));
+}
+
+function beginAgain(view) {
+  const from = el('select', { id: 'house-from' }, el('option', { value: '' }, 'your design as it stands'));
+  view.dwellings = from;
+  const afresh = el('button', { type: 'button' }, 'Begin again');
   afresh.addEventListener('click', async () => {
-    if (!window.confirm('Drop what was measured since, and begin again from your design as it stands?')) return;
-    if (await view.ask(() => api.surveyAfresh(), refusedHere(view))) { view.pending.clear(); await redraw(view); }
+    if (!window.confirm('Drop what was measured since, and begin again?')) return;
+    if (await view.ask(() => api.surveyAfresh(from.value), refusedHere(view))) { view.pending.clear(); await redraw(view); }
   });
-  return el('p', { class: 'form-foot' }, take, afresh);
+  return [el('label', { for: 'house-from' }, 'Begin again from'), from, afresh];
 }

@@ -289,4 +289,19 @@ class SurveyDeskTest {
             assertThrows(RefusedException.class, () -> bench.survey().climateFile("no weather"));
         }
     }
+
+    @Test
+    void aHouseCanBeBegunFromAnyExampleDwelling() {
+        try (CourseApp bench = open()) {
+            for (SurveyView.Dwelling dwelling : bench.survey().house().dwellings()) {
+                SurveyView.House house = bench.survey().afresh(dwelling.code());
+
+                assertEquals(List.of(), house.standing().open(), dwelling.code());
+                assertEquals(List.of(), house.standing().doubts(), dwelling.code());
+                assertEquals(1, house.standing().yours(), "the name");
+            }
+            assertTrue(bench.survey().house().dwellings().size() >= 4);
+            assertThrows(RefusedException.class, () -> bench.survey().afresh("castle"));
+        }
+    }
 }
