@@ -9,7 +9,7 @@ const LONG = 24;
 
 export async function showHouse(main, taken) {
   const view = {
-    main, taken, house: null, pending: new Map(), rows: new Map(),
+    main, taken, house: null, pending: new Map(), rows: new Map(), telling: Promise.resolve(),
     standing: el('div', { class: 'standing', role: 'status' }),
     stations: el('div', {}),
     said: el('div', { role: 'status' }),
@@ -129,17 +129,25 @@ function hint(question) {
   return question.options.length ? question.help : `${question.help} Allowed: ${question.allowed}.`;
 }
 
+/** One answer after the other, so that what was refused first cannot be told last. */
+function tellStation(view, code) {
+  view.telling = view.telling.then(() => tellWaiting(view, code));
+}
+
 /** What waits at a station goes together: of some parts all has to be told at once. */
-async function tellStation(view, code) {
+async function tellWaiting(view, code) {
   const waiting = [...view.pending].filter(([, answer]) => answer.station === code);
   for (const guessed of [false, true]) {
-    const typed = Object.fromEntries(waiting.filter(([, answer]) => answer.guessed === guessed).map(([path, answer]) => [path, answer.typed]));
+    const told = waiting.filter(([, answer]) => answer.guessed === guessed);
+    const typed = Object.fromEntries(told.map(([path, answer]) => [path, answer.typed]));
     const paths = Object.keys(typed);
     if (!paths.length) continue;
     paths.forEach((path) => view.rows.get(path)?.trouble(''));
     const done = await view.ask(() => api.surveyTell(typed, guessed), (lines) => refusedLines(view, paths, lines));
     if (done) {
-      paths.forEach((path) => view.pending.delete(path));
+      // What was typed meanwhile still waits.
+      told.filter(([path, answer]) => view.pending.get(path) === answer).forEach(([path]) => view.pending.delete(path));
+      paths.forEach((path) => view.rows.get(path)?.trouble(''));
       say(`Kept. ${view.house.standing.words}`);
     }
   }
