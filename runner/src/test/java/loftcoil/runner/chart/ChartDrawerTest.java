@@ -13,6 +13,7 @@ import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -78,12 +79,22 @@ class ChartDrawerTest {
 
     @Test
     void allOtherNumbersAreDrawnWithinTheFrame() throws Exception {
+        areDrawn(60);
+    }
+
+    @Test
+    @Tag("thorough")
+    void manyOtherNumbersAreDrawnWithinTheFrame() throws Exception {
+        areDrawn(400);
+    }
+
+    private static void areDrawn(int charts) throws Exception {
         List<Double> sizes = new ArrayList<>(List.of(0.0, Double.MIN_VALUE, Double.MIN_NORMAL));
         for (int power = -100; power <= 100; power++) {
             sizes.add(Math.pow(10, power));
         }
         Random random = new Random(8);
-        for (int i = 0; i < 400; i++) {
+        for (int i = 0; i < charts; i++) {
             double[] xs = new double[4];
             double[] ys = new double[4];
             for (int k = 0; k < 4; k++) {

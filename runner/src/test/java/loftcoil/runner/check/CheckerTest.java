@@ -397,6 +397,57 @@ class CheckerTest {
                 List.of());
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "L, A cubic metre is 1000 litres.",
+        "L/min, A cubic metre is 1000 litres.",
+        "W, A kilowatt is 1000 watts.",
+        "m, A metre is 1000 millimetres.",
+        "Pa, A kilopascal is 1000 pascals.",
+        "kg, A kilogram is 1000 grams.",
+        "kg/s, Look for a kilo that was left out or taken twice."
+    })
+    void aThousandIsToldInTheWordsOfItsUnit(String unit, String words) {
+        Quantity quantity = quantity("pa", unit, Temperature.NONE);
+        Verdict.Wrong much = assertInstanceOf(Verdict.Wrong.class, check(quantity, "88500 " + unit));
+        assertEquals("thousand", much.mistake());
+        assertTrue(much.hint().endsWith(words), much::hint);
+        Verdict.Wrong little = assertInstanceOf(Verdict.Wrong.class, check(quantity, "0.0885 " + unit));
+        assertEquals("thousandth", little.mistake());
+        assertTrue(little.hint().endsWith(words), little::hint);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"60000, ''", "0.06, ''"})
+    void aTemperatureHasNoThousand(String answer, String name) {
+        assertEquals(name, name(check(quantity("level", "°C", Temperature.LEVEL), answer)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"L/min", "kg/s", "m/s", "s", "W"})
+    void minutesAndHoursAreSuspectedInWhatHasATimeInIt(String unit) {
+        Quantity quantity = quantity("pa", unit, Temperature.NONE);
+        assertEquals("sixty", name(check(quantity, "5310 " + unit)));
+        assertEquals("sixtieth", name(check(quantity, "1.475 " + unit)));
+        assertEquals("hours", name(check(quantity, "318600 " + unit)));
+        assertEquals("seconds", name(check(quantity, "0.02458 " + unit)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"L", "m", "Pa", "kg"})
+    void elsewhereTheyAreNot(String unit) {
+        Quantity quantity = quantity("pa", unit, Temperature.NONE);
+        for (String answer : List.of("5310", "1.475", "318600", "0.02458")) {
+            assertEquals("", name(check(quantity, answer)), answer);
+        }
+    }
+
+    @Test
+    void aRatioIsSuspectedOnlyInPerCent() {
+        assertEquals("ratio", name(check(quantity("pa", "%", Temperature.NONE), "0.885")));
+        assertEquals("", name(check(DRIVE, "0.885 Pa")));
+    }
+
     @Test
     void theDiameterIsSuspectedOnlyWhereTheExerciseSaysSo() {
         assertEquals("", name(check(quantity("pa", "mm", Temperature.NONE), "177 mm")));
@@ -420,6 +471,32 @@ class CheckerTest {
         Verdict.WrongKind flow = assertInstanceOf(
                 Verdict.WrongKind.class, check(quantity("flow", "kg/s", Temperature.NONE), "0.5 gal/min"));
         assertTrue(flow.help().contains("density"), flow::help);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "L/min, kg/s, density",
+        "L, kg, density",
+        "W, kJ, 1 kW for 1 hour is 1 kWh",
+        "m, Pa, Write mmH2O or mH2O",
+        "kg, N, the mass times gravity",
+    })
+    void whatJoinsTwoKindsIsSaidWhicheverIsWanted(String one, String other, String help) {
+        assertTrue(help(one, other).contains(help), help(one, other));
+        assertTrue(help(other, one).contains(help), help(other, one));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"L/min, kg", "L, kg/s", "W, Pa", "m, kJ", "kg, m", "N, L", "m2, W"})
+    void nothingIsSaidOfKindsThatNothingJoins(String one, String other) {
+        assertEquals("", help(one, other));
+        assertEquals("", help(other, one));
+    }
+
+    private static String help(String given, String wanted) {
+        return assertInstanceOf(
+                        Verdict.WrongKind.class, check(quantity("pa", wanted, Temperature.NONE), "3 " + given))
+                .help();
     }
 
     @Test
@@ -529,6 +606,9 @@ class CheckerTest {
         assertEquals("2.6", decided(height, "2.6"));
         assertInstanceOf(Verdict.WrongKind.class, Checker.check(height, "2 kg", RECKONING));
         assertInstanceOf(Verdict.Unreadable.class, Checker.check(height, "high", RECKONING));
+        Verdict.Unreadable endless =
+                assertInstanceOf(Verdict.Unreadable.class, Checker.check(height, "1e308 km", RECKONING));
+        assertEquals("Nothing can measure that much.", endless.words());
         Decision tube = new Decision(about(false), "loop.tube", "", List.of("EN1057 22x0.9", "EN1057 28x0.9"));
         assertEquals("EN1057 28x0.9", decided(tube, "2"));
         assertEquals("EN1057 22x0.9", decided(tube, "en1057 22x0.9"));

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,18 +20,27 @@ import org.junit.jupiter.api.io.TempDir;
 /** Kills a writing process again and again; what is on the disk is whole every time. */
 class SuddenEndTest {
 
-    private static final int KILLS = 12;
-
     @TempDir
     Path temp;
 
     @Test
     @Timeout(value = 20, unit = TimeUnit.MINUTES)
     void aKillAtAnyMomentLeavesAWholeFile() throws IOException, InterruptedException {
+        kill(4);
+    }
+
+    @Test
+    @Tag("thorough")
+    @Timeout(value = 20, unit = TimeUnit.MINUTES)
+    void manyKillsAtAnyMomentLeaveAWholeFile() throws IOException, InterruptedException {
+        kill(12);
+    }
+
+    private void kill(int times) throws IOException, InterruptedException {
         Random random = new Random(20);
         Set<Long> seen = new HashSet<>();
         long last = 0;
-        for (int i = 0; i < KILLS; i++) {
+        for (int i = 0; i < times; i++) {
             Process writer = writer(last + 1);
             try {
                 awaitWrites(writer);
@@ -44,7 +54,7 @@ class SuddenEndTest {
             last = check(last);
             seen.add(last);
         }
-        assertEquals(KILLS, seen.size(), "each writer got further than the one before");
+        assertEquals(times, seen.size(), "each writer got further than the one before");
         try (var files = Files.list(temp)) {
             List<String> aside = files.map(file -> file.getFileName().toString())
                     .filter(name -> name.contains("damaged"))
@@ -71,6 +81,7 @@ class SuddenEndTest {
         return new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-XX:TieredStopAtLevel=1",
+                        "-XX:+UseSerialGC",
                         "-cp",
                         System.getProperty("java.class.path"),
                         KeepsWriting.class.getName(),

@@ -29,7 +29,8 @@ class HostileSnippetsTest {
 
     @BeforeAll
     void open() {
-        session = SharedSession.open();
+        // Whole machines are used again from test to test, so that what one leaves behind would show in the next.
+        session = SharedSession.lentWithShortLimits();
     }
 
     @AfterAll
