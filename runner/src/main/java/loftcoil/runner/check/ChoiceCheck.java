@@ -27,7 +27,7 @@ final class ChoiceCheck {
         }
         return option.right()
                 ? new Verdict.Right(0, taken, option.say())
-                : new Verdict.Wrong(0, taken, option.say(), "choice " + (index.getAsInt() + 1));
+                : new Verdict.Wrong(0, taken, option.say(), "choice " + option.number());
     }
 
     /** Which option is meant: its own text first, then its number from 1; from 0 here. */
@@ -50,7 +50,7 @@ final class ChoiceCheck {
         return new Verdict.Unreadable(what + " Give the number of one, 1 to " + texts.size() + ".");
     }
 
-    private static String cut(String text) {
+    static String cut(String text) {
         return text.length() > 60 ? text.substring(0, 60) + "…" : text;
     }
 

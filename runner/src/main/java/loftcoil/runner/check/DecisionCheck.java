@@ -1,5 +1,6 @@
 package loftcoil.runner.check;
 
+import java.util.Optional;
 import java.util.OptionalInt;
 import loftcoil.engine.words.Numeral;
 import loftcoil.runner.exercise.Decision;
@@ -25,8 +26,23 @@ final class DecisionCheck {
         return new Verdict.Decided(option, Verdict.Taken.text(option));
     }
 
+    private static Verdict hour(String typed) {
+        Optional<ClockText> clock = ClockText.read(typed);
+        if (clock.isEmpty()) {
+            return new Verdict.Unreadable("“" + ChoiceCheck.cut(typed.strip())
+                    + "” is no time of day. Write it as 17:30, 5:30 pm or half past five in the"
+                    + " afternoon; midnight is 0:00.");
+        }
+        double value = clock.get().hours();
+        return new Verdict.Decided(
+                Numeral.typed(value, 12), Verdict.Taken.number(clock.get().words(), value, false));
+    }
+
     private static Verdict amount(Decision decision, String typed) {
         WrittenUnit wanted = Measured.wanted(decision.unit());
+        if (decision.clock()) {
+            return hour(typed);
+        }
         AnswerText answer = AnswerText.read(AnswerCleanup.withoutDegrees(typed, wanted));
         if (answer instanceof AnswerText.NotRead notRead) {
             String unit = wanted.shown().isEmpty() ? "." : " such as " + Numeral.withUnit("2.5", wanted.shown()) + ".";

@@ -167,6 +167,10 @@ public final class ExerciseReader {
         if (options.isEmpty() == !fields.has("unit") || about.before()) {
             fields.fault("change", "unit, options and when", "either unit or a list of options, and no when");
         }
-        return new Decision(about, change, unit, options);
+        boolean clock = fields.has("clock") && fields.flag("clock");
+        if (clock && !unit.equals("h")) {
+            fields.fault("clock", "true with unit “" + unit + "”", "with unit h only");
+        }
+        return new Decision(about, change, unit, options, clock);
     }
 }

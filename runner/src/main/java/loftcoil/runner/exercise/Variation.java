@@ -16,13 +16,16 @@ public final class Variation {
     private Variation() {}
 
     /**
-     * The exercise as the learner with this seed meets it.
+     * The exercise as the learner with this seed meets it: own numbers, and choices in an own order.
      *
      * @param exercise as read from its file
      * @param seed the learner's own
      */
     public static Exercise own(Exercise exercise, long seed) {
-        return exercise.with(numbers(exercise, seed));
+        Exercise own = exercise.with(numbers(exercise, seed));
+        return own instanceof Choice choice
+                ? choice.shuffled(new SplittableRandom(seed ^ hash(exercise.path() + "/order")))
+                : own;
     }
 
     /**

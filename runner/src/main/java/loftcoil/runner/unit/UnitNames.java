@@ -32,6 +32,7 @@ import java.util.Optional;
 import javax.measure.Unit;
 import systems.uom.common.Imperial;
 import systems.uom.common.USCustomary;
+import tech.units.indriya.AbstractUnit;
 
 /**
  * The written names of single units. Values come from the units library; those it lacks are from NIST Special Publication
@@ -79,6 +80,7 @@ final class UnitNames {
         put(USCustomary.GALLON_LIQUID.divide(4), "US qt", "qt", "qts", "quart", "quarts");
         put(USCustomary.GALLON_LIQUID.divide(8), "US pt", "pt", "pint", "pints");
         put(Imperial.GALLON_UK, "UK gal", "impgal", "impgallon", "impgallons");
+        put(Imperial.GALLON_UK.divide(4), "UK qt", "impquart");
         put(Imperial.GALLON_UK.divide(8), "UK pt", "imppint");
         put(LITRE.divide(MINUTE), "L/min", "lpm");
         put(LITRE.divide(HOUR), "L/h", "lph");
@@ -152,6 +154,7 @@ final class UnitNames {
         put(CELSIUS, "°C", "C", "degc", "℃", "celsius", "centigrade", "°celsius", "°centigrade");
         put(KELVIN, "K", "kelvin", "kelvins", "degk", "°K");
         put(USCustomary.FAHRENHEIT, "°F", "F", "degf", "℉", "fahrenheit", "°fahrenheit");
+        put(AbstractUnit.ONE, "drops", "drop");
         put(PERCENT, "%", "percent", "pct");
     }
 

@@ -16,9 +16,9 @@ final class UnitSpelling {
     private static final Pattern CLOSE_DEGREE = Pattern.compile("(?<=/[ (]?(?:m|kg|g|L))(?=(?:K|°C|°F)\\b)");
 
     private static final Pattern UK_GALLON =
-            Pattern.compile("(?i)\\b(?:imp(?:erial)?|uk|british)\\.?\\s*(gal|pint)(?:lons?|s)?\\b\\.?");
+            Pattern.compile("(?i)\\b(?:imp(?:erial)?|uk|british)\\.?\\s*(gal|pint|quart)(?:lons?|s)?\\b\\.?");
     private static final Pattern US_GALLON =
-            Pattern.compile("(?i)\\bu\\.?s\\.?(?:\\s*liquid)?\\s*(gal|pint)(?:lons?|s)?\\b\\.?");
+            Pattern.compile("(?i)\\bu\\.?s\\.?(?:\\s*liquid)?\\s*(gal|pint|quart)(?:lons?|s)?\\b\\.?");
     /** A pound on an area is a pressure here: nothing in the course is measured in mass on an area. */
     private static final Pattern PSI =
             Pattern.compile("(?i)\\b(?:pounds?|lbs?|lbf)\\.?(?:[ -]?force)?\\s*(?:per\\s|/)\\s*"
@@ -43,7 +43,7 @@ final class UnitSpelling {
     private UnitSpelling() {}
 
     static String plain(String text) {
-        String plain = HYPHEN.matcher(text).replaceAll(" ");
+        String plain = HYPHEN.matcher(text).replaceAll(" ").replaceFirst("(?i)^\\s*stacked\\s+", "");
         plain = WATER_COLUMN.matcher(plain).replaceAll(column -> shortMetre(column.group(1)) + "wc");
         plain = PSI.matcher(plain).replaceAll("psi");
         plain = PER_CENT.matcher(plain).replaceAll("%");

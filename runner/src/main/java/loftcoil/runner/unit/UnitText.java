@@ -19,6 +19,10 @@ public final class UnitText {
     private static final Pattern PART =
             Pattern.compile("\\s*(?:([\\p{L}°%\"'″′]+)(?:\\^?\\(?(-?\\d)(?!\\d)\\)?)?|([*·×⋅.()])|(/))");
 
+    /** What was measured, behind its unit: {@code litres of hot water}, {@code kg of wood}. */
+    private static final Pattern OF =
+            Pattern.compile("(?i)(.+?)\\s+of(?:\\s+(?:hot|cold|warm|dry|fresh|mixed))?\\s+\\p{L}+");
+
     private UnitText() {}
 
     /**
@@ -36,7 +40,9 @@ public final class UnitText {
             return Optional.empty();
         }
         Optional<WrittenUnit> single = UnitNames.find(plain.replaceAll("\\.$", ""));
-        return single.isPresent() ? single : compound(plain);
+        Optional<WrittenUnit> unit = single.isPresent() ? single : compound(plain);
+        Matcher substance = OF.matcher(text);
+        return unit.isPresent() || !substance.matches() ? unit : read(substance.group(1));
     }
 
     private static Optional<WrittenUnit> compound(String plain) {

@@ -1,6 +1,7 @@
 package loftcoil.runner.exercise;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -78,10 +79,33 @@ class ExerciseReaderTest {
     }
 
     @Test
+    void aDecisionMayBeATimeOfDay() {
+        assertFalse(assertInstanceOf(Decision.class, read(DECISION)).clock());
+        String hour = DECISION.replace("\"unit\": \"m\"", "\"unit\": \"h\", \"clock\": true");
+        assertTrue(assertInstanceOf(Decision.class, read(hour)).clock());
+        String height = hour.replace("\"h\"", "\"m\"");
+        assertTrue(assertThrows(RefusedException.class, () -> read(height))
+                .getMessage()
+                .contains("clock"));
+    }
+
+    @Test
+    void aToleranceMayHaveASafeSide() {
+        String safe = QUANTITY.replace("{\"relative\": 0.02}", "{\"relative\": 0.02, \"safe\": \"below\"}");
+        assertEquals(
+                Tolerance.Safe.BELOW,
+                assertInstanceOf(Quantity.class, read(safe)).tolerance().safe());
+        String sideways = safe.replace("below", "sideways");
+        assertTrue(assertThrows(RefusedException.class, () -> read(sideways))
+                .getMessage()
+                .contains("tolerance.safe"));
+    }
+
+    @Test
     void theOtherKindsAreRead() {
         Choice choice = assertInstanceOf(Choice.class, read(CHOICE));
         assertTrue(choice.before());
-        assertEquals(new Choice.Option("b", false, "no"), choice.options().get(1));
+        assertEquals(new Choice.Option("b", false, "no", 2), choice.options().get(1));
         Decision decision = assertInstanceOf(Decision.class, read(DECISION));
         assertEquals("tank.baseM", decision.change());
         Code code = assertInstanceOf(
