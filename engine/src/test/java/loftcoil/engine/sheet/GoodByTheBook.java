@@ -43,7 +43,7 @@ final class GoodByTheBook {
     }
 
     /**
-     * One bore all round, 22 to 35 mm; a kilowatt to 22 mm, 3 to 28 mm and wider (28 mm for gravity primaries of solid fuel:
+     * One bore all round, 22 to 35 mm; 2 kW on 22 mm, 3 kW on 28 mm and wider (28 mm for gravity primaries of solid fuel:
      * BS 8303, from memory); all climbs or falls by 1 in 40 at least; lagged; no valve; few bends.
      */
     private static boolean pipes(Design design) {
