@@ -29,7 +29,7 @@ public final class FewerTries implements AroundPropertyHook {
     }
 
     /** How many tries are made of so many. */
-    static int now(int tries) {
+    public static int now(int tries) {
         return Boolean.getBoolean("loftcoil.thorough") ? tries : Math.min(tries, Math.max(LEAST, tries / SHARE));
     }
 

@@ -445,7 +445,7 @@ class CheckerTest {
     @Test
     void aRatioIsSuspectedOnlyInPerCent() {
         assertEquals("ratio", name(check(quantity("pa", "%", Temperature.NONE), "0.885")));
-        assertEquals("", name(check(DRIVE, "0.885 Pa")));
+        assertEquals("hundredth", name(check(DRIVE, "0.885 Pa")));
     }
 
     @Test

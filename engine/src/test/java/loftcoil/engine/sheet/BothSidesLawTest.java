@@ -1,0 +1,110 @@
+package loftcoil.engine.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.stream.Collectors;
+import loftcoil.engine.FewerTries;
+import loftcoil.engine.caution.Severity;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.loop.Circuit;
+import loftcoil.engine.run.YearRun;
+import loftcoil.engine.start.Start;
+import loftcoil.engine.start.Starts;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The verdict from both sides: it lets nothing through that boils or stands, and does not cry wolf. Ten thousand designs in the
+ * thorough run, two hundred in every run; those that need their year and starts are fewer, as each takes seconds.
+ */
+class BothSidesLawTest {
+
+    private static final int DESIGNS = FewerTries.now(10_000);
+    private static final int WHOLE = Boolean.getBoolean("loftcoil.thorough") ? 60 : 3;
+    private static final int STATES = 6;
+
+    /** States by chance, searched here with the heat set here: none of a design without a danger boils or stands. */
+    @Test
+    void noDesignWithoutADangerBoilsOrStandsInAnyState() {
+        Random random = new Random(20261129);
+        int without = 0;
+        for (Design design : RandomDesigns.some(DESIGNS, 1)) {
+            if (SafetyVerdict.quick(design).dangerous()) {
+                continue;
+            }
+            without++;
+            double heatW = design.coil().heatKW().orElseThrow() * 1000;
+            Circuit loop = design.circuit(40);
+            double coldC = design.site().coldSupplyC();
+            for (int i = 0; i < STATES; i++) {
+                double tankC = coldC + (70 - coldC) * random.nextDouble();
+                double stateW = heatW * (1 + 0.5 * random.nextDouble());
+                assertTrue(
+                        loop.withTankC(tankC).withHeatW(stateW).search().circulates(),
+                        tankC + " °C, " + stateW + " W: " + design);
+            }
+        }
+        assertTrue(without > DESIGNS / 10, without + " of " + DESIGNS);
+    }
+
+    /** Year and starts, marched here: a design that is let through neither boils in the year nor fails to start. */
+    @Test
+    void noDesignWithoutADangerBoilsInItsYearOrFailsToStart() {
+        List<Design> designs = RandomDesigns.some(20 * WHOLE, 2).stream()
+                .filter(design -> !SafetyVerdict.quick(design).dangerous())
+                .limit(WHOLE)
+                .toList();
+        assertEquals(WHOLE, designs.size());
+        for (Design design : designs) {
+            if (SafetyVerdict.whole(design).dangerous()) {
+                continue;
+            }
+            YearRun year = YearRun.of(design);
+            assertEquals(0, year.boilingMin(), design.toString());
+            Optional<Starts> starts = Starts.of(design, OptionalDouble.of(year.hottestC()));
+            assertEquals(Optional.empty(), starts.flatMap(Starts::failing).map(Start::ends), design.toString());
+        }
+    }
+
+    /** Of designs that the trade's rules call good at most one in ten is called dangerous for what its steady states show. */
+    @Test
+    void ofGoodDesignsAtMostOneInTenIsCalledDangerous() {
+        List<Design> good = RandomDesigns.some(DESIGNS, 3).stream()
+                .filter(GoodByTheBook::good)
+                .toList();
+        assertTrue(good.size() > DESIGNS / 50, good.size() + " of " + DESIGNS);
+        List<String> dangers = good.stream()
+                .map(SafetyVerdict::quick)
+                .filter(SafetyVerdict::dangerous)
+                .map(BothSidesLawTest::codes)
+                .toList();
+        assertTrue(dangers.size() <= good.size() / 10, dangers.size() + " of " + good.size() + ": " + dangers);
+    }
+
+    /** The same with year and starts. */
+    @Test
+    void ofGoodDesignsAtMostOneInTenIsCalledDangerousWithYearAndStarts() {
+        List<Design> good = RandomDesigns.some(30 * WHOLE, 4).stream()
+                .filter(GoodByTheBook::good)
+                .limit(WHOLE)
+                .toList();
+        List<String> dangers = good.stream()
+                .map(SafetyVerdict::whole)
+                .filter(SafetyVerdict::dangerous)
+                .map(BothSidesLawTest::codes)
+                .toList();
+        assertTrue(
+                dangers.size() <= Math.ceil(good.size() / 10.0),
+                dangers.size() + " of " + good.size() + ": " + dangers);
+    }
+
+    private static String codes(SafetyVerdict verdict) {
+        return verdict.of(Severity.DANGER).stream()
+                .map(caution -> caution.code())
+                .collect(Collectors.joining(" "));
+    }
+}
