@@ -16,6 +16,9 @@ final class Frost implements CautionRule {
     /** Surroundings below this count as frost: a draught is colder than the room; common practice, no source. */
     static final double FROST_C = 3;
 
+    /** A cold spell is seldom longer than this, h; common practice, no source. */
+    private static final double LONG_H = 48;
+
     @Override
     public void look(CautionFacts facts, Findings findings) {
         ColdNight night = ColdNight.of(facts.design());
@@ -72,8 +75,10 @@ final class Frost implements CautionRule {
     }
 
     private static MeasuredText freezes(Optional<Frozen> frozen) {
-        return frozen.map(when -> CautionKind.FROST_LOOP.part(
-                        "freezes", "zero", hours(when.zeroH()), "through", hours(when.throughH())))
+        return frozen.map(when -> when.throughH() > LONG_H
+                        ? CautionKind.FROST_LOOP.part("freezes-slowly", "zero", hours(when.zeroH()))
+                        : CautionKind.FROST_LOOP.part(
+                                "freezes", "zero", hours(when.zeroH()), "through", hours(when.throughH())))
                 .orElse(CautionKind.FROST_LOOP.part("draught"));
     }
 
@@ -113,8 +118,7 @@ final class Frost implements CautionRule {
         Object[] filling = {
             "night", Measure.celsius(night.nightC()),
             "around", Measure.celsius(when.aroundC()),
-            "zero", hours(when.zeroH()),
-            "through", hours(when.throughH())
+            "zero", hours(when.zeroH())
         };
         if (night.isSaid()) {
             findings.cautionAs(CautionKind.FROST_TANK, "night", filling);

@@ -349,7 +349,7 @@ public final class Figures {
                     .noted(night -> night.isSaid() ? "" : "a guess from the coldest month"),
             Figure.<ColdNight>of(
                             "legAroundC",
-                            "coldest place of the loop then",
+                            "around the leg that freezes first",
                             MeasureKind.TEMP_C,
                             0,
                             night -> first(night.firstLeg(), Frozen::aroundC))

@@ -324,7 +324,7 @@ class CautionsTest {
         Design loft = Changes.apply(SafeBothy.design(), "hotLegs[1].aroundC", "7");
         Caution guess = only(loft, "LC-FROST-LOOP");
         assertEquals(Severity.WARNING, guess.severity());
-        assertTrue(guess.text().contains("frozen through after"), guess.text());
+        assertTrue(guess.text().contains("after about"), guess.text());
         assertEquals(
                 List.of("site.coldestNightC"),
                 Cautions.of(full(loft)).asks().stream().map(Ask::field).toList());
@@ -462,6 +462,7 @@ class CautionsTest {
                 usual.withYear(new YearFacts(45, 12, 45, -11, 40)).withWeeks(clear(70)),
                 full(Changes.apply(safe, "hotLegs[1].aroundC", "7")),
                 full(Changes.apply(Changes.apply(safe, "hotLegs[1].aroundC", "7"), "site.coldestNightC", "-7.5")),
+                full(Changes.apply(Changes.apply(safe, "hotLegs[1].aroundC", "0"), "site.coldestNightC", "-20")),
                 full(Changes.apply(safe, "tank.aroundC", "4")),
                 full(Changes.apply(Changes.apply(safe, "tank.aroundC", "4"), "site.coldestNightC", "-20")),
                 full(SafeBothy.with("/safety/absence", "{\"months\": [3], \"drained\": false}")),
