@@ -42,8 +42,14 @@ public record ClearSpell(int month, double hottestTankC, double hottestDrawC) {
                     .filter(row -> row.hottestC() >= year.run().hottestC()
                             || absorbed.get(row.month() - 1) >= TRIED_FROM * best)
                     .map(row -> week(clear, row.month(), year.middle(row.month())))
-                    .max(Comparator.comparingDouble(ClearSpell::hottestTankC));
+                    .max(Comparator.comparingLong(ClearSpell::halfKelvins)
+                            .thenComparingDouble(week -> absorbed.get(week.month() - 1)));
         });
+    }
+
+    /** Weeks that all boil are as hot as each other: among such the sunniest is told of. */
+    private long halfKelvins() {
+        return Math.round(2 * hottestTankC);
     }
 
     private static ClearSpell week(SystemPlan plan, int month, Layers tank) {

@@ -24,6 +24,8 @@ public enum FigureGroup {
     FIRST_FIRE("firstFire.", "First fire"),
     /** The tank. */
     TANK("tank.", "Tank"),
+    /** The coldest night. */
+    FROST("frost.", "Frost on the coldest night"),
     /** The taps. */
     TAPS("taps", "Taps, each alone open"),
     /** The panes. */

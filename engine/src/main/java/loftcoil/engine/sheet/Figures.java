@@ -6,9 +6,12 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import loftcoil.engine.caution.HarderCase;
+import loftcoil.engine.design.ColdNight;
+import loftcoil.engine.design.ColdNight.Frozen;
 import loftcoil.engine.loop.Boils;
 import loftcoil.engine.run.ClearSpell;
 import loftcoil.engine.run.DullWeek;
@@ -358,6 +361,48 @@ public final class Figures {
             Figure.of("hottestC", "hottest water in a start", MeasureKind.TEMP_C, 0, Starts::hottestC)
                     .less());
 
+    /** The coldest night and what it freezes. */
+    public static final List<Figure<ColdNight>> FROST = List.of(
+            Figure.of("nightC", "coldest night outside", MeasureKind.TEMP_C, 0, ColdNight::nightC)
+                    .noted(night -> night.isSaid() ? "" : "a guess from the coldest month"),
+            Figure.<ColdNight>of(
+                            "legAroundC",
+                            "around the leg that freezes first",
+                            MeasureKind.TEMP_C,
+                            0,
+                            night -> first(night.firstLeg(), Frozen::aroundC))
+                    .more(),
+            Figure.<ColdNight>of(
+                            "legZeroH",
+                            "first leg at freezing point after",
+                            MeasureKind.TIME_H,
+                            1,
+                            night -> first(night.firstLeg(), Frozen::zeroH))
+                    .more(),
+            Figure.<ColdNight>of(
+                            "legThroughH",
+                            "first leg frozen through after",
+                            MeasureKind.TIME_H,
+                            1,
+                            night -> first(night.firstLeg(), Frozen::throughH))
+                    .more(),
+            Figure.of("tankAroundC", "around the tank then", MeasureKind.TEMP_C, 0, ColdNight::aroundTankC)
+                    .more(),
+            Figure.<ColdNight>of(
+                            "tankZeroH",
+                            "tank at freezing point after",
+                            MeasureKind.TIME_H,
+                            0,
+                            night -> first(night.tankFreezes(), Frozen::zeroH))
+                    .more(),
+            Figure.<ColdNight>of(
+                            "tankThroughH",
+                            "tank frozen through after",
+                            MeasureKind.TIME_H,
+                            0,
+                            night -> first(night.tankFreezes(), Frozen::throughH))
+                    .more());
+
     /** The hottest clear week. */
     public static final List<Figure<ClearSpell>> CLEAR_WEEK = List.of(
             Figure.<ClearSpell>of(
@@ -394,6 +439,10 @@ public final class Figures {
             Figure.of("month", "month of it", MeasureKind.COUNT, 0, DullWeek::month));
 
     private Figures() {}
+
+    private static double first(Optional<Frozen> frozen, ToDoubleFunction<Frozen> value) {
+        return frozen.map(value::applyAsDouble).orElse(Double.NaN);
+    }
 
     private static String monthName(int month) {
         return Month.of(month).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
@@ -434,6 +483,7 @@ public final class Figures {
         sheet.flue().ifPresent(flue -> add(all, FigureGroup.FLUE, FLUE, flue));
         sheet.firstCharge().ifPresent(charge -> add(all, FigureGroup.FIRST_FIRE, FIRST_FIRE, charge));
         add(all, FigureGroup.TANK, TANK, sheet.tank());
+        add(all, FigureGroup.FROST, FROST, ColdNight.of(sheet.design()));
         sheet.taps().forEach(tap -> addOf(all, FigureGroup.TAPS, tap.name(), tap.name(), TAP, tap));
         sheet.window().ifPresent(window -> add(all, FigureGroup.PANES, PANES, window));
         sheet.year().ifPresent(years -> {

@@ -257,7 +257,8 @@ class CautionsTest {
                 [{"name": "through the cellar", "tube": "EN1057 22x0.9", "lengthM": 40, "riseM": 0.85, "aroundC": 5},
                  {"name": "up to the tank", "tube": "EN1057 22x0.9", "lengthM": 2.5, "riseM": 1.3, "aroundC": 5}]
                 """;
-        return SafeBothy.edited(List.of("/coil/outletM", "0.4", "/coil/heatKW", "0.05", "/hotLegs", legs));
+        return SafeBothy.edited(
+                List.of("/coil/outletM", "0.4", "/coil/heatKW", "0.05", "/hotLegs", legs, "/site/coldestNightC", "2"));
     }
 
     /** The tables end at 160 °F (71.1 °C), 0.5 s: above it the time is an upper bound and must not read as a measured one. */
@@ -308,6 +309,41 @@ class CautionsTest {
         CautionFacts facts = full(SafeBothy.with("/taps/0/mixerC", "60"));
         String text = Cautions.of(facts).cautions().get(0).text();
         assertTrue(text.contains("60 °C reaches 'kitchen sink'") && text.contains("5.0 s"), text);
+    }
+
+    /** A month of six degrees has frosty nights; whether they freeze the house is a guess until somebody says how cold it gets. */
+    @Test
+    void aMonthThatIsMildInTheMeanMayFreezeAnEmptyHouse() {
+        Design march = SafeBothy.with("/safety/absence", "{\"months\": [3], \"drained\": false}");
+        Caution guess = only(march, "LC-FROST-EMPTY");
+        assertEquals(Severity.WARNING, guess.severity());
+        assertEquals(
+                Severity.DANGER,
+                only(Changes.apply(march, "site.coldestNightC", "-22"), "LC-FROST-EMPTY")
+                        .severity());
+        assertEquals(List.of(), codes(Cautions.of(full(Changes.apply(march, "site.coldestNightC", "-4")))));
+    }
+
+    /** A loft of seven degrees on a usual winter day is none on the coldest night. */
+    @Test
+    void aLegInAColdLoftFreezesOnTheColdestNight() {
+        Design loft = Changes.apply(SafeBothy.design(), "hotLegs[1].aroundC", "7");
+        Caution guess = only(loft, "LC-FROST-LOOP");
+        assertEquals(Severity.WARNING, guess.severity());
+        assertTrue(guess.text().contains("after about"), guess.text());
+        assertEquals(
+                List.of("site.coldestNightC"),
+                Cautions.of(full(loft)).asks().stream().map(Ask::field).toList());
+        Design said = Changes.apply(loft, "site.coldestNightC", "-14");
+        assertEquals(Severity.DANGER, only(said, "LC-FROST-LOOP").severity());
+        assertEquals(List.of(), Cautions.of(full(said)).asks());
+        assertEquals(List.of(), codes(Cautions.of(full(Changes.apply(loft, "site.coldestNightC", "-3")))));
+    }
+
+    private static Caution only(Design design, String code) {
+        CautionReport report = Cautions.of(full(design));
+        assertEquals(List.of(code), codes(report));
+        return report.cautions().get(0);
     }
 
     /** Nothing heats a coil without heat: still water is then no danger. */
@@ -432,6 +468,12 @@ class CautionsTest {
                                 List.of("/taps/0/mixerC", "null", "/taps/1/mixerC", "null", "/taps/2/mixerC", "null")))
                         .withYear(new YearFacts(60, 12, 60, -11, 365)),
                 usual.withYear(new YearFacts(45, 12, 45, -11, 40)).withWeeks(clear(70)),
+                full(Changes.apply(safe, "hotLegs[1].aroundC", "7")),
+                full(Changes.apply(Changes.apply(safe, "hotLegs[1].aroundC", "7"), "site.coldestNightC", "-7.5")),
+                full(Changes.apply(Changes.apply(safe, "hotLegs[1].aroundC", "0"), "site.coldestNightC", "-20")),
+                full(Changes.apply(safe, "tank.aroundC", "4")),
+                full(Changes.apply(Changes.apply(safe, "tank.aroundC", "4"), "site.coldestNightC", "-20")),
+                full(SafeBothy.with("/safety/absence", "{\"months\": [3], \"drained\": false}")),
                 full(SafeBothy.with("/taps/0/mixerC", "null"))
                         .withYear(new YearFacts(45, 12, 45, -11, 2))
                         .withWeeks(clear(97)),
