@@ -53,6 +53,7 @@ public final class SheetJson {
         sheet.year().ifPresent(years -> year(out.putObject("year"), years));
         out.putObject("verdict")
                 .put("level", sheet.verdict().level())
+                .put("borrowed", sheet.borrowed())
                 .put("yearJudged", !sheet.verdict().yearOpen())
                 .put("startsJudged", !sheet.verdict().startsOpen());
         ArrayNode cautions = out.putArray("cautions");

@@ -61,7 +61,12 @@ public final class SheetText {
         if (!sheet.verdict().open().isEmpty()) {
             lines.add("  " + sheet.verdict().open());
         }
-        sheet.cautions().forEach(this::caution);
+        sheet.verdict().leading().forEach(this::caution);
+        if (!sheet.verdict().following().isEmpty()) {
+            lines.add("");
+            lines.add("Further cautions (" + sheet.verdict().followingWords() + ")");
+            sheet.verdict().following().forEach(this::caution);
+        }
         if (!sheet.asks().isEmpty()) {
             lines.add("");
             lines.add("Not said in the design");

@@ -1,11 +1,10 @@
 package loftcoil.runner.handout;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import loftcoil.engine.caution.Caution;
-import loftcoil.engine.caution.Severity;
 import loftcoil.engine.caution.WorkStep;
+import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.engine.words.MeasuredText;
 import loftcoil.runner.show.Html;
 
@@ -18,12 +17,16 @@ final class CautionList {
         this.measures = measures;
     }
 
-    /** All of them, the most severe first, with their sources. */
-    String all(List<Caution> cautions) {
-        return Arrays.stream(Severity.values())
-                .flatMap(severity -> cautions.stream().filter(caution -> caution.severity() == severity))
-                .map(caution -> box(caution, true))
-                .collect(Collectors.joining());
+    /** All of them, the gravest leading, with their sources. */
+    String all(SafetyVerdict verdict) {
+        String more = verdict.followingWords();
+        return boxes(verdict.leading())
+                + (more.isEmpty() ? "" : Html.element("h3", Html.text(more)))
+                + boxes(verdict.following());
+    }
+
+    private String boxes(List<Caution> cautions) {
+        return cautions.stream().map(caution -> box(caution, true)).collect(Collectors.joining());
     }
 
     /** Those that stand beside a step of the work, where the hand would be hurt; told in full on the first page. */

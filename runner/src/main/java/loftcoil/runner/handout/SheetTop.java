@@ -68,7 +68,7 @@ final class SheetTop {
         String found = sheet.cautions().isEmpty()
                 ? Html.element(
                         "p", "None of our checks found a danger in this design. That is no promise that there is none.")
-                : new CautionList(measures).all(sheet.cautions());
+                : new CautionList(measures).all(sheet.sheet().verdict());
         return Html.section(
                 "cautions",
                 "What can hurt",

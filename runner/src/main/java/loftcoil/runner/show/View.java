@@ -177,9 +177,12 @@ public final class View {
      * @param label the level as it is shown
      * @param words what follows from it; may be empty
      * @param findings what was found, the gravest first
+     * @param leading how many of them lead; the others stand after a heading or in a fold
+     * @param more what those others are called together; empty where there are none
      * @param open what is not judged yet, in a sentence; empty where all is
      */
-    public record Safety(String level, String label, String words, List<Finding> findings, String open) {}
+    public record Safety(
+            String level, String label, String words, List<Finding> findings, int leading, String more, String open) {}
 
     /**
      * One thing that can hurt somebody.

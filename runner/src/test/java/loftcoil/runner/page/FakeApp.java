@@ -297,6 +297,8 @@ final class FakeApp implements LearnerApp {
                 "Caution",
                 "",
                 List.of(new View.Finding("LC-HOT-PIPE", "warning", "Caution", "The riser is bare and comes to 72 °C.")),
+                1,
+                "",
                 open);
     }
 
