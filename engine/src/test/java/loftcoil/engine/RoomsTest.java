@@ -42,10 +42,11 @@ class RoomsTest {
             "caution",
             "sheet",
             "study",
+            "clear",
             "build");
 
     /** The rooms that read or write JSON. */
-    private static final Set<String> JSON_ROOMS = Set.of("json", "design", "sheet");
+    private static final Set<String> JSON_ROOMS = Set.of("json", "design", "sheet", "clear");
 
     /** Far fewer than there are: it only has to notice an importer that sees nothing. */
     private static final int LEAST_CLASSES = 25;

@@ -28,14 +28,27 @@ public record YearSpread(YearRun mid, Optional<YearRun> low, Optional<YearRun> h
         return SPREADS.of(design, YearSpread::marched);
     }
 
+    /**
+     * Marches the years at {@link Pace#ROUGH}: no figure to show, only a guess at where to look.
+     *
+     * @throws loftcoil.engine.fault.RefusedException as {@link YearRun#of(Design)}
+     */
+    public static YearSpread rough(Design design) {
+        return marched(design, Pace.ROUGH);
+    }
+
     private static YearSpread marched(Design design) {
-        YearRun mid = YearRun.of(design);
+        return marched(design, Pace.YEAR);
+    }
+
+    private static YearSpread marched(Design design, Pace pace) {
+        YearRun mid = YearRun.of(design, pace);
         LowMidHigh heat = design.coilHeatW(CoilHeating.USUAL_FLOW_KG_PER_S, USUAL_INLET_C);
         if (!(heat.low() < heat.high() && heat.mid() > 0)) {
             return new YearSpread(mid, Optional.empty(), Optional.empty());
         }
         CoilHeating heating = Heatings.of(design);
-        SystemPlan plan = SystemPlan.of(design, Pace.YEAR, heating);
+        SystemPlan plan = SystemPlan.of(design, pace, heating);
         YearRun low = YearRun.of(plan.with(heating.times(heat.low() / heat.mid())));
         YearRun high = YearRun.of(plan.with(heating.times(heat.high() / heat.mid())));
         return new YearSpread(mid, Optional.of(low), Optional.of(high));

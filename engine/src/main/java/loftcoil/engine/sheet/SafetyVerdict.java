@@ -54,6 +54,20 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
         return judged(design, year, starts(design, year));
     }
 
+    /**
+     * Judges year and starts only as far as they are asked for, and the year in long steps and thick layers: for a search that looks
+     * at many designs and has what it finds judged by {@link #whole}.
+     *
+     * @param marched whether the year is judged
+     * @param started whether starts are, on the hottest tank of the year where that is judged
+     * @throws loftcoil.engine.fault.RefusedException where the design or its year cannot be computed
+     */
+    public static SafetyVerdict rough(Design design, boolean marched, boolean started) {
+        Optional<YearSpread> year =
+                marched && hasYear(design) ? Optional.of(YearSpread.rough(design)) : Optional.empty();
+        return judged(design, year, started ? starts(design, year) : Optional.empty());
+    }
+
     /** The verdict with a year and starts that are known already, or without them. */
     static SafetyVerdict judged(Design design, Optional<YearSpread> year, Optional<Starts> starts) {
         Circuit circuit = design.circuit(JudgedStates.COOL_C);

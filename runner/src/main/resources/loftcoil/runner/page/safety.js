@@ -21,5 +21,5 @@ export function safetyBox(safety) {
 /** The word stands again only where it is milder than the one above. */
 function found(finding, level) {
   const word = finding.severity === level ? null : el('strong', {}, `${finding.label}. `);
-  return el('li', { 'data-code': finding.code }, word, finding.text);
+  return el('li', { 'data-code': finding.code, 'data-severity': finding.severity }, word, finding.text);
 }
