@@ -35,8 +35,8 @@ record RoomRules(String root) {
      * Rooms of the engine the runner knows by name; loop and caution for the records a sheet hands on, build for the build sheet, constant for what both count with.
      * Snippets know all.
      */
-    private static final Set<String> ENGINE_DOORS =
-            Set.of("design", "sheet", "study", "clear", "build", "fault", "json", "loop", "caution", "words", "constant");
+    private static final Set<String> ENGINE_DOORS = Set.of(
+            "design", "sheet", "study", "clear", "build", "fault", "json", "loop", "caution", "words", "constant");
 
     Set<String> climbs(JavaClasses classes) {
         return uses(classes, use -> {

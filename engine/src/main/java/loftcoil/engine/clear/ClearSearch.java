@@ -56,10 +56,8 @@ public final class ClearSearch {
      */
     public static Clears of(Design design, ProgressListener watch) {
         SafetyVerdict whole = SafetyVerdict.whole(design);
-        List<CautionKind> dangers = whole.of(Severity.DANGER).stream()
-                .map(Caution::kind)
-                .distinct()
-                .toList();
+        List<CautionKind> dangers =
+                whole.of(Severity.DANGER).stream().map(Caution::kind).distinct().toList();
         return dangers.isEmpty()
                 ? new Clears(design, List.of(), true, 0)
                 : new ClearSearch(new Judge(design, whole), watch).search(dangers);

@@ -31,7 +31,9 @@ public final class ClearsJson {
         Design design = clears.design();
         List<Way> ways = found.map(Cleared::ways).orElse(List.of());
         out.set("clears", array(design, ways.stream().filter(Way::single).toList()));
-        out.set("clearsTogether", array(design, ways.stream().filter(way -> !way.single()).toList()));
+        out.set(
+                "clearsTogether",
+                array(design, ways.stream().filter(way -> !way.single()).toList()));
         out.set("rarer", array(design, found.map(Cleared::rarer).orElse(List.of())));
     }
 

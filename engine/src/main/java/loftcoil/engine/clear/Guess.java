@@ -44,7 +44,8 @@ record Guess(List<Try> tries, int at) {
             return Optional.empty();
         }
         if (judge.clean(tries.get(last).design(), danger, depth)) {
-            return Optional.of(new Guess(tries, first(last, i -> judge.clean(tries.get(i).design(), danger, depth))));
+            return Optional.of(
+                    new Guess(tries, first(last, i -> judge.clean(tries.get(i).design(), danger, depth))));
         }
         // The largest step brings something else; a smaller one may be enough and not bring it.
         int from = first(last, i -> judge.gone(tries.get(i).design(), danger, depth));

@@ -17,7 +17,7 @@ import loftcoil.engine.words.MeasuredText;
  * @param conduct whether it is what people do and not what is built
  * @param steps the steps that a design leaves, the smallest first
  */
-record Lever(String code, Set<CautionKind> clears, double cost, double costAStep, boolean conduct, Steps steps) {
+record Lever(String code, Set<CautionKind> clears, double cost, double costAStep, boolean conduct, Ladder steps) {
 
     private static final double TENTHS = 10;
 
@@ -38,7 +38,7 @@ record Lever(String code, Set<CautionKind> clears, double cost, double costAStep
     }
 
     /** Where the steps of a lever come from. */
-    interface Steps {
+    interface Ladder {
         /** The steps, the smallest first; none where the lever means nothing to this design. */
         List<Step> of(Design design);
     }

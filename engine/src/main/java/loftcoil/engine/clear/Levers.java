@@ -42,9 +42,6 @@ final class Levers {
 
     private static final double STEP_M = 0.05;
 
-    /** Thinnest coat that is offered, mm; common practice, no source. */
-    private static final double THINNEST_COAT_MM = 20;
-
     /** Whether a lever keeps the tank cooler, rather than the loop flowing better. */
     static boolean cools(Lever lever) {
         return lever.clears().contains(BOIL_TANK);
@@ -52,72 +49,206 @@ final class Levers {
 
     /** All levers, in the order of the page of models. */
     static final List<Lever> ALL = List.of(
-            built("no-valve", EnumSet.of(VALVE, STILL, START, BOIL, BOIL_HARD), 1, 0,
-                    Steps.without("no-valve", "(coil|coldLegs\\[\\d+]|hotLegs\\[\\d+])", "gate.*|ball|check.*|globe|choked")),
-            built("coil-ends", EnumSet.of(AIR, STILL, START, BOIL, TANK_LOW), 1, 0, design -> design.coil().riseM() < 0
-                    ? Steps.to("coil-ends", "coil.ends", "the lower end").of(design) : List.of()),
+            built(
+                    "no-valve",
+                    EnumSet.of(VALVE, STILL, START, BOIL, BOIL_HARD),
+                    1,
+                    0,
+                    Steps.without(
+                            "no-valve", "(coil|coldLegs\\[\\d+]|hotLegs\\[\\d+])", "gate.*|ball|check.*|globe|choked")),
+            built(
+                    "coil-ends",
+                    EnumSet.of(AIR, STILL, START, BOIL, TANK_LOW),
+                    1,
+                    0,
+                    design -> design.coil().riseM() < 0
+                            ? Steps.to("coil-ends", "coil.ends", "the lower end")
+                                    .of(design)
+                            : List.of()),
             built("mixer", EnumSet.of(SCALD), 2, 0, Levers::mixed),
-            built("slope", EnumSet.of(AIR, SIPHON, START, STILL), 2, 0.5,
+            built(
+                    "slope",
+                    EnumSet.of(AIR, SIPHON, START, STILL),
+                    2,
+                    0.5,
                     design -> List.of(slope(20), slope(30), slope(50))),
-            built("swept", union(FLOW), 3, 0, design -> Steps.without("swept", "(coldLegs|hotLegs)\\[\\d+]", "elbow90").of(design).stream()
-                    .map(step -> new Lever.Step(bent(design, step), step.words())).toList()),
-            built("coil-bent", EnumSet.of(COIL_JOINT), 4, 0, Steps.to("coil-bent", "coil.turns", "bent from one length")),
-            built("beside-flue", union(FLOW), 4, 0, design -> warmCold(design)
-                    ? Steps.to("beside-flue", "loop.besideFlue", "the hot leg").of(design) : List.of()),
+            built(
+                    "swept",
+                    union(FLOW),
+                    3,
+                    0,
+                    design -> Steps.without("swept", "(coldLegs|hotLegs)\\[\\d+]", "elbow90").of(design).stream()
+                            .map(step -> new Lever.Step(bent(design, step), step.words()))
+                            .toList()),
+            built(
+                    "coil-bent",
+                    EnumSet.of(COIL_JOINT),
+                    4,
+                    0,
+                    Steps.to("coil-bent", "coil.turns", "bent from one length")),
+            built(
+                    "beside-flue",
+                    union(FLOW),
+                    4,
+                    0,
+                    design -> warmCold(design)
+                            ? Steps.to("beside-flue", "loop.besideFlue", "the hot leg")
+                                    .of(design)
+                            : List.of()),
             built("cold-tube", union(FLOW), 3, 1, Steps.wider("cold-tube", "coldLegs.tube", Levers::narrowCold, false)),
             built("hot-tube", union(FLOW), 3, 1, Steps.wider("hot-tube", "hotLegs.tube", Levers::narrowHot, false)),
             built("leg-tubes", union(FLOW), 5, 2, Steps.wider("leg-tubes", "legs.tube", Levers::narrowLeg, false)),
             built("loop-tube", union(FLOW), 8, 2, Steps.wider("loop-tube", "loop.tube", Levers::narrowLeg, true)),
-            built("coil-higher", union(FLOW, AIR), 4, 0.2,
-                    new Steps.Grid("coil-higher", MeasureKind.LENGTH_M, STEP_M, 12).of("coil.outletM", design -> design.coil().outletM())),
+            built(
+                    "coil-higher",
+                    union(FLOW, AIR),
+                    4,
+                    0.2,
+                    new Steps.Grid("coil-higher", MeasureKind.LENGTH_M, STEP_M, 12)
+                            .of("coil.outletM", design -> design.coil().outletM())),
             built("coil-shorter", union(FLOW, BOIL_TANK, CREOSOTE), 4, 0.1, Levers::shorterCoil),
-            built("tank-higher", union(FLOW, TANK_LOW), 5, 0.5,
-                    new Steps.Grid("tank-higher", MeasureKind.LENGTH_M, STEP_M, 30).of("tank.baseM", design -> design.tank().baseM())),
-            built("tank-larger", HOT_TANK, 8, 0.2,
-                    new Steps.Grid("tank-larger", MeasureKind.VOLUME_L, 10, 40, true).of("tank.volumeL", design -> design.tank().volumeL())),
-            built("tank-smaller", HEAVY, 8, 0.2,
-                    new Steps.Grid("tank-smaller", MeasureKind.VOLUME_L, -10, 30, true).of("tank.volumeL", design -> design.tank().volumeL())),
-            built("panes-smaller", HOT_TANK, 1, 0.1,
-                    Levers::smallerPanes),
+            built(
+                    "tank-higher",
+                    union(FLOW, TANK_LOW),
+                    5,
+                    0.5,
+                    new Steps.Grid("tank-higher", MeasureKind.LENGTH_M, STEP_M, 30)
+                            .of("tank.baseM", design -> design.tank().baseM())),
+            built(
+                    "tank-larger",
+                    HOT_TANK,
+                    8,
+                    0.2,
+                    new Steps.Grid("tank-larger", MeasureKind.VOLUME_L, 10, 40, true)
+                            .of("tank.volumeL", design -> design.tank().volumeL())),
+            built(
+                    "tank-smaller",
+                    HEAVY,
+                    8,
+                    0.2,
+                    new Steps.Grid("tank-smaller", MeasureKind.VOLUME_L, -10, 30, true)
+                            .of("tank.volumeL", design -> design.tank().volumeL())),
+            built("panes-smaller", HOT_TANK, 1, 0.1, Levers::smallerPanes),
             built("tank-cooler", HOT_TANK, 2, 1, Levers::thinnerCoat),
-            built("waterline-higher", EnumSet.of(DRY_COVER, SIPHON), 1, 0.1,
-                    new Steps.Grid("waterline-higher", MeasureKind.LENGTH_M, 0.01, 30).of("tank.waterlineM", design -> design.tank().waterlineM())),
-            built("return-lower", EnumSet.of(DRY_COVER, DRY_DRAW), 3, 0.2,
-                    new Steps.Grid("return-lower", MeasureKind.LENGTH_M, -STEP_M, 20).of("tank.returnPortM", design -> design.tank().returnPortM())),
-            built("draw-higher", EnumSet.of(DRY_DRAW), 3, 0.2,
-                    new Steps.Grid("draw-higher", MeasureKind.LENGTH_M, STEP_M, 20).of("tank.drawPortM", design -> design.tank().drawPortM())),
+            built(
+                    "waterline-higher",
+                    EnumSet.of(DRY_COVER, SIPHON),
+                    1,
+                    0.1,
+                    new Steps.Grid("waterline-higher", MeasureKind.LENGTH_M, 0.01, 30)
+                            .of("tank.waterlineM", design -> design.tank().waterlineM())),
+            built(
+                    "return-lower",
+                    EnumSet.of(DRY_COVER, DRY_DRAW),
+                    3,
+                    0.2,
+                    new Steps.Grid("return-lower", MeasureKind.LENGTH_M, -STEP_M, 20)
+                            .of("tank.returnPortM", design -> design.tank().returnPortM())),
+            built(
+                    "draw-higher",
+                    EnumSet.of(DRY_DRAW),
+                    3,
+                    0.2,
+                    new Steps.Grid("draw-higher", MeasureKind.LENGTH_M, STEP_M, 20)
+                            .of("tank.drawPortM", design -> design.tank().drawPortM())),
             built("vent-open", EnumSet.of(SEALED, VENT_NONE), 3, 0, Steps.to("vent-open", "vent.kind", "open pipe")),
             built("vent-clear", EnumSet.of(VENT_VALVE), 1, 0, Steps.to("vent-clear", "safety.vent.valve", "false")),
-            built("vent-wider", EnumSet.of(VENT_BORE), 3, 1, design -> Steps.text(design, "safety.vent.tube").isPresent()
-                    ? Steps.wider("vent-wider", "safety.vent.tube", of -> Steps.text(of, "safety.vent.tube").orElseThrow(), false).of(design) : List.of()),
-            built("vent-higher", EnumSet.of(VENT_LOW), 1, 0.1,
-                    new Steps.Grid("vent-higher", MeasureKind.LENGTH_M, STEP_M, 40).from("safety.vent.aboveWaterlineM", design -> Steps.value(design, "safety.vent.aboveWaterlineM"))),
+            built(
+                    "vent-wider",
+                    EnumSet.of(VENT_BORE),
+                    3,
+                    1,
+                    design -> Steps.text(design, "safety.vent.tube").isPresent()
+                            ? Steps.wider(
+                                            "vent-wider",
+                                            "safety.vent.tube",
+                                            of -> Steps.text(of, "safety.vent.tube")
+                                                    .orElseThrow(),
+                                            false)
+                                    .of(design)
+                            : List.of()),
+            built(
+                    "vent-higher",
+                    EnumSet.of(VENT_LOW),
+                    1,
+                    0.1,
+                    new Steps.Grid("vent-higher", MeasureKind.LENGTH_M, STEP_M, 40)
+                            .from(
+                                    "safety.vent.aboveWaterlineM",
+                                    design -> Steps.value(design, "safety.vent.aboveWaterlineM"))),
             built("feed-clear", EnumSet.of(FEED_VALVE), 1, 0, Steps.to("feed-clear", "safety.coldFeed.valve", "false")),
-            built("no-antifreeze", EnumSet.of(ANTIFREEZE), 1, 0, Steps.to("no-antifreeze", "safety.antifreeze", "false")),
+            built(
+                    "no-antifreeze",
+                    EnumSet.of(ANTIFREEZE),
+                    1,
+                    0,
+                    Steps.to("no-antifreeze", "safety.antifreeze", "false")),
             built("led-indoors", EnumSet.of(FROST_LOOP), 4, 0, Levers::indoors),
-            built("metal-tank", EnumSet.of(PLASTIC), 10, 0, Steps.instead("metal-tank", "safety.materials.tank", List.of("plastic"), "stainless steel")),
-            built("metal-cistern", EnumSet.of(PLASTIC), 5, 0, Steps.instead("metal-cistern", "safety.coldFeed.plasticCistern", List.of("true"), "false")),
+            built(
+                    "metal-tank",
+                    EnumSet.of(PLASTIC),
+                    10,
+                    0,
+                    Steps.instead("metal-tank", "safety.materials.tank", List.of("plastic"), "stainless steel")),
+            built(
+                    "metal-cistern",
+                    EnumSet.of(PLASTIC),
+                    5,
+                    0,
+                    Steps.instead("metal-cistern", "safety.coldFeed.plasticCistern", List.of("true"), "false")),
             built("copper-pipe", EnumSet.of(PLASTIC), 3, 0, Levers::copper),
             built("bearers", EnumSet.of(ROOF_BEARERS), 3, 0, Steps.to("bearers", "safety.structure.bearers", "2")),
-            built("flue-away", EnumSet.of(FLUE_NEAR), 3, 0.1,
-                    new Steps.Grid("flue-away", MeasureKind.SMALL_LENGTH_MM, 50, 20).from("safety.flue.flueToCombustibleMm", design -> Steps.value(design, "safety.flue.flueToCombustibleMm"))),
-            built("heater-away", EnumSet.of(HEATER_NEAR), 3, 0.1,
-                    new Steps.Grid("heater-away", MeasureKind.SMALL_LENGTH_MM, 50, 20).from("safety.flue.heaterToCombustibleMm", design -> Steps.value(design, "safety.flue.heaterToCombustibleMm"))),
-            built("flue-lagged", EnumSet.of(CREOSOTE), 6, 0, Steps.instead("flue-lagged", "safety.flue.insulated", List.of("false"), "true")),
-            built("alarm", EnumSet.of(CO_ALARM), 1, 0, Steps.to("alarm", "safety.fireRoom.carbonMonoxideAlarm", "true")),
-            built("more-air", EnumSet.of(CO_AIR), 1, 0.1,
-                    new Steps.Grid("more-air", MeasureKind.SMALL_AREA_CM2, 10, 40).from("safety.fireRoom.airOpeningCm2", design -> Steps.value(design, "safety.fireRoom.airOpeningCm2"))),
+            built(
+                    "flue-away",
+                    EnumSet.of(FLUE_NEAR),
+                    3,
+                    0.1,
+                    new Steps.Grid("flue-away", MeasureKind.SMALL_LENGTH_MM, 50, 20)
+                            .from(
+                                    "safety.flue.flueToCombustibleMm",
+                                    design -> Steps.value(design, "safety.flue.flueToCombustibleMm"))),
+            built(
+                    "heater-away",
+                    EnumSet.of(HEATER_NEAR),
+                    3,
+                    0.1,
+                    new Steps.Grid("heater-away", MeasureKind.SMALL_LENGTH_MM, 50, 20)
+                            .from(
+                                    "safety.flue.heaterToCombustibleMm",
+                                    design -> Steps.value(design, "safety.flue.heaterToCombustibleMm"))),
+            built(
+                    "flue-lagged",
+                    EnumSet.of(CREOSOTE),
+                    6,
+                    0,
+                    Steps.instead("flue-lagged", "safety.flue.insulated", List.of("false"), "true")),
+            built(
+                    "alarm",
+                    EnumSet.of(CO_ALARM),
+                    1,
+                    0,
+                    Steps.to("alarm", "safety.fireRoom.carbonMonoxideAlarm", "true")),
+            built(
+                    "more-air",
+                    EnumSet.of(CO_AIR),
+                    1,
+                    0.1,
+                    new Steps.Grid("more-air", MeasureKind.SMALL_AREA_CM2, 10, 40)
+                            .from(
+                                    "safety.fireRoom.airOpeningCm2",
+                                    design -> Steps.value(design, "safety.fireRoom.airOpeningCm2"))),
             built("no-fan", EnumSet.of(CO_FAN), 1, 0, Steps.to("no-fan", "safety.fireRoom.extractFan", "false")),
             conduct("shorter-fire", HOT_TANK, Levers::shorterFire),
             conduct("drained", EnumSet.of(FROST_EMPTY), Steps.to("drained", "absence.drained", "drained")));
 
     private Levers() {}
 
-    private static Lever built(String code, Set<CautionKind> clears, double cost, double costAStep, Lever.Steps steps) {
+    private static Lever built(
+            String code, Set<CautionKind> clears, double cost, double costAStep, Lever.Ladder steps) {
         return new Lever(code, clears, cost, costAStep, false, steps);
     }
 
-    private static Lever conduct(String code, Set<CautionKind> clears, Lever.Steps steps) {
+    private static Lever conduct(String code, Set<CautionKind> clears, Lever.Ladder steps) {
         return new Lever(code, clears, 0, 1, true, steps);
     }
 
@@ -139,7 +270,8 @@ final class Levers {
         if (hot.isEmpty()) {
             return List.of();
         }
-        String names = hot.stream().map(i -> "'" + design.taps().get(i).name() + "'").collect(Collectors.joining(", "));
+        String names =
+                hot.stream().map(i -> "'" + design.taps().get(i).name() + "'").collect(Collectors.joining(", "));
         NamedValue change = hot.size() == 1
                 ? new NamedValue("taps[" + hot.get(0) + "].mixerC", Integer.toString((int) MIXED_C))
                 : new NamedValue("taps.mixer", MIXED);
@@ -157,7 +289,8 @@ final class Levers {
         List<NamedValue> changes = new ArrayList<>(step.changes());
         for (NamedValue out : step.changes()) {
             String bend = out.name().replace("elbow90", "bend90");
-            double bends = Steps.value(design, out.name()).orElse(0) + Steps.value(design, bend).orElse(0);
+            double bends = Steps.value(design, out.name()).orElse(0)
+                    + Steps.value(design, bend).orElse(0);
             changes.add(new NamedValue(bend, Integer.toString((int) bends)));
         }
         return changes;
@@ -184,14 +317,15 @@ final class Levers {
     private static String narrowest(List<Leg> legs) {
         return legs.stream()
                 .map(Leg::tube)
-                .min(Comparator.comparingDouble(tube -> TubeTable.find(tube).orElseThrow().boreM()))
+                .min(Comparator.comparingDouble(
+                        tube -> TubeTable.find(tube).orElseThrow().boreM()))
                 .orElseThrow();
     }
 
-    /** Down to a coat that still keeps a tank warm over night. */
+    /** Down to none: a fire that is too strong for the water that is drawn leaves nothing else but to lose its heat. */
     private static List<Lever.Step> thinnerCoat(Design design) {
         double thickMm = design.tank().lagging().map(LaggingChoice::thicknessMm).orElse(0.0);
-        int most = (int) Math.max(0, Math.ceil((thickMm - THINNEST_COAT_MM) / 10));
+        int most = (int) Math.max(0, Math.ceil(thickMm / 10));
         return new Steps.Grid("tank-cooler", MeasureKind.SMALL_LENGTH_MM, -10, most, true)
                 .of("tank.laggingMm", of -> thickMm)
                 .of(design);
@@ -253,7 +387,8 @@ final class Levers {
 
     private static List<Lever.Step> shorterFire(Design design) {
         return design.fire()
-                .map(fire -> new Steps.Grid("shorter-fire", MeasureKind.TIME_H, -0.5, (int) Math.max(0, (fire.litForH() - 0.5) / 0.5))
+                .map(fire -> new Steps.Grid("shorter-fire", MeasureKind.TIME_H, -0.5, (int)
+                                Math.max(0, (fire.litForH() - 0.5) / 0.5))
                         .of("fire.litForH", of -> fire.litForH())
                         .of(design))
                 .orElse(List.of());

@@ -63,8 +63,7 @@ final class Quest {
                 .sorted(Comparator.comparingDouble(
                         pair -> pair.get(0).cost() + pair.get(1).cost()))
                 .limit(mostPairs())
-                .<Runnable>map(pair -> () -> Guess.smallest(
-                                tries(pair.get(0), pair.get(1)), danger, judge, depth)
+                .<Runnable>map(pair -> () -> Guess.smallest(tries(pair.get(0), pair.get(1)), danger, judge, depth)
                         .ifPresent(found -> add(guesses, found)))
                 .toList();
     }

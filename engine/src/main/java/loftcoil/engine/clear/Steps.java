@@ -54,12 +54,12 @@ final class Steps {
         }
 
         /** The steps of the change of that name, from what stands now. */
-        Lever.Steps of(String change, ToDoubleFunction<Design> now) {
+        Lever.Ladder of(String change, ToDoubleFunction<Design> now) {
             return from(change, design -> OptionalDouble.of(now.applyAsDouble(design)));
         }
 
         /** The same where the design may lack it. */
-        Lever.Steps from(String change, Function<Design, OptionalDouble> now) {
+        Lever.Ladder from(String change, Function<Design, OptionalDouble> now) {
             return design -> now.apply(design).stream()
                     .boxed()
                     .flatMap(value -> IntStream.rangeClosed(1, most)
@@ -76,25 +76,24 @@ final class Steps {
         private Lever.Step step(String change, double from, double to) {
             return new Lever.Step(
                     List.of(new NamedValue(change, number(to))),
-                    SENTENCES.say(
-                            code, "by", new Measure(Math.abs(to - from), kind), "to", new Measure(to, kind)));
+                    SENTENCES.say(code, "by", new Measure(Math.abs(to - from), kind), "to", new Measure(to, kind)));
         }
     }
 
     /** One field or named change brought to one value; none where it has it already. */
-    static Lever.Steps to(String code, String change, String value) {
+    static Lever.Ladder to(String code, String change, String value) {
         return design -> List.of(new Lever.Step(List.of(new NamedValue(change, value)), SENTENCES.say(code)));
     }
 
     /** The same, only where a field has one of these values now. */
-    static Lever.Steps instead(String code, String path, List<String> of, String value) {
+    static Lever.Ladder instead(String code, String path, List<String> of, String value) {
         return design -> text(design, path).filter(of::contains).isPresent()
                 ? to(code, path, value).of(design)
                 : List.of();
     }
 
     /** Wider tubes for all pipes that one change names. */
-    static Lever.Steps wider(String code, String change, Function<Design, String> now, boolean inFire) {
+    static Lever.Ladder wider(String code, String change, Function<Design, String> now, boolean inFire) {
         return design -> wider(now.apply(design), inFire).stream()
                 .map(tube -> new Lever.Step(
                         List.of(new NamedValue(change, tube)),
@@ -124,7 +123,9 @@ final class Steps {
                     .filter(other -> other.startsWith(name.substring(0, cut + 1)) && other.lastIndexOf(' ') == cut)
                     .forEach(names::add);
         } else if (now.metal() == TubeMetal.COPPER) {
-            TubeTable.names().stream().filter(other -> other.startsWith("EN1057 ")).forEach(names::add);
+            TubeTable.names().stream()
+                    .filter(other -> other.startsWith("EN1057 "))
+                    .forEach(names::add);
         } else {
             SOLD_MM.forEach(mm -> names.add(mm + "x1.5 " + now.metal().code()));
         }
@@ -136,11 +137,12 @@ final class Steps {
     }
 
     /** Every fitting of these kinds taken out of these parts; part and kind are patterns. */
-    static Lever.Steps without(String code, String part, String kind) {
+    static Lever.Ladder without(String code, String part, String kind) {
         return design -> {
             List<NamedValue> out = DesignFields.of(design).stream()
                     .filter(value -> value.path().matches(part + "\\.fittings\\.(" + kind + ")"))
-                    .filter(value -> value.text().filter(text -> !text.equals("0")).isPresent())
+                    .filter(value ->
+                            value.text().filter(text -> !text.equals("0")).isPresent())
                     .map(value -> new NamedValue(value.path(), "0"))
                     .toList();
             return out.isEmpty() ? List.of() : List.of(new Lever.Step(out, SENTENCES.say(code)));
@@ -157,7 +159,9 @@ final class Steps {
 
     /** What stands in a field as a number; empty where nothing does. */
     static OptionalDouble value(Design design, String path) {
-        return text(design, path).map(text -> OptionalDouble.of(Double.parseDouble(text))).orElse(OptionalDouble.empty());
+        return text(design, path)
+                .map(text -> OptionalDouble.of(Double.parseDouble(text)))
+                .orElse(OptionalDouble.empty());
     }
 
     /** A number as a design file has it, without the rounding of sums. */

@@ -64,7 +64,8 @@ public record Sheet(
     /** How many values that the figures and the verdict rest on were copied from an example and not looked at since; names are none. */
     public int borrowed() {
         return (int) DesignFields.of(design).stream()
-                .filter(value -> value.origin() == Origin.BORROWED && value.text().isPresent())
+                .filter(value ->
+                        value.origin() == Origin.BORROWED && value.text().isPresent())
                 .filter(value -> !value.path().equals("name") && !value.path().endsWith(".name"))
                 .count();
     }

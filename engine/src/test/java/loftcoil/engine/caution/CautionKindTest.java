@@ -54,16 +54,22 @@ class CautionKindTest {
     @Test
     void theGravestLeadAndOfThoseTheSoonest() {
         List<Caution> found = Stream.of(
-                        CautionKind.LEGIONELLA, CautionKind.CREOSOTE, CautionKind.SUN_FACE, CautionKind.VALVE, CautionKind.SCALD)
+                        CautionKind.LEGIONELLA,
+                        CautionKind.CREOSOTE,
+                        CautionKind.SUN_FACE,
+                        CautionKind.VALVE,
+                        CautionKind.SCALD)
                 .map(kind -> new Caution(kind, kind.severity(), kind.decides()))
                 .toList();
         List<Caution> milder = List.of(found.get(1).milder(Severity.WARNING), found.get(0));
         assertEquals(
                 List.of("LC-SCALD", "LC-VALVE", "LC-CREOSOTE", "LC-LEGIONELLA", "LC-SUN-FACE"),
-                new CautionReport(found, List.of()).cautions().stream().map(Caution::code).toList());
+                new CautionReport(found, List.of())
+                        .cautions().stream().map(Caution::code).toList());
         assertEquals(
                 List.of("LC-LEGIONELLA", "LC-CREOSOTE"),
-                new CautionReport(milder, List.of()).cautions().stream().map(Caution::code).toList());
+                new CautionReport(milder, List.of())
+                        .cautions().stream().map(Caution::code).toList());
     }
 
     @ParameterizedTest

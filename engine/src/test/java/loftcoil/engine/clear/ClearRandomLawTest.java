@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import loftcoil.engine.caution.Severity;
-import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
@@ -49,7 +48,8 @@ class ClearRandomLawTest {
 
     private static void follow(int count) {
         List<Clears> found = dangerous(count).stream().map(Following::holds).toList();
-        long dangers = found.stream().mapToLong(clears -> clears.dangers().size()).sum();
+        long dangers =
+                found.stream().mapToLong(clears -> clears.dangers().size()).sum();
         long cleared = found.stream()
                 .flatMap(clears -> clears.dangers().stream())
                 .filter(danger -> !danger.ways().isEmpty())
@@ -63,7 +63,8 @@ class ClearRandomLawTest {
         List<Design> designs = new ArrayList<>();
         for (Design loop : RandomLoops.some(3 * count, SEED)) {
             Design design = slipped(loop, SLIPS.get(random.nextInt(SLIPS.size())));
-            if (designs.size() < count && !SafetyVerdict.whole(design).of(Severity.DANGER).isEmpty()) {
+            if (designs.size() < count
+                    && !SafetyVerdict.whole(design).of(Severity.DANGER).isEmpty()) {
                 designs.add(design);
             }
         }

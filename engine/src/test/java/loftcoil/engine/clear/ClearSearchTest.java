@@ -32,7 +32,12 @@ class ClearSearchTest {
         assertTrue(clears.wholeVerdicts() <= ClearSearch.MOST_WHOLE, () -> "took " + clears.wholeVerdicts());
         assertEquals(
                 "a coil bent from one length, without a joint in the fire",
-                clears.of(CautionKind.COIL_JOINT).orElseThrow().ways().get(0).words().metric());
+                clears.of(CautionKind.COIL_JOINT)
+                        .orElseThrow()
+                        .ways()
+                        .get(0)
+                        .words()
+                        .metric());
         assertEquals(
                 List.of("taps.mixer"),
                 clears.of(CautionKind.SCALD).orElseThrow().ways().get(0).changes().stream()
@@ -102,7 +107,8 @@ class ClearSearchTest {
     @Test
     @Tag("thorough")
     void theOtherWayRoundIsOfferedWhereThatIsAllThatIsWrong() {
-        Design design = DesignJson.read(DesignJson.write(Changes.apply(Example.orchardBothy(), "coil.ends", "the upper end")));
+        Design design =
+                DesignJson.read(DesignJson.write(Changes.apply(Example.orchardBothy(), "coil.ends", "the upper end")));
         Cleared air = ClearSearch.of(design).of(CautionKind.AIR).orElseThrow();
         assertEquals("coil.ends", air.ways().get(0).changes().get(0).name());
     }

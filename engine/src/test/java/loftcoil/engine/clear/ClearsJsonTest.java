@@ -70,7 +70,8 @@ class ClearsJsonTest {
         assertEquals("tank.volumeL", joint.at("/clears/0/change").asText());
         assertEquals(200, joint.at("/clears/0/to").asDouble());
         assertEquals("words", joint.at("/clears/0/words").asText());
-        assertEquals("window.areaM2", joint.at("/clearsTogether/0/changes/1/change").asText());
+        assertEquals(
+                "window.areaM2", joint.at("/clearsTogether/0/changes/1/change").asText());
         assertEquals("fire.litForH", joint.at("/rarer/0/change").asText());
     }
 
@@ -87,7 +88,10 @@ class ClearsJsonTest {
     @Test
     void whoeverSetsTheFieldsHasTheDesignThatWasJudged() throws JsonProcessingException {
         List<Way> ways = List.of(
-                way("tank.baseM=2.7"), way("coil.turns=bent from one length"), way("taps.mixer=set to 45 °C"), way("loop.tube=EN1057 28x1.2"));
+                way("tank.baseM=2.7"),
+                way("coil.turns=bent from one length"),
+                way("taps.mixer=set to 45 °C"),
+                way("loop.tube=EN1057 28x1.2"));
         JsonNode clears = of(written(new Cleared(CautionKind.COIL_JOINT, ways, List.of())), CautionKind.COIL_JOINT)
                 .path("clears");
         for (int i = 0; i < ways.size(); i++) {
@@ -97,9 +101,7 @@ class ClearsJsonTest {
                 set(file, field.path("path").asText(), field.path("to"));
             }
             assertEquals(
-                    List.of(),
-                    DesignFields.compare(
-                            ways.get(i).appliedTo(BOTHY), DesignJson.read(file.toString())));
+                    List.of(), DesignFields.compare(ways.get(i).appliedTo(BOTHY), DesignJson.read(file.toString())));
         }
         assertEquals("2.7", Changes.current(ways.get(0).appliedTo(BOTHY), "tank.baseM"));
     }

@@ -26,7 +26,9 @@ final class Following {
                 List<CautionKind> left = dangers(changed);
                 assertEquals(
                         List.of(),
-                        left.stream().filter(kind -> kind == danger.kind() || !dangers.contains(kind)).toList(),
+                        left.stream()
+                                .filter(kind -> kind == danger.kind() || !dangers.contains(kind))
+                                .toList(),
                         () -> danger.kind() + ": " + way.words().metric());
             });
         }

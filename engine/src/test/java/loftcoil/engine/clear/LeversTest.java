@@ -44,8 +44,8 @@ class LeversTest {
                 .toList();
         assertEquals(
                 Levers.ALL.stream()
-                        .map(lever -> List.of(
-                                "`" + lever.code() + "`", number(lever.cost()), number(lever.costAStep())))
+                        .map(lever ->
+                                List.of("`" + lever.code() + "`", number(lever.cost()), number(lever.costAStep())))
                         .toList(),
                 rows.stream().map(cells -> cells.subList(0, 3)).toList());
         assertEquals(
@@ -65,7 +65,8 @@ class LeversTest {
     /** What is stated of the world is no lever, and the coil's heat never. */
     @Test
     void noLeverTouchesWhatIsStated() {
-        Set<String> stated = Set.of("coil.heatKW", "coil.heat", "site", "use", "fire.burnKgPerH", "fire.moisturePct", "fire.wood");
+        Set<String> stated =
+                Set.of("coil.heatKW", "coil.heat", "site", "use", "fire.burnKgPerH", "fire.moisturePct", "fire.wood");
         List<String> touched = Stream.of(
                         Example.orchardBothy(),
                         Changes.apply(Example.orchardBothy(), "coil.heat", "worked out from the fire"))
@@ -85,24 +86,27 @@ class LeversTest {
                 .findFirst()
                 .orElseThrow();
         assertEquals(List.of(), shorter.steps().of(Example.orchardBothy()));
-        assertTrue(
-                shorter.steps()
-                                .of(Changes.apply(Example.orchardBothy(), "coil.heat", "worked out from the fire"))
-                                .size()
-                        > 3);
+        assertTrue(shorter.steps()
+                        .of(Changes.apply(Example.orchardBothy(), "coil.heat", "worked out from the fire"))
+                        .size()
+                > 3);
     }
 
     /** Ten litres, half a decimetre, and tubes that are on the shelf. */
     @Test
     void stepsAreThoseThatCanBeBought() {
-        List<Lever.Step> larger = lever("tank-larger").steps().of(Changes.apply(Example.orchardBothy(), "tank.volumeL", "123"));
+        List<Lever.Step> larger =
+                lever("tank-larger").steps().of(Changes.apply(Example.orchardBothy(), "tank.volumeL", "123"));
         assertEquals("130", larger.get(0).changes().get(0).value());
         assertEquals("a tank 7.0 L larger, 130 L in all", larger.get(0).words().metric());
-        List<Lever.Step> smaller = lever("tank-smaller").steps().of(Changes.apply(Example.orchardBothy(), "tank.volumeL", "123"));
+        List<Lever.Step> smaller =
+                lever("tank-smaller").steps().of(Changes.apply(Example.orchardBothy(), "tank.volumeL", "123"));
         assertEquals("120", smaller.get(0).changes().get(0).value());
         assertEquals(List.of("EN1057 22x0.9", "EN1057 28x0.9", "EN1057 35x1.0"), Steps.wider("EN1057 15x0.7", false));
         assertEquals(List.of("EN1057 28x1.2", "EN1057 35x1.2", "EN1057 42x1.2"), Steps.wider("EN1057 22x0.9", true));
-        assertEquals(List.of("28x1.5 stainless", "35x1.5 stainless", "42x1.5 stainless"), Steps.wider("22x1.5 stainless", true));
+        assertEquals(
+                List.of("28x1.5 stainless", "35x1.5 stainless", "42x1.5 stainless"),
+                Steps.wider("22x1.5 stainless", true));
         assertEquals(List.of("B88 L 1", "B88 L 1-1/4", "B88 L 1-1/2"), Steps.wider("B88 L 3/4", false));
     }
 

@@ -56,7 +56,8 @@ final class BuildCommand implements Callable<Integer> {
             negatable = true,
             defaultValue = "true",
             fallbackValue = "true",
-            description = "search what would clear each danger, which takes a few seconds (default); --no-clears leaves it out")
+            description =
+                    "search what would clear each danger, which takes a few seconds (default); --no-clears leaves it out")
     private boolean clears = true;
 
     @Mixin

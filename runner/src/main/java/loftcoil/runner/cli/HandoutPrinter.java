@@ -36,7 +36,8 @@ final class HandoutPrinter implements BuildSheetPrinter {
                 ? new Printed(name(sheet) + ".pdf", HandoutHtml.buildSheetPdf(sheet, bench.foundClears(), setting))
                 : new Printed(
                         name(sheet) + ".html",
-                        HandoutHtml.buildSheet(sheet, bench.foundClears(), setting).getBytes(StandardCharsets.UTF_8));
+                        HandoutHtml.buildSheet(sheet, bench.foundClears(), setting)
+                                .getBytes(StandardCharsets.UTF_8));
     }
 
     private static String name(BuildSheet sheet) {

@@ -60,7 +60,8 @@ final class SheetCommand implements Callable<Integer> {
                 : Optional.empty();
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
-            out.println(found.map(searched -> ClearsJson.write(sheet, searched)).orElseGet(() -> SheetJson.write(sheet)));
+            out.println(
+                    found.map(searched -> ClearsJson.write(sheet, searched)).orElseGet(() -> SheetJson.write(sheet)));
         } else {
             text(sheet, found).forEach(out::println);
         }

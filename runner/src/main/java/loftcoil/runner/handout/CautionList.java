@@ -41,7 +41,8 @@ final class CautionList {
         if (caution.severity() != Severity.DANGER) {
             return "";
         }
-        return clears.map(searched -> searched.of(caution.kind()).map(this::ways).orElse(""))
+        return clears.map(
+                        searched -> searched.of(caution.kind()).map(this::ways).orElse(""))
                 .orElseGet(() -> Html.element("p", "small", inline(ClearWords.notSearched())));
     }
 
@@ -57,7 +58,9 @@ final class CautionList {
                 ? ""
                 : Html.element(
                         "ul",
-                        ways.stream().map(way -> Html.element("li", inline(way.words()))).collect(Collectors.joining()));
+                        ways.stream()
+                                .map(way -> Html.element("li", inline(way.words())))
+                                .collect(Collectors.joining()));
     }
 
     /** Those that stand beside a step of the work, where the hand would be hurt; told in full on the first page. */
@@ -80,9 +83,9 @@ final class CautionList {
                 "div",
                 "warn " + caution.severity().code(),
                 Html.element(
-                        "p",
-                        Html.element("strong", caution.severity().label() + ".") + " " + inline(caution.words())
-                                + source)
+                                "p",
+                                Html.element("strong", caution.severity().label() + ".") + " " + inline(caution.words())
+                                        + source)
                         + after);
     }
 

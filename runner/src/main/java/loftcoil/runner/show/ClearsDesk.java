@@ -33,7 +33,9 @@ final class ClearsDesk {
 
     /** How far the search of the design is, or what it found. */
     synchronized View.Clears view() {
-        return current().map(Search::view).orElseGet(() -> new View.Clears(View.ClearState.NONE, 0, 0, List.of(), NOT_SEARCHED));
+        return current()
+                .map(Search::view)
+                .orElseGet(() -> new View.Clears(View.ClearState.NONE, 0, 0, List.of(), NOT_SEARCHED));
     }
 
     /** Begins to search unless that is done or under way. */
@@ -121,7 +123,8 @@ final class ClearsDesk {
 
         /** Whether it was ended before its end. */
         synchronized boolean stopped() {
-            return !trouble.isEmpty() || result.map(clears -> !clears.complete()).orElse(cancelled);
+            return !trouble.isEmpty()
+                    || result.map(clears -> !clears.complete()).orElse(cancelled);
         }
 
         synchronized Optional<Clears> result() {

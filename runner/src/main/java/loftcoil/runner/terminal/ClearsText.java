@@ -12,7 +12,10 @@ final class ClearsText {
     static List<String> lines(View.Clears clears, int width) {
         List<String> lines = new ArrayList<>();
         if (clears.dangers().isEmpty()) {
-            lines.add(clears.state() == View.ClearState.DONE ? "No danger is known that would have to be cleared." : "Stopped.");
+            lines.add(
+                    clears.state() == View.ClearState.DONE
+                            ? "No danger is known that would have to be cleared."
+                            : "Stopped.");
         }
         if (!clears.words().isEmpty()) {
             lines.addAll(Wrap.lines(clears.words(), width));

@@ -43,7 +43,8 @@ class BuildSheetTest {
 
     /** The bothy's, written once for each paper and its units. */
     private static byte[] pdf(Paper paper, Units units) {
-        return PDFS.computeIfAbsent(paper, key -> HandoutHtml.buildSheetPdf(BOTHY, Optional.empty(), setting(key, units)));
+        return PDFS.computeIfAbsent(
+                paper, key -> HandoutHtml.buildSheetPdf(BOTHY, Optional.empty(), setting(key, units)));
     }
 
     private static SheetSetting setting(Paper paper, Units units) {
