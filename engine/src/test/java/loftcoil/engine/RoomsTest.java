@@ -43,10 +43,11 @@ class RoomsTest {
             "caution",
             "sheet",
             "study",
+            "clear",
             "build");
 
     /** The rooms that read or write JSON. */
-    private static final Set<String> JSON_ROOMS = Set.of("json", "design", "survey", "sheet");
+    private static final Set<String> JSON_ROOMS = Set.of("json", "design", "survey", "sheet", "clear");
 
     /** Far fewer than there are: it only has to notice an importer that sees nothing. */
     private static final int LEAST_CLASSES = 25;

@@ -1,5 +1,6 @@
 package loftcoil.engine.caution;
 
+import java.util.Comparator;
 import loftcoil.engine.words.MeasuredText;
 
 /**
@@ -10,6 +11,11 @@ import loftcoil.engine.words.MeasuredText;
  * @param words plain words with the figure that raised it, and who decides
  */
 public record Caution(CautionKind kind, Severity severity, MeasuredText words) {
+
+    /** The gravest first; of those alike the one that can hurt soonest, then the one whose kind is listed first. */
+    public static final Comparator<Caution> GRAVEST_FIRST = Comparator.comparing(Caution::severity)
+            .thenComparing((Caution caution) -> caution.kind().onset())
+            .thenComparing(Caution::kind);
 
     /** Code of our own, such as {@code LC-BOIL}. */
     public String code() {

@@ -1,5 +1,7 @@
 package loftcoil.engine.caution;
 
+import static loftcoil.engine.caution.Onset.IN_TIME;
+import static loftcoil.engine.caution.Onset.ONE_DAY;
 import static loftcoil.engine.caution.Severity.DANGER;
 import static loftcoil.engine.caution.Severity.NOTE;
 import static loftcoil.engine.caution.Severity.WARNING;
@@ -15,9 +17,10 @@ import loftcoil.engine.words.MeasuredText;
 import loftcoil.engine.words.Sentences;
 
 /**
- * What a caution is about. How bad it can get and beside which steps of the work it stands are properties of the kind, so that none
- * is forgotten where the hand would be hurt; its sentences, who decides and the source stand under its code in
- * {@code cautions.properties}.
+ * What a caution is about. How bad it can get, how soon, and beside which steps of the work it stands are properties of the kind, so
+ * that none is forgotten where the hand would be hurt; its sentences, who decides and the source stand under its code in
+ * {@code cautions.properties}, and why it is as grave as it is in {@code models/caution.md}. Of kinds alike in gravity and onset, the
+ * one listed here first leads.
  */
 public enum CautionKind {
     /** The water boils somewhere in the loop. */
@@ -27,7 +30,7 @@ public enum CautionKind {
     /** The loop boils under a harder case. */
     BOIL_HARD(DANGER, FILLING),
     /** The tank comes near boiling in the year. */
-    BOIL_TANK(DANGER, FILLING),
+    BOIL_TANK(DANGER, ONE_DAY, FILLING),
     /** Bubbles form on the hottest side of the coil before its water boils. */
     SING(NOTE, UPKEEP),
     /** A lit fire under water that stands. */
@@ -43,43 +46,43 @@ public enum CautionKind {
     /** A leg with so little slope that it may hold air once it has sagged. */
     FLAT(WARNING, FILLING),
     /** Part of the loop is above the waterline. */
-    SIPHON(WARNING, FILLING),
+    SIPHON(DANGER, FILLING),
     /** Something in the loop can be shut. */
-    VALVE(DANGER, PARTS),
+    VALVE(DANGER, ONE_DAY, PARTS),
     /** The coil is said to take more of the fuel than coils do. */
     COIL_SHARE(WARNING, PARTS),
     /** Joints of the coil stand in the fire. */
-    COIL_JOINT(DANGER, PARTS),
+    COIL_JOINT(DANGER, IN_TIME, PARTS),
     /** The coil's tube is thin. */
-    COIL_WALL(DANGER, PARTS),
+    COIL_WALL(WARNING, IN_TIME, PARTS),
     /** The tank is sealed. */
     SEALED(DANGER, FILLING),
     /** The tank has no vent. */
     VENT_NONE(DANGER, PARTS, FILLING),
     /** The vent can be shut. */
-    VENT_VALVE(DANGER, PARTS, FILLING),
+    VENT_VALVE(DANGER, ONE_DAY, PARTS, FILLING),
     /** The vent is narrow. */
-    VENT_BORE(DANGER, PARTS),
+    VENT_BORE(DANGER, IN_TIME, PARTS),
     /** The vent ends low. */
     VENT_LOW(DANGER, PARTS),
     /** The cold feed can be shut. */
-    FEED_VALVE(DANGER, PARTS, FILLING),
+    FEED_VALVE(DANGER, ONE_DAY, PARTS, FILLING),
     /** Tank water can be sucked into drinking water. */
-    BACKFLOW(DANGER, PARTS),
+    BACKFLOW(WARNING, ONE_DAY, PARTS),
     /** Water of the tank is taken for drinking water. */
-    DRINK(WARNING, PARTS, UPKEEP),
+    DRINK(WARNING, IN_TIME, PARTS, UPKEEP),
     /** A tap gives water that burns. */
     SCALD(DANGER, PARTS),
     /** Germs grow in warm water. */
-    LEGIONELLA(WARNING, UPKEEP),
+    LEGIONELLA(WARNING, IN_TIME, UPKEEP),
     /** The loop may freeze. */
-    FROST_LOOP(DANGER, FILLING),
+    FROST_LOOP(DANGER, ONE_DAY, FILLING),
     /** The tank may freeze. */
-    FROST_TANK(WARNING, UPKEEP),
+    FROST_TANK(WARNING, ONE_DAY, UPKEEP),
     /** The tank behind its window may freeze. */
-    FROST_WINDOW(WARNING, UPKEEP),
+    FROST_WINDOW(WARNING, ONE_DAY, UPKEEP),
     /** What is not drained freezes in the empty house. */
-    FROST_EMPTY(DANGER, UPKEEP),
+    FROST_EMPTY(DANGER, ONE_DAY, UPKEEP),
     /** Poison in water that people use. */
     ANTIFREEZE(DANGER, FILLING),
     /** The return port is hardly covered even when full. */
@@ -87,17 +90,17 @@ public enum CautionKind {
     /** The taps can bare the return port. */
     DRY_DRAW(DANGER, FILLING),
     /** Nothing keeps the water from sinking to the return port. */
-    LEVEL(WARNING, UPKEEP),
+    LEVEL(WARNING, IN_TIME, UPKEEP),
     /** A fire is lit under a drained loop. */
-    DRY_FIRE(DANGER, FILLING),
+    DRY_FIRE(DANGER, ONE_DAY, FILLING),
     /** Lime narrows the coil. */
-    SCALE(WARNING, UPKEEP),
+    SCALE(WARNING, IN_TIME, UPKEEP),
     /** Metals that copper eats. */
-    METALS(WARNING, PARTS),
+    METALS(WARNING, IN_TIME, PARTS),
     /** Plastic near the fire. */
     PLASTIC(DANGER, PARTS),
     /** Lagging hotter than it may be. */
-    LAGGING_HOT(WARNING, PARTS),
+    LAGGING_HOT(WARNING, IN_TIME, PARTS),
     /** Bare pipe that burns a hand. */
     HOT_PIPE(WARNING, PARTS),
     /** The roof carries too much. */
@@ -105,9 +108,9 @@ public enum CautionKind {
     /** Too few bearers. */
     ROOF_BEARERS(DANGER, LOADS),
     /** The dwelling tips. */
-    TIP(DANGER, LOADS),
+    TIP(DANGER, ONE_DAY, LOADS),
     /** The axle carries too much. */
-    AXLE(DANGER, LOADS),
+    AXLE(DANGER, ONE_DAY, LOADS),
     /** The flue is near what burns. */
     FLUE_NEAR(DANGER, FILLING),
     /** The heater is near what burns. */
@@ -119,33 +122,40 @@ public enum CautionKind {
     /** Too little air for the fire. */
     CO_AIR(DANGER, FILLING),
     /** A fan pulls flue gas back. */
-    CO_FAN(DANGER, FILLING),
+    CO_FAN(DANGER, ONE_DAY, FILLING),
     /** Tar in a cool flue. */
-    CREOSOTE(DANGER, UPKEEP),
+    CREOSOTE(DANGER, IN_TIME, UPKEEP),
     /** Wet wood. */
-    WET_WOOD(WARNING, UPKEEP),
+    WET_WOOD(WARNING, IN_TIME, UPKEEP),
     /** Too little pressure for a machine. */
     INLET(NOTE, PARTS),
     /** Warm water grows over the rim. */
     OVERFLOW(WARNING, FILLING),
     /** The overflow is narrower than what fills. */
-    OVERFLOW_BORE(WARNING, PARTS),
+    OVERFLOW_BORE(WARNING, ONE_DAY, PARTS),
     /** Panes larger than what the sun can see of the tank. */
     SUN_FACE(NOTE, PARTS),
     /** Plain panes before a hot tank. */
-    GLASS(WARNING, PARTS),
+    GLASS(WARNING, ONE_DAY, PARTS),
     /** A dull week leaves the taps short. */
-    DULL_WEEK(NOTE, UPKEEP);
+    DULL_WEEK(NOTE, ONE_DAY, UPKEEP);
 
     static final Sentences SENTENCES = Sentences.read(CautionKind.class, "cautions.properties");
 
     private final Severity severity;
+    private final Onset onset;
     // Never changed after it is made; a Set does not say so in its type.
     @SuppressWarnings("ImmutableEnumChecker")
     private final Set<WorkStep> beside;
 
+    /** One that the next fire or the next draw can bring. */
     CautionKind(Severity severity, WorkStep first, WorkStep... others) {
+        this(severity, Onset.NEXT_USE, first, others);
+    }
+
+    CautionKind(Severity severity, Onset onset, WorkStep first, WorkStep... others) {
         this.severity = severity;
+        this.onset = onset;
         this.beside = Collections.unmodifiableSet(EnumSet.of(first, others));
     }
 
@@ -157,6 +167,11 @@ public enum CautionKind {
     /** How bad it can get; a caution of it may be milder. */
     public Severity severity() {
         return severity;
+    }
+
+    /** How soon it can hurt. */
+    public Onset onset() {
+        return onset;
     }
 
     /** The steps of the work it stands beside; at least one. */

@@ -2,11 +2,14 @@ package loftcoil.engine.caution;
 
 import java.util.Locale;
 
-/** How bad it can get, the gravest first. Stored and sent to other programs as its code, shown to people as its label. */
+/**
+ * How bad it can get, the gravest first: by what has to happen until somebody is hurt. What the design itself has wrong counts as
+ * none of it. Stored and sent to other programs as its code, shown to people as its label.
+ */
 public enum Severity {
-    /** Somebody can be killed or badly hurt. */
+    /** One foreseeable event injures: a fire, a draw, a frost, a hand on a valve. */
     DANGER("Danger"),
-    /** Something can break or flood, or somebody be hurt less badly. */
+    /** It takes a second fault: metal worn through, a main that bursts, somebody who cannot draw a hand back. */
     WARNING("Caution"),
     /** It will not work as meant. */
     NOTE("Note");

@@ -29,10 +29,23 @@ public record YearSpread(YearRun mid, Optional<YearRun> low, Optional<YearRun> h
         return SPREADS.of(design, YearSpread::marched);
     }
 
+    /**
+     * Marches the years at {@link Pace#ROUGH}: no figure to show, only a guess at where to look.
+     *
+     * @throws loftcoil.engine.fault.RefusedException as {@link YearRun#of(Design)}
+     */
+    public static YearSpread rough(Design design) {
+        return marched(design, Pace.ROUGH);
+    }
+
     private static YearSpread marched(Design design) {
-        YearMarch mid = YearRun.march(design, Pace.YEAR);
+        return marched(design, Pace.YEAR);
+    }
+
+    private static YearSpread marched(Design design, Pace pace) {
+        YearMarch mid = YearRun.march(design, pace);
         CoilHeating heating = Heatings.of(design);
-        SystemPlan plan = SystemPlan.of(design, Pace.YEAR, heating);
+        SystemPlan plan = SystemPlan.of(design, pace, heating);
         Optional<DullWeek> dull = DullWeek.worst(plan, mid);
         LowMidHigh heat = design.coilHeatW(CoilHeating.USUAL_FLOW_KG_PER_S, USUAL_INLET_C);
         if (!(heat.low() < heat.high() && heat.mid() > 0)) {

@@ -1,7 +1,10 @@
 package loftcoil.engine.sheet;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import loftcoil.engine.caution.Ask;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.caution.CautionFacts;
@@ -28,6 +31,9 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
     /** Code of a design in which nothing was found. */
     public static final String CLEAR = "clear";
 
+    /** How many cautions lead. */
+    public static final int LEADING = 3;
+
     /**
      * Judges all but year and starts.
      *
@@ -45,6 +51,20 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
     public static SafetyVerdict whole(Design design) {
         Optional<YearSpread> year = year(design);
         return judged(design, year, starts(design, year));
+    }
+
+    /**
+     * Judges year and starts only as far as they are asked for, and the year in long steps and thick layers: for a search that looks
+     * at many designs and has what it finds judged by {@link #whole}.
+     *
+     * @param marched whether the year is judged
+     * @param started whether starts are, on the hottest tank of the year where that is judged
+     * @throws loftcoil.engine.fault.RefusedException where the design or its year cannot be computed
+     */
+    public static SafetyVerdict rough(Design design, boolean marched, boolean started) {
+        Optional<YearSpread> year =
+                marched && hasYear(design) ? Optional.of(YearSpread.rough(design)) : Optional.empty();
+        return judged(design, year, started ? starts(design, year) : Optional.empty());
     }
 
     /** The verdict with a year and starts that are known already, or without them. */
@@ -84,9 +104,33 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
         return design.fire().isPresent() || design.window().isPresent();
     }
 
-    /** What can hurt somebody; empty where nothing was found. */
+    /** What can hurt somebody, by {@link Caution#GRAVEST_FIRST}; empty where nothing was found. */
     public List<Caution> cautions() {
         return report.cautions();
+    }
+
+    /** The gravest, with which every face begins: {@link #LEADING} or, where there are no more, all. */
+    public List<Caution> leading() {
+        return cautions().subList(0, Math.min(LEADING, cautions().size()));
+    }
+
+    /** Those that follow after a heading or in a fold. */
+    public List<Caution> following() {
+        return cautions().subList(leading().size(), cautions().size());
+    }
+
+    /** What those that follow are called together, such as {@code 2 more: 1 Danger, 1 Caution}; empty where none do. */
+    public String followingWords() {
+        String each = Arrays.stream(Severity.values())
+                .map(severity -> Map.entry(
+                        severity.label(),
+                        following().stream()
+                                .filter(caution -> caution.severity() == severity)
+                                .count()))
+                .filter(counted -> counted.getValue() > 0)
+                .map(counted -> counted.getValue() + " " + counted.getKey())
+                .collect(Collectors.joining(", "));
+        return following().isEmpty() ? "" : following().size() + " more: " + each;
     }
 
     /** What the design does not say and that decides over a danger. */

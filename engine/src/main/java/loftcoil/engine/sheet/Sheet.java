@@ -5,6 +5,8 @@ import java.util.Optional;
 import loftcoil.engine.caution.Ask;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.design.DesignFields;
+import loftcoil.engine.design.Origin;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.FlowSearch;
 import loftcoil.engine.run.YearSpread;
@@ -59,6 +61,15 @@ public record Sheet(
     /** What the design does not say and that decides over a danger. */
     public List<Ask> asks() {
         return verdict.asks();
+    }
+
+    /** How many values that the figures and the verdict rest on were copied from an example and not looked at since; names are none. */
+    public int borrowed() {
+        return (int) DesignFields.of(design).stream()
+                .filter(value ->
+                        value.origin() == Origin.BORROWED && value.text().isPresent())
+                .filter(value -> !value.path().equals("name") && !value.path().endsWith(".name"))
+                .count();
     }
 
     /** The weighed charge of the first fire; empty where no fire heats the coil. */

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.BiConsumer;
 import loftcoil.engine.caution.Ask;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.run.MonthRow;
@@ -25,6 +26,15 @@ public final class SheetJson {
 
     /** The sheet as one JSON object, indented, ending in a line break. */
     public static String write(Sheet sheet) {
+        return write(sheet, (caution, one) -> {});
+    }
+
+    /**
+     * The same, with more about each caution.
+     *
+     * @param more adds to the object of a caution what is known besides
+     */
+    public static String write(Sheet sheet, BiConsumer<Caution, ObjectNode> more) {
         ObjectNode out = JsonNodeFactory.instance.objectNode();
         out.put("name", sheet.design().name());
         ObjectNode loop = out.putObject("loop");
@@ -54,15 +64,17 @@ public final class SheetJson {
         sheet.year().ifPresent(years -> year(out.putObject("year"), years));
         out.putObject("verdict")
                 .put("level", sheet.verdict().level())
+                .put("borrowed", sheet.borrowed())
                 .put("yearJudged", !sheet.verdict().yearOpen())
                 .put("startsJudged", !sheet.verdict().startsOpen());
         ArrayNode cautions = out.putArray("cautions");
         for (Caution caution : sheet.cautions()) {
-            cautions.addObject()
-                    .put("code", caution.code())
+            ObjectNode one = cautions.addObject();
+            one.put("code", caution.code())
                     .put("severity", caution.severity().code())
                     .put("text", caution.text())
                     .put("source", caution.source());
+            more.accept(caution, one);
         }
         ArrayNode asks = out.putArray("asks");
         for (Ask ask : sheet.asks()) {

@@ -10,6 +10,7 @@ import java.util.function.Function;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.run.MonthRow;
 import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasuredText;
 
 /** A sheet as lines of text for a person. */
 public final class SheetText {
@@ -35,15 +36,26 @@ public final class SheetText {
             FigureGroup.YEAR);
 
     private final List<SheetFigure> figures;
+    private final Function<Caution, List<MeasuredText>> more;
     private final List<String> lines = new ArrayList<>();
 
-    private SheetText(List<SheetFigure> figures) {
+    private SheetText(List<SheetFigure> figures, Function<Caution, List<MeasuredText>> more) {
         this.figures = figures;
+        this.more = more;
     }
 
     /** The sheet as lines without line breaks. */
     public static List<String> lines(Sheet sheet) {
-        SheetText text = new SheetText(Figures.toRead(sheet));
+        return lines(sheet, caution -> List.of());
+    }
+
+    /**
+     * The same, with more about each caution.
+     *
+     * @param more what is known of a caution besides, a heading first and its items after it
+     */
+    public static List<String> lines(Sheet sheet, Function<Caution, List<MeasuredText>> more) {
+        SheetText text = new SheetText(Figures.toRead(sheet), more);
         text.all(sheet);
         return List.copyOf(text.lines);
     }
@@ -62,7 +74,12 @@ public final class SheetText {
         if (!sheet.verdict().open().isEmpty()) {
             lines.add("  " + sheet.verdict().open());
         }
-        sheet.cautions().forEach(this::caution);
+        sheet.verdict().leading().forEach(this::caution);
+        if (!sheet.verdict().following().isEmpty()) {
+            lines.add("");
+            lines.add("Further cautions (" + sheet.verdict().followingWords() + ")");
+            sheet.verdict().following().forEach(this::caution);
+        }
         if (!sheet.asks().isEmpty()) {
             lines.add("");
             lines.add("Not said in the design");
@@ -159,6 +176,7 @@ public final class SheetText {
         lines.add("  " + caution.severity().label() + " " + caution.code());
         wrapped("    ", caution.text());
         wrapped("    ", "Source: " + caution.source());
+        more.apply(caution).forEach(words -> wrapped("    ", words.metric()));
     }
 
     private void wrapped(String indent, String text) {

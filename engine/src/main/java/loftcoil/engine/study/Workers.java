@@ -11,20 +11,22 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
 
 /** Does many like pieces of work on several threads; each piece knows its number, so the order does not matter. */
-final class Workers {
+public final class Workers {
 
     /** Pieces taken at a time: few enough to stop soon and to share evenly, many enough not to meet at the counter. */
     private static final int BATCH = 32;
 
     private final int count;
+    private final int batch;
     private final IntConsumer piece;
     private final ProgressListener watch;
     private final AtomicInteger next = new AtomicInteger();
     private final Object telling = new Object();
     private int done;
 
-    private Workers(int count, IntConsumer piece, ProgressListener watch) {
+    private Workers(int count, int batch, IntConsumer piece, ProgressListener watch) {
         this.count = count;
+        this.batch = batch;
         this.piece = piece;
         this.watch = watch;
     }
@@ -35,7 +37,23 @@ final class Workers {
      * @return how many were done; fewer than all where the watch cancelled
      */
     static int each(int count, int threads, IntConsumer piece, ProgressListener watch) {
-        Workers workers = new Workers(count, piece, watch);
+        return each(new Workers(count, BATCH, piece, watch), threads);
+    }
+
+    /**
+     * Does the pieces 0 to count − 1, each so long that they are taken one by one.
+     *
+     * @param count how many
+     * @param threads on how many threads, 1 or more
+     * @param piece does the piece of a number; what it throws ends the work and is thrown
+     * @param watch is told after each, and may stop the rest
+     * @return how many were done; fewer than all where the watch cancelled or the waiting thread was interrupted
+     */
+    public static int eachLong(int count, int threads, IntConsumer piece, ProgressListener watch) {
+        return each(new Workers(count, 1, piece, watch), threads);
+    }
+
+    private static int each(Workers workers, int threads) {
         if (threads == 1) {
             workers.work();
         } else {
@@ -70,11 +88,11 @@ final class Workers {
 
     private void work() {
         while (!watch.cancelled() && !Thread.currentThread().isInterrupted()) {
-            int from = next.getAndAdd(BATCH);
+            int from = next.getAndAdd(batch);
             if (from >= count) {
                 return;
             }
-            int to = Math.min(from + BATCH, count);
+            int to = Math.min(from + batch, count);
             for (int i = from; i < to; i++) {
                 piece.accept(i);
             }

@@ -20,20 +20,56 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class CautionKindTest {
 
+    /** The cells of the page's row of each kind: code, severity, raised where, source, why so grave. */
+    private static List<List<String>> rows() throws IOException {
+        return Files.readAllLines(Path.of("models/caution.md")).stream()
+                .filter(line -> line.startsWith("| LC-"))
+                .map(line -> line.substring(2, line.lastIndexOf('|')).strip())
+                .map(line -> List.of(line.split(" \\| ", -1)))
+                .toList();
+    }
+
     @Test
     void thePageOfModelsListsEveryCautionWithItsSeverityAndSource() throws IOException {
-        List<String> rows = Files.readAllLines(Path.of("models/caution.md")).stream()
-                .filter(line -> line.startsWith("| LC-"))
-                .map(line -> line.split(" \\| ", -1))
-                .map(cells ->
-                        cells[0].substring(2) + "|" + cells[1] + "|" + cells[3].substring(0, cells[3].length() - 2))
-                .toList();
         assertEquals(
                 Stream.of(CautionKind.values())
                         .map(kind -> kind.code() + "|" + kind.severity().code() + "|"
                                 + kind.source().metric())
                         .toList(),
-                rows);
+                rows().stream()
+                        .map(cells -> cells.get(0) + "|" + cells.get(1) + "|" + cells.get(3))
+                        .toList());
+    }
+
+    /** Whoever adds a kind says what has to happen until somebody is hurt. */
+    @Test
+    void thePageSaysOfEveryCautionWhyItIsAsGraveAsItIs() throws IOException {
+        assertEquals(
+                List.of(),
+                rows().stream()
+                        .filter(cells -> cells.size() != 5 || cells.get(4).split(" ").length < 3)
+                        .toList());
+    }
+
+    @Test
+    void theGravestLeadAndOfThoseTheSoonest() {
+        List<Caution> found = Stream.of(
+                        CautionKind.LEGIONELLA,
+                        CautionKind.CREOSOTE,
+                        CautionKind.SUN_FACE,
+                        CautionKind.VALVE,
+                        CautionKind.SCALD)
+                .map(kind -> new Caution(kind, kind.severity(), kind.decides()))
+                .toList();
+        List<Caution> milder = List.of(found.get(1).milder(Severity.WARNING), found.get(0));
+        assertEquals(
+                List.of("LC-SCALD", "LC-VALVE", "LC-CREOSOTE", "LC-LEGIONELLA", "LC-SUN-FACE"),
+                new CautionReport(found, List.of())
+                        .cautions().stream().map(Caution::code).toList());
+        assertEquals(
+                List.of("LC-LEGIONELLA", "LC-CREOSOTE"),
+                new CautionReport(milder, List.of())
+                        .cautions().stream().map(Caution::code).toList());
     }
 
     @ParameterizedTest

@@ -40,7 +40,7 @@ class SafeSheetTest {
     @Test
     void aYearThatBoilsInWinterAndStandsWarmInSummerIsTold() {
         assertEquals(
-                List.of("LC-BOIL-HARD", "LC-BOIL-TANK", "LC-START", "LC-LEGIONELLA", "LC-DULL-WEEK"),
+                List.of("LC-BOIL-HARD", "LC-START", "LC-BOIL-TANK", "LC-LEGIONELLA", "LC-DULL-WEEK"),
                 codes(Sheet.whole(SafeBothy.design(), 40)));
     }
 

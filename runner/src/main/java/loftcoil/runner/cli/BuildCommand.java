@@ -5,8 +5,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import loftcoil.engine.build.BuildSheet;
+import loftcoil.engine.clear.ClearSearch;
+import loftcoil.engine.clear.Clears;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.handout.HandoutHtml;
 import loftcoil.runner.handout.SheetSetting;
@@ -48,6 +51,15 @@ final class BuildCommand implements Callable<Integer> {
             description = "metric or us (default: ${DEFAULT-VALUE})")
     private String units = "";
 
+    @Option(
+            names = "--clears",
+            negatable = true,
+            defaultValue = "true",
+            fallbackValue = "true",
+            description =
+                    "search what would clear each danger, which takes a few seconds (default); --no-clears leaves it out")
+    private boolean clears = true;
+
     @Mixin
     private FolderOption folder = new FolderOption();
 
@@ -60,7 +72,13 @@ final class BuildCommand implements Callable<Integer> {
         SheetSetting setting = new SheetSetting(paper.chosen(), chosen, LocalDate.now(ZoneId.systemDefault()));
         TargetFile target = TargetFile.of(to);
         BuildSheet sheet = BuildSheet.of(DesignFile.read(design()));
-        target.write(() -> HandoutHtml.buildSheet(sheet, setting), () -> HandoutHtml.buildSheetPdf(sheet, setting));
+        Optional<Clears> found = clears
+                ? Optional.of(ClearSearch.of(
+                        sheet.design(), new SearchProgress(spec.commandLine().getErr())))
+                : Optional.empty();
+        target.write(
+                () -> HandoutHtml.buildSheet(sheet, found, setting),
+                () -> HandoutHtml.buildSheetPdf(sheet, found, setting));
         PrintWriter out = spec.commandLine().getOut();
         out.println("The build sheet of '" + sheet.design().name() + "' is in " + target.path());
         if (!sheet.buildable()) {

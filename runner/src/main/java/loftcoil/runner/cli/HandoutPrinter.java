@@ -33,10 +33,11 @@ final class HandoutPrinter implements BuildSheetPrinter {
         SheetSetting setting = new SheetSetting(paper, units, LocalDate.now(ZoneId.systemDefault()));
         BuildSheet sheet = bench.build();
         return asked.pdf()
-                ? new Printed(name(sheet) + ".pdf", HandoutHtml.buildSheetPdf(sheet, setting))
+                ? new Printed(name(sheet) + ".pdf", HandoutHtml.buildSheetPdf(sheet, bench.foundClears(), setting))
                 : new Printed(
                         name(sheet) + ".html",
-                        HandoutHtml.buildSheet(sheet, setting).getBytes(StandardCharsets.UTF_8));
+                        HandoutHtml.buildSheet(sheet, bench.foundClears(), setting)
+                                .getBytes(StandardCharsets.UTF_8));
     }
 
     private static String name(BuildSheet sheet) {

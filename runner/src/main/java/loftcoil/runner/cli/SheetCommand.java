@@ -2,10 +2,17 @@ package loftcoil.runner.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import loftcoil.engine.clear.ClearSearch;
+import loftcoil.engine.clear.ClearWords;
+import loftcoil.engine.clear.Clears;
+import loftcoil.engine.clear.ClearsJson;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.sheet.SheetJson;
 import loftcoil.engine.sheet.SheetText;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -33,19 +40,38 @@ final class SheetCommand implements Callable<Integer> {
             description = "temperature of the whole tank for the loop's figures, °C (default: ${DEFAULT-VALUE})")
     private double tankC;
 
+    @Option(
+            names = "--clears",
+            negatable = true,
+            fallbackValue = "true",
+            description = "search what would clear each danger (a few seconds; always with --json, unless --no-clears)")
+    private @Nullable Boolean clears;
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
     @Override
     public Integer call() {
         Sheet sheet = Sheet.whole(DesignFile.read(file), tankC);
+        boolean search = clears == null ? json : clears;
+        Optional<Clears> found = search
+                ? Optional.of(ClearSearch.of(
+                        sheet.design(), new SearchProgress(spec.commandLine().getErr())))
+                : Optional.empty();
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
-            out.println(SheetJson.write(sheet));
+            out.println(
+                    found.map(searched -> ClearsJson.write(sheet, searched)).orElseGet(() -> SheetJson.write(sheet)));
         } else {
-            SheetText.lines(sheet).forEach(out::println);
+            text(sheet, found).forEach(out::println);
         }
         out.flush();
         return Refusals.FINE;
+    }
+
+    private static List<String> text(Sheet sheet, Optional<Clears> found) {
+        return SheetText.lines(sheet, caution -> found.flatMap(clears -> clears.of(caution.kind()))
+                .map(ClearWords::all)
+                .orElse(List.of()));
     }
 }

@@ -1,11 +1,16 @@
 package loftcoil.runner.handout;
 
-import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.caution.Severity;
 import loftcoil.engine.caution.WorkStep;
+import loftcoil.engine.clear.ClearWords;
+import loftcoil.engine.clear.Cleared;
+import loftcoil.engine.clear.Clears;
+import loftcoil.engine.clear.Way;
+import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.engine.words.MeasuredText;
 import loftcoil.runner.show.Html;
 
@@ -18,23 +23,55 @@ final class CautionList {
         this.measures = measures;
     }
 
-    /** All of them, the most severe first, with their sources. */
-    String all(List<Caution> cautions) {
-        return Arrays.stream(Severity.values())
-                .flatMap(severity -> cautions.stream().filter(caution -> caution.severity() == severity))
-                .map(caution -> box(caution, true))
+    /** All of them, the gravest leading, with their sources and what would clear the dangers among them. */
+    String all(SafetyVerdict verdict, Optional<Clears> clears) {
+        String more = verdict.followingWords();
+        return boxes(verdict.leading(), clears)
+                + (more.isEmpty() ? "" : Html.element("h3", Html.text(more)))
+                + boxes(verdict.following(), clears);
+    }
+
+    private String boxes(List<Caution> cautions, Optional<Clears> clears) {
+        return cautions.stream()
+                .map(caution -> box(caution, true, cleared(caution, clears)))
                 .collect(Collectors.joining());
+    }
+
+    private String cleared(Caution caution, Optional<Clears> clears) {
+        if (caution.severity() != Severity.DANGER) {
+            return "";
+        }
+        return clears.map(
+                        searched -> searched.of(caution.kind()).map(this::ways).orElse(""))
+                .orElseGet(() -> Html.element("p", "small", inline(ClearWords.notSearched())));
+    }
+
+    private String ways(Cleared cleared) {
+        String rarer = cleared.rarer().isEmpty()
+                ? ""
+                : Html.element("p", inline(ClearWords.rarerHead())) + items(cleared.rarer());
+        return Html.element("p", inline(ClearWords.head(cleared))) + items(cleared.ways()) + rarer;
+    }
+
+    private String items(List<Way> ways) {
+        return ways.isEmpty()
+                ? ""
+                : Html.element(
+                        "ul",
+                        ways.stream()
+                                .map(way -> Html.element("li", inline(way.words())))
+                                .collect(Collectors.joining()));
     }
 
     /** Those that stand beside a step of the work, where the hand would be hurt; told in full on the first page. */
     String beside(WorkStep step, List<Caution> cautions) {
         return cautions.stream()
                 .filter(caution -> caution.kind().beside().contains(step))
-                .map(caution -> box(caution, false))
+                .map(caution -> box(caution, false, ""))
                 .collect(Collectors.joining());
     }
 
-    private String box(Caution caution, boolean sourced) {
+    private String box(Caution caution, boolean sourced, String after) {
         String source = sourced
                 ? " "
                         + Html.element(
@@ -46,9 +83,10 @@ final class CautionList {
                 "div",
                 "warn " + caution.severity().code(),
                 Html.element(
-                        "p",
-                        Html.element("strong", caution.severity().label() + ".") + " " + inline(caution.words())
-                                + source));
+                                "p",
+                                Html.element("strong", caution.severity().label() + ".") + " " + inline(caution.words())
+                                        + source)
+                        + after);
     }
 
     private String inline(MeasuredText words) {

@@ -2,7 +2,9 @@ package loftcoil.runner.handout;
 
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.Optional;
 import loftcoil.engine.build.BuildSheet;
+import loftcoil.engine.clear.Clears;
 
 /** The build sheet as a file of its own: HTML for screen and printer, or PDF. */
 public final class HandoutHtml {
@@ -11,14 +13,19 @@ public final class HandoutHtml {
 
     private HandoutHtml() {}
 
-    /** The build sheet as one HTML file that needs no other and runs no script. */
+    /** The build sheet as one HTML file that needs no other and runs no script; it says that nobody searched what clears a danger. */
     public static String buildSheet(BuildSheet sheet, SheetSetting setting) {
-        return frame(sheet, setting).forBrowser(body(sheet, setting));
+        return buildSheet(sheet, Optional.empty(), setting);
     }
 
-    /** The build sheet as PDF. */
-    public static byte[] buildSheetPdf(BuildSheet sheet, SheetSetting setting) {
-        return HandoutPdf.of(frame(sheet, setting).forPdf(body(sheet, setting)));
+    /** The same, with what would clear its dangers where that was searched. */
+    public static String buildSheet(BuildSheet sheet, Optional<Clears> clears, SheetSetting setting) {
+        return frame(sheet, setting).forBrowser(body(sheet, clears, setting));
+    }
+
+    /** The build sheet as PDF, with what would clear its dangers where that was searched. */
+    public static byte[] buildSheetPdf(BuildSheet sheet, Optional<Clears> clears, SheetSetting setting) {
+        return HandoutPdf.of(frame(sheet, setting).forPdf(body(sheet, clears, setting)));
     }
 
     private static Frame frame(BuildSheet sheet, SheetSetting setting) {
@@ -30,9 +37,9 @@ public final class HandoutHtml {
                 setting.paper());
     }
 
-    private static String body(BuildSheet sheet, SheetSetting setting) {
+    private static String body(BuildSheet sheet, Optional<Clears> clears, SheetSetting setting) {
         MeasureText measures = new MeasureText(setting.units());
-        return SheetTop.of(sheet, measures, day(setting))
+        return SheetTop.of(sheet, clears, measures, day(setting))
                 + ConductPart.of(sheet, measures)
                 + FiguresPart.of(sheet, measures)
                 + ElevationPart.of(sheet, measures, setting.paper())

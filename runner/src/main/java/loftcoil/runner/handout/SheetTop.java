@@ -1,8 +1,10 @@
 package loftcoil.runner.handout;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import loftcoil.engine.build.BuildSheet;
+import loftcoil.engine.clear.Clears;
 import loftcoil.engine.words.MeasuredText;
 import loftcoil.runner.show.ConductWords;
 import loftcoil.runner.show.Html;
@@ -11,15 +13,17 @@ import loftcoil.runner.show.Html;
 final class SheetTop {
 
     private final BuildSheet sheet;
+    private final Optional<Clears> clears;
     private final MeasureText measures;
 
-    private SheetTop(BuildSheet sheet, MeasureText measures) {
+    private SheetTop(BuildSheet sheet, Optional<Clears> clears, MeasureText measures) {
         this.sheet = sheet;
+        this.clears = clears;
         this.measures = measures;
     }
 
-    static String of(BuildSheet sheet, MeasureText measures, String day) {
-        SheetTop top = new SheetTop(sheet, measures);
+    static String of(BuildSheet sheet, Optional<Clears> clears, MeasureText measures, String day) {
+        SheetTop top = new SheetTop(sheet, clears, measures);
         return Html.element(
                         "header",
                         Html.element("p", "kicker", "Build sheet")
@@ -68,7 +72,7 @@ final class SheetTop {
         String found = sheet.cautions().isEmpty()
                 ? Html.element(
                         "p", "None of our checks found a danger in this design. That is no promise that there is none.")
-                : new CautionList(measures).all(sheet.cautions());
+                : new CautionList(measures).all(sheet.sheet().verdict(), clears);
         return Html.section(
                 "cautions",
                 "What can hurt",

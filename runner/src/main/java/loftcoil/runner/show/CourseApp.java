@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import loftcoil.engine.build.BuildSheet;
+import loftcoil.engine.clear.Clears;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.Term;
 import loftcoil.runner.lesson.Lesson;
@@ -29,6 +30,7 @@ public final class CourseApp implements LearnerApp {
     private final SurveyDesk survey;
     private final MendDesk mends;
     private final WholeSheets sheets;
+    private final ClearsDesk clears;
     private final Warming warming = new Warming();
 
     private CourseApp(Course course, LearnerStore store, Supplier<Session> sessions) {
@@ -42,6 +44,7 @@ public final class CourseApp implements LearnerApp {
         this.survey = new SurveyDesk(store);
         this.mends = new MendDesk(course, reckoning);
         this.sheets = new WholeSheets(store);
+        this.clears = new ClearsDesk(store);
     }
 
     /**
@@ -224,6 +227,26 @@ public final class CourseApp implements LearnerApp {
     }
 
     @Override
+    public View.Clears clears() {
+        return clears.view();
+    }
+
+    @Override
+    public View.Clears searchClears() {
+        return clears.start();
+    }
+
+    @Override
+    public View.Clears stopClears() {
+        return clears.stop();
+    }
+
+    @Override
+    public Optional<Clears> foundClears() {
+        return clears.found();
+    }
+
+    @Override
     public RebuildApp rebuild() {
         return rebuild;
     }
@@ -241,6 +264,7 @@ public final class CourseApp implements LearnerApp {
     @Override
     public void close() {
         warming.close();
+        clears.close();
         snippets.close();
         reckoning.close();
         store.close();

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import loftcoil.engine.build.BuildSheet;
+import loftcoil.engine.clear.Clears;
 
 /**
  * Where a learner works: the course, the learner's folder and the running Java together, as views. Every face talks to
@@ -80,6 +81,18 @@ public interface LearnerApp extends AutoCloseable {
      * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed
      */
     BuildSheet build();
+
+    /** How far the search for what would clear the dangers of the learner's own design is, or what it found. */
+    View.Clears clears();
+
+    /** Begins that search in the background, unless it is done or under way; {@link #clears} tells how far it is. */
+    View.Clears searchClears();
+
+    /** Ends that search; what was found until then stands. */
+    View.Clears stopClears();
+
+    /** What that search found, for the build sheet; empty where there was none of the design as it is. */
+    Optional<Clears> foundClears();
 
     /** An old design and its rebuild side by side. */
     RebuildApp rebuild();

@@ -11,7 +11,12 @@ public final class SafetyText {
     /** The verdict and all that was found. Lines may be long. */
     public static List<String> lines(View.Safety safety) {
         List<String> lines = new ArrayList<>(top(safety));
-        safety.findings().forEach(finding -> lines.add("- " + line(finding)));
+        List<View.Finding> findings = safety.findings();
+        findings.subList(0, safety.leading()).forEach(finding -> lines.add("- " + line(finding)));
+        if (!safety.more().isEmpty()) {
+            lines.add(safety.more());
+        }
+        findings.subList(safety.leading(), findings.size()).forEach(finding -> lines.add("- " + line(finding)));
         return List.copyOf(lines);
     }
 

@@ -1,6 +1,5 @@
 package loftcoil.runner.show;
 
-import java.util.Arrays;
 import java.util.List;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.caution.Severity;
@@ -20,9 +19,9 @@ final class SafetyWords {
                 verdict.dangerous()
                         ? "Light no fire under it as it is."
                         : verdict.cautions().isEmpty() ? "Nothing was found. That is no promise." : "",
-                Arrays.stream(Severity.values())
-                        .flatMap(severity -> findings(verdict.of(severity)).stream())
-                        .toList(),
+                findings(verdict.cautions()),
+                verdict.leading().size(),
+                verdict.followingWords(),
                 verdict.open());
     }
 

@@ -177,9 +177,12 @@ public final class View {
      * @param label the level as it is shown
      * @param words what follows from it; may be empty
      * @param findings what was found, the gravest first
+     * @param leading how many of them lead; the others stand after a heading or in a fold
+     * @param more what those others are called together; empty where there are none
      * @param open what is not judged yet, in a sentence; empty where all is
      */
-    public record Safety(String level, String label, String words, List<Finding> findings, String open) {}
+    public record Safety(
+            String level, String label, String words, List<Finding> findings, int leading, String more, String open) {}
 
     /**
      * One thing that can hurt somebody.
@@ -190,6 +193,44 @@ public final class View {
      * @param text plain words with the figure that raised it
      */
     public record Finding(String code, String severity, String label, String text) {}
+
+    /** How far the search for what clears dangers is; the code is what pages hold. */
+    public enum ClearState {
+        /** Nobody has searched yet, or the design has changed since. */
+        @JsonProperty("none")
+        NONE,
+        /** It is searching. */
+        @JsonProperty("searching")
+        SEARCHING,
+        /** It was ended before its end. */
+        @JsonProperty("stopped")
+        STOPPED,
+        /** It went to its end. */
+        @JsonProperty("done")
+        DONE
+    }
+
+    /**
+     * What would clear the dangers of the learner's design.
+     *
+     * @param state how far the search is
+     * @param done parts done
+     * @param of parts in all
+     * @param dangers what was found, one entry for each kind of danger; empty until there is something
+     * @param words what else is to be said; may be empty
+     */
+    public record Clears(ClearState state, int done, int of, List<ClearedDanger> dangers, String words) {}
+
+    /**
+     * What would clear one danger.
+     *
+     * @param code code of the danger
+     * @param head what stands before the ways, or that none was found
+     * @param ways changes of what is built, the cheapest first
+     * @param rarerHead what stands before conduct; empty where there is none
+     * @param rarer conduct that makes it rarer
+     */
+    public record ClearedDanger(String code, String head, List<String> ways, String rarerHead, List<String> rarer) {}
 
     /** How a snippet ended; the code is what pages hold. */
     public enum RunState {

@@ -29,6 +29,7 @@ public final class TerminalFace {
             b      back one step
             w      where you are: all lessons; choose one
             d      your loop: drawing in words, and its figures
+            c      what would clear the dangers of your loop: a search of some seconds
             r      the refresher: a quarter of an hour that finds what has faded
             n      rebuild: an old design and a new one side by side
             h      your house: measure it, station by station
@@ -189,6 +190,7 @@ public final class TerminalFace {
             case "b" -> Optional.of(new Move.Back());
             case "w" -> chooseLesson();
             case "d" -> stay(DesignText.lines(bench.design(), bench.safety(), console.width()));
+            case "c" -> stay(clears());
             case "r" -> refresh();
             case "n" -> {
                 new RebuildWalk(bench.rebuild(), console).walk();
@@ -206,6 +208,17 @@ public final class TerminalFace {
             case "?" -> stay(help());
             default -> unknown(typed);
         };
+    }
+
+    /** Searches until it is done or the learner stops it; leaving the prompt stops it too. */
+    private List<String> clears() {
+        View.Clears clears = bench.searchClears();
+        while (clears.state() == View.ClearState.SEARCHING) {
+            String far = clears.of() == 0 ? "" : ", " + clears.done() + " of " + clears.of();
+            Optional<String> typed = console.ask("Searching" + far + ". Enter looks again, s stops: ");
+            clears = typed.filter(text -> !text.strip().equals("s")).isPresent() ? bench.clears() : bench.stopClears();
+        }
+        return ClearsText.lines(clears, console.width());
     }
 
     private List<String> terms() {

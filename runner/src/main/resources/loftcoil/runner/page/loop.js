@@ -1,5 +1,6 @@
 // The panel with the learner's own design. The year is judged a second later. Others may ask to be told of either.
 import * as api from './api.js';
+import { offerClears } from './clears.js';
 import { clear, el, id, say } from './dom.js';
 import { drawn, figure } from './picture.js';
 import { safetyBox } from './safety.js';
@@ -27,7 +28,10 @@ export async function refreshLoop() {
     if (mine !== asked) return;
     const place = show(design);
     if (design.safety.open) judge(mine, place, design.safety);
-    else tellJudged(design.safety);
+    else {
+      offerClears(place.firstChild);
+      tellJudged(design.safety);
+    }
   } catch (trouble) {
     if (!id('loop').firstChild) {
       id('loop').append(el('p', { class: 'quiet' }, `Your loop cannot be shown: ${trouble.message}`));
@@ -46,7 +50,9 @@ async function judge(mine, place, quick) {
     safety = { ...quick, open: `The year could not be judged: ${trouble.message}` };
   }
   if (mine !== asked) return;
-  place.replaceChildren(safetyBox(safety));
+  const box = safetyBox(safety);
+  place.replaceChildren(box);
+  offerClears(box);
   tellJudged(safety);
   say(safety.open || `The year is judged too: ${safety.label}.`);
 }

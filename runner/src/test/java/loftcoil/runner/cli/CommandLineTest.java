@@ -124,11 +124,42 @@ class CommandLineTest {
         assertTrue(sheet.at("/tank/fullMassKg").isNumber());
         assertTrue(sheet.at("/tank/expansionL").isNumber());
         assertTrue(sheet.at("/cautions").isArray());
+        assertTrue(sheet.at("/verdict/borrowed").isInt());
+        for (JsonNode caution : sheet.at("/cautions")) {
+            assertTrue(caution.path("clears").isArray(), caution.toString());
+        }
+        JsonNode joint = caution(sheet, "LC-COIL-JOINT").at("/clears/0");
+        assertEquals("coil.turns", joint.path("change").asText());
+        assertEquals("bent from one length", joint.path("to").asText());
+        assertTrue(joint.path("words").asText().startsWith("a coil bent"), joint.toString());
+    }
+
+    private static JsonNode caution(JsonNode sheet, String code) {
+        for (JsonNode caution : sheet.at("/cautions")) {
+            if (caution.path("code").asText().equals(code)) {
+                return caution;
+            }
+        }
+        throw new AssertionError("no " + code + " in " + sheet.at("/cautions"));
+    }
+
+    @Test
+    void theSearchCanBeLeftOut() throws IOException {
+        assertEquals(0, run("sheet", design.toString(), "--json", "--no-clears"), err.toString());
+        JsonNode joint = caution(JSON.readTree(out.toString()), "LC-COIL-JOINT");
+        assertTrue(joint.path("clears").isMissingNode(), joint.toString());
+        assertEquals("danger", joint.path("severity").asText());
+    }
+
+    @Test
+    void aSheetAsTextTellsWhatClearsWhereItIsAskedTo() {
+        assertEquals(0, run("sheet", design.toString(), "--clears"), err.toString());
+        assertTrue(out.toString().contains("· a coil bent from one length"), out.toString());
     }
 
     @Test
     void theTankTemperatureCanBeChosen() throws IOException {
-        assertEquals(0, run("sheet", design.toString(), "--json", "--tank-c", "60"), err.toString());
+        assertEquals(0, run("sheet", design.toString(), "--json", "--no-clears", "--tank-c", "60"), err.toString());
 
         assertEquals(60, JSON.readTree(out.toString()).at("/loop/coilInC").asDouble(), 1.0);
     }
@@ -137,7 +168,7 @@ class CommandLineTest {
     void aTankBelowTheCoilDoesNotCirculate() throws IOException {
         Files.writeString(design, DesignJson.write(Example.orchardBothy().withTankBaseM(-1)));
 
-        assertEquals(0, run("sheet", design.toString(), "--json"), err.toString());
+        assertEquals(0, run("sheet", design.toString(), "--json", "--no-clears"), err.toString());
         JsonNode sheet = JSON.readTree(out.toString());
         assertFalse(sheet.at("/loop/circulates").asBoolean());
         assertEquals(0, sheet.at("/loop/flowKgPerS").asDouble());

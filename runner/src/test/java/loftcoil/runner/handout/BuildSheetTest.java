@@ -11,6 +11,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import loftcoil.engine.build.BuildSheet;
@@ -42,7 +43,8 @@ class BuildSheetTest {
 
     /** The bothy's, written once for each paper and its units. */
     private static byte[] pdf(Paper paper, Units units) {
-        return PDFS.computeIfAbsent(paper, key -> HandoutHtml.buildSheetPdf(BOTHY, setting(key, units)));
+        return PDFS.computeIfAbsent(
+                paper, key -> HandoutHtml.buildSheetPdf(BOTHY, Optional.empty(), setting(key, units)));
     }
 
     private static SheetSetting setting(Paper paper, Units units) {
@@ -220,7 +222,7 @@ class BuildSheetTest {
         BuildSheet sheet = BuildSheet.of(odd);
         assertTrue(html(sheet, Units.METRIC)
                 .contains("<h1>A &lt;b&gt;bold&lt;/b&gt; &amp; &quot;odd&quot; hut \\ }</h1>"));
-        String pdf = PdfText.of(HandoutHtml.buildSheetPdf(sheet, setting(Paper.A4, Units.METRIC)));
+        String pdf = PdfText.of(HandoutHtml.buildSheetPdf(sheet, Optional.empty(), setting(Paper.A4, Units.METRIC)));
         assertTrue(pdf.contains("A <b>bold</b> & \"odd\" hut \\ } 9 March 2031"), pdf.substring(0, 300));
     }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import loftcoil.engine.build.BuildSheet;
+import loftcoil.engine.clear.Clears;
 import loftcoil.engine.design.Example;
 import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.progress.FolderException;
@@ -298,6 +299,8 @@ final class FakeApp implements LearnerApp {
                 "Caution",
                 "",
                 List.of(new View.Finding("LC-HOT-PIPE", "warning", "Caution", "The riser is bare and comes to 72 °C.")),
+                1,
+                "",
                 open);
     }
 
@@ -309,6 +312,29 @@ final class FakeApp implements LearnerApp {
     @Override
     public SurveyApp survey() {
         throw new UnknownNameException("There is no survey here.");
+    }
+
+    @Override
+    public View.Clears clears() {
+        calls.add("clears");
+        return new View.Clears(View.ClearState.NONE, 0, 0, List.of(), "");
+    }
+
+    @Override
+    public View.Clears searchClears() {
+        calls.add("searchClears");
+        return clears();
+    }
+
+    @Override
+    public View.Clears stopClears() {
+        calls.add("stopClears");
+        return new View.Clears(View.ClearState.STOPPED, 3, 12, List.of(), "");
+    }
+
+    @Override
+    public Optional<Clears> foundClears() {
+        return Optional.empty();
     }
 
     @Override

@@ -210,4 +210,13 @@ class TerminalFaceTest {
                 "2.6", Changes.current(DesignJson.read(bench.rebuild().own().json()), "tank.baseM"));
         assertEquals(0, console.left());
     }
+
+    @Test
+    void whatWouldClearTheDangersIsSearchedAndCanBeStopped() {
+        ScriptedConsole console = walk("c", "s", "q");
+        String all = console.all();
+        assertTrue(all.contains("Enter looks again, s stops: "), all);
+        assertTrue(all.contains("Stopped."), all);
+        assertEquals(0, console.left());
+    }
 }

@@ -1,0 +1,95 @@
+package loftcoil.engine.clear;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
+import loftcoil.engine.caution.Caution;
+import loftcoil.engine.caution.CautionKind;
+import loftcoil.engine.caution.Severity;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.sheet.SafetyVerdict;
+
+/** Judges changed designs against the one they are changed from; each is judged once to each depth. For use by several threads. */
+final class Judge {
+
+    private final Design design;
+    private final SafetyVerdict before;
+    private final Map<Depth, Map<Design, Optional<SafetyVerdict>>> known = new EnumMap<>(Depth.class);
+
+    Judge(Design design, SafetyVerdict before) {
+        this.design = design;
+        this.before = before;
+        for (Depth depth : Depth.values()) {
+            known.put(depth, new ConcurrentHashMap<>());
+        }
+    }
+
+    Design design() {
+        return design;
+    }
+
+    /** How many designs got a whole verdict. */
+    int wholeVerdicts() {
+        return of(Depth.WHOLE).size();
+    }
+
+    /** The cheapest depth at which the design shows a danger. */
+    Depth shows(CautionKind danger) {
+        return Stream.of(Depth.values())
+                .filter(depth -> depth == Depth.WHOLE || !gone(design, danger, depth))
+                .findFirst()
+                .orElse(Depth.WHOLE);
+    }
+
+    /** Whether a design, judged so deeply, does not have a danger; one that cannot be judged is none. */
+    boolean gone(Design changed, CautionKind danger, Depth depth) {
+        return verdict(changed, depth).filter(after -> !has(after, danger)).isPresent();
+    }
+
+    /** Whether besides nothing has come, down to that depth, that the whole verdict of the design before did not have as grave. */
+    boolean clean(Design changed, CautionKind danger, Depth depth) {
+        return nothingNew(changed, Depth.QUICK) && gone(changed, danger, depth) && nothingNew(changed, depth);
+    }
+
+    private static boolean has(SafetyVerdict verdict, CautionKind danger) {
+        return verdict.of(Severity.DANGER).stream().anyMatch(caution -> caution.kind() == danger);
+    }
+
+    private boolean nothingNew(Design changed, Depth depth) {
+        return verdict(changed, depth)
+                .filter(after -> after.cautions().stream()
+                        .allMatch(caution -> caution.severity() == Severity.NOTE || stood(caution)))
+                .isPresent();
+    }
+
+    private boolean stood(Caution caution) {
+        return before.cautions().stream()
+                .anyMatch(old -> old.kind() == caution.kind() && old.severity().compareTo(caution.severity()) <= 0);
+    }
+
+    private Optional<SafetyVerdict> verdict(Design changed, Depth depth) {
+        return of(depth).computeIfAbsent(changed, one -> judged(one, depth));
+    }
+
+    private Map<Design, Optional<SafetyVerdict>> of(Depth depth) {
+        return known.getOrDefault(depth, Map.of());
+    }
+
+    private static Optional<SafetyVerdict> judged(Design changed, Depth depth) {
+        try {
+            return Optional.of(
+                    switch (depth) {
+                        case QUICK -> SafetyVerdict.quick(changed);
+                        case YEAR -> SafetyVerdict.rough(changed, true, false);
+                        case STARTS -> SafetyVerdict.rough(changed, false, true);
+                        case HOT_STARTS -> SafetyVerdict.rough(changed, true, true);
+                        case WHOLE -> SafetyVerdict.whole(changed);
+                    });
+        } catch (RefusedException cannotBe) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,82 @@
+package loftcoil.engine.clear;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import loftcoil.engine.caution.Severity;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.sheet.SafetyVerdict;
+import loftcoil.engine.start.RandomLoops;
+import loftcoil.engine.study.NamedValue;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** Dangerous designs by chance: whoever follows what is offered ends without that danger and with no other. */
+class ClearRandomLawTest {
+
+    private static final long SEED = 20261129;
+
+    /** Of the dangers of the twenty, the share for which some way is found: measured 0.7. */
+    private static final double LEAST_SHARE = 0.5;
+
+    /** What else builders do wrong. */
+    private static final List<NamedValue> SLIPS = List.of(
+            new NamedValue("loop.valves", "1"),
+            new NamedValue("taps.mixer", "none"),
+            new NamedValue("vent.tube", "EN1057 15x0.7"),
+            new NamedValue("vent.aboveWaterlineM", "0.1"),
+            new NamedValue("vent.kind", "sealed"),
+            new NamedValue("coil.turns", "with elbows"),
+            new NamedValue("coil.ends", "the upper end"),
+            new NamedValue("safety.structure.bearers", "1"),
+            new NamedValue("safety.fireRoom.carbonMonoxideAlarm", "false"),
+            new NamedValue("fire.litForH", "6"));
+
+    @Test
+    void twoOfThemEndWithoutTheDanger() {
+        follow(2);
+    }
+
+    @Test
+    @Tag("thorough")
+    void twentyOfThemEndWithoutTheDanger() {
+        follow(20);
+    }
+
+    private static void follow(int count) {
+        List<Clears> found = dangerous(count).stream().map(Following::holds).toList();
+        long dangers =
+                found.stream().mapToLong(clears -> clears.dangers().size()).sum();
+        long cleared = found.stream()
+                .flatMap(clears -> clears.dangers().stream())
+                .filter(danger -> !danger.ways().isEmpty())
+                .count();
+        assertTrue(cleared >= LEAST_SHARE * dangers, () -> cleared + " of " + dangers + " dangers");
+    }
+
+    /** The first designs after the seed that have a danger. */
+    static List<Design> dangerous(int count) {
+        Random random = new Random(SEED);
+        List<Design> designs = new ArrayList<>();
+        for (Design loop : RandomLoops.some(3 * count, SEED)) {
+            Design design = slipped(loop, SLIPS.get(random.nextInt(SLIPS.size())));
+            if (designs.size() < count
+                    && !SafetyVerdict.whole(design).of(Severity.DANGER).isEmpty()) {
+                designs.add(design);
+            }
+        }
+        assertTrue(designs.size() == count, () -> designs.size() + " dangerous designs");
+        return designs;
+    }
+
+    private static Design slipped(Design design, NamedValue slip) {
+        try {
+            return slip.appliedTo(design);
+        } catch (RefusedException cannotBe) {
+            return design;
+        }
+    }
+}

@@ -1,0 +1,123 @@
+package loftcoil.engine.clear;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import loftcoil.engine.caution.CautionKind;
+import loftcoil.engine.caution.Severity;
+import loftcoil.engine.design.Changes;
+import loftcoil.engine.design.Example;
+import loftcoil.engine.study.NamedValue;
+import org.junit.jupiter.api.Test;
+
+class LeversTest {
+
+    /** Dangers against which nothing is built; the page of models says why. */
+    private static final Set<CautionKind> NOTHING_BUILT = EnumSet.of(CautionKind.DRY_FIRE, CautionKind.FROST_EMPTY);
+
+    @Test
+    void everyDangerHasALeverOrIsListedAsHavingNone() {
+        Set<CautionKind> without = Stream.of(CautionKind.values())
+                .filter(kind -> kind.severity() == Severity.DANGER)
+                .filter(kind -> Levers.ALL.stream()
+                        .noneMatch(lever -> !lever.conduct() && lever.clears().contains(kind)))
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(CautionKind.class)));
+        assertEquals(NOTHING_BUILT, without);
+    }
+
+    /** A row for each lever, in their order: code, relative cost, cost of a further step, and the reason for it. */
+    @Test
+    void thePageOfModelsListsEveryLeverWithItsCostAndTheReason() throws IOException {
+        List<List<String>> rows = Files.readAllLines(Path.of("models/clear.md")).stream()
+                .filter(line -> line.startsWith("| `"))
+                .map(line -> line.substring(2, line.lastIndexOf('|')).strip())
+                .map(line -> List.of(line.split(" \\| ", -1)))
+                .toList();
+        assertEquals(
+                Levers.ALL.stream()
+                        .map(lever ->
+                                List.of("`" + lever.code() + "`", number(lever.cost()), number(lever.costAStep())))
+                        .toList(),
+                rows.stream().map(cells -> cells.subList(0, 3)).toList());
+        assertEquals(
+                List.of(),
+                rows.stream()
+                        .filter(cells -> cells.size() != 5 || cells.get(4).split(" ").length < 3)
+                        .toList());
+    }
+
+    @Test
+    void everySentenceIsOfALeverOrOfTheFaces() {
+        Set<String> strays = new TreeSet<>(Steps.SENTENCES.codes());
+        Levers.ALL.forEach(lever -> strays.remove(lever.code()));
+        assertEquals(new TreeSet<>(Set.of("and", "head", "item", "none", "not-searched", "rarer")), strays);
+    }
+
+    /** What is stated of the world is no lever, and the coil's heat never. */
+    @Test
+    void noLeverTouchesWhatIsStated() {
+        Set<String> stated =
+                Set.of("coil.heatKW", "coil.heat", "site", "use", "fire.burnKgPerH", "fire.moisturePct", "fire.wood");
+        List<String> touched = Stream.of(
+                        Example.orchardBothy(),
+                        Changes.apply(Example.orchardBothy(), "coil.heat", "worked out from the fire"))
+                .flatMap(design -> Levers.ALL.stream()
+                        .flatMap(lever -> lever.steps().of(design).stream())
+                        .flatMap(step -> step.changes().stream())
+                        .map(NamedValue::name))
+                .filter(name -> stated.contains(name) || stated.contains(name.replaceFirst("[.\\[].*", "")))
+                .toList();
+        assertEquals(List.of(), touched);
+    }
+
+    @Test
+    void aCoilIsShorterOnlyWhereItsHeatIsWorkedOut() {
+        Lever shorter = Levers.ALL.stream()
+                .filter(lever -> lever.code().equals("coil-shorter"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(List.of(), shorter.steps().of(Example.orchardBothy()));
+        assertTrue(shorter.steps()
+                        .of(Changes.apply(Example.orchardBothy(), "coil.heat", "worked out from the fire"))
+                        .size()
+                > 3);
+    }
+
+    /** Ten litres, half a decimetre, and tubes that are on the shelf. */
+    @Test
+    void stepsAreThoseThatCanBeBought() {
+        List<Lever.Step> larger =
+                lever("tank-larger").steps().of(Changes.apply(Example.orchardBothy(), "tank.volumeL", "123"));
+        assertEquals("130", larger.get(0).changes().get(0).value());
+        assertEquals("a tank 7.0 L larger, 130 L in all", larger.get(0).words().metric());
+        List<Lever.Step> smaller =
+                lever("tank-smaller").steps().of(Changes.apply(Example.orchardBothy(), "tank.volumeL", "123"));
+        assertEquals("120", smaller.get(0).changes().get(0).value());
+        assertEquals(List.of("EN1057 22x0.9", "EN1057 28x0.9", "EN1057 35x1.0"), Steps.wider("EN1057 15x0.7", false));
+        assertEquals(List.of("EN1057 28x1.2", "EN1057 35x1.2", "EN1057 42x1.2"), Steps.wider("EN1057 22x0.9", true));
+        assertEquals(
+                List.of("28x1.5 stainless", "35x1.5 stainless", "42x1.5 stainless"),
+                Steps.wider("22x1.5 stainless", true));
+        assertEquals(List.of("B88 L 1", "B88 L 1-1/4", "B88 L 1-1/2"), Steps.wider("B88 L 3/4", false));
+    }
+
+    private static Lever lever(String code) {
+        return Levers.ALL.stream()
+                .filter(lever -> lever.code().equals(code))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String number(double value) {
+        return value == Math.rint(value) ? Integer.toString((int) value) : Double.toString(value);
+    }
+}

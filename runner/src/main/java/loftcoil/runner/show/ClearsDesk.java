@@ -1,0 +1,167 @@
+package loftcoil.runner.show;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import loftcoil.engine.clear.ClearSearch;
+import loftcoil.engine.clear.ClearWords;
+import loftcoil.engine.clear.Cleared;
+import loftcoil.engine.clear.Clears;
+import loftcoil.engine.clear.Way;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.study.ProgressListener;
+
+/**
+ * Searches in the background what would clear the dangers of the learner's own design. A search of a design that has been changed
+ * meanwhile is ended, and what it found is no longer told.
+ */
+final class ClearsDesk {
+
+    private final LearnerStore store;
+    private final ExecutorService background = Executors.newSingleThreadExecutor(work -> {
+        Thread thread = new Thread(work, "loftcoil-clears");
+        thread.setDaemon(true);
+        return thread;
+    });
+    private Optional<Search> last = Optional.empty();
+
+    ClearsDesk(LearnerStore store) {
+        this.store = store;
+    }
+
+    /** How far the search of the design is, or what it found. */
+    synchronized View.Clears view() {
+        return current()
+                .map(Search::view)
+                .orElseGet(() -> new View.Clears(View.ClearState.NONE, 0, 0, List.of(), NOT_SEARCHED));
+    }
+
+    /** Begins to search unless that is done or under way. */
+    synchronized View.Clears start() {
+        if (current().filter(search -> !search.stopped()).isEmpty()) {
+            Search search = new Search(store.design());
+            last = Optional.of(search);
+            background.execute(search);
+        }
+        return view();
+    }
+
+    /** Ends the search; what was found until then is told. */
+    synchronized View.Clears stop() {
+        last.ifPresent(Search::stop);
+        return view();
+    }
+
+    /** What a finished search found for the design; empty where there was none. */
+    synchronized Optional<Clears> found() {
+        return current().flatMap(Search::result);
+    }
+
+    void close() {
+        synchronized (this) {
+            last.ifPresent(Search::stop);
+        }
+        background.shutdown();
+    }
+
+    private static final String NOT_SEARCHED = ClearWords.notSearched().metric();
+
+    /** The last search, where it is of the design as it is now. */
+    private Optional<Search> current() {
+        Design now = store.design();
+        Optional<Search> same = last.filter(search -> search.design.equals(now));
+        if (same.isEmpty()) {
+            last.ifPresent(Search::stop);
+        }
+        return same;
+    }
+
+    /** One search of one design. */
+    private static final class Search implements Runnable, ProgressListener {
+
+        private final Design design;
+        private volatile boolean cancelled;
+        private int done;
+        private int of;
+        private Optional<Clears> result = Optional.empty();
+        private String trouble = "";
+
+        Search(Design design) {
+            this.design = design;
+        }
+
+        @Override
+        public void run() {
+            try {
+                Clears found = ClearSearch.of(design, this);
+                synchronized (this) {
+                    result = Optional.of(found);
+                }
+            } catch (RefusedException cannotBe) {
+                synchronized (this) {
+                    trouble = "It could not be searched: " + cannotBe.getMessage();
+                }
+            }
+        }
+
+        @Override
+        public synchronized void done(int doneNow, int ofNow) {
+            done = doneNow;
+            of = ofNow;
+        }
+
+        @Override
+        public boolean cancelled() {
+            return cancelled;
+        }
+
+        void stop() {
+            cancelled = true;
+        }
+
+        /** Whether it was ended before its end. */
+        synchronized boolean stopped() {
+            return !trouble.isEmpty()
+                    || result.map(clears -> !clears.complete()).orElse(cancelled);
+        }
+
+        synchronized Optional<Clears> result() {
+            return result;
+        }
+
+        synchronized View.Clears view() {
+            List<View.ClearedDanger> dangers = result.map(clears ->
+                            clears.dangers().stream().map(ClearsDesk::danger).toList())
+                    .orElse(List.of());
+            if (!trouble.isEmpty()) {
+                return new View.Clears(View.ClearState.STOPPED, done, of, List.of(), trouble);
+            }
+            if (result.isEmpty()) {
+                View.ClearState state = cancelled ? View.ClearState.STOPPED : View.ClearState.SEARCHING;
+                return new View.Clears(state, done, of, dangers, "");
+            }
+            boolean complete = result.get().complete();
+            return new View.Clears(
+                    complete ? View.ClearState.DONE : View.ClearState.STOPPED,
+                    done,
+                    of,
+                    dangers,
+                    complete ? "" : "The search was stopped; this is what it had found.");
+        }
+    }
+
+    private static View.ClearedDanger danger(Cleared cleared) {
+        return new View.ClearedDanger(
+                cleared.kind().code(),
+                ClearWords.head(cleared).metric(),
+                words(cleared.ways()),
+                cleared.rarer().isEmpty() ? "" : ClearWords.rarerHead().metric(),
+                words(cleared.rarer()));
+    }
+
+    private static List<String> words(List<Way> ways) {
+        return ways.stream().map(way -> way.words().metric()).toList();
+    }
+}

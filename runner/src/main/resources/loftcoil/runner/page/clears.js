@@ -1,0 +1,69 @@
+// What would clear the dangers of the design: a search that the learner starts, with its progress and a stop.
+import * as api from './api.js';
+import { clear, el, say } from './dom.js';
+
+const AGAIN_MS = 700;
+
+/** Adds to a box of the verdict what clears its dangers; nothing where it has none. */
+export function offerClears(box) {
+  const dangers = [...box.querySelectorAll('li[data-severity="danger"]')];
+  if (!dangers.length) return;
+  const foot = el('div', { class: 'clears-foot' });
+  box.lastElementChild.append(foot);
+  const show = (found) => shown(found, { box, dangers, foot, show });
+  api.clears().then(show, (trouble) => failed(foot, trouble));
+}
+
+function shown(found, at) {
+  if (!at.box.isConnected) return;
+  for (const item of at.dangers) under(item, found);
+  const begin = (words) => el('button', { type: 'button', onclick: () => go(api.searchClears, at) }, words);
+  if (found.state === 'searching') return searching(found, at);
+  clear(at.foot);
+  if (found.words) at.foot.append(el('p', {}, found.words));
+  if (found.state === 'none') at.foot.append(begin('Search what would clear them'));
+  if (found.state === 'stopped') at.foot.append(begin('Search again'));
+}
+
+function searching(found, at) {
+  const far = found.of ? `${found.done} of ${found.of}` : '';
+  if (!at.foot.querySelector('progress')) {
+    const stop = el('button', { type: 'button', onclick: () => go(api.stopClears, at) }, 'Stop');
+    clear(at.foot).append(el('p', {}, 'Searching what would clear them ', el('span', { class: 'busy' })),
+      el('progress', { max: '1', 'aria-label': 'How far the search is' }), stop);
+    say('Searching what would clear the dangers.');
+    stop.focus();
+  }
+  const bar = at.foot.querySelector('progress');
+  bar.max = found.of || 1;
+  if (found.of) bar.value = found.done;
+  at.foot.querySelector('.busy').textContent = far;
+  window.setTimeout(() => at.box.isConnected && api.clears().then((next) => told(next, at), (trouble) => failed(at.foot, trouble)), AGAIN_MS);
+}
+
+function told(found, at) {
+  if (found.state === 'done') say('The search is done: what would clear each danger stands under it.');
+  at.show(found);
+}
+
+function go(asked, at) {
+  asked().then((found) => told(found, at), (trouble) => failed(at.foot, trouble));
+}
+
+function failed(foot, trouble) {
+  clear(foot).append(el('p', { class: 'trouble' }, `What would clear them could not be searched: ${trouble.message}`));
+}
+
+/** What was found, under the danger it is for. */
+function under(item, found) {
+  item.querySelector('.clears')?.remove();
+  const danger = found.dangers.find((each) => each.code === item.dataset.code);
+  if (!danger) return;
+  item.append(el('div', { class: 'clears' },
+    el('p', {}, danger.head), list(danger.ways),
+    danger.rarerHead && el('p', {}, danger.rarerHead), list(danger.rarer)));
+}
+
+function list(items) {
+  return items.length ? el('ul', {}, ...items.map((words) => el('li', {}, words))) : null;
+}
