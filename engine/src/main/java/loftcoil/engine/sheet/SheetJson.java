@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.function.BiConsumer;
 import loftcoil.engine.caution.Ask;
 import loftcoil.engine.caution.Caution;
+import loftcoil.engine.design.ColdNight;
 import loftcoil.engine.run.MonthRow;
 import loftcoil.engine.run.YearSpread;
 import loftcoil.engine.start.Start;
@@ -56,12 +57,17 @@ public final class SheetJson {
         sheet.flue().ifPresent(flue -> put(out.putObject("flue"), Figures.FLUE, flue));
         sheet.firstCharge().ifPresent(charge -> put(out.putObject("firstFire"), Figures.FIRST_FIRE, charge));
         put(out.putObject("tank"), Figures.TANK, sheet.tank());
+        put(out.putObject("frost"), Figures.FROST, ColdNight.of(sheet.design()));
         if (!sheet.taps().isEmpty()) {
             ArrayNode taps = out.putArray("taps");
             sheet.taps().forEach(tap -> put(taps.addObject().put("name", tap.name()), Figures.TAP, tap));
         }
         sheet.window().ifPresent(window -> put(out.putObject("window"), Figures.PANES, window));
-        sheet.year().ifPresent(years -> year(out.putObject("year"), years));
+        sheet.year().ifPresent(years -> {
+            year(out.putObject("year"), years);
+            years.weeks().clear().ifPresent(week -> put(out.putObject("spell"), Figures.CLEAR_WEEK, week));
+            years.weeks().dull().ifPresent(week -> put(out.putObject("dull"), Figures.DULL_WEEK, week));
+        });
         out.putObject("verdict")
                 .put("level", sheet.verdict().level())
                 .put("borrowed", sheet.borrowed())

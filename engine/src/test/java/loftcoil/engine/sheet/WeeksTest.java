@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -77,6 +79,16 @@ class WeeksTest {
     }
 
     @Test
+    void theFiguresStandInTheJson() throws JsonProcessingException {
+        JsonNode json = new ObjectMapper().readTree(SheetJson.write(Sheet.whole(SUN_ALONE, Sheet.USUAL_TANK_C)));
+        ClearSpell clear = YearSpread.of(SUN_ALONE).weeks().clear().orElseThrow();
+        assertEquals(clear.hottestTankC(), json.at("/spell/hottestTankC").doubleValue());
+        assertEquals(7, json.at("/spell/days").intValue());
+        assertTrue(json.at("/dull/shortShare").doubleValue() > 0.5);
+        assertEquals(-16.5, json.at("/frost/nightC").doubleValue());
+    }
+
+    @Test
     void aFireAllYearOrNoDrawsAtAllNeedNoSun() {
         Design lit = Changes.apply(Example.orchardBothy(), "fire.months", "all year");
         assertFalse(caution(lit, "LC-DULL-WEEK").isPresent());
@@ -108,7 +120,7 @@ class WeeksTest {
             List<JsonNode> turned = new ArrayList<>();
             months.forEach(turned::add);
             Collections.rotate(turned, 6);
-            ((com.fasterxml.jackson.databind.node.ArrayNode) months).removeAll().addAll(turned);
+            ((ArrayNode) months).removeAll().addAll(turned);
         }
         return DesignJson.read(root.toString());
     }
@@ -116,7 +128,7 @@ class WeeksTest {
     private static ObjectNode tree(String json) {
         try {
             return (ObjectNode) new ObjectMapper().readTree(json);
-        } catch (com.fasterxml.jackson.core.JsonProcessingException unreadable) {
+        } catch (JsonProcessingException unreadable) {
             throw new IllegalStateException(unreadable);
         }
     }
