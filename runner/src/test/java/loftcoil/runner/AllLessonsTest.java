@@ -73,7 +73,8 @@ class AllLessonsTest {
             fail("kept as they are now");
         }
         List<String> kept = Files.readAllLines(file).stream()
-                .filter(line -> SEED.matcher(line).results().allMatch(seed -> seeds.contains(Long.parseLong(seed.group(1)))))
+                .filter(line ->
+                        SEED.matcher(line).results().allMatch(seed -> seeds.contains(Long.parseLong(seed.group(1)))))
                 .toList();
         assertTrue(kept.size() >= LEAST_VALUES, kept.size() + " values are kept");
         assertEquals(

@@ -48,8 +48,10 @@ class StartedAsProgramTest {
     }
 
     private ProcessBuilder program(List<String> options, String... args) {
-        List<String> command = new ArrayList<>(
-                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC"));
         command.addAll(options);
         command.addAll(List.of("-cp", System.getProperty("java.class.path"), Loftcoil.class.getName()));
         command.addAll(List.of(args));
