@@ -494,8 +494,7 @@ class CheckerTest {
     }
 
     private static String help(String given, String wanted) {
-        return assertInstanceOf(
-                        Verdict.WrongKind.class, check(quantity("pa", wanted, Temperature.NONE), "3 " + given))
+        return assertInstanceOf(Verdict.WrongKind.class, check(quantity("pa", wanted, Temperature.NONE), "3 " + given))
                 .help();
     }
 

@@ -59,7 +59,13 @@ class OneVerdictTest {
 
     /** Those in which the faces once contradicted one another, and of each other kind one. */
     private static final List<String> USUAL = List.of(
-            "7 kW", "5 kW, base 1.0 m", "3.5 kW, base 0.6 m", "backward-at-night", "boiling", "tank-too-low", "no-fire");
+            "7 kW",
+            "5 kW, base 1.0 m",
+            "3.5 kW, base 0.6 m",
+            "backward-at-night",
+            "boiling",
+            "tank-too-low",
+            "no-fire");
 
     static Stream<String> usual() {
         return USUAL.stream();
