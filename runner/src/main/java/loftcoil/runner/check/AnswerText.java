@@ -59,7 +59,7 @@ public sealed interface AnswerText {
         try {
             AnswerText plain = ratio(text).orElseGet(() -> pieces(text));
             // A range such as 5 - 6 stays one: only what has more in it than a hyphen is a sum.
-            return plain instanceof NotRead ? SumText.read(typed).orElse(plain) : plain;
+            return plain instanceof NotRead ? SumText.read(text).orElse(plain) : plain;
         } catch (NumberText.DoubtException e) {
             return new NotRead(e.words());
         }

@@ -66,7 +66,7 @@ record ClockText(double hours, boolean halfSaid) {
         String way = words.group(3);
         double hour = hour(words.group(4));
         boolean back = "to".equals(way) || "before".equals(way);
-        if (minutes >= 60 || hour > 24 || back && "half".equals(words.group(1))) {
+        if (minutes >= 60 || hour > 24 || (back && "half".equals(words.group(1)))) {
             return Optional.empty();
         }
         return at(back ? (hour == 0 ? 24 : hour) - minutes / 60 : hour + minutes / 60, words.group(5));
@@ -97,7 +97,7 @@ record ClockText(double hours, boolean halfSaid) {
             return late || night ? read24(hours) : Optional.empty();
         }
         // Eight at night is late, three at night is early.
-        boolean after = late || night && hours >= 6 && !twelve;
+        boolean after = late || (night && hours >= 6 && !twelve);
         double from = twelve ? hours - NOON : hours;
         return read24(after ? from + NOON : from);
     }

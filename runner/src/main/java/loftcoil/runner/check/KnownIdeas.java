@@ -66,8 +66,8 @@ final class KnownIdeas {
     Optional<Idea> shown(double answer, DoublePredicate rounds) {
         List<Idea> near = ideas.stream()
                 .filter(idea -> idea.window().allows(idea.value(), answer)
-                        || rounds.test(idea.value())
-                                && Math.abs(answer - idea.value()) <= MOST_ROUNDING * Math.abs(idea.value()))
+                        || (rounds.test(idea.value())
+                                && Math.abs(answer - idea.value()) <= MOST_ROUNDING * Math.abs(idea.value())))
                 .toList();
         List<Idea> exact =
                 near.stream().filter(idea -> rounds.test(idea.value())).toList();

@@ -97,8 +97,8 @@ final class QuantityCheck {
     /** Whether the answer is the reference rounded to its safe side, by less than one in the last digit typed. */
     private boolean safelyRounded(Measured measured, double value, double reference) {
         double away = value - reference;
-        boolean safe = quantity.tolerance().safe() == Tolerance.Safe.BELOW && away < 0
-                || quantity.tolerance().safe() == Tolerance.Safe.ABOVE && away > 0;
+        boolean safe = (quantity.tolerance().safe() == Tolerance.Safe.BELOW && away < 0)
+                || (quantity.tolerance().safe() == Tolerance.Safe.ABOVE && away > 0);
         double typed = measured.asTyped(reference, wanted, quantity.temperature());
         return safe
                 && Math.abs(measured.given() - typed) < measured.step()
@@ -107,8 +107,8 @@ final class QuantityCheck {
 
     private boolean onUnsafeSide(double value, double reference) {
         double hair = 1e-6 * Math.abs(reference);
-        return quantity.tolerance().safe() == Tolerance.Safe.BELOW && value > reference + hair
-                || quantity.tolerance().safe() == Tolerance.Safe.ABOVE && value < reference - hair;
+        return (quantity.tolerance().safe() == Tolerance.Safe.BELOW && value > reference + hair)
+                || (quantity.tolerance().safe() == Tolerance.Safe.ABOVE && value < reference - hair);
     }
 
     private String wrongWay() {

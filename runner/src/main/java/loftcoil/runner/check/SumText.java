@@ -13,7 +13,11 @@ import loftcoil.runner.unit.WrittenUnit;
  */
 final class SumText {
 
-    private static final Pattern SIGN = Pattern.compile("[\\d)\\]²³πi]\\s*[*×·⋅/÷+^xX]\\s*[\\d(\\[.,π-]|[=≈(]");
+    private static final String OPERATOR = "[\\d)\\]²³πi]\\s*[*×·⋅/÷+^xX]\\s*[\\d(\\[.,π-]";
+    /** Between two numbers a sign that makes a sum of them for certain. */
+    private static final Pattern CERTAIN = Pattern.compile("^(?=[-\\d(\\[.,πp]).*?" + OPERATOR);
+
+    private static final Pattern SIGN = Pattern.compile(OPERATOR + "|[=≈(]");
     private static final Pattern TIMES = Pattern.compile("[*×·⋅]|[xX](?=[\\s\\d(.])");
     private static final Pattern NUMBER =
             Pattern.compile("(?:\\d+(?:[.,]\\d+)?|[.,]\\d+)(?:[eE][+-]?\\d{1,3}(?!\\d))?");
@@ -43,8 +47,15 @@ final class SumText {
             double value = sum.terms();
             return Optional.of(sum.result(value));
         } catch (NoSumException none) {
-            return Optional.empty();
+            return CERTAIN.matcher(text).find() ? Optional.of(sum.broken()) : Optional.empty();
         }
+    }
+
+    private AnswerText.NotRead broken() {
+        String rest = text.substring(at).strip();
+        return new AnswerText.NotRead("That looks like a sum, but it cannot be read "
+                + (rest.isEmpty() ? "to its end" : "from “" + rest + "” on")
+                + ". It takes numbers, + − * / ^ and brackets, and a unit at its very end.");
     }
 
     private AnswerText result(double value) {
@@ -58,7 +69,7 @@ final class SumText {
         boolean saysWhat = taken('=') || taken('≈');
         blanks();
         if (saysWhat && at < text.length()) {
-            Optional<NumberText> said = NumberText.read(text.substring(at).strip());
+            Optional<NumberText> said = NumberText.read(text.substring(at));
             if (said.isEmpty()) {
                 throw new NoSumException();
             }

@@ -98,17 +98,15 @@ final class PartsReader {
         String allowed =
                 "\"below\" where the most that is allowed is asked for, \"above\" where the least that is needed is";
         String word = tolerance.wordsIfSaid("safe", allowed);
-        switch (word) {
-            case "":
-                return Tolerance.Safe.NEITHER;
-            case "below":
-                return Tolerance.Safe.BELOW;
-            case "above":
-                return Tolerance.Safe.ABOVE;
-            default:
+        return switch (word) {
+            case "" -> Tolerance.Safe.NEITHER;
+            case "below" -> Tolerance.Safe.BELOW;
+            case "above" -> Tolerance.Safe.ABOVE;
+            default -> {
                 tolerance.fault("safe", "“" + word + "”", allowed);
-                return Tolerance.Safe.NEITHER;
-        }
+                yield Tolerance.Safe.NEITHER;
+            }
+        };
     }
 
     static Optional<Published> published(JsonFields around, Set<String> vary) {

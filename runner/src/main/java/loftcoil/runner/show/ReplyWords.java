@@ -67,7 +67,8 @@ final class ReplyWords {
                     case WRONG -> "Not yet.";
                     case NOTED -> "Your guess is noted.";
                     case DECIDED -> "Decided.";
-                    case UNREAD, FORGOTTEN -> "That could not be read as an answer.";
+                    case UNREAD, FORGOTTEN ->
+                        "That was not judged: it could not be read, or a digit or a unit was missing.";
                 };
         return Optional.of(reply(exercise, last.text(), last.state(), words, "", answers));
     }

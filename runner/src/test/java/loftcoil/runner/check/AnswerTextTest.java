@@ -132,6 +132,8 @@ class AnswerTextTest {
                 "1/2 * 3 | 1.5 | -",
                 "10 - 4 = 6 L | 6 | L",
                 "6*7 = | 42 | -",
+                "p = 6*7 Pa | 42 | Pa",
+                "about 6*7 | 42 | -",
             })
     void readsWhatPeopleType(String typed, double value, String unit) {
         AnswerText.Amount amount = assertInstanceOf(AnswerText.Amount.class, AnswerText.read(typed));
@@ -205,9 +207,14 @@ class AnswerTextTest {
                 "3 of water | is no unit",
                 "2*3 = 7 | comes to 6, not to 7",
                 "2*3/0 | divides by 0",
-                "2*(3 | is no unit",
+                "2*(3 | cannot be read to its end",
+                "2*3*x | cannot be read from “x” on",
+                "(2+3 | cannot be read to its end",
+                "2**3 | is no unit",
+                "6 wibble/(m K) | is no unit",
                 "2*wibble | is no unit",
-                "2*3 wibble | is no unit",
+                "2*3 wibble | cannot be read from “wibble” on",
+                "2*3 = 6 wibble | cannot be read from",
                 "1 in 0 | more than one number",
                 "1 in -5 | range",
                 "1:2:3 | is no unit",

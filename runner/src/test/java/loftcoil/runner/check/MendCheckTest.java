@@ -98,6 +98,13 @@ class MendCheckTest {
     }
 
     @Test
+    void aKnownMistakeIsNotSuspectedWhereMoreWasMoved() {
+        Verdict.Wrong more = assertInstanceOf(Verdict.Wrong.class, verdict("loop.laggingMm = 55; window.panes = 2"));
+        assertEquals("", more.mistake());
+        assertTrue(!more.hint().contains("Lagging lifts nothing."), more.hint());
+    }
+
+    @Test
     void valuesAreReadAsTheyAreTyped() {
         assertEquals(Map.of("tank.baseM", "2.2"), MendTrial.moved(MEND, " tank.baseM = 2,2 m ;; "));
         assertEquals(Map.of("tank.baseM", "2.2"), MendTrial.moved(MEND, "tank.baseM=2.2m"));
