@@ -375,8 +375,8 @@ final class Levers {
                 return;
             }
             String text = value.text().orElse("");
-            if (value.path().endsWith("].inLoop") && text.equals("true")
-                    || value.path().endsWith("].hotWater") && text.equals("true")) {
+            boolean hot = value.path().endsWith("].inLoop") || value.path().endsWith("].hotWater");
+            if (hot && text.equals("true")) {
                 changes.add(new NamedValue(value.path(), "false"));
             } else if (value.path().endsWith("].fromHeaterM") && Double.parseDouble(text) < 1) {
                 changes.add(new NamedValue(value.path(), "1"));

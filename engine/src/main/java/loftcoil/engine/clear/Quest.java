@@ -52,27 +52,51 @@ final class Quest {
 
     /** One piece of work a pair of levers, as many pairs as the depth leaves time for. */
     List<Runnable> pairs() {
-        List<Lever> built = levers().filter(lever -> !lever.conduct()).toList();
-        List<List<Lever>> pairs = new ArrayList<>();
+        List<List<Guess.Try>> built = levers().filter(lever -> !lever.conduct())
+                .map(this::tries)
+                .filter(tries -> !tries.isEmpty())
+                .toList();
+        List<List<List<Guess.Try>>> pairs = new ArrayList<>();
         for (int i = 0; i < built.size(); i++) {
-            for (Lever other : built.subList(i + 1, built.size())) {
-                pairs.add(List.of(built.get(i), other));
+            for (List<Guess.Try> other : built.subList(i + 1, built.size())) {
+                pairs.add(Stream.of(built.get(i), other)
+                        .sorted(Comparator.comparingDouble(Quest::allTheWay))
+                        .toList());
             }
         }
         return pairs.stream()
-                .sorted(Comparator.comparingDouble(
-                        pair -> pair.get(0).cost() + pair.get(1).cost()))
+                .sorted(Comparator.comparingDouble(pair ->
+                        pair.get(0).get(0).way().cost() + pair.get(1).get(0).way().cost()))
                 .limit(mostPairs())
-                .<Runnable>map(pair -> () -> Guess.smallest(tries(pair.get(0), pair.get(1)), danger, judge, depth)
-                        .ifPresent(found -> add(guesses, found)))
+                .<Runnable>map(pair -> () -> pair(pair.get(0), pair.get(1)).ifPresent(found -> add(guesses, found)))
                 .toList();
+    }
+
+    private static double allTheWay(List<Guess.Try> tries) {
+        return tries.get(tries.size() - 1).way().cost();
+    }
+
+    /** The cheaper moved all its way and the dearer as little as is enough; where that is none, both by the same share. */
+    private Optional<Guess> pair(List<Guess.Try> cheaper, List<Guess.Try> dearer) {
+        Way all = cheaper.get(cheaper.size() - 1).way();
+        List<Guess.Try> alone = new ArrayList<>();
+        dearer.forEach(step -> add(alone, together(all, step.way())));
+        Optional<Guess> found = Guess.smallest(alone, danger, judge, depth);
+        if (found.isPresent()) {
+            return found;
+        }
+        List<Guess.Try> shared = new ArrayList<>();
+        for (int part = 1; part <= PARTS; part++) {
+            add(shared, together(share(cheaper, part), share(dearer, part)));
+        }
+        return Guess.smallest(shared, danger, judge, depth);
     }
 
     private int mostPairs() {
         return switch (depth) {
             case QUICK -> 60;
             case YEAR -> 12;
-            case STARTS, HOT_STARTS -> 8;
+            case STARTS, HOT_STARTS -> 12;
             case WHOLE -> 0;
         };
     }
@@ -137,19 +161,6 @@ final class Quest {
             add(tries, lever.way(steps.get(i), i));
         }
         return tries;
-    }
-
-    /** Both levers moved by the same share of what each can be moved. */
-    private List<Guess.Try> tries(Lever one, Lever other) {
-        List<Guess.Try> first = tries(one);
-        List<Guess.Try> second = tries(other);
-        List<Guess.Try> both = new ArrayList<>();
-        if (!first.isEmpty() && !second.isEmpty()) {
-            for (int part = 1; part <= PARTS; part++) {
-                add(both, together(share(first, part), share(second, part)));
-            }
-        }
-        return both;
     }
 
     private static Way share(List<Guess.Try> tries, int part) {

@@ -3,10 +3,13 @@ package loftcoil.runner.cli;
 import java.io.PrintWriter;
 import loftcoil.engine.study.ProgressListener;
 
-/** Tells on the error stream how far a search is, on one line that is written over; only where somebody looks at it. */
+/** Tells on the error stream how far a search is, a line each quarter: also where that is no terminal that could be written over. */
 final class SearchProgress implements ProgressListener {
 
+    private static final int QUARTERS = 4;
+
     private final PrintWriter err;
+    private int told;
 
     SearchProgress(PrintWriter err) {
         this.err = err;
@@ -14,13 +17,11 @@ final class SearchProgress implements ProgressListener {
 
     @Override
     public void done(int done, int of) {
-        if (System.console() == null) {
-            return;
+        int quarter = done * QUARTERS / of;
+        if (quarter > told) {
+            told = quarter;
+            err.println("Searching what would clear the dangers: " + done + " of " + of);
+            err.flush();
         }
-        err.print("\rSearching what would clear the dangers: " + done + " of " + of + " ");
-        if (done == of) {
-            err.println();
-        }
-        err.flush();
     }
 }

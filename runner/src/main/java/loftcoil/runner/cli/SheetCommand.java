@@ -12,6 +12,7 @@ import loftcoil.engine.clear.ClearsJson;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.sheet.SheetJson;
 import loftcoil.engine.sheet.SheetText;
+import loftcoil.engine.study.ProgressListener;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -54,10 +55,9 @@ final class SheetCommand implements Callable<Integer> {
     public Integer call() {
         Sheet sheet = Sheet.whole(DesignFile.read(file), tankC);
         boolean search = clears == null ? json : clears;
-        Optional<Clears> found = search
-                ? Optional.of(ClearSearch.of(
-                        sheet.design(), new SearchProgress(spec.commandLine().getErr())))
-                : Optional.empty();
+        ProgressListener watch =
+                json ? ProgressListener.NONE : new SearchProgress(spec.commandLine().getErr());
+        Optional<Clears> found = search ? Optional.of(ClearSearch.of(sheet.design(), watch)) : Optional.empty();
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             out.println(
