@@ -65,8 +65,9 @@ final class Quest {
             }
         }
         return pairs.stream()
-                .sorted(Comparator.comparingDouble(pair ->
-                        pair.get(0).get(0).way().cost() + pair.get(1).get(0).way().cost()))
+                .sorted(Comparator.comparingDouble(
+                        pair -> pair.get(0).get(0).way().cost()
+                                + pair.get(1).get(0).way().cost()))
                 .limit(mostPairs())
                 .<Runnable>map(pair -> () -> pair(pair.get(0), pair.get(1)).ifPresent(found -> add(guesses, found)))
                 .toList();

@@ -19,7 +19,7 @@ class ClearRandomLawTest {
 
     private static final long SEED = 20261129;
 
-    /** Of the dangers of the twenty, the share for which some way is found: measured 0.7. */
+    /** Of all their dangers, the share for which some way is found at least; 7 of 10 on the first three. */
     private static final double LEAST_SHARE = 0.5;
 
     /** What else builders do wrong. */

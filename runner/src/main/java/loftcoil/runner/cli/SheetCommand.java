@@ -55,8 +55,9 @@ final class SheetCommand implements Callable<Integer> {
     public Integer call() {
         Sheet sheet = Sheet.whole(DesignFile.read(file), tankC);
         boolean search = clears == null ? json : clears;
-        ProgressListener watch =
-                json ? ProgressListener.NONE : new SearchProgress(spec.commandLine().getErr());
+        ProgressListener watch = json
+                ? ProgressListener.NONE
+                : new SearchProgress(spec.commandLine().getErr());
         Optional<Clears> found = search ? Optional.of(ClearSearch.of(sheet.design(), watch)) : Optional.empty();
         PrintWriter out = spec.commandLine().getOut();
         if (json) {

@@ -16,7 +16,8 @@ import org.junit.jupiter.api.io.TempDir;
 class ClearsDeskTest {
 
     /** No fire and no hot tap: judged in a moment, and nothing to clear. */
-    private static final Design HARMLESS = Example.orchardBothy().withCoilHeatKW(0).withTapMixer("set to 45 °C");
+    private static final Design HARMLESS =
+            Example.orchardBothy().withCoilHeatKW(0).withTapMixer("set to 45 °C");
 
     @TempDir
     private Path folder = Path.of("");
@@ -39,7 +40,8 @@ class ClearsDeskTest {
     @Test
     void untilSomebodySearchesItSaysSo() {
         assertEquals(View.ClearState.NONE, desk.view().state());
-        assertEquals("What would clear it has not been searched yet.", desk.view().words());
+        assertEquals(
+                "What would clear it has not been searched yet.", desk.view().words());
         assertTrue(desk.found().isEmpty());
     }
 
