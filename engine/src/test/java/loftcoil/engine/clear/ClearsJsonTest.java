@@ -107,7 +107,7 @@ class ClearsJsonTest {
     }
 
     private static void set(ObjectNode file, String path, JsonNode to) {
-        String[] names = path.replace("[", ".").replace("]", "").split("\\.");
+        String[] names = path.replace("[", ".").replace("]", "").split("\\.", -1);
         JsonNode at = file;
         for (int i = 0; i < names.length - 1; i++) {
             if (at instanceof ArrayNode list) {
