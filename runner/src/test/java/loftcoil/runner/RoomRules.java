@@ -36,7 +36,18 @@ record RoomRules(String root) {
      * Snippets know all.
      */
     private static final Set<String> ENGINE_DOORS = Set.of(
-            "design", "survey", "sheet", "study", "clear", "build", "fault", "json", "loop", "caution", "words", "constant");
+            "design",
+            "survey",
+            "sheet",
+            "study",
+            "clear",
+            "build",
+            "fault",
+            "json",
+            "loop",
+            "caution",
+            "words",
+            "constant");
 
     Set<String> climbs(JavaClasses classes) {
         return uses(classes, use -> {

@@ -24,7 +24,7 @@ import loftcoil.engine.study.Workers;
 public final class ClearSearch {
 
     /** How many whole verdicts it may take in all, the design's own not counted; a second or less of a processor each. */
-    public static final int MOST_WHOLE = 20;
+    public static final int MOST_WHOLE = 14;
 
     private static final int THREADS = 2;
 

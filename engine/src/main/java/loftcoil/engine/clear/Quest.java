@@ -19,7 +19,7 @@ final class Quest {
     static final int SHOWN = 3;
 
     /** How many whole verdicts one danger may take, conduct apart. */
-    static final int TRIED = 6;
+    static final int TRIED = 4;
 
     /** Into how many parts the way of a pair is cut, both levers moved by the same share of theirs. */
     private static final int PARTS = 8;
@@ -96,8 +96,8 @@ final class Quest {
     private int mostPairs() {
         return switch (depth) {
             case QUICK -> 60;
-            case YEAR -> 12;
-            case STARTS, HOT_STARTS -> 12;
+            case YEAR -> 8;
+            case STARTS, HOT_STARTS -> 8;
             case WHOLE -> 0;
         };
     }

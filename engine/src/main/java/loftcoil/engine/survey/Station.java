@@ -93,6 +93,7 @@ public enum Station implements Coded {
             "safety.signedNotForDrinking");
 
     private final String code;
+
     @SuppressWarnings("ImmutableEnumChecker") // made by List.of and never changed
     private final List<String> paths;
 
