@@ -129,7 +129,7 @@ final class Levers {
                     new Steps.Grid("tank-smaller", MeasureKind.VOLUME_L, -10, 30, true)
                             .of("tank.volumeL", design -> design.tank().volumeL())),
             built("panes-smaller", HOT_TANK, 1, 0.1, Levers::smallerPanes),
-            built("tank-cooler", HOT_TANK, 2, 1, Levers::thinnerCoat),
+            built("tank-cooler", HOT_TANK, 9, 1, Levers::thinnerCoat),
             built(
                     "waterline-higher",
                     EnumSet.of(DRY_COVER, SIPHON),

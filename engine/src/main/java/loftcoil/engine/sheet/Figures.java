@@ -417,7 +417,7 @@ public final class Figures {
                     "hottestDrawC", "hottest water at the draw port", MeasureKind.TEMP_C, 1, ClearSpell::hottestDrawC),
             Figure.of("days", "clear days on end", MeasureKind.COUNT, 0, week -> ClearSpell.DAYS),
             Figure.of("awayDays", "of them with nobody at home", MeasureKind.COUNT, 0, week -> ClearSpell.AWAY_DAYS),
-            Figure.of("inMonth", "month of it", MeasureKind.COUNT, 0, ClearSpell::month));
+            Figure.of("inMonth", "month of the clear week", MeasureKind.COUNT, 0, ClearSpell::month));
 
     /** The worst dull week. */
     public static final List<Figure<DullWeek>> DULL_WEEK = List.of(
@@ -436,7 +436,7 @@ public final class Figures {
                     0,
                     DullWeek::meanShortShare),
             Figure.of("sunShare", "its sun over the mean", MeasureKind.SHARE, 0, week -> Weather.DULL_SHARE),
-            Figure.of("inMonth", "month of it", MeasureKind.COUNT, 0, DullWeek::month));
+            Figure.of("inMonth", "month of the dull week", MeasureKind.COUNT, 0, DullWeek::month));
 
     private Figures() {}
 

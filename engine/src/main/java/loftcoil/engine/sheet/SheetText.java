@@ -31,9 +31,12 @@ public final class SheetText {
             FigureGroup.FLUE,
             FigureGroup.FIRST_FIRE,
             FigureGroup.TANK,
+            FigureGroup.FROST,
             FigureGroup.TAPS,
             FigureGroup.PANES,
-            FigureGroup.YEAR);
+            FigureGroup.YEAR,
+            FigureGroup.CLEAR_WEEK,
+            FigureGroup.DULL_WEEK);
 
     private final List<SheetFigure> figures;
     private final Function<Caution, List<MeasuredText>> more;

@@ -90,7 +90,7 @@ class SheetTest {
         assertTrue(hotter.loop().circulates(), hotter.loop().words());
         assertTrue(hotter.loop().boilMarginK() < 10);
         assertEquals(
-                List.of("LC-BOIL-NEAR", "LC-SCALD"),
+                List.of("LC-SCALD", "LC-BOIL-NEAR"),
                 hotter.cautions().stream().map(Caution::code).toList());
         assertTrue(sheet.loop().circulates());
     }

@@ -69,14 +69,16 @@ class PrintingCommandsTest {
     @Test
     void buildWritesHtmlAndPdf() throws IOException {
         assertEquals(
-                0, run("build", design.toString(), "--to", in("s.html").toString(), "--units", "US"), err.toString());
+                0,
+                run("build", design.toString(), "--to", in("s.html").toString(), "--units", "US", "--no-clears"),
+                err.toString());
         String html = Files.readString(in("s.html"));
         assertTrue(html.startsWith("<!DOCTYPE html>") && html.contains("°F"));
         assertTrue(out.toString().contains("The build sheet of 'Orchard bothy' is in"), out.toString());
 
         assertEquals(
                 0,
-                run("build", design.toString(), "--to", in("s.pdf").toString(), "--paper", "letter"),
+                run("build", design.toString(), "--to", in("s.pdf").toString(), "--paper", "letter", "--no-clears"),
                 err.toString());
         byte[] pdf = Files.readAllBytes(in("s.pdf"));
         assertEquals("%PDF-", new String(pdf, 0, 5, StandardCharsets.US_ASCII));
@@ -85,7 +87,8 @@ class PrintingCommandsTest {
     @Test
     void aDesignThatMustNotBeBuiltIsWrittenAndSaidSo() throws IOException {
         Files.writeString(design, DesignJson.write(Changes.apply(Example.orchardBothy(), "tank.baseM", "-1.5")));
-        assertEquals(0, run("build", design.toString(), "--to", in("s.html").toString()), err.toString());
+        assertEquals(
+                0, run("build", design.toString(), "--to", in("s.html").toString(), "--no-clears"), err.toString());
         assertTrue(out.toString().contains("must not be built as drawn"), out.toString());
         assertTrue(Files.readString(in("s.html")).contains("Do not build this as drawn"));
     }
@@ -96,7 +99,10 @@ class PrintingCommandsTest {
                 run("build", "--to", in("s.html").toString(), "--folder", folder.toString()),
                 "you have no design of your own yet");
         Files.writeString(in("design.json"), DesignJson.write(Example.orchardBothy()));
-        assertEquals(0, run("build", "--to", in("s.html").toString(), "--folder", folder.toString()), err.toString());
+        assertEquals(
+                0,
+                run("build", "--to", in("s.html").toString(), "--folder", folder.toString(), "--no-clears"),
+                err.toString());
     }
 
     @ParameterizedTest
