@@ -50,7 +50,7 @@ class ClearSearchTest {
     void soDoesABothyWithSevenKilowattAndItIsTheSameEachTime() {
         Clears once = Following.holds(SEVEN_KW);
         assertEquals(once, ClearSearch.of(SEVEN_KW));
-        assertFalse(once.of(CautionKind.BOIL_HARD).orElseThrow().ways().isEmpty());
+        assertFalse(once.of(CautionKind.COIL_JOINT).orElseThrow().ways().isEmpty());
     }
 
     @Test
