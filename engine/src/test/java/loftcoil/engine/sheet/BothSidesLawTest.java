@@ -8,13 +8,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.Collectors;
-import loftcoil.engine.FewerTries;
 import loftcoil.engine.caution.Severity;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.run.YearRun;
 import loftcoil.engine.start.Start;
 import loftcoil.engine.start.Starts;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -23,16 +23,28 @@ import org.junit.jupiter.api.Test;
  */
 class BothSidesLawTest {
 
-    private static final int DESIGNS = FewerTries.now(10_000);
-    private static final int WHOLE = Boolean.getBoolean("loftcoil.thorough") ? 60 : 3;
+    private static final int SOME = 200;
+    private static final int ALL = 10_000;
+    private static final int SOME_WHOLE = 3;
+    private static final int ALL_WHOLE = 60;
     private static final int STATES = 6;
 
     /** States by chance, searched here with the heat set here: none of a design without a danger boils or stands. */
     @Test
     void noDesignWithoutADangerBoilsOrStandsInAnyState() {
+        nothingBoilsOrStands(SOME);
+    }
+
+    @Test
+    @Tag("thorough")
+    void noDesignWithoutADangerBoilsOrStandsInAnyStateOfAll() {
+        nothingBoilsOrStands(ALL);
+    }
+
+    private static void nothingBoilsOrStands(int designs) {
         Random random = new Random(20261129);
         int without = 0;
-        for (Design design : RandomDesigns.some(DESIGNS, 1)) {
+        for (Design design : RandomDesigns.some(designs, 1)) {
             if (SafetyVerdict.quick(design).dangerous()) {
                 continue;
             }
@@ -48,18 +60,28 @@ class BothSidesLawTest {
                         tankC + " °C, " + stateW + " W: " + design);
             }
         }
-        assertTrue(without > DESIGNS / 10, without + " of " + DESIGNS);
+        assertTrue(without > designs / 10, without + " of " + designs);
     }
 
     /** Year and starts, marched here: a design that is let through neither boils in the year nor fails to start. */
     @Test
     void noDesignWithoutADangerBoilsInItsYearOrFailsToStart() {
-        List<Design> designs = RandomDesigns.some(20 * WHOLE, 2).stream()
+        noYearBoilsAndNoStartFails(SOME_WHOLE);
+    }
+
+    @Test
+    @Tag("thorough")
+    void noDesignWithoutADangerBoilsInItsYearOrFailsToStartOfAll() {
+        noYearBoilsAndNoStartFails(ALL_WHOLE);
+    }
+
+    private static void noYearBoilsAndNoStartFails(int whole) {
+        List<Design> without = RandomDesigns.some(20 * whole, 2).stream()
                 .filter(design -> !SafetyVerdict.quick(design).dangerous())
-                .limit(WHOLE)
+                .limit(whole)
                 .toList();
-        assertEquals(WHOLE, designs.size());
-        for (Design design : designs) {
+        assertEquals(whole, without.size());
+        for (Design design : without) {
             if (SafetyVerdict.whole(design).dangerous()) {
                 continue;
             }
@@ -73,10 +95,20 @@ class BothSidesLawTest {
     /** Of designs that the trade's rules call good at most one in ten is called dangerous for what its steady states show. */
     @Test
     void ofGoodDesignsAtMostOneInTenIsCalledDangerous() {
-        List<Design> good = RandomDesigns.some(DESIGNS, 3).stream()
+        fewGoodOnesAreDangerous(SOME);
+    }
+
+    @Test
+    @Tag("thorough")
+    void ofGoodDesignsAtMostOneInTenIsCalledDangerousOfAll() {
+        fewGoodOnesAreDangerous(ALL);
+    }
+
+    private static void fewGoodOnesAreDangerous(int designs) {
+        List<Design> good = RandomDesigns.some(designs, 3).stream()
                 .filter(GoodByTheBook::good)
                 .toList();
-        assertTrue(good.size() > DESIGNS / 50, good.size() + " of " + DESIGNS);
+        assertTrue(good.size() > designs / 50, good.size() + " of " + designs);
         List<String> dangers = good.stream()
                 .map(SafetyVerdict::quick)
                 .filter(SafetyVerdict::dangerous)
@@ -88,9 +120,19 @@ class BothSidesLawTest {
     /** The same with year and starts. */
     @Test
     void ofGoodDesignsAtMostOneInTenIsCalledDangerousWithYearAndStarts() {
-        List<Design> good = RandomDesigns.some(30 * WHOLE, 4).stream()
+        fewGoodOnesAreDangerousWithYearAndStarts(SOME_WHOLE);
+    }
+
+    @Test
+    @Tag("thorough")
+    void ofGoodDesignsAtMostOneInTenIsCalledDangerousWithYearAndStartsOfAll() {
+        fewGoodOnesAreDangerousWithYearAndStarts(ALL_WHOLE);
+    }
+
+    private static void fewGoodOnesAreDangerousWithYearAndStarts(int whole) {
+        List<Design> good = RandomDesigns.some(30 * whole, 4).stream()
                 .filter(GoodByTheBook::good)
-                .limit(WHOLE)
+                .limit(whole)
                 .toList();
         List<String> dangers = good.stream()
                 .map(SafetyVerdict::whole)
