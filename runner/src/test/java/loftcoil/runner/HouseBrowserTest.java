@@ -63,19 +63,6 @@ class HouseBrowserTest extends LiveCourseCase {
         browser.until(words, () -> one("main").getText().contains(words));
     }
 
-    private static void soundAtAllSizes(String what) {
-        for (String scheme : List.of("light", "dark")) {
-            browser.colours(scheme);
-            for (int width : new int[] {1366, 360}) {
-                browser.size(width, 800);
-                assertEquals(0, browser.overflow(), what + " at " + width);
-                assertEquals(List.of(), browser.accessibilityFaults(), what + " at " + width + ", " + scheme);
-            }
-        }
-        browser.size(1366, 768);
-        browser.colours("light");
-    }
-
     @Test
     void aHouseInTheSouthIsMeasuredInFeetAndBecomesTheDesign() {
         open();

@@ -57,4 +57,18 @@ public abstract class LiveCourseCase extends BrowserCase {
         closeCourse();
         openCourse();
     }
+
+    /** Nothing overflows and no rule of accessibility is broken, on a laptop and on a phone, in light and in dark. */
+    protected static void soundAtAllSizes(String what) {
+        for (String scheme : List.of("light", "dark")) {
+            browser.colours(scheme);
+            for (int width : new int[] {1366, 360}) {
+                browser.size(width, 800);
+                assertEquals(0, browser.overflow(), what + " at " + width);
+                assertEquals(List.of(), browser.accessibilityFaults(), what + " at " + width + ", " + scheme);
+            }
+        }
+        browser.size(1366, 768);
+        browser.colours("light");
+    }
 }
