@@ -16,9 +16,6 @@ import loftcoil.engine.words.MeasuredText;
 /** Water that does not cover the return port: the loop is broken while the fire burns. */
 final class DryLoop implements CautionRule {
 
-    /** A tank late in a good evening, °C. */
-    private static final double HOT_C = 70;
-
     /** What a millimetre of hot water weighs on, Pa. */
     private static final double PA_PER_MM = 9.6;
 
@@ -70,9 +67,9 @@ final class DryLoop implements CautionRule {
 
     /** The water at the return port, the tank hot and the fire as usual: nothing but a look refills it. */
     private static void sunk(CautionFacts facts, Findings findings) {
-        Circuit sunk = facts.circuit().withTankC(HOT_C).sunkToReturnPort();
+        Circuit sunk = facts.circuit().withTankC(HarderCase.HOT_C).sunkToReturnPort();
         FlowSearch search = sunk.search();
-        MeasuredText when = HarderCase.tankAt(HOT_C, search).when();
+        MeasuredText when = HarderCase.tankAt(HarderCase.HOT_C, search).when();
         Tank tank = facts.design().tank();
         Measure spare = Measure.litres(
                 tank.litresBelow(Math.min(tank.drawPortM(), tank.waterlineM())) - tank.litresBelow(tank.returnPortM()));

@@ -1,13 +1,9 @@
 package loftcoil.engine.caution;
 
-import java.util.Locale;
 import java.util.Optional;
-import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.FlowSearch;
-import loftcoil.engine.pipe.Tube;
-import loftcoil.engine.pipe.TubeTable;
 
 /**
  * The loop with a coil that lime has narrowed and nobody has cleaned, on a hot tank with the usual fire: the lime of so many years
@@ -21,14 +17,10 @@ record FurredCoil(int years, Optional<HarderCase> state) {
     /** Years that a coil is left alone: as long as such a coil lasts (common practice, no source). */
     static final int YEARS = 10;
 
-    /** A tank late in a good evening, °C. */
-    private static final double HOT_C = 70;
-
     /** Share of the section from which on a coil counts as closed. */
     private static final double CLOSED = 0.03;
 
     private static final double HALF_BORE_TAKES = 0.75;
-    private static final double MM_PER_M = 1000;
 
     /** Empty where the loop still runs after all the years, or does not run with a clean coil. */
     static Optional<FurredCoil> of(Design design, Limescale lime) {
@@ -53,25 +45,11 @@ record FurredCoil(int years, Optional<HarderCase> state) {
         if (open < CLOSED) {
             return Optional.of(new FurredCoil(years, Optional.empty()));
         }
-        Design then = years == 0 ? design : narrowed(design, Math.sqrt(open));
-        Circuit circuit = then.circuit(HOT_C);
+        Design then = years == 0 ? design : Limescale.narrowed(design, Math.sqrt(open));
+        Circuit circuit = then.circuit(HarderCase.HOT_C);
         FlowSearch search = circuit.search();
         return search.circulates()
                 ? Optional.empty()
-                : Optional.of(new FurredCoil(years, Optional.of(HarderCase.tankAt(HOT_C, search))));
-    }
-
-    private static Design narrowed(Design design, double boreLeft) {
-        Tube tube = TubeTable.require("coil.tube", design.coil().tube());
-        double wallM = tube.wallM() + tube.boreM() / 2 * (1 - boreLeft);
-        return Changes.apply(
-                design,
-                "coil.tube",
-                String.format(
-                        Locale.ROOT,
-                        "%.3fx%.3f %s",
-                        tube.outerM() * MM_PER_M,
-                        wallM * MM_PER_M,
-                        tube.metal().code()));
+                : Optional.of(new FurredCoil(years, Optional.of(HarderCase.tankAt(HarderCase.HOT_C, search))));
     }
 }

@@ -15,6 +15,9 @@ import loftcoil.engine.words.MeasuredText;
  */
 public record HarderCase(MeasuredText when, double tankC, double heatFactor, FlowSearch search) {
 
+    /** A tank late in a good evening, °C; each design is judged at it. */
+    public static final double HOT_C = 70;
+
     private static final double PERCENT = 100;
 
     /** The loop with its whole tank at another temperature, °C. */

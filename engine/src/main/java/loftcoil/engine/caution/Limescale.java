@@ -1,6 +1,8 @@
 package loftcoil.engine.caution;
 
+import java.util.Locale;
 import java.util.Optional;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Use;
 import loftcoil.engine.pipe.Tube;
@@ -56,5 +58,24 @@ public record Limescale(double kgPerYear, double mmPerYear, double yearsToHalfBo
                 .mapToDouble(
                         (Use use) -> use.litres() * Math.min(Math.max((use.mixedC() - coldC) / (HOT_C - coldC), 0), 1))
                 .sum();
+    }
+
+    /**
+     * The design with lime in its coil, as smooth as the tube.
+     *
+     * @param boreLeft share of the bore that is left, over 0 to 1
+     */
+    public static Design narrowed(Design design, double boreLeft) {
+        Tube tube = TubeTable.require("coil.tube", design.coil().tube());
+        double wallM = tube.wallM() + tube.boreM() / 2 * (1 - boreLeft);
+        return Changes.apply(
+                design,
+                "coil.tube",
+                String.format(
+                        Locale.ROOT,
+                        "%.3fx%.3f %s",
+                        tube.outerM() * MM_PER_M,
+                        wallM * MM_PER_M,
+                        tube.metal().code()));
     }
 }

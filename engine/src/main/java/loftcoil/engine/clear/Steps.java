@@ -3,7 +3,6 @@ package loftcoil.engine.clear;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -18,6 +17,7 @@ import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.study.NamedValue;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
+import loftcoil.engine.words.Numeral;
 import loftcoil.engine.words.Sentences;
 
 /** The kinds of steps that levers go in: a grid that can be built, sizes that can be bought, something left out or put in. */
@@ -35,6 +35,9 @@ final class Steps {
 
     private static final double MM_PER_M = 1000;
     private static final double ROUNDING = 1e-6;
+
+    /** Of a number in a change: fewer than the rounding of sums needs. */
+    private static final int DECIMALS = 4;
 
     private Steps() {}
 
@@ -63,8 +66,9 @@ final class Steps {
             return design -> now.apply(design).stream()
                     .boxed()
                     .flatMap(value -> IntStream.rangeClosed(1, most)
-                            .mapToObj(number -> step(change, value, start(value) + number * byStep)))
-                    .filter(step -> !step.changes().get(0).value().startsWith("-"))
+                            .mapToDouble(number -> start(value) + number * byStep)
+                            .filter(to -> !(to < 0))
+                            .mapToObj(to -> step(change, value, to)))
                     .toList();
         }
 
@@ -75,7 +79,7 @@ final class Steps {
 
         private Lever.Step step(String change, double from, double to) {
             return new Lever.Step(
-                    List.of(new NamedValue(change, number(to))),
+                    List.of(new NamedValue(change, Numeral.typedTo(DECIMALS, to))),
                     SENTENCES.say(code, "by", new Measure(Math.abs(to - from), kind), "to", new Measure(to, kind)));
         }
     }
@@ -162,11 +166,5 @@ final class Steps {
         return text(design, path)
                 .map(text -> OptionalDouble.of(Double.parseDouble(text)))
                 .orElse(OptionalDouble.empty());
-    }
-
-    /** A number as a design file has it, without the rounding of sums. */
-    private static String number(double value) {
-        String text = String.format(Locale.ROOT, "%.4f", value);
-        return text.replaceFirst("\\.?0+$", "");
     }
 }

@@ -1,6 +1,7 @@
 package loftcoil.engine.sheet;
 
 import java.util.Optional;
+import loftcoil.engine.caution.HarderCase;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.fire.CoilWall;
 import loftcoil.engine.gas.Atmosphere;
@@ -36,7 +37,7 @@ public record CoilFigures(
     /** Above this share of burnout the scatter of its law and of the peak factor may use up what is left. */
     static final double BURNOUT_NO_RISK = 0.5;
 
-    private static final double OTHER_TANK_C = JudgedStates.HOT_C;
+    private static final double OTHER_TANK_C = HarderCase.HOT_C;
     private static final double NEAR_OTHER_C = 55;
 
     /** The coil of a lit loop; empty where it takes no heat or no water flows through it. */

@@ -18,7 +18,7 @@ import loftcoil.engine.loop.Still;
  * The loop in every steady state in which a design is judged: the tank from cold to its hottest, the fire from its usual heat to half
  * as strong again. A state that is added here is judged on every face.
  *
- * <p>Hottest is the hottest of the year, and never less than {@link #HOT_C}: a fire on a day on which nobody draws comes to it in most
+ * <p>Hottest is the hottest of the year, and never less than {@link HarderCase#HOT_C}: a fire on a day on which nobody draws comes to it in most
  * tanks, and a verdict must not get milder once the year is known. It ends {@link #BELOW_BOILING_K} under the boiling point of the
  * tank, from where the tank itself is the danger, whatever the loop is.
  *
@@ -30,9 +30,6 @@ public record JudgedStates(Optional<HarderCase> boils, Optional<HarderCase> stil
 
     /** A tank in the afternoon, °C. */
     static final double COOL_C = Sheet.USUAL_TANK_C;
-
-    /** A tank late in a good evening, °C; each is judged at it. */
-    static final double HOT_C = 70;
 
     /** How far under its own boiling point the tank ends, K: what the caution on a boiling tank takes, and what layers blur. */
     static final double BELOW_BOILING_K = 5 + YearFacts.BLUR_K;
@@ -87,7 +84,7 @@ public record JudgedStates(Optional<HarderCase> boils, Optional<HarderCase> stil
     private static double[] tanks(Design design, Circuit lit, OptionalDouble hottestC) {
         double coldC = design.site().coldSupplyC();
         double boilingC = lit.boilingC(design.tank().waterlineLevelM());
-        double hotC = Math.max(HOT_C, hottestC.orElse(0) + YearFacts.BLUR_K);
+        double hotC = Math.max(HarderCase.HOT_C, hottestC.orElse(0) + YearFacts.BLUR_K);
         double topC = Math.max(coldC, Math.min(hotC, boilingC - BELOW_BOILING_K));
         int steps = (int) Math.ceil((topC - coldC) / EVERY_K);
         double[] tanks = new double[steps + 1];

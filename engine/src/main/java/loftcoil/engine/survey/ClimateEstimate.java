@@ -12,7 +12,7 @@ import loftcoil.engine.sun.Extraterrestrial;
  * Sun and air over a year where nobody has a climate table: from latitude, how each season's sky is remembered, and the warmest and the
  * coldest month. The sun is that outside the air times 0.25 and half the share of sunny hours (Ångström and Prescott with the
  * coefficients of FAO Irrigation and Drainage Paper 56, 1998, equations 35 and 36, for places without coefficients of their own); the
- * air swings like a cosine, a month behind the sun. Sun may be a quarter off in either direction, air some 2 K between the two months.
+ * air swings like a cosine, a month behind the sun. By the spread of published coefficients sun may be a quarter off in either direction, air some 2 K between the two months.
  *
  * @param latitudeDeg latitude, degrees, north positive; −66 to 66
  * @param winter sky of the three coldest months
@@ -24,9 +24,6 @@ import loftcoil.engine.sun.Extraterrestrial;
  */
 public record ClimateEstimate(
         double latitudeDeg, Sky winter, Sky spring, Sky summer, Sky autumn, double warmestC, double coldestC) {
-
-    /** By how much the sun of a month may be off, as a share; judged from the spread of published coefficients. */
-    public static final double DOUBT = 0.25;
 
     private static final double UNDER_CLOUD = 0.25;
     private static final double IN_SUN = 0.5;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.MeasuredText;
@@ -193,7 +194,7 @@ public record Closing(
     private static Optional<Integer> longest(List<WalkedPipe> walked, boolean upright) {
         Comparator<Integer> guessedFirst =
                 Comparator.comparing(at -> !walked.get(at).measured());
-        return java.util.stream.IntStream.range(0, walked.size())
+        return IntStream.range(0, walked.size())
                 .boxed()
                 .filter(at -> (walked.get(at).way() != Way.ALONG) == upright)
                 .max(guessedFirst.thenComparingDouble(at -> walked.get(at).lengthM()));

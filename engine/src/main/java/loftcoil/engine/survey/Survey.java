@@ -164,13 +164,27 @@ public record Survey(Sketch sketch, List<WalkedPipe> hot, List<WalkedPipe> cold,
         return values.stream().map(Numeral::typed).collect(Collectors.joining(", "));
     }
 
-    /** What looks like a slip and is asked about; nothing here is refused. */
-    public List<MeasuredText> doubts() {
-        return Doubts.of(whole().told());
+    /**
+     * How far a house is measured.
+     *
+     * @param counts how many values are of each origin
+     * @param open as {@link #open}
+     * @param doubts what looks like a slip and is asked about; nothing there is refused
+     */
+    public record Standing(Map<Origin, Integer> counts, List<Fault> open, List<MeasuredText> doubts) {}
+
+    /** How far it is. */
+    public Standing standing() {
+        Sketch whole = whole();
+        return new Standing(whole.counts(), open(whole), Doubts.of(whole.told()));
     }
 
     /** What keeps it a sketch, not for cutting: runs that do not close, and values that do not fit together; empty where nothing does. */
     public List<Fault> open() {
+        return open(whole());
+    }
+
+    private List<Fault> open(Sketch whole) {
         List<Fault> open = new ArrayList<>();
         for (Closing.Run run : Closing.Run.values()) {
             closing(run)
@@ -181,7 +195,7 @@ public record Survey(Sketch sketch, List<WalkedPipe> hot, List<WalkedPipe> cold,
                             "a run that ends where it has to",
                             "measure it again")));
         }
-        whole().faults().stream()
+        whole.faults().stream()
                 .filter(fault -> open.stream().noneMatch(known -> fault.path().startsWith(known.path())))
                 .forEach(open::add);
         return List.copyOf(open);

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import loftcoil.engine.design.Coded;
 import loftcoil.engine.design.LaggingChoice;
 import loftcoil.engine.design.Sketch;
@@ -182,7 +183,7 @@ public final class SurveyJson {
     }
 
     /** What is made of a part, its faults noted under the name of that part. */
-    private static <T> Optional<T> under(JsonFields in, String part, java.util.function.Supplier<T> make) {
+    private static <T> Optional<T> under(JsonFields in, String part, Supplier<T> make) {
         try {
             return Optional.of(make.get());
         } catch (RefusedException refused) {

@@ -119,7 +119,7 @@ class ClimateTest {
     }
 
     private static List<String> doubts(Map<String, String> texts) {
-        return Survey.from(Example.orchardBothy()).with(texts, Origin.YOURS).doubts().stream()
+        return Survey.from(Example.orchardBothy()).with(texts, Origin.YOURS).standing().doubts().stream()
                 .map(doubt -> doubt.code())
                 .toList();
     }

@@ -10,10 +10,8 @@ import java.util.concurrent.Callable;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.ClearSearch;
 import loftcoil.engine.clear.Clears;
-import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.handout.HandoutHtml;
 import loftcoil.runner.handout.SheetSetting;
-import loftcoil.runner.handout.Units;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -44,12 +42,8 @@ final class BuildCommand implements Callable<Integer> {
     @Mixin
     private PaperOption paper = new PaperOption();
 
-    @Option(
-            names = "--units",
-            paramLabel = "UNITS",
-            defaultValue = "metric",
-            description = "metric or us (default: ${DEFAULT-VALUE})")
-    private String units = "";
+    @Mixin
+    private UnitsOption units = new UnitsOption();
 
     @Option(
             names = "--clears",
@@ -68,8 +62,7 @@ final class BuildCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Units chosen = Units.named(units).orElseThrow(() -> RefusedException.of("--units", units, "metric, us"));
-        SheetSetting setting = new SheetSetting(paper.chosen(), chosen, LocalDate.now(ZoneId.systemDefault()));
+        SheetSetting setting = new SheetSetting(paper.chosen(), units.chosen(), LocalDate.now(ZoneId.systemDefault()));
         TargetFile target = TargetFile.of(to);
         BuildSheet sheet = BuildSheet.of(DesignFile.read(design()));
         Optional<Clears> found = clears

@@ -53,12 +53,8 @@ final class MeasureCommand implements Callable<Integer> {
             description = "paper of the form: a4 or letter (default: ${DEFAULT-VALUE})")
     private String size = "";
 
-    @Option(
-            names = "--units",
-            paramLabel = "UNITS",
-            defaultValue = "metric",
-            description = "units of the form: metric or us (default: ${DEFAULT-VALUE})")
-    private String units = "";
+    @Mixin
+    private UnitsOption units = new UnitsOption();
 
     @Mixin
     private LearnerOptions learner = new LearnerOptions();
@@ -83,7 +79,7 @@ final class MeasureCommand implements Callable<Integer> {
 
     private int write(Path file) {
         Paper paper = Paper.named(size).orElseThrow(() -> RefusedException.of("--size", size, "a4, letter"));
-        Units chosen = Units.named(units).orElseThrow(() -> RefusedException.of("--units", units, "metric, us"));
+        Units chosen = units.chosen();
         TargetFile target = TargetFile.of(file);
         target.write(() -> SurveyForm.html(paper, chosen), () -> SurveyForm.pdf(paper, chosen));
         PrintWriter out = spec.commandLine().getOut();

@@ -19,6 +19,8 @@ import loftcoil.engine.study.ProgressListener;
  */
 final class ClearsDesk {
 
+    private static final String NOT_SEARCHED = ClearWords.notSearched().metric();
+
     private final LearnerStore store;
     private final ExecutorService background = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "loftcoil-clears");
@@ -65,8 +67,6 @@ final class ClearsDesk {
         }
         background.shutdown();
     }
-
-    private static final String NOT_SEARCHED = ClearWords.notSearched().metric();
 
     /** The last search, where it is of the design as it is now. */
     private Optional<Search> current() {

@@ -40,6 +40,12 @@ final class SurveyDesk implements SurveyApp {
     private static final String MEASURED = "measured";
     private static final int DIGITS = 5;
 
+    /** More than these are typed, not chosen. */
+    private static final int MOST_OPTIONS = 12;
+
+    /** Velocity heads lost in a full-way tap as wide as its pipe; common practice, no source. */
+    private static final double FULL_WAY_K = 6;
+
     private final LearnerStore store;
 
     SurveyDesk(LearnerStore store) {
@@ -136,9 +142,6 @@ final class SurveyDesk implements SurveyApp {
             return Optional.empty();
         }
     }
-
-    /** Velocity heads lost in a full-way tap as wide as its pipe; common practice, no source. */
-    private static final double FULL_WAY_K = 6;
 
     @Override
     public SurveyView.House habits(Map<String, String> typed) {
@@ -311,9 +314,6 @@ final class SurveyDesk implements SurveyApp {
                 : value.map(DesignFields.Value::origin).orElse(Origin.ASSUMED).code();
     }
 
-    /** More than these are typed, not chosen. */
-    private static final int MOST_OPTIONS = 12;
-
     private static SurveyView.Run run(Survey survey, Closing.Run run) {
         Optional<Closing> closing = survey.closing(run);
         return new SurveyView.Run(
@@ -360,18 +360,18 @@ final class SurveyDesk implements SurveyApp {
     }
 
     private static SurveyView.Standing standing(Survey survey) {
-        Map<Origin, Integer> counts = survey.whole().counts();
-        List<String> open = survey.open().stream().map(Fault::line).toList();
-        int yours = counts.getOrDefault(Origin.YOURS, 0);
-        int assumed = counts.getOrDefault(Origin.ASSUMED, 0);
-        int borrowed = counts.getOrDefault(Origin.BORROWED, 0);
+        Survey.Standing standing = survey.standing();
+        List<String> open = standing.open().stream().map(Fault::line).toList();
+        int yours = standing.counts().getOrDefault(Origin.YOURS, 0);
+        int assumed = standing.counts().getOrDefault(Origin.ASSUMED, 0);
+        int borrowed = standing.counts().getOrDefault(Origin.BORROWED, 0);
         String words = (yours == 1 ? "1 value is yours, " : yours + " values are yours, ") + assumed + " assumed, "
                 + borrowed + " borrowed from the example. "
                 + (open.isEmpty()
                         ? "All fits together."
                         : "It is a sketch, not for cutting: something does not fit together yet.");
         List<String> doubts =
-                survey.doubts().stream().map(doubt -> doubt.metric()).toList();
+                standing.doubts().stream().map(doubt -> doubt.metric()).toList();
         return new SurveyView.Standing(yours, assumed, borrowed, !open.isEmpty(), words, open, doubts);
     }
 }

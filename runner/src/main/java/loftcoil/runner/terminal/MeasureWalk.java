@@ -72,9 +72,7 @@ final class MeasureWalk {
     }
 
     private void help() {
-        HELP.lines()
-                .flatMap(line -> Wrap.hanging(line, HELP_TEXT_AT, console.width()).stream())
-                .forEach(console::say);
+        console.say(Wrap.hangingEach(HELP, HELP_TEXT_AT, console.width()));
     }
 
     private void list() {

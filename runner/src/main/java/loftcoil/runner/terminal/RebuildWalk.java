@@ -69,9 +69,7 @@ final class RebuildWalk {
     }
 
     private void help() {
-        HELP.lines()
-                .flatMap(line -> Wrap.hanging(line, HELP_TEXT_AT, console.width()).stream())
-                .forEach(console::say);
+        console.say(Wrap.hangingEach(HELP, HELP_TEXT_AT, console.width()));
     }
 
     private void list() {

@@ -233,9 +233,7 @@ public final class TerminalFace {
     }
 
     private List<String> help() {
-        return HELP.lines()
-                .flatMap(line -> Wrap.hanging(line, HELP_TEXT_AT, console.width()).stream())
-                .toList();
+        return Wrap.hangingEach(HELP, HELP_TEXT_AT, console.width());
     }
 
     private Optional<Move> stay(List<String> lines) {

@@ -30,6 +30,13 @@ public final class Wrap {
         return wrapped(line.substring(0, column), line.substring(column), column, width);
     }
 
+    /** The same for each line of a list. */
+    static List<String> hangingEach(String list, int column, int width) {
+        return list.lines()
+                .flatMap(line -> hanging(line, column, width).stream())
+                .toList();
+    }
+
     private static List<String> wrapped(String start, String text, int hang, int width) {
         String indent = " ".repeat(hang);
         List<String> wrapped = new ArrayList<>();
