@@ -78,19 +78,27 @@ public record Sketch(Design told) {
         return new Sketch(noted(without(changed, "coldLegs", "hotLegs"), origins));
     }
 
-    /** The same with other taps, all of one origin; draws from a tap that is no longer there are dropped. */
+    /**
+     * The same with other taps, all of one origin; draws from a tap that is no longer there are dropped.
+     *
+     * @throws RefusedException where a value is out of its range by itself; with every fault
+     */
     public Sketch withTaps(List<Tap> taps, Origin origin) {
         List<String> names = taps.stream().map(Tap::name).toList();
         List<Use> kept =
                 told.use().stream().filter(use -> names.contains(use.tap())).toList();
         Design changed = DesignTable.with(DesignTable.with(told, DesignTable.TAPS, taps), DesignTable.USE, kept);
-        return new Sketch(noted(without(changed, "taps"), Map.of("taps", origin)));
+        return inRange(noted(without(changed, "taps"), Map.of("taps", origin)));
     }
 
-    /** The same with other draws, all of one origin. */
+    /**
+     * The same with other draws, all of one origin.
+     *
+     * @throws RefusedException where a value is out of its range by itself; with every fault
+     */
     public Sketch withUse(List<Use> use, Origin origin) {
         Design changed = DesignTable.with(told, DesignTable.USE, use);
-        return new Sketch(noted(without(changed, "use"), Map.of("use", origin)));
+        return inRange(noted(without(changed, "use"), Map.of("use", origin)));
     }
 
     /** The same without panes. */
@@ -136,14 +144,20 @@ public record Sketch(Design told) {
         JsonFields in = JsonFields.noted(TEXT.object("sketch", json));
         Map<String, Origin> origins = Origins.read(in);
         Design told = DesignTable.TABLE.read(in).noted(in.notes(), origins);
-        List<Fault> faults = new ArrayList<>(in.faults());
-        if (faults.isEmpty()) {
-            DesignTable.TABLE.faults(Place.TOP, told, faults);
+        if (!in.faults().isEmpty()) {
+            throw new RefusedException(in.faults());
         }
+        return inRange(told.noted(told.notes(), Origins.trimmed(told, origins)));
+    }
+
+    /** A sketch that can be read again as it is written. */
+    private static Sketch inRange(Design told) {
+        List<Fault> faults = new ArrayList<>();
+        DesignTable.TABLE.faults(Place.TOP, told, faults);
         if (!faults.isEmpty()) {
             throw new RefusedException(faults);
         }
-        return new Sketch(told.noted(told.notes(), Origins.trimmed(told, origins)));
+        return new Sketch(told);
     }
 
     private static Design noted(Design design, Map<String, Origin> said) {

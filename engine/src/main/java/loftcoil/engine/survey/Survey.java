@@ -14,6 +14,7 @@ import loftcoil.engine.design.Origin;
 import loftcoil.engine.design.Sketch;
 import loftcoil.engine.design.Tank;
 import loftcoil.engine.design.Tap;
+import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.words.MeasuredText;
 import loftcoil.engine.words.Numeral;
@@ -29,6 +30,9 @@ import loftcoil.engine.words.Numeral;
  * @param habits what people do with hot water; empty where the draws are borrowed or told by hand
  */
 public record Survey(Sketch sketch, List<WalkedPipe> hot, List<WalkedPipe> cold, Optional<Habits> habits) {
+
+    /** Pieces that a run may have; a design takes no more legs. */
+    public static final Allowed PIECES = new Allowed(0, 20, "pieces");
 
     /** Keeps copies of the lists. */
     public Survey {

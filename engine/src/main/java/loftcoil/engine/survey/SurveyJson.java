@@ -25,13 +25,6 @@ public final class SurveyJson {
 
     private static final JsonText TEXT = new JsonText(60_000);
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
-    private static final Allowed LENGTH = new Allowed(0.01, 100, "m");
-    private static final Allowed SLOPE = new Allowed(-1000, 1000, "mm/m");
-    private static final Allowed HEADING = new Allowed(0, 360, "degrees");
-    private static final Allowed AROUND = new Allowed(-30, 250, "°C");
-    private static final Allowed ELBOWS = new Allowed(0, 50, "elbows");
-    private static final Allowed LAGGING = new Allowed(0, 300, "mm");
-    private static final Allowed PIECES = new Allowed(0, 20, "pieces");
 
     private SurveyJson() {}
 
@@ -105,27 +98,32 @@ public final class SurveyJson {
 
     private static List<WalkedPipe> pipes(JsonFields in, String name) {
         List<WalkedPipe> pipes = in.each(name, SurveyJson::pipe);
-        PIECES.faultIn(name, pipes.size()).ifPresent(in::fault);
+        Survey.PIECES.faultIn(name, pipes.size()).ifPresent(in::fault);
         return pipes;
     }
 
     private static WalkedPipe pipe(JsonFields in) {
+        int before = in.faults().size();
         String name = in.words("name", "a name");
         Way way = way(in);
         WalkedPipe pipe = new WalkedPipe(
                 name,
                 way,
-                number(in, "lengthM", LENGTH),
-                number(in, "slopeMmPerM", SLOPE),
-                numberIfSaid(in, "headingDeg", HEADING),
-                in.whole("elbows90", ELBOWS),
-                in.whole("elbows45", ELBOWS),
+                number(in, "lengthM"),
+                number(in, "slopeMmPerM"),
+                numberIfSaid(in, "headingDeg"),
+                whole(in, "elbows90"),
+                whole(in, "elbows45"),
                 tube(in),
                 lagging(in),
-                number(in, "aroundC", AROUND),
-                numberIfSaid(in, "aroundFireOutC", AROUND),
+                number(in, "aroundC"),
+                numberIfSaid(in, "aroundFireOutC"),
                 in.flag("measured"));
         in.done();
+        // What is missing or no number would be told again for the placeholder that stands in for it.
+        if (in.faults().size() == before) {
+            pipe.faults(in::at).forEach(in::fault);
+        }
         return pipe;
     }
 
@@ -151,7 +149,7 @@ public final class SurveyJson {
         if (!in.has("laggingMaterial")) {
             return Optional.empty();
         }
-        return Optional.of(new LaggingChoice(in.text("laggingMaterial"), number(in, "laggingMm", LAGGING)));
+        return Optional.of(new LaggingChoice(in.text("laggingMaterial"), number(in, "laggingMm")));
     }
 
     private static Optional<Habits> habits(JsonFields in, JsonNode node) {
@@ -170,16 +168,18 @@ public final class SurveyJson {
                 : Optional.empty();
     }
 
-    private static double number(JsonFields in, String name, Allowed range) {
-        double value = in.number(name, range.toString());
-        if (!Double.isNaN(value)) {
-            range.faultIn(in.at(name), value).ifPresent(in::fault);
-        }
-        return value;
+    private static double number(JsonFields in, String name) {
+        return in.number(name, "a number");
     }
 
-    private static OptionalDouble numberIfSaid(JsonFields in, String name, Allowed range) {
-        return in.has(name) ? OptionalDouble.of(number(in, name, range)) : OptionalDouble.empty();
+    private static int whole(JsonFields in, String name) {
+        return in.needed(name, "a whole number")
+                .map(node -> in.whole(name, node))
+                .orElse(Integer.MIN_VALUE);
+    }
+
+    private static OptionalDouble numberIfSaid(JsonFields in, String name) {
+        return in.has(name) ? OptionalDouble.of(number(in, name)) : OptionalDouble.empty();
     }
 
     /** What is made of a part, its faults noted under the name of that part. */

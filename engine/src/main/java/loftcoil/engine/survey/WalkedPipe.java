@@ -1,11 +1,19 @@
 package loftcoil.engine.survey;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+import loftcoil.engine.design.DesignField;
+import loftcoil.engine.design.DesignFields;
 import loftcoil.engine.design.LaggingChoice;
 import loftcoil.engine.design.Leg;
+import loftcoil.engine.fault.Allowed;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.KnownNames;
 import loftcoil.engine.pipe.TubeTable;
 
 /**
@@ -41,6 +49,12 @@ public record WalkedPipe(
         boolean measured) {
 
     private static final double MM_PER_M = 1000;
+    private static final Allowed SLOPE = new Allowed(-1000, 1000, "mm/m");
+    private static final Allowed HEADING = new Allowed(0, 360, "degrees");
+    private static final Allowed ELBOWS = new Allowed(0, 50, "elbows");
+
+    /** What a leg of a design may have holds for a piece of pipe too. */
+    private static final String LEG = "hotLegs[].";
 
     /**
      * The name of a tube in the tube table.
@@ -51,6 +65,45 @@ public record WalkedPipe(
      */
     public static String tubeNamed(String path, String typed) {
         return TubeTable.require(path, typed).name();
+    }
+
+    /**
+     * What is wrong with its values, each by itself; how a tube is named is {@link #tubeNamed}'s to say.
+     *
+     * @param path makes the path of a value's name
+     */
+    public List<Fault> faults(UnaryOperator<String> path) {
+        List<Fault> faults = new ArrayList<>();
+        ofLeg("lengthM").faultIn(path.apply("lengthM"), lengthM).ifPresent(faults::add);
+        SLOPE.faultIn(path.apply("slopeMmPerM"), slopeMmPerM).ifPresent(faults::add);
+        headingDeg.stream().forEach(heading -> HEADING.faultIn(path.apply("headingDeg"), heading)
+                .ifPresent(faults::add));
+        ELBOWS.faultIn(path.apply("elbows90"), elbows90).ifPresent(faults::add);
+        ELBOWS.faultIn(path.apply("elbows45"), elbows45).ifPresent(faults::add);
+        lagging.ifPresent(coat -> coat(coat, path, faults));
+        ofLeg("aroundC").faultIn(path.apply("aroundC"), aroundC).ifPresent(faults::add);
+        aroundFireOutC.stream().forEach(around -> ofLeg("aroundFireOutC")
+                .faultIn(path.apply("aroundFireOutC"), around)
+                .ifPresent(faults::add));
+        return faults;
+    }
+
+    private static void coat(LaggingChoice coat, UnaryOperator<String> path, List<Fault> faults) {
+        List<String> materials = field("lagging.material").options();
+        if (!materials.contains(coat.material())) {
+            faults.add(new KnownNames("lagging", materials).unknown(path.apply("laggingMaterial"), coat.material()));
+        }
+        ofLeg("lagging.thicknessMm")
+                .faultIn(path.apply("laggingMm"), coat.thicknessMm())
+                .ifPresent(faults::add);
+    }
+
+    private static Allowed ofLeg(String name) {
+        return field(name).range().orElseThrow();
+    }
+
+    private static DesignField field(String name) {
+        return DesignFields.at(LEG + name).orElseThrow();
     }
 
     /** Level of its far end above that of its near end, m. */

@@ -7,8 +7,6 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleSupplier;
 import loftcoil.engine.design.Coded;
 import loftcoil.engine.design.Design;
-import loftcoil.engine.design.DesignField;
-import loftcoil.engine.design.DesignFields;
 import loftcoil.engine.design.LaggingChoice;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.KnownNames;
@@ -53,12 +51,13 @@ final class PieceReader {
     }
 
     WalkedPipe read() {
+        int before = faults.size();
         Way way = way();
         boolean along = way == Way.ALONG;
-        return new WalkedPipe(
+        WalkedPipe pipe = new WalkedPipe(
                 said("name").orElse(run.code() + " pipe " + number),
                 way,
-                number("length", "lengthM", "m", 0),
+                length(),
                 along ? slope() : 0,
                 along ? heading() : OptionalDouble.empty(),
                 whole("elbows90"),
@@ -68,6 +67,11 @@ final class PieceReader {
                 around(),
                 OptionalDouble.empty(),
                 !said("measured").filter(GUESSED::equals).isPresent());
+        // What could not be read would be told again for what stands in for it.
+        if (faults.size() == before) {
+            faults.addAll(pipe.faults(name -> at + "." + name));
+        }
+        return pipe;
     }
 
     private Optional<String> said(String name) {
@@ -83,36 +87,19 @@ final class PieceReader {
         return way.orElse(Way.UP);
     }
 
-    private double number(String name, String field, String unit, double otherwise) {
-        Optional<String> text = said(name);
+    private double length() {
+        Optional<String> text = said("length");
         if (text.isEmpty()) {
-            if (name.equals("length")) {
-                faults.add(new Fault(at + "." + field, "nothing", "a length", ""));
-            }
-            return otherwise;
+            faults.add(new Fault(at + ".lengthM", "nothing", "a length", ""));
         }
-        return caught(otherwise, () -> {
-            double value = Typed.number(text.get(), unit, at + "." + field);
-            return DesignFields.at(run.path() + "[0]." + field)
-                    .flatMap(DesignField::range)
-                    .map(range -> range.require(at + "." + field, value))
-                    .orElse(value);
-        });
+        return text.map(typed -> caught(0, () -> Typed.number(typed, "m", at + ".lengthM")))
+                .orElse(0.0);
     }
 
     private double slope() {
         return said("slope")
-                .map(text -> caught(0, () -> Typed.slopeMmPerM(text, at + ".slope")))
-                .filter(slope -> slopeFits(slope))
+                .map(text -> caught(0, () -> Typed.slopeMmPerM(text, at + ".slopeMmPerM")))
                 .orElse(0.0);
-    }
-
-    private boolean slopeFits(double slope) {
-        boolean fits = Math.abs(slope) <= 1000;
-        if (!fits) {
-            faults.add(new Fault(at + ".slope", Numeral.typed(slope, DIGITS), "-1000 to 1000 mm/m", ""));
-        }
-        return fits;
     }
 
     private OptionalDouble heading() {
@@ -125,15 +112,13 @@ final class PieceReader {
     }
 
     private int whole(String name) {
-        return said(name)
+        double value = said(name)
                 .map(text -> caught(0, () -> Typed.number(text, "", at + "." + name)))
-                .map(value -> {
-                    if (value != Math.rint(value) || value < 0 || value > 50) {
-                        faults.add(new Fault(at + "." + name, Numeral.typed(value, DIGITS), "0 to 50, whole", ""));
-                    }
-                    return (int) Math.max(0, Math.min(50, value));
-                })
-                .orElse(0);
+                .orElse(0.0);
+        if (value != Math.rint(value)) {
+            faults.add(new Fault(at + "." + name, Numeral.typed(value, DIGITS), "a whole number", ""));
+        }
+        return (int) value;
     }
 
     private String tube() {

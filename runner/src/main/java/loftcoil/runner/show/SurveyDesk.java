@@ -84,6 +84,7 @@ final class SurveyDesk implements SurveyApp {
             PieceReader reader = new PieceReader(store.survey().sketch().told(), run, at, piece, walked, faults);
             walked.add(reader.read());
         }
+        Survey.PIECES.faultIn(run.path(), walked.size()).ifPresent(faults::add);
         refuse(faults);
         return keep(store.survey().withRun(run, walked));
     }

@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -20,6 +22,7 @@ import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.SharedSession;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A house measured by typing, over a learner's folder. */
@@ -303,5 +306,36 @@ class SurveyDeskTest {
             assertTrue(bench.survey().house().dwellings().size() >= 4);
             assertThrows(RefusedException.class, () -> bench.survey().afresh("castle"));
         }
+    }
+
+    /** What was taken and could not be read again would be set aside at the next start, and the whole survey with it. */
+    @Test
+    void nothingIsTakenThatCouldNotBeReadAgain() {
+        try (CourseApp bench = open()) {
+            SurveyApp survey = bench.survey();
+            SurveyView.House before = survey.house();
+            Map<String, String> piece = Map.of("way", "up", "length", "1 m");
+            refused(() -> survey.walk("hot", List.of(and(piece, "around", "9000 °C"))), "hotLegs[0].aroundC");
+            refused(() -> survey.walk("hot", List.of(and(piece, "lagging", "straw"))), "hotLegs[0].laggingMaterial");
+            refused(() -> survey.walk("hot", List.of(and(piece, "elbows45", "51"))), "hotLegs[0].elbows45");
+            refused(() -> survey.walk("cold", List.of(and(piece, "length", "200 m"))), "coldLegs[0].lengthM");
+            refused(() -> survey.walk("hot", Collections.nCopies(21, piece)), "hotLegs");
+            Map<String, String> tap =
+                    Map.of("name", "sink", "level", "99 m", "tube", "22x1", "length", "4 m", "mixer", "90");
+            refused(() -> survey.taps(List.of(tap)), "taps[0].levelM", "taps[0].mixerC");
+
+            assertEquals(before, survey.house());
+        }
+    }
+
+    private static Map<String, String> and(Map<String, String> piece, String name, String text) {
+        Map<String, String> more = new HashMap<>(piece);
+        more.put(name, text);
+        return more;
+    }
+
+    private static void refused(Executable told, String... paths) {
+        RefusedException refused = assertThrows(RefusedException.class, told);
+        assertEquals(List.of(paths), refused.faults().stream().map(Fault::path).toList());
     }
 }
