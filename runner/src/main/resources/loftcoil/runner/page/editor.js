@@ -1,4 +1,5 @@
-// The Java editor: highlighting, suggestions from Loftcoil, marked lines. Tab types spaces; Esc leaves.
+// The Java editor: highlighting, suggestions from Loftcoil, marked lines. Tab moves on like everywhere else, until
+// something is typed; then it types spaces. Esc leaves, and from then on Tab moves on again.
 /* global CodeMirror */
 import * as api from './api.js';
 
@@ -30,6 +31,7 @@ export function makeEditor(place, how) {
       Esc: () => how.leave(),
     },
   });
+  letTabMoveOn(editor);
   const field = editor.getInputField();
   field.setAttribute('aria-label', how.label);
   field.setAttribute('role', 'textbox');
@@ -41,6 +43,16 @@ export function makeEditor(place, how) {
   });
   window.requestAnimationFrame(() => editor.refresh());
   return wrapped(editor);
+}
+
+/** Nobody who only passes through may be caught, nor leave spaces behind: WCAG 2.2, 2.1.2. */
+function letTabMoveOn(editor) {
+  let typing = false;
+  editor.on('blur', () => { typing = false; });
+  editor.on('change', (cm, change) => { if (/^[+*]|paste|cut|undo|redo/.test(change.origin || '')) typing = true; });
+  editor.on('keydown', (cm, event) => {
+    if (event.key === 'Tab' && !typing && !cm.state.completionActive) event.codemirrorIgnore = true;
+  });
 }
 
 function wrapped(editor) {

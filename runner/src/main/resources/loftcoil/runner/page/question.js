@@ -1,6 +1,6 @@
 // A question: something to type, choose or write in Java; what is said to it stands beneath.
 import * as api from './api.js';
-import { el, prose } from './dom.js';
+import { el, hold, isHeld, prose } from './dom.js';
 import { choiceField, typedField } from './field.js';
 import { makeEditor } from './editor.js';
 import { showBanner } from './banner.js';
@@ -25,15 +25,19 @@ export function questionStep(step, { lesson, outline, afterReply }) {
   const form = el('form', { novalidate: true }, field.box, el('div', { class: 'form-foot' }, button));
   const level = Math.min(outline.level + 1, 6);
   const heading = el(`h${level}`, { class: 'question-label', 'data-own': 'yes', id: `q-${step.id}` }, step.label);
-  const box = el('section', { class: `question ${step.asked}`, 'aria-labelledby': `q-${step.id}` },
+  const box = el('section', {
+    class: `question ${step.asked}`, 'aria-labelledby': `q-${step.id}`, 'data-asked': step.asked,
+    'data-state': step.reply ? step.reply.state : null,
+  },
     el('p', { class: 'question-kind' }, words.kind), heading, prose(step.html), current, form, reply);
   showCurrent(current, step.current);
   if (step.reply) showReply(reply, step.reply);
   form.addEventListener('submit', async (event) => {
     event.preventDefault();
+    if (isHeld(button)) return;
     const text = field.text();
     if (!text.trim()) return ask(reply, field, step);
-    await send({ lesson, step, text, reply, button, current, key, afterReply });
+    await send({ lesson, step, text, reply, button, current, key, afterReply, box });
   });
   form.addEventListener('moved', () => outdate(reply));
   box.addEventListener('placed', () => field.placed(() => form.requestSubmit(), () => button.focus()), { once: true });
@@ -59,12 +63,15 @@ function ask(reply, field, step) {
   field.focus();
 }
 
-async function send({ lesson, step, text, reply, button, current, key, afterReply }) {
-  button.disabled = true;
+async function send({ lesson, step, text, reply, button, current, key, afterReply, box }) {
+  hold(button, true);
+  const checked = checking(reply);
   try {
     const said = await api.answer(lesson.id, step.id, text);
+    checked();
     if (!said.unsaved) forget(key);
     showReply(reply, said);
+    box.dataset.state = said.state;
     if (said.stands) showCurrent(current, said.stands.current);
     await afterReply(said, step);
   } catch (trouble) {
@@ -72,8 +79,21 @@ async function send({ lesson, step, text, reply, button, current, key, afterRepl
     if (api.isGone(trouble)) showBanner(() => {});
     reply.replaceChildren(el('p', { class: 'trouble' }, `Not sent: ${trouble.message} Your answer still stands above.`));
   } finally {
-    button.disabled = false;
+    checked();
+    hold(button, false);
   }
+}
+
+/** An old verdict must not stand as if it were of what is being checked. */
+function checking(reply) {
+  reply.setAttribute('aria-busy', 'true');
+  reply.classList.add('checking');
+  const slow = window.setTimeout(() => reply.prepend(el('p', { class: 'quiet' }, 'Checking…')), 300);
+  return () => {
+    window.clearTimeout(slow);
+    reply.classList.remove('checking');
+    reply.removeAttribute('aria-busy');
+  };
 }
 
 function fieldFor(step, key, text, lessonId) {

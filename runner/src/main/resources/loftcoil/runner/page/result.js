@@ -46,7 +46,7 @@ function problems(list, goTo) {
 }
 
 function printed(run) {
-  return run.printed ? el('pre', { class: 'printed', tabindex: '0', 'aria-label': 'Printed' }, run.printed) : null;
+  return run.printed ? el('pre', { class: 'printed', tabindex: '0', role: 'group', 'aria-label': 'Printed' }, run.printed) : null;
 }
 
 function value(run) {
