@@ -347,6 +347,7 @@ public final class View {
      *
      * @param text what would stand there
      * @param from offset it would start at, from 0
+     * @param meaning what it is, in one line; empty where that is not known
      */
-    public record Suggestion(String text, int from) {}
+    public record Suggestion(String text, int from, String meaning) {}
 }

@@ -2,6 +2,7 @@
 // something is typed; then it types spaces. Esc leaves, and from then on Tab moves on again.
 /* global CodeMirror */
 import * as api from './api.js';
+import { el } from './dom.js';
 
 const PLAIN_CHARS = /[A-Za-z0-9_$]/;
 
@@ -74,6 +75,11 @@ function wrapped(editor) {
   };
 }
 
+function offered(place, each) {
+  place.append(el('span', {}, each.text));
+  if (each.meaning) place.append(el('span', { class: 'meaning' }, each.meaning));
+}
+
 async function find(cm, how) {
   const source = cm.getValue();
   const cursor = cm.indexFromPos(cm.getCursor());
@@ -82,7 +88,9 @@ async function find(cm, how) {
   return {
     from: cm.posFromIndex(start),
     to: cm.getCursor(),
-    list: list.map((each) => ({ text: each.text, from: cm.posFromIndex(each.from), to: cm.getCursor() })),
+    list: list.map((each) => ({
+      text: each.text, from: cm.posFromIndex(each.from), to: cm.getCursor(), render: (place) => offered(place, each),
+    })),
   };
 }
 
