@@ -72,6 +72,18 @@ function wrapped(editor) {
       editor.focus();
       editor.setCursor({ line: Math.max(0, line - 1), ch: Math.max(0, column - 1) });
     },
+    /** Puts lines out of sight behind a word in their place, which brings them back; gives back what shows them all. */
+    fold(folds, shown) {
+      const marks = folds.map(({ from, to }) => {
+        const word = el('span', { class: 'folded' }, ` … ${to - from + 1} more lines`);
+        const mark = editor.markText({ line: from - 2, ch: editor.getLine(from - 2).length }, { line: to - 1, ch: editor.getLine(to - 1).length },
+          { collapsed: true, replacedWith: word, clearOnEnter: true, inclusiveLeft: false, inclusiveRight: false });
+        word.addEventListener('click', () => mark.clear());
+        mark.on('clear', () => { if (!marks.some((each) => each !== mark && each.find())) shown(); });
+        return mark;
+      });
+      return () => { for (const mark of marks) mark.clear(); };
+    },
   };
 }
 

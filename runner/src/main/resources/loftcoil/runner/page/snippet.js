@@ -21,12 +21,13 @@ export function snippetStep(step, { lesson }) {
     stop: el('button', { type: 'button', hidden: true }, 'Stop'),
     back: el('button', { type: 'button', class: 'plain', hidden: true }, 'Put back the lesson’s text'),
     undo: el('button', { type: 'button', class: 'plain', hidden: true }, 'Undo putting back'),
+    all: el('button', { type: 'button', class: 'plain', hidden: true }, 'Show all lines'),
   };
   const sheet = el('section', { class: 'sheet', 'aria-label': `Java: ${name}` },
     el('p', { class: 'sheet-name' }, name),
     parts.frame,
     el('div', { class: 'sheet-foot' }, parts.run, parts.stop, el('span', { class: 'keys' }, 'Ctrl+Enter runs, Esc leaves'),
-      parts.status, parts.seconds, parts.back, parts.undo));
+      parts.status, parts.seconds, parts.all, parts.back, parts.undo));
   const state = { step, lesson, parts, name, text: unsent ?? step.source, slider: null, editor: null, before: '' };
   if (step.drag) {
     state.slider = makeSlider(step.drag, step.dragged && step.dragged[step.drag.variable], () => drag(state));
@@ -52,12 +53,21 @@ function connect(state, sheet) {
       run: () => run(state),
       leave: () => { if (!isHeld(parts.run)) parts.run.focus(); },
     });
+    fold(state);
     offerBack(state);
     if (step.last) show(state, step.last);
     else if (step.ran) {
       parts.result.append(el('p', { class: 'quiet' }, 'You ran this before. Run it to see again what it comes to.'));
     }
   }, { once: true });
+}
+
+/** Preparation out of sight, and a button that brings it back for who works by keyboard. */
+function fold({ step, parts, editor, text }) {
+  if (!step.folds || !step.folds.length || text !== step.source) return;
+  const showAll = editor.fold(step.folds, () => { parts.all.hidden = true; });
+  parts.all.hidden = false;
+  parts.all.addEventListener('click', () => { showAll(); parts.all.hidden = true; editor.focus(); });
 }
 
 function edited(state, text) {
