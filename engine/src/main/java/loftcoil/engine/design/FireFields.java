@@ -38,6 +38,18 @@ final class FireFields {
             "From lighting to embers.",
             Leaf.number(0, 24, FieldUnit.H),
             Fire::litForH);
+    static final Field<Fire, OptionalDouble> LIT_AGAIN_FROM = new Field<>(
+            "litAgainFromH",
+            "Hour at which a second fire is lit",
+            "Only where two fires burn on a usual day, such as one in the morning.",
+            Said.number(Leaf.number(0, 24, FieldUnit.H), "one fire a day"),
+            Fire::litAgainFromH);
+    static final Field<Fire, OptionalDouble> LIT_AGAIN_FOR = new Field<>(
+            "litAgainForH",
+            "Hours the second fire burns",
+            "From lighting to embers, with as much wood an hour as the first.",
+            Said.number(Leaf.number(0, 24, FieldUnit.H), "one fire a day"),
+            Fire::litAgainForH);
     static final Field<Fire, List<Integer>> MONTHS = new Field<>(
             "months", "Months in which the fire is lit", "In the others it stays cold.", Leaf.months(), Fire::months);
 
@@ -63,13 +75,26 @@ final class FireFields {
             Fire::passageCm2);
 
     static final Table<Fire> TABLE = new Table<>(
-            List.of(WOOD, MOISTURE, BURN, LIT_FROM, LIT_FOR, MONTHS, EXCESS_AIR, FIREBOX, PASSAGE),
+            List.of(
+                    WOOD,
+                    MOISTURE,
+                    BURN,
+                    LIT_FROM,
+                    LIT_FOR,
+                    LIT_AGAIN_FROM,
+                    LIT_AGAIN_FOR,
+                    MONTHS,
+                    EXCESS_AIR,
+                    FIREBOX,
+                    PASSAGE),
             of -> new Fire(
                     of.of(WOOD),
                     of.of(MOISTURE),
                     of.of(BURN),
                     of.of(LIT_FROM),
                     of.of(LIT_FOR),
+                    of.of(LIT_AGAIN_FROM),
+                    of.of(LIT_AGAIN_FOR),
                     of.of(MONTHS),
                     of.of(EXCESS_AIR),
                     of.of(FIREBOX),
@@ -79,8 +104,13 @@ final class FireFields {
 
     private FireFields() {}
 
-    /** The fire; where there is none, the one it is started with: 1.5 kg/h of air-dry hardwood for four hours from 17:00. */
+    /**
+     * The fire; where there is none, the one it is started with: 1.5 kg/h of air-dry hardwood for four hours from 17:00 in the colder
+     * seven months of that half of the earth.
+     */
     static Fire orStarted(Design design) {
-        return design.fire().orElse(new Fire("hardwood", 18, 1.5, 17, 4, List.of(1, 2, 3, 4, 10, 11, 12)));
+        List<Integer> colder =
+                design.site().isSouthern() ? List.of(4, 5, 6, 7, 8, 9, 10) : List.of(1, 2, 3, 4, 10, 11, 12);
+        return design.fire().orElse(new Fire("hardwood", 18, 1.5, 17, 4, colder));
     }
 }
