@@ -3,6 +3,8 @@ package loftcoil.engine.design;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import loftcoil.engine.design.DesignField.Assumed;
+import loftcoil.engine.fire.Burn;
 import loftcoil.engine.fire.WoodTable;
 
 /** The fields of {@link Fire}. */
@@ -57,9 +59,7 @@ final class FireFields {
             "excessAir",
             "Air through the fire, over the least it needs",
             "From a flue gas test: 20.9 over 20.9 less the oxygen in percent. It stays in doubt by as much as without a test.",
-            Said.number(
-                    Leaf.number(1.2, 4, FieldUnit.PLAIN),
-                    "2.2, as wood stoves mostly have, though it may be 1.6 to 3.2"),
+            Said.number(Leaf.number(1.2, 4, FieldUnit.PLAIN), new Assumed(1.6, Burn.COMMON_EXCESS_AIR, 3.2)),
             Fire::excessAir);
     private static final Field<Fire, OptionalDouble> FIREBOX = new Field<>(
             "fireboxM2",
@@ -71,7 +71,7 @@ final class FireFields {
             "passageCm2",
             "Free section for the gas at the coil",
             "What is left open beside the tube where the gas passes it. The narrower, the faster it sweeps over the tube.",
-            Said.number(Leaf.number(20, 10_000, FieldUnit.CM2), "200 cm², though it may be half or twice that"),
+            Said.number(Leaf.number(20, 10_000, FieldUnit.CM2), new Assumed(100, 200, 400)),
             Fire::passageCm2);
 
     static final Table<Fire> TABLE = new Table<>(

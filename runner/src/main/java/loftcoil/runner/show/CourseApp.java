@@ -218,7 +218,7 @@ public final class CourseApp implements LearnerApp {
 
     @Override
     public View.Safety safety() {
-        return SafetyWords.of(sheets.sheet().verdict());
+        return SafetyWords.of(sheets.sheet().verdict(), sheets.sheet().grounds());
     }
 
     @Override

@@ -3,26 +3,34 @@ package loftcoil.runner.show;
 import java.util.List;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.caution.Severity;
+import loftcoil.engine.design.Grounds;
 import loftcoil.engine.sheet.SafetyVerdict;
 
 /** The verdict on danger as every face shows it. */
 final class SafetyWords {
 
     private static final String CLEAR_LABEL = "No danger known";
+    private static final String BORROWED_LABEL = "Nothing found, much of it borrowed";
 
     private SafetyWords() {}
 
-    static View.Safety of(SafetyVerdict verdict) {
+    /** Where values are borrowed nothing is said of danger in the learner's house, as long as none is found. */
+    static View.Safety of(SafetyVerdict verdict, Grounds grounds) {
         return new View.Safety(
                 verdict.level(),
-                verdict.gravest().map(Severity::label).orElse(CLEAR_LABEL),
-                verdict.dangerous()
-                        ? "Light no fire under it as it is."
-                        : verdict.cautions().isEmpty() ? "Nothing was found. That is no promise." : "",
+                verdict.gravest().map(Severity::label).orElse(grounds.own() ? CLEAR_LABEL : BORROWED_LABEL),
+                (finding(verdict) + " " + grounds.words()).strip(),
                 findings(verdict.cautions()),
                 verdict.leading().size(),
                 verdict.followingWords(),
                 verdict.open());
+    }
+
+    private static String finding(SafetyVerdict verdict) {
+        if (verdict.dangerous()) {
+            return "Light no fire under it as it is.";
+        }
+        return verdict.cautions().isEmpty() ? "Nothing was found. That is no promise." : "";
     }
 
     static List<View.Finding> findings(List<Caution> cautions) {
