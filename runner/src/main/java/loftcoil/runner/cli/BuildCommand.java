@@ -74,7 +74,7 @@ final class BuildCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         out.println("The build sheet of '" + sheet.design().name() + "' is in " + target.path());
         if (!sheet.buildable()) {
-            out.println("It begins with why this design must not be built as drawn. "
+            out.println("It begins with why this design must not be built as it is. "
                     + sheet.verdict().metric().replace("*", ""));
         }
         out.flush();

@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.runner.course.Course;
@@ -225,11 +226,11 @@ public final class CourseApp implements LearnerApp {
     public View.Safety safety() {
         Design design = store.design();
         try {
-            return SafetyWords.of(sheets.sheet().verdict());
+            return SafetyWords.of(sheets.sheet().verdict(), sheets.sheet().grounds());
         } catch (RefusedException cannotBe) {
             // A design that fits together may still have a year that cannot be, such as that of the other half of the
             // earth.
-            return SafetyWords.withoutYear(SafetyVerdict.quick(design), cannotBe);
+            return SafetyWords.withoutYear(SafetyVerdict.quick(design), Grounds.of(design), cannotBe);
         }
     }
 

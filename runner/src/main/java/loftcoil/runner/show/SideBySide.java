@@ -40,7 +40,7 @@ public final class SideBySide {
                 LoopSvg.picture("After: " + after.design().name(), Drawing.of(after.design())),
                 before.loop().words(),
                 after.loop().words(),
-                SafetyWords.of(after.verdict()),
+                SafetyWords.of(after.verdict(), after.grounds()),
                 groups(compared),
                 SafetyWords.findings(compared.cautionsRaised()),
                 SafetyWords.findings(compared.cautionsSettled()),
