@@ -76,7 +76,10 @@ public final class ExerciseReader {
         SortedMap<String, About.Span> vary = PartsReader.vary(fields);
         String allowed = "where the reference value is from; \"common practice\" or \"from memory\" where that is so";
         String source = judged ? fields.words("source", allowed) : fields.wordsIfSaid("source", allowed);
-        return new About(path, text, before(fields), vary, source, PartsReader.solution(fields, judged, reckoned));
+        String shown = fields.wordsIfSaid(
+                "shown", "the first words of the paragraph that shows the sum with other numbers, or a snippet's name");
+        return new About(
+                path, text, before(fields), vary, source, PartsReader.solution(fields, judged, reckoned), shown);
     }
 
     private static boolean before(JsonFields fields) {
