@@ -70,6 +70,11 @@ final class QuestionDesk {
                 exercise instanceof Code code ? code.lines() : List.of());
     }
 
+    /** The text of a question, with the learner's own numbers. */
+    String text(Step.Question question) {
+        return own(question).text();
+    }
+
     private static String unit(Exercise exercise) {
         if (exercise instanceof Quantity quantity) {
             return quantity.reference().unit();

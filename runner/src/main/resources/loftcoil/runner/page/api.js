@@ -46,6 +46,7 @@ export const clears = () => ask('clears');
 export const searchClears = () => post('clears-search');
 export const stopClears = () => post('clears-stop');
 export const words = () => ask('words');
+export const search = (text) => post('search', { text });
 export const conduct = () => ask('conduct');
 export const run = (lesson, step, source, dragged) => post('run', { lesson, step, source, dragged });
 export const keep = (lesson, step, source, leaving = false) =>
