@@ -69,7 +69,7 @@ export const rebuildTake = (old, changes) => post('rebuild-take', { old, changes
 export const survey = () => ask('survey');
 export const surveyTell = (typed, guessed) => post('survey-tell', { typed, guessed });
 export const surveyWalk = (run, pieces) => post('survey-walk', { run, pieces });
-export const surveyTaps = (taps) => post('survey-taps', { taps });
+export const surveyTaps = (trunk, taps) => post('survey-taps', { trunk, taps });
 export const surveyHabits = (habits) => post('survey-habits', { habits });
 export const surveyNoPanes = () => post('survey-no-panes');
 export const surveyAfresh = (from) => post('survey-afresh', { from });
