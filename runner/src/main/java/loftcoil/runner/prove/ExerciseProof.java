@@ -49,7 +49,7 @@ final class ExerciseProof {
     }
 
     void take(Course course, Step step) {
-        if (!(step instanceof Step.Question question)) {
+        if (!(step instanceof Step.Question question) || question.asked() == Step.Asked.AGAIN) {
             return;
         }
         checked++;

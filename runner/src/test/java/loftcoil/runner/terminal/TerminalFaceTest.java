@@ -143,7 +143,7 @@ class TerminalFaceTest {
         assertTrue(all.contains("q      leave; all is kept"), all);
         assertTrue(all.contains("Heights above the floor"), all);
         assertTrue(all.contains("There is no lesson 9; the list goes from 1 to 2."), all);
-        assertTrue(all.contains("More  (about 5 minutes)"), all);
+        assertTrue(all.contains("More  (about 3 minutes)"), all);
     }
 
     @Test
