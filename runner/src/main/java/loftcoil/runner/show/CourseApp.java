@@ -146,7 +146,9 @@ public final class CourseApp implements LearnerApp {
         }
         // A drag reruns many times a second: what was guessed is said by the first run, and after a new guess.
         boolean again = ran.first() || dragged.isEmpty();
-        List<String> predictions = done ? questions.predictions(lesson, snippet, again) : List.of();
+        // Of a changed snippet the guess was not made.
+        boolean asWritten = source.equals(snippet.source());
+        List<String> predictions = done && asWritten ? questions.predictions(lesson, snippet, again) : List.of();
         return RunWords.of(ran.outcome(), ran.before(), predictions);
     }
 
@@ -192,7 +194,7 @@ public final class CourseApp implements LearnerApp {
     @Override
     public List<View.Suggestion> complete(String lessonId, String stepId, String source, int cursor) {
         return snippets.complete(source, cursor).stream()
-                .map(suggestion -> new View.Suggestion(suggestion.text(), suggestion.from()))
+                .map(suggestion -> new View.Suggestion(suggestion.text(), suggestion.from(), suggestion.meaning()))
                 .toList();
     }
 

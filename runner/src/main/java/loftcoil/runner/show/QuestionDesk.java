@@ -69,7 +69,8 @@ final class QuestionDesk {
                 options(exercise),
                 exercise instanceof Code code ? code.starter() : "",
                 current(exercise),
-                replies.before(exercise, answers));
+                replies.before(exercise, answers),
+                exercise instanceof Code code ? code.lines() : List.of());
     }
 
     private static String unit(Exercise exercise) {

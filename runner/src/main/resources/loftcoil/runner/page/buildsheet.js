@@ -1,5 +1,5 @@
 // The learner's own build sheet: choose paper and units, look at it, keep it as a file. It stands in a frame, with its own style.
-import { clear, el, say } from './dom.js';
+import { arrive, clear, el, say } from './dom.js';
 import { failure } from './api.js';
 
 const CHOSEN = 'loftcoil sheet';
@@ -24,8 +24,7 @@ export function showBuildSheet(main) {
       choice('sheet-units', 'Units', UNITS, chosen.units, (value) => { chosen.units = value; follow(); })),
     saves,
     place));
-  window.scrollTo(0, 0);
-  main.focus({ preventScroll: true });
+  arrive(main);
   return follow();
 }
 
