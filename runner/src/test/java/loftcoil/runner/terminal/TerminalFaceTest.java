@@ -190,7 +190,7 @@ class TerminalFaceTest {
         String all = console.all();
         assertTrue(all.contains("0 of 3 questions answered."), all);
         assertTrue(all.contains("One lesson has faded."), all);
-        assertTrue(all.contains("  1  A first try  (5 min; 2 of 3 missed)"), all);
+        assertTrue(all.contains("  1  A first try  (6 min; 2 of 3 missed)"), all);
         assertEquals(Recall.FADED, bench.course().lessons().get(0).recall());
         assertEquals(0, console.left());
     }
