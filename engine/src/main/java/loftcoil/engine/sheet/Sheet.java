@@ -5,8 +5,7 @@ import java.util.Optional;
 import loftcoil.engine.caution.Ask;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.design.Design;
-import loftcoil.engine.design.DesignFields;
-import loftcoil.engine.design.Origin;
+import loftcoil.engine.design.Grounds;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.FlowSearch;
 import loftcoil.engine.run.YearSpread;
@@ -72,13 +71,9 @@ public record Sheet(
         return verdict.asks();
     }
 
-    /** How many values that the figures and the verdict rest on were copied from an example and not looked at since; names are none. */
-    public int borrowed() {
-        return (int) DesignFields.of(design).stream()
-                .filter(value ->
-                        value.origin() == Origin.BORROWED && value.text().isPresent())
-                .filter(value -> !value.path().equals("name") && !value.path().endsWith(".name"))
-                .count();
+    /** How many of the values that figures and verdict rest on are yours, assumed and borrowed. */
+    public Grounds grounds() {
+        return Grounds.of(design);
     }
 
     /** The weighed charge of the first fire; empty where no fire heats the coil. */

@@ -6,6 +6,10 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Grounds;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.Term;
 import loftcoil.runner.lesson.Lesson;
@@ -220,7 +224,14 @@ public final class CourseApp implements LearnerApp {
 
     @Override
     public View.Safety safety() {
-        return SafetyWords.of(sheets.sheet().verdict());
+        Design design = store.design();
+        try {
+            return SafetyWords.of(sheets.sheet().verdict(), sheets.sheet().grounds());
+        } catch (RefusedException cannotBe) {
+            // A design that fits together may still have a year that cannot be, such as that of the other half of the
+            // earth.
+            return SafetyWords.withoutYear(SafetyVerdict.quick(design), Grounds.of(design), cannotBe);
+        }
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.Optional;
 import loftcoil.engine.design.Change;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.runner.check.Checker;
@@ -139,7 +140,9 @@ final class QuestionDesk {
                 View.Counted.NONE,
                 "",
                 decision.about().source(),
-                Optional.of(new View.Stands(current(decision), SafetyWords.of(SafetyVerdict.quick(store.design())))));
+                Optional.of(new View.Stands(
+                        current(decision),
+                        SafetyWords.of(SafetyVerdict.quick(store.design()), Grounds.of(store.design())))));
     }
 
     private List<Progress.Given> keep(Lesson lesson, Step.Question question, Progress.Given given) {

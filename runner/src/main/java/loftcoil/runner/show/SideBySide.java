@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import loftcoil.engine.caution.Caution;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Differences;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.FigureGroup;
@@ -38,13 +40,25 @@ public final class SideBySide {
                 LoopSvg.picture("After: " + after.design().name(), Drawing.of(after.design())),
                 before.loop().words(),
                 after.loop().words(),
-                SafetyWords.of(after.verdict()),
+                SafetyWords.of(after.verdict(), after.grounds()),
                 groups(compared),
                 SafetyWords.findings(compared.cautionsRaised()),
                 SafetyWords.findings(compared.cautionsSettled()),
                 staying(compared),
                 effects.stream().map(SideBySide::effect).toList(),
-                after.year().isPresent() || before.year().isPresent());
+                after.year().isPresent() || before.year().isPresent(),
+                differences(before.design(), after.design()));
+    }
+
+    /** All in which two designs differ, in words. */
+    static List<RebuildView.Difference> differences(Design before, Design after) {
+        return Differences.between(before, after).stream()
+                .map(said -> new RebuildView.Difference(
+                        said.part(),
+                        said.label(),
+                        said.before().metric(),
+                        said.after().metric()))
+                .toList();
     }
 
     private static List<RebuildView.Group> groups(Comparison compared) {
