@@ -44,13 +44,16 @@ final class QuestionDesk {
         this.replies = new ReplyWords(reckoning);
     }
 
-    private Exercise own(Step.Question question) {
-        return Variation.own(
-                course.exercise(question.exercise()), store.progress().seed());
+    private Exercise own(Lesson lesson, Step.Question question) {
+        Exercise exercise = course.exercise(question.exercise());
+        long seed = store.progress().seed();
+        return question.asked() == Step.Asked.AGAIN
+                ? Variation.again(exercise, seed, lesson.id())
+                : Variation.own(exercise, seed);
     }
 
     View.Question view(Lesson lesson, Step.Question question) {
-        Exercise exercise = own(question);
+        Exercise exercise = own(lesson, question);
         List<Progress.Given> answers = store.work(lesson.id()).answersTo(question.id());
         return new View.Question(
                 question.id(),
@@ -58,6 +61,7 @@ final class QuestionDesk {
                     case PREDICT -> "predict";
                     case QUESTION -> "question";
                     case DECIDE -> "decide";
+                    case AGAIN -> "again";
                 },
                 exercise.form(),
                 question.label(),
@@ -109,7 +113,7 @@ final class QuestionDesk {
     }
 
     private View.Reply checked(Lesson lesson, Step.Question question, String text) {
-        Exercise exercise = own(question);
+        Exercise exercise = own(lesson, question);
         Verdict verdict = Checker.check(exercise, text, reckoning);
         if (verdict instanceof Verdict.Decided decided && exercise instanceof Decision decision) {
             return decide(lesson, question, decision, decided, text);
@@ -164,7 +168,7 @@ final class QuestionDesk {
         }
         lastCompared = guesses;
         return guesses.stream()
-                .map(guess -> beside(own(guess.question()), guess.text()))
+                .map(guess -> beside(own(lesson, guess.question()), guess.text()))
                 .toList();
     }
 

@@ -113,7 +113,7 @@ public final class View {
      * Something to answer.
      *
      * @param id name of the step
-     * @param asked {@code predict}, {@code question} or {@code decide}
+     * @param asked {@code predict}, {@code question}, {@code decide} or {@code again}
      * @param form {@code quantity}, {@code choice}, {@code java}, {@code decision} or {@code mend}
      * @param label a short name
      * @param markdown the question

@@ -112,6 +112,7 @@ final class QuestionStep {
                 switch (question.asked()) {
                     case "predict" -> "Your guess first";
                     case "decide" -> "Decide";
+                    case "again" -> "From an earlier lesson";
                     default -> "Question";
                 };
         console.head(word + ": " + question.label());
