@@ -31,6 +31,7 @@ import picocli.CommandLine.Spec;
             ClassCommand.class,
             ExportCommand.class,
             SelfCheckCommand.class,
+            LicencesCommand.class,
             ProveCommand.class
         },
         footer = {
