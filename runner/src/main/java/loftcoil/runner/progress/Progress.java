@@ -19,8 +19,8 @@ import java.util.stream.Collectors;
 public record Progress(
         int version, long seed, String lesson, Map<String, LessonWork> lessons, Map<String, AnswerState> refresher) {
 
-    /** The shape written now. 2 has the refresher. */
-    public static final int VERSION = 2;
+    /** The shape written now. 2 has the refresher, 3 the lessons in today's order. */
+    public static final int VERSION = 3;
 
     /** Keeps its own copies. */
     public Progress {

@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.runner.course.Course;
@@ -19,6 +20,7 @@ import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.Outcome;
 import loftcoil.runner.session.Session;
 import loftcoil.runner.session.SessionSetup;
+import org.jspecify.annotations.Nullable;
 
 /** The real {@link LearnerApp}: a course, a learner's folder and running Java. */
 public final class CourseApp implements LearnerApp {
@@ -35,6 +37,7 @@ public final class CourseApp implements LearnerApp {
     private final MendDesk mends;
     private final WholeSheets sheets;
     private final ClearsDesk clears;
+    private @Nullable CourseSearch search;
     private final Warming warming = new Warming();
 
     private CourseApp(Course course, LearnerStore store, Supplier<Session> sessions) {
@@ -151,7 +154,9 @@ public final class CourseApp implements LearnerApp {
         }
         // A drag reruns many times a second: what was guessed is said by the first run, and after a new guess.
         boolean again = ran.first() || dragged.isEmpty();
-        List<String> predictions = done ? questions.predictions(lesson, snippet, again) : List.of();
+        // Of a changed snippet the guess was not made.
+        boolean asWritten = source.equals(snippet.source());
+        List<String> predictions = done && asWritten ? questions.predictions(lesson, snippet, again) : List.of();
         return RunWords.of(ran.outcome(), ran.before(), predictions);
     }
 
@@ -197,13 +202,25 @@ public final class CourseApp implements LearnerApp {
     @Override
     public List<View.Suggestion> complete(String lessonId, String stepId, String source, int cursor) {
         return snippets.complete(source, cursor).stream()
-                .map(suggestion -> new View.Suggestion(suggestion.text(), suggestion.from()))
+                .map(suggestion -> new View.Suggestion(suggestion.text(), suggestion.from(), suggestion.meaning()))
                 .toList();
     }
 
     @Override
     public View.Words words() {
         return new View.Words(course.terms().stream().map(this::term).toList());
+    }
+
+    @Override
+    public List<View.Found> search(String sought) {
+        return searcher().find(sought);
+    }
+
+    /** Made when it is first asked for: most never search. */
+    private synchronized CourseSearch searcher() {
+        CourseSearch made = search == null ? new CourseSearch(course, questions::text) : search;
+        search = made;
+        return made;
     }
 
     private View.Term term(Term term) {
@@ -225,11 +242,11 @@ public final class CourseApp implements LearnerApp {
     public View.Safety safety() {
         Design design = store.design();
         try {
-            return SafetyWords.of(sheets.sheet().verdict());
+            return SafetyWords.of(sheets.sheet().verdict(), sheets.sheet().grounds());
         } catch (RefusedException cannotBe) {
             // A design that fits together may still have a year that cannot be, such as that of the other half of the
             // earth.
-            return SafetyWords.withoutYear(SafetyVerdict.quick(design), cannotBe);
+            return SafetyWords.withoutYear(SafetyVerdict.quick(design), Grounds.of(design), cannotBe);
         }
     }
 

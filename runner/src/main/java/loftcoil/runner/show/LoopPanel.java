@@ -17,7 +17,11 @@ final class LoopPanel {
     static View.Design view(Design design) {
         Sheet sheet = Sheet.of(design);
         return new View.Design(
-                design.name(), drawn(design), figures(sheet), sheet.loop().words(), SafetyWords.of(sheet.verdict()));
+                design.name(),
+                drawn(design),
+                figures(sheet),
+                sheet.loop().words(),
+                SafetyWords.of(sheet.verdict(), sheet.grounds()));
     }
 
     static View.Picture drawn(Design design) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import loftcoil.engine.design.Change;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.runner.check.Checker;
@@ -44,13 +45,16 @@ final class QuestionDesk {
         this.replies = new ReplyWords(reckoning);
     }
 
-    private Exercise own(Step.Question question) {
-        return Variation.own(
-                course.exercise(question.exercise()), store.progress().seed());
+    private Exercise own(Lesson lesson, Step.Question question) {
+        Exercise exercise = course.exercise(question.exercise());
+        long seed = store.progress().seed();
+        return question.asked() == Step.Asked.AGAIN
+                ? Variation.again(exercise, seed, lesson.id())
+                : Variation.own(exercise, seed);
     }
 
     View.Question view(Lesson lesson, Step.Question question) {
-        Exercise exercise = own(question);
+        Exercise exercise = own(lesson, question);
         List<Progress.Given> answers = store.work(lesson.id()).answersTo(question.id());
         return new View.Question(
                 question.id(),
@@ -58,6 +62,7 @@ final class QuestionDesk {
                     case PREDICT -> "predict";
                     case QUESTION -> "question";
                     case DECIDE -> "decide";
+                    case AGAIN -> "again";
                 },
                 exercise.form(),
                 question.label(),
@@ -66,7 +71,13 @@ final class QuestionDesk {
                 options(exercise),
                 exercise instanceof Code code ? code.starter() : "",
                 current(exercise),
-                replies.before(exercise, answers));
+                replies.before(exercise, answers),
+                exercise instanceof Code code ? code.lines() : List.of());
+    }
+
+    /** The text of a question, with the learner's own numbers. */
+    String text(Step.Question question) {
+        return own(question).text();
     }
 
     private static String unit(Exercise exercise) {
@@ -103,7 +114,7 @@ final class QuestionDesk {
     }
 
     private View.Reply checked(Lesson lesson, Step.Question question, String text) {
-        Exercise exercise = own(question);
+        Exercise exercise = own(lesson, question);
         Verdict verdict = Checker.check(exercise, text, reckoning);
         if (verdict instanceof Verdict.Decided decided && exercise instanceof Decision decision) {
             return decide(lesson, question, decision, decided, text);
@@ -135,7 +146,9 @@ final class QuestionDesk {
                 View.Counted.NONE,
                 "",
                 decision.about().source(),
-                Optional.of(new View.Stands(current(decision), SafetyWords.of(SafetyVerdict.quick(store.design())))));
+                Optional.of(new View.Stands(
+                        current(decision),
+                        SafetyWords.of(SafetyVerdict.quick(store.design()), Grounds.of(store.design())))));
     }
 
     private List<Progress.Given> keep(Lesson lesson, Step.Question question, Progress.Given given) {
@@ -156,7 +169,7 @@ final class QuestionDesk {
         }
         lastCompared = guesses;
         return guesses.stream()
-                .map(guess -> beside(own(guess.question()), guess.text()))
+                .map(guess -> beside(own(lesson, guess.question()), guess.text()))
                 .toList();
     }
 

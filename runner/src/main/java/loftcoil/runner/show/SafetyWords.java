@@ -3,6 +3,7 @@ package loftcoil.runner.show;
 import java.util.List;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.caution.Severity;
+import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
 
@@ -10,31 +11,38 @@ import loftcoil.engine.sheet.SafetyVerdict;
 final class SafetyWords {
 
     private static final String CLEAR_LABEL = "No danger known";
+    private static final String BORROWED_LABEL = "Nothing found, much of it borrowed";
 
     private SafetyWords() {}
 
-    static View.Safety of(SafetyVerdict verdict) {
-        return of(verdict, verdict.open());
+    /** Where values are borrowed nothing is said of danger in the learner's house, as long as none is found. */
+    static View.Safety of(SafetyVerdict verdict, Grounds grounds) {
+        return of(verdict, grounds, verdict.open());
     }
 
     /** What could be judged of a design whose year cannot be, and why not. */
-    static View.Safety withoutYear(SafetyVerdict quick, RefusedException why) {
+    static View.Safety withoutYear(SafetyVerdict quick, Grounds grounds, RefusedException why) {
         int others = why.lines().size() - 1;
         String more = others == 0 ? "." : ", and " + others + " more of the kind.";
-        return of(quick, "The year could not be judged: " + why.lines().get(0) + more);
+        return of(quick, grounds, "The year could not be judged: " + why.lines().get(0) + more);
     }
 
-    private static View.Safety of(SafetyVerdict verdict, String open) {
+    private static View.Safety of(SafetyVerdict verdict, Grounds grounds, String open) {
         return new View.Safety(
                 verdict.level(),
-                verdict.gravest().map(Severity::label).orElse(CLEAR_LABEL),
-                verdict.dangerous()
-                        ? "Light no fire under it as it is."
-                        : verdict.cautions().isEmpty() ? "Nothing was found. That is no promise." : "",
+                verdict.gravest().map(Severity::label).orElse(grounds.own() ? CLEAR_LABEL : BORROWED_LABEL),
+                (finding(verdict) + " " + grounds.words()).strip(),
                 findings(verdict.cautions()),
                 verdict.leading().size(),
                 verdict.followingWords(),
                 open);
+    }
+
+    private static String finding(SafetyVerdict verdict) {
+        if (verdict.dangerous()) {
+            return "Light no fire under it as it is.";
+        }
+        return verdict.cautions().isEmpty() ? "Nothing was found. That is no promise." : "";
     }
 
     static List<View.Finding> findings(List<Caution> cautions) {

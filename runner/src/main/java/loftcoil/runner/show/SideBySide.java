@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import loftcoil.engine.build.PartsChange;
+import loftcoil.engine.build.PartsList;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Differences;
@@ -35,19 +37,27 @@ public final class SideBySide {
     public static RebuildView.SideBySide of(Comparison compared, List<Rebuild.Effect> effects) {
         Sheet before = compared.before();
         Sheet after = compared.after();
+        PartsChange parts = PartsChange.between(PartsList.of(before.design()), PartsList.of(after.design()));
         return new RebuildView.SideBySide(
                 LoopSvg.picture("Before: " + before.design().name(), Drawing.of(before.design())),
                 LoopSvg.picture("After: " + after.design().name(), Drawing.of(after.design())),
                 before.loop().words(),
                 after.loop().words(),
-                SafetyWords.of(after.verdict()),
+                SafetyWords.of(after.verdict(), after.grounds()),
                 groups(compared),
                 SafetyWords.findings(compared.cautionsRaised()),
                 SafetyWords.findings(compared.cautionsSettled()),
                 staying(compared),
                 effects.stream().map(SideBySide::effect).toList(),
                 after.year().isPresent() || before.year().isPresent(),
-                differences(before.design(), after.design()));
+                differences(before.design(), after.design()),
+                parts.lines().stream()
+                        .map(line -> new RebuildView.PartLine(
+                                line.fate().words(),
+                                line.difference().metric(),
+                                line.part().what().metric()))
+                        .toList(),
+                parts.kept().size());
     }
 
     /** All in which two designs differ, in words. */

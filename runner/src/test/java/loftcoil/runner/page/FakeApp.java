@@ -98,6 +98,14 @@ final class FakeApp implements LearnerApp {
     }
 
     @Override
+    public List<View.Found> search(String sought) {
+        return sought.contains("nothing")
+                ? List.of()
+                : List.of(new View.Found(
+                        "question", FakeCourse.FIRST, "push", "Warm water", "the push of two legs", "Two legs are"));
+    }
+
+    @Override
     public View.Run run(String lesson, String step, String source, Map<String, Double> dragged) {
         calls.add("run " + step + " " + dragged);
         if (fault instanceof Error error) {
@@ -258,7 +266,7 @@ final class FakeApp implements LearnerApp {
         int start = from;
         return List.of("densityKgPerM3(", "expansionPerK(", "prandtl(").stream()
                 .filter(name -> name.startsWith(begun))
-                .map(name -> new View.Suggestion(name, start))
+                .map(name -> new View.Suggestion(name, start, "what it is"))
                 .toList();
     }
 
