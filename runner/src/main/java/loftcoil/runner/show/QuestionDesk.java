@@ -76,8 +76,8 @@ final class QuestionDesk {
     }
 
     /** The text of a question, with the learner's own numbers. */
-    String text(Step.Question question) {
-        return own(question).text();
+    String text(Lesson lesson, Step.Question question) {
+        return own(lesson, question).text();
     }
 
     private static String unit(Exercise exercise) {
