@@ -32,6 +32,7 @@ public final class CourseApp implements LearnerApp {
     private final QuestionDesk questions;
     private final RefreshDesk refresh;
     private final RebuildDesk rebuild;
+    private final DesignsDesk designs;
     private final SurveyDesk survey;
     private final MendDesk mends;
     private final WholeSheets sheets;
@@ -47,6 +48,7 @@ public final class CourseApp implements LearnerApp {
         this.questions = new QuestionDesk(course, store, reckoning);
         this.refresh = new RefreshDesk(course, store, reckoning);
         this.rebuild = new RebuildDesk(store);
+        this.designs = new DesignsDesk(store);
         this.survey = new SurveyDesk(store);
         this.mends = new MendDesk(course, reckoning);
         this.sheets = new WholeSheets(store);
@@ -276,6 +278,11 @@ public final class CourseApp implements LearnerApp {
     @Override
     public RebuildApp rebuild() {
         return rebuild;
+    }
+
+    @Override
+    public DesignsApp designs() {
+        return designs;
     }
 
     @Override

@@ -102,6 +102,9 @@ public interface LearnerApp extends AutoCloseable {
     /** An old design and its rebuild side by side. */
     RebuildApp rebuild();
 
+    /** The learner's designs and the history of the one that is taken up. */
+    DesignsApp designs();
+
     /** The learner's house as it is measured. */
     SurveyApp survey();
 

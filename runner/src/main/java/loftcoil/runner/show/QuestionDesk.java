@@ -25,6 +25,7 @@ import loftcoil.runner.lesson.Lesson;
 import loftcoil.runner.lesson.Step;
 import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.progress.Progress;
+import loftcoil.runner.progress.Trail;
 
 /** Shows questions with the learner's own numbers, and takes answers and decisions. */
 final class QuestionDesk {
@@ -127,7 +128,7 @@ final class QuestionDesk {
             Lesson lesson, Step.Question question, Decision decision, Verdict.Decided decided, String text) {
         try {
             Design changed = Changes.apply(store.design(), decision.change(), decided.value());
-            store.decide(changed);
+            store.becomes(changed, Trail.How.DECIDED);
         } catch (RefusedException refused) {
             keep(lesson, question, new Progress.Given(text, AnswerState.UNREAD, ""));
             String faults = "- " + String.join("\n- ", refused.lines());

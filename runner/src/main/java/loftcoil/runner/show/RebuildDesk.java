@@ -8,6 +8,7 @@ import loftcoil.engine.study.Comparison;
 import loftcoil.engine.study.NamedValue;
 import loftcoil.engine.study.Rebuild;
 import loftcoil.runner.progress.TextFile;
+import loftcoil.runner.progress.Trail;
 
 /** The rebuild over a learner's folder. */
 final class RebuildDesk implements RebuildApp {
@@ -56,7 +57,7 @@ final class RebuildDesk implements RebuildApp {
     public RebuildView.Taken takeOver(String oldJson, Map<String, String> changes) {
         Design old = DesignJson.read(oldJson);
         Design rebuilt = Rebuild.applied(old, Levers.changed(old, changes));
-        String kept = store.replace(rebuilt);
+        String kept = store.replace(rebuilt, Trail.How.REBUILT);
         return new RebuildView.Taken(
                 "It is your design now. The one from before is kept in your folder as " + kept + ".", kept);
     }

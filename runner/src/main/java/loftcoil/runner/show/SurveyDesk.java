@@ -34,6 +34,7 @@ import loftcoil.engine.survey.Survey;
 import loftcoil.engine.survey.WalkedPipe;
 import loftcoil.engine.survey.Way;
 import loftcoil.engine.words.Numeral;
+import loftcoil.runner.progress.Trail;
 
 /** The survey of a house over a learner's folder. */
 final class SurveyDesk implements SurveyApp {
@@ -274,7 +275,7 @@ final class SurveyDesk implements SurveyApp {
     public RebuildView.Taken take() {
         List<Fault> open = store.survey().open();
         refuse(open);
-        String kept = store.replace(store.survey().design());
+        String kept = store.replace(store.survey().design(), Trail.How.MEASURED);
         return new RebuildView.Taken(
                 "It is your design now. The one from before is kept in your folder as " + kept + ".", kept);
     }

@@ -13,6 +13,7 @@ import loftcoil.engine.design.Example;
 import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.progress.LessonProgress.Recall;
+import loftcoil.runner.show.DesignsApp;
 import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.show.MendView;
 import loftcoil.runner.show.RebuildApp;
@@ -315,6 +316,11 @@ final class FakeApp implements LearnerApp {
     @Override
     public BuildSheet build() {
         return BuildSheet.of(Example.orchardBothy());
+    }
+
+    @Override
+    public DesignsApp designs() {
+        throw new UnknownNameException("There are no designs here.");
     }
 
     @Override
