@@ -9,7 +9,6 @@ import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.handout.HandoutHtml;
 import loftcoil.runner.handout.Paper;
 import loftcoil.runner.handout.SheetSetting;
-import loftcoil.runner.handout.Units;
 import loftcoil.runner.page.BuildSheetPrinter;
 import loftcoil.runner.show.LearnerApp;
 
@@ -28,9 +27,7 @@ final class HandoutPrinter implements BuildSheetPrinter {
     public Printed print(Asked asked) {
         Paper paper =
                 Paper.named(asked.paper()).orElseThrow(() -> RefusedException.of("paper", asked.paper(), "a4, letter"));
-        Units units =
-                Units.named(asked.units()).orElseThrow(() -> RefusedException.of("units", asked.units(), "metric, us"));
-        SheetSetting setting = new SheetSetting(paper, units, LocalDate.now(ZoneId.systemDefault()));
+        SheetSetting setting = new SheetSetting(paper, bench.units(), LocalDate.now(ZoneId.systemDefault()));
         BuildSheet sheet = bench.build();
         return asked.pdf()
                 ? new Printed(name(sheet) + ".pdf", HandoutHtml.buildSheetPdf(sheet, bench.foundClears(), setting))

@@ -24,7 +24,7 @@ final class FiguresPart {
                 .map(low -> Html.text(measures.between(low, figure.high().orElseThrow())))
                 .orElse("");
         return List.of(
-                Html.text(figure.label()),
+                Html.text(measures.units().said(figure.label())),
                 Html.element("strong", Html.text(measures.of(figure.value()))),
                 ends,
                 Prose.inline(measures.words(figure.doubt())));

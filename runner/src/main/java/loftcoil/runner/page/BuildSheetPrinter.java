@@ -15,7 +15,7 @@ public interface BuildSheetPrinter {
      * Prints.
      *
      * @param asked what is wanted
-     * @throws loftcoil.engine.fault.RefusedException where that paper or those units are not known; the message says which are
+     * @throws loftcoil.engine.fault.RefusedException where that paper is not known; the message says which are
      */
     Printed print(Asked asked);
 
@@ -24,9 +24,8 @@ public interface BuildSheetPrinter {
      *
      * @param pdf true for PDF, false for HTML
      * @param paper name of the paper
-     * @param units name of the units
      */
-    record Asked(boolean pdf, String paper, String units) {}
+    record Asked(boolean pdf, String paper) {}
 
     /** A file. */
     final class Printed {

@@ -8,12 +8,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The build sheet at addresses of its own: {@code /sheet/show/PAPER/UNITS} to look at within the page, {@code /sheet/html/…} and
+ * The build sheet at addresses of its own: {@code /sheet/show/PAPER} to look at within the page, {@code /sheet/html/…} and
  * {@code /sheet/pdf/…} to keep. It brings its own style, so it has rules of its own; it may run nothing.
  */
 final class Sheets {
 
-    private static final Pattern ADDRESS = Pattern.compile("/sheet/(show|html|pdf)/([a-z0-9]{1,20})/([a-z]{1,20})");
+    private static final Pattern ADDRESS = Pattern.compile("/sheet/(show|html|pdf)/([a-z0-9]{1,20})");
     private static final Map<String, String> OWN_RULES = Map.of(
             "Content-Security-Policy",
             "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'; "
@@ -34,7 +34,7 @@ final class Sheets {
             return Optional.empty();
         }
         BuildSheetPrinter.Asked asked =
-                new BuildSheetPrinter.Asked(address.group(1).equals("pdf"), address.group(2), address.group(3));
+                new BuildSheetPrinter.Asked(address.group(1).equals("pdf"), address.group(2));
         boolean kept = !address.group(1).equals("show");
         return Optional.of(() -> reply(asked, kept));
     }

@@ -44,9 +44,14 @@ final class ProgressJson {
 
     /** A tree of an earlier edition as this one writes it. */
     private static JsonNode brought(JsonNode tree, int version) {
-        if (version == 1 && tree instanceof ObjectNode older && !older.has("refresher")) {
+        if (version < Progress.VERSION && tree instanceof ObjectNode older) {
             older.put("version", Progress.VERSION);
-            older.putObject("refresher");
+            if (version == 1 && !older.has("refresher")) {
+                older.putObject("refresher");
+            }
+            if (!older.has("units")) {
+                older.put("units", "");
+            }
         }
         return tree;
     }

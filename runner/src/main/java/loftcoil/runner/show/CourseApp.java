@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.Term;
 import loftcoil.runner.lesson.Lesson;
@@ -42,7 +43,7 @@ public final class CourseApp implements LearnerApp {
         this.refresh = new RefreshDesk(course, store, reckoning);
         this.rebuild = new RebuildDesk(store);
         this.survey = new SurveyDesk(store);
-        this.mends = new MendDesk(course, reckoning);
+        this.mends = new MendDesk(course, reckoning, store::units);
         this.sheets = new WholeSheets(store);
         this.clears = new ClearsDesk(store);
     }
@@ -83,7 +84,8 @@ public final class CourseApp implements LearnerApp {
         String open =
                 course.lesson(last).isPresent() ? last : course.lessons().get(0).id();
         List<View.LessonLine> lines = course.lessons().stream().map(this::line).toList();
-        return new View.Course(lines, open, store.folder(), store.notices());
+        return new View.Course(
+                lines, open, store.folder(), store.notices(), store.units().code(), store.unitsSaid());
     }
 
     private View.LessonLine line(Lesson lesson) {
@@ -116,7 +118,7 @@ public final class CourseApp implements LearnerApp {
             return new View.Caution(caution.id(), caution.danger(), caution.markdown());
         }
         if (step instanceof Step.Drawing drawing) {
-            return new View.Drawing(drawing.id(), drawing.caption(), LoopPanel.drawn(store.design()));
+            return new View.Drawing(drawing.id(), drawing.caption(), LoopPanel.drawn(store.design(), store.units()));
         }
         if (step instanceof Step.Snippet snippet) {
             return snippetView(lesson, snippet);
@@ -131,7 +133,7 @@ public final class CourseApp implements LearnerApp {
                 work.snippets().getOrDefault(snippet.id(), snippet.source()),
                 snippet.source(),
                 work.ran().contains(snippet.id()),
-                snippet.drag().map(drag -> SnippetRunner.own(drag, store.design())));
+                snippet.drag().map(drag -> Slider.of(SnippetRunner.own(drag, store.design()), store.units())));
     }
 
     @Override
@@ -147,7 +149,7 @@ public final class CourseApp implements LearnerApp {
         // A drag reruns many times a second: what was guessed is said by the first run, and after a new guess.
         boolean again = ran.first() || dragged.isEmpty();
         List<String> predictions = done ? questions.predictions(lesson, snippet, again) : List.of();
-        return RunWords.of(ran.outcome(), ran.before(), predictions);
+        return RunWords.of(ran.outcome(), ran.before(), predictions, store.units());
     }
 
     @Override
@@ -212,13 +214,33 @@ public final class CourseApp implements LearnerApp {
     }
 
     @Override
+    public View.ConductTable conduct() {
+        return ConductWords.table(store.units());
+    }
+
+    @Override
+    public Units units() {
+        return store.units();
+    }
+
+    @Override
+    public void choose(Units units) {
+        store.choose(units);
+    }
+
+    /** Shows everything in those units until the end, or until the learner chooses others. */
+    public void useForNow(Units units) {
+        store.useForNow(units);
+    }
+
+    @Override
     public View.Design design() {
-        return LoopPanel.view(store.design());
+        return LoopPanel.view(store.design(), store.units());
     }
 
     @Override
     public View.Safety safety() {
-        return SafetyWords.of(sheets.sheet().verdict());
+        return SafetyWords.of(sheets.sheet().verdict(), store.units());
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.List;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.caution.Severity;
 import loftcoil.engine.sheet.SafetyVerdict;
+import loftcoil.engine.words.Units;
 
 /** The verdict on danger as every face shows it. */
 final class SafetyWords {
@@ -12,26 +13,26 @@ final class SafetyWords {
 
     private SafetyWords() {}
 
-    static View.Safety of(SafetyVerdict verdict) {
+    static View.Safety of(SafetyVerdict verdict, Units units) {
         return new View.Safety(
                 verdict.level(),
                 verdict.gravest().map(Severity::label).orElse(CLEAR_LABEL),
                 verdict.dangerous()
                         ? "Light no fire under it as it is."
                         : verdict.cautions().isEmpty() ? "Nothing was found. That is no promise." : "",
-                findings(verdict.cautions()),
+                findings(verdict.cautions(), units),
                 verdict.leading().size(),
                 verdict.followingWords(),
                 verdict.open());
     }
 
-    static List<View.Finding> findings(List<Caution> cautions) {
+    static List<View.Finding> findings(List<Caution> cautions, Units units) {
         return cautions.stream()
                 .map(caution -> new View.Finding(
                         caution.code(),
                         caution.severity().code(),
                         caution.severity().label(),
-                        caution.text()))
+                        caution.text(units)))
                 .toList();
     }
 }

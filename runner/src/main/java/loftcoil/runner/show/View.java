@@ -5,7 +5,6 @@ import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.util.List;
 import java.util.Optional;
-import loftcoil.runner.lesson.Drag;
 import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.progress.LessonProgress;
 
@@ -24,8 +23,16 @@ public final class View {
      * @param open name of the lesson to open first
      * @param folder where the learner's work is kept
      * @param notices things the learner should know, such as a damaged file that was set aside
+     * @param units whose units all is shown in: {@code metric} or {@code us}
+     * @param unitsSaid whether somebody chose them; else they are asked for
      */
-    public record Course(List<LessonLine> lessons, String open, String folder, List<String> notices) {}
+    public record Course(
+            List<LessonLine> lessons,
+            String open,
+            String folder,
+            List<String> notices,
+            String units,
+            boolean unitsSaid) {}
 
     /**
      * One lesson in the list.
@@ -85,7 +92,7 @@ public final class View {
      * @param ran true where it has run to its end before
      * @param drag the value to drag, if any
      */
-    public record Snippet(String id, String source, String original, boolean ran, Optional<Drag> drag)
+    public record Snippet(String id, String source, String original, boolean ran, Optional<Slider> drag)
             implements Step {}
 
     /**
