@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.json.JsonFields;
@@ -120,14 +119,9 @@ public record Sketch(Design told) {
         return told.checked();
     }
 
-    /** How many of its values are of each origin; every origin is there. */
-    public Map<Origin, Integer> counts() {
-        Map<Origin, Integer> counts = new TreeMap<>();
-        for (Origin origin : Origin.values()) {
-            counts.put(origin, 0);
-        }
-        DesignFields.of(told).forEach(value -> counts.merge(value.origin(), 1, Integer::sum));
-        return counts;
+    /** How many of its values are of each origin. */
+    public Grounds grounds() {
+        return Grounds.of(told);
     }
 
     /** The sketch as JSON, of the same shape as a design. */

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.run.MonthRow;
+import loftcoil.engine.survey.Doubts;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasuredText;
 import loftcoil.engine.words.Units;
@@ -69,6 +70,8 @@ public final class SheetText {
 
     private void all(Sheet sheet) {
         lines.add(sheet.design().name());
+        lines.add(sheet.grounds().words());
+        Doubts.of(sheet.design()).forEach(doubt -> wrapped("", "Is this so? " + doubt.metric()));
         for (FigureGroup group : SHOWN) {
             group(sheet, group);
         }

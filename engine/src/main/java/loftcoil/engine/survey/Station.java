@@ -1,7 +1,15 @@
 package loftcoil.engine.survey;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import loftcoil.engine.design.Coded;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.DesignFields;
+import loftcoil.engine.design.Grounds;
+import loftcoil.engine.design.Origin;
 import loftcoil.engine.words.MeasuredText;
 
 /** A stop on the way round a house with tape and paper, in the order in which one walks. */
@@ -115,6 +123,49 @@ public enum Station implements Coded {
     /** What to take there and how, in a few sentences. */
     public MeasuredText help() {
         return SurveyWords.say("station." + code + ".help");
+    }
+
+    /** The stop at which the value at a path of a design is told; empty where no stop asks for it. */
+    public static Optional<Station> of(String path) {
+        String part = path.replaceFirst("[.\\[].*", "");
+        return switch (part) {
+            case "hotLegs" -> Optional.of(HOT_RUN);
+            case "coldLegs" -> Optional.of(COLD_RUN);
+            case "taps", "trunk" -> Optional.of(TAPS);
+            case "use" -> Optional.of(PEOPLE);
+            default ->
+                Stream.of(values())
+                        .filter(station -> station.paths.contains(path))
+                        .findFirst()
+                        .or(() -> beside(path));
+        };
+    }
+
+    /** A field that is not asked for itself stands beside those of the nearest part round it. */
+    private static Optional<Station> beside(String path) {
+        String part = path;
+        while (part.contains(".")) {
+            part = part.substring(0, part.lastIndexOf('.'));
+            String start = part + ".";
+            Optional<Station> near = Stream.of(values())
+                    .filter(station -> station.paths.stream().anyMatch(own -> own.startsWith(start)))
+                    .findFirst();
+            if (near.isPresent()) {
+                return part.equals("safety") ? Optional.of(WATER) : near;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Where the borrowed values of a design could be measured: how many at each stop, in walking order; stops without any are left out. */
+    public static Map<Station, Integer> borrowed(Design design) {
+        Map<Station, Integer> counts = new EnumMap<>(Station.class);
+        DesignFields.of(design).stream()
+                .filter(value -> Grounds.counts(value) && value.text().isPresent())
+                .filter(value -> value.origin() == Origin.BORROWED)
+                .flatMap(value -> of(value.path()).stream())
+                .forEach(station -> counts.merge(station, 1, Integer::sum));
+        return counts;
     }
 
     /** Paths of the fields of a design that are asked for there, in order; none where pipes or taps are walked instead. */

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Grounds;
 import loftcoil.engine.design.Leg;
 import loftcoil.engine.design.Monthly;
 import loftcoil.engine.design.Origin;
@@ -171,16 +172,16 @@ public record Survey(Sketch sketch, List<WalkedPipe> hot, List<WalkedPipe> cold,
     /**
      * How far a house is measured.
      *
-     * @param counts how many values are of each origin
+     * @param grounds how many values are of each origin
      * @param open as {@link #open}
      * @param doubts what looks like a slip and is asked about; nothing there is refused
      */
-    public record Standing(Map<Origin, Integer> counts, List<Fault> open, List<MeasuredText> doubts) {}
+    public record Standing(Grounds grounds, List<Fault> open, List<MeasuredText> doubts) {}
 
     /** How far it is. */
     public Standing standing() {
         Sketch whole = whole();
-        return new Standing(whole.counts(), open(whole), Doubts.of(whole.told()));
+        return new Standing(whole.grounds(), open(whole), Doubts.of(whole.told()));
     }
 
     /** What keeps it a sketch, not for cutting: runs that do not close, and values that do not fit together; empty where nothing does. */

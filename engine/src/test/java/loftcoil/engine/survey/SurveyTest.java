@@ -14,6 +14,7 @@ import java.util.TreeSet;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignFields;
 import loftcoil.engine.design.Example;
+import loftcoil.engine.design.Grounds;
 import loftcoil.engine.design.Origin;
 import loftcoil.engine.design.Use;
 import loftcoil.engine.fault.Fault;
@@ -32,10 +33,10 @@ class SurveyTest {
 
     @Test
     void atTheBeginningEverythingButTheNameIsBorrowed() {
-        Map<Origin, Integer> counts = START.whole().counts();
+        Grounds grounds = START.whole().grounds();
 
-        assertEquals(1, counts.get(Origin.YOURS));
-        assertTrue(counts.get(Origin.BORROWED) > 60, counts.toString());
+        assertEquals(0, grounds.yours());
+        assertTrue(grounds.borrowed() > 60, grounds.words());
         assertEquals(List.of(), START.open());
     }
 

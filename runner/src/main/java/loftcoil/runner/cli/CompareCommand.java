@@ -32,8 +32,9 @@ final class CompareCommand implements Callable<Integer> {
 
     private static final int WIDTH = 88;
     private static final String MORE =
-            "The designs differ in more than these changes: something else in the files is not the same.";
-    private static final String NO_NAME = "What differs in the files is none of the changes that have a name.";
+            "These are the changes that have a name; the rest of what differs, as listed above, acts with them.";
+    private static final String NO_NAME =
+            "What differs, as listed above, is none of the changes that have a name, so none is told by itself.";
 
     @Parameters(index = "0", paramLabel = "OLD", description = "the design as it was, a JSON file")
     private Path oldFile = Path.of("");

@@ -23,9 +23,11 @@ public final class Variation {
      */
     public static Exercise own(Exercise exercise, long seed) {
         Exercise own = exercise.with(numbers(exercise, seed));
-        return own instanceof Choice choice
-                ? choice.shuffled(new SplittableRandom(seed ^ hash(exercise.path() + "/order")))
-                : own;
+        SplittableRandom order = new SplittableRandom(seed ^ hash(exercise.path() + "/order"));
+        if (own instanceof Choice choice) {
+            return choice.shuffled(order);
+        }
+        return own instanceof Code code ? code.shuffled(order) : own;
     }
 
     /**

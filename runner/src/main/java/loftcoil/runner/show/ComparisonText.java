@@ -37,6 +37,7 @@ public final class ComparisonText {
         lines.add("Before: " + both.beforeWords());
         lines.add("After: " + both.afterWords());
         lines.addAll(SafetyText.top(both.safety()));
+        differences(both.differences());
         both.groups().stream()
                 .filter(group -> group.changed() > 0)
                 .filter(group -> !group.words().equals(FigureGroup.MONTHS.words()))
@@ -86,6 +87,24 @@ public final class ComparisonText {
             lines.add("");
             lines.add(heading);
             cautions.forEach(caution -> lines.add("  - " + SafetyText.line(caution)));
+        }
+    }
+
+    private void differences(List<RebuildView.Difference> differences) {
+        lines.add("");
+        if (differences.isEmpty()) {
+            lines.add("The designs are the same in all.");
+            return;
+        }
+        lines.add("What differs (" + differences.size() + ")");
+        String part = "";
+        for (RebuildView.Difference each : differences) {
+            if (!each.part().equals(part)) {
+                lines.add("  " + each.part());
+                part = each.part();
+            }
+            String label = each.label().isEmpty() ? "" : each.label() + ": ";
+            lines.add("    " + label + each.before() + " → " + each.after());
         }
     }
 

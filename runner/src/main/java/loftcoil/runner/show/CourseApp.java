@@ -6,6 +6,10 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Grounds;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.engine.words.Units;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.Term;
@@ -148,7 +152,9 @@ public final class CourseApp implements LearnerApp {
         }
         // A drag reruns many times a second: what was guessed is said by the first run, and after a new guess.
         boolean again = ran.first() || dragged.isEmpty();
-        List<String> predictions = done ? questions.predictions(lesson, snippet, again) : List.of();
+        // Of a changed snippet the guess was not made.
+        boolean asWritten = source.equals(snippet.source());
+        List<String> predictions = done && asWritten ? questions.predictions(lesson, snippet, again) : List.of();
         return RunWords.of(ran.outcome(), ran.before(), predictions, store.units());
     }
 
@@ -194,7 +200,7 @@ public final class CourseApp implements LearnerApp {
     @Override
     public List<View.Suggestion> complete(String lessonId, String stepId, String source, int cursor) {
         return snippets.complete(source, cursor).stream()
-                .map(suggestion -> new View.Suggestion(suggestion.text(), suggestion.from()))
+                .map(suggestion -> new View.Suggestion(suggestion.text(), suggestion.from(), suggestion.meaning()))
                 .toList();
     }
 
@@ -240,7 +246,14 @@ public final class CourseApp implements LearnerApp {
 
     @Override
     public View.Safety safety() {
-        return SafetyWords.of(sheets.sheet().verdict(), store.units());
+        Design design = store.design();
+        try {
+            return SafetyWords.of(sheets.sheet().verdict(), sheets.sheet().grounds(), store.units());
+        } catch (RefusedException cannotBe) {
+            // A design that fits together may still have a year that cannot be, such as that of the other half of the
+            // earth.
+            return SafetyWords.withoutYear(SafetyVerdict.quick(design), Grounds.of(design), cannotBe, store.units());
+        }
     }
 
     @Override

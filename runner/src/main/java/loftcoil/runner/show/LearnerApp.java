@@ -74,9 +74,7 @@ public interface LearnerApp extends AutoCloseable {
 
     /**
      * What the dangers of the learner's own design come to, the year judged too; the first time for a design it takes about a
-     * second.
-     *
-     * @throws loftcoil.engine.fault.RefusedException where the year cannot be computed
+     * second. Where the year cannot be computed, the rest is judged, and what is open says why.
      */
     View.Safety safety();
 

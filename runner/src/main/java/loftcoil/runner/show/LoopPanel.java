@@ -22,7 +22,7 @@ final class LoopPanel {
                 drawn(design, units),
                 figures(sheet, units),
                 sheet.loop().words(units),
-                SafetyWords.of(sheet.verdict(), units));
+                SafetyWords.of(sheet.verdict(), sheet.grounds(), units));
     }
 
     static View.Picture drawn(Design design, Units units) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import loftcoil.engine.design.Change;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.engine.words.Units;
@@ -65,7 +66,8 @@ final class QuestionDesk {
                 options(exercise),
                 exercise instanceof Code code ? code.starter() : "",
                 current(exercise),
-                replies.before(exercise, answers));
+                replies.before(exercise, answers),
+                exercise instanceof Code code ? code.lines() : List.of());
     }
 
     private Shown shown() {
@@ -147,7 +149,9 @@ final class QuestionDesk {
                 "",
                 decision.about().source(),
                 Optional.of(new View.Stands(
-                        current(decision), SafetyWords.of(SafetyVerdict.quick(store.design()), store.units()))));
+                        current(decision),
+                        SafetyWords.of(
+                                SafetyVerdict.quick(store.design()), Grounds.of(store.design()), store.units()))));
     }
 
     private String taken(Decision decision, Verdict.Decided decided) {

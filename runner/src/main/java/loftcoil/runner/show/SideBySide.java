@@ -10,6 +10,8 @@ import java.util.stream.Collectors;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.design.Change;
 import loftcoil.engine.design.Changes;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Differences;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.FigureGroup;
 import loftcoil.engine.sheet.Sheet;
@@ -50,13 +52,22 @@ public final class SideBySide {
                 LoopSvg.picture("After: " + after.design().name(), Drawing.of(after.design()), units),
                 before.loop().words(units),
                 after.loop().words(units),
-                SafetyWords.of(after.verdict(), units),
+                SafetyWords.of(after.verdict(), after.grounds(), units),
                 groups(compared),
                 SafetyWords.findings(compared.cautionsRaised(), units),
                 SafetyWords.findings(compared.cautionsSettled(), units),
                 staying(compared),
                 effects.stream().map(this::effect).toList(),
-                after.year().isPresent() || before.year().isPresent());
+                after.year().isPresent() || before.year().isPresent(),
+                differences(before.design(), after.design(), units));
+    }
+
+    /** All in which two designs differ, in words. */
+    static List<RebuildView.Difference> differences(Design before, Design after, Units units) {
+        return Differences.between(before, after).stream()
+                .map(said -> new RebuildView.Difference(
+                        said.part(), said.label(), units.words(said.before()), units.words(said.after())))
+                .toList();
     }
 
     private List<RebuildView.Group> groups(Comparison compared) {

@@ -15,6 +15,7 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignField;
 import loftcoil.engine.design.DesignFields;
 import loftcoil.engine.design.Dwelling;
+import loftcoil.engine.design.Grounds;
 import loftcoil.engine.design.LaggingChoice;
 import loftcoil.engine.design.Origin;
 import loftcoil.engine.design.Tap;
@@ -393,16 +394,14 @@ final class SurveyDesk implements SurveyApp {
     private static SurveyView.Standing standing(Survey survey) {
         Survey.Standing standing = survey.standing();
         List<String> open = standing.open().stream().map(Fault::line).toList();
-        int yours = standing.counts().getOrDefault(Origin.YOURS, 0);
-        int assumed = standing.counts().getOrDefault(Origin.ASSUMED, 0);
-        int borrowed = standing.counts().getOrDefault(Origin.BORROWED, 0);
-        String words = (yours == 1 ? "1 value is yours, " : yours + " values are yours, ") + assumed + " assumed, "
-                + borrowed + " borrowed from the example. "
+        Grounds grounds = standing.grounds();
+        String words = grounds.words()
                 + (open.isEmpty()
-                        ? "All fits together."
-                        : "It is a sketch, not for cutting: something does not fit together yet.");
+                        ? " All fits together."
+                        : " It is a sketch, not for cutting: something does not fit together yet.");
         List<String> doubts =
                 standing.doubts().stream().map(doubt -> doubt.metric()).toList();
-        return new SurveyView.Standing(yours, assumed, borrowed, !open.isEmpty(), words, open, doubts);
+        return new SurveyView.Standing(
+                grounds.yours(), grounds.assumed(), grounds.borrowed(), !open.isEmpty(), words, open, doubts);
     }
 }

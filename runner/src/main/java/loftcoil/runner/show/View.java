@@ -91,9 +91,31 @@ public final class View {
      * @param original what the lesson has
      * @param ran true where it has run to its end before
      * @param drag the value to drag, if any
+     * @param folds lines of preparation that a face leaves out of sight until they are asked for
      */
-    public record Snippet(String id, String source, String original, boolean ran, Optional<Slider> drag)
-            implements Step {}
+    public record Snippet(
+            String id, String source, String original, boolean ran, Optional<Slider> drag, List<Fold> folds)
+            implements Step {
+
+        /** With the folds that its text has. */
+        public Snippet(String id, String source, String original, boolean ran, Optional<Slider> drag) {
+            this(id, source, original, ran, drag, Preparation.of(source));
+        }
+    }
+
+    /**
+     * Lines of Java that need not be seen: the line before the first says what they do.
+     *
+     * @param from first line out of sight, from 1
+     * @param to last line out of sight
+     */
+    public record Fold(int from, int to) {
+
+        /** How many lines. */
+        public int count() {
+            return to - from + 1;
+        }
+    }
 
     /**
      * Something to answer.
@@ -108,6 +130,7 @@ public final class View {
      * @param starter code to begin from; empty where none
      * @param current the decided value in the design now; empty where it is no decision
      * @param reply what was last said to the learner, if anything
+     * @param lines the form of Java without typing: line by line what may stand there; empty where there is none
      */
     public record Question(
             String id,
@@ -119,8 +142,25 @@ public final class View {
             List<String> options,
             String starter,
             String current,
-            Optional<Reply> reply)
-            implements Step {}
+            Optional<Reply> reply,
+            List<List<String>> lines)
+            implements Step {
+
+        /** A question without lines to choose. */
+        public Question(
+                String id,
+                String asked,
+                String form,
+                String label,
+                String markdown,
+                String unit,
+                List<String> options,
+                String starter,
+                String current,
+                Optional<Reply> reply) {
+            this(id, asked, form, label, markdown, unit, options, starter, current, reply, List.of());
+        }
+    }
 
     /**
      * What is said to an answer.
@@ -354,6 +394,7 @@ public final class View {
      *
      * @param text what would stand there
      * @param from offset it would start at, from 0
+     * @param meaning what it is, in one line; empty where that is not known
      */
-    public record Suggestion(String text, int from) {}
+    public record Suggestion(String text, int from, String meaning) {}
 }

@@ -52,6 +52,7 @@ final class SnippetStep {
             case "e" -> stay(this::edit);
             case "o" -> stay(this::putBack);
             case "v" -> stay(this::setDragged);
+            case "l" -> stay(() -> show(List.of()));
             default -> common.apply(typed);
         };
     }
@@ -110,10 +111,24 @@ final class SnippetStep {
         }
     }
 
+    /** Preparation is left out of sight unless the learner has changed the text or asks for it. */
     private void showSource() {
+        show(source.equals(snippet.source()) ? snippet.folds() : List.of());
+    }
+
+    private void show(List<View.Fold> folds) {
         List<String> lines = source.lines().toList();
         for (int i = 0; i < lines.size(); i++) {
-            console.say("%4d | %s".formatted(i + 1, lines.get(i)));
+            int line = i + 1;
+            Optional<View.Fold> fold =
+                    folds.stream().filter(each -> each.from() == line).findFirst();
+            if (fold.isPresent()) {
+                console.say("     | … %d lines of preparation; l shows them"
+                        .formatted(fold.get().count()));
+                i = fold.get().to() - 1;
+            } else {
+                console.say("%4d | %s".formatted(line, lines.get(i)));
+            }
         }
         snippet.drag()
                 .ifPresent(drag -> console.say("       %s: %s, %s (v sets it)%s"

@@ -25,6 +25,8 @@ public final class TerminalFace {
             Enter  go on; at Java: run it; at a question: leave it for now
             e      edit the Java, then run it (a blank line ends the text)
             o      put the lesson's own Java back
+            l      show all lines of the Java
+            c      at a question in Java: choose its lines instead of writing them
             v      set the value that can be dragged, then run
             s      skip this Java without running it
             b      back one step

@@ -1,6 +1,6 @@
 // Starts the page: reads the address, opens that lesson, keeps list, riser and loop in step with it.
 import * as api from './api.js';
-import { clear, el, id, say } from './dom.js';
+import { arrive, clear, el, id, say } from './dom.js';
 import { showBanner } from './banner.js';
 import { showLesson } from './lesson.js';
 import { showLessons } from './lessons.js';
@@ -16,6 +16,7 @@ import { showUnits } from './units.js';
 import { readAddress } from './address.js';
 import { setUpHelp } from './help.js';
 import { setUpFolds } from './folds.js';
+import { clearOutline, goToUnanswered, showOutline } from './outline.js';
 
 const state = { course: null, lesson: null };
 
@@ -45,6 +46,7 @@ async function drawAnew() {
 
 function afterReply(reply, question) {
   const design = question.asked === 'decide' && reply.state === 'decided' ? refreshLoop() : Promise.resolve();
+  showOutline(id('lesson'), state.lesson);
   return Promise.allSettled([refreshCourse(), design]);
 }
 
@@ -59,16 +61,19 @@ async function openLesson(lessonId, step, asked) {
     state.lesson = lesson;
     document.title = `${lesson.title} · Loftcoil`;
     const shown = showLesson(main, lesson, { course: state.course, afterReply });
+    showOutline(main, lesson);
     await refreshCourse();
     shown.goTo(step || (asked ? '' : lesson.at), { focus: moved, marked: !step && !asked });
   } catch (trouble) {
     if (trouble.status !== 404) throw trouble;
     state.lesson = null;
+    clearOutline();
     document.title = 'No such lesson · Loftcoil';
     clear(main).append(
       el('h1', {}, 'No such lesson'),
       el('p', {}, `There is no lesson named “${lessonId}”. Choose one from the list.`));
     await refreshCourse();
+    arrive(main);
   } finally {
     main.removeAttribute('aria-busy');
   }
@@ -92,9 +97,11 @@ async function openView(name, place) {
   main.setAttribute('aria-busy', 'true');
   try {
     state.lesson = null;
+    clearOutline();
     document.title = `${VIEWS[name].title} · Loftcoil`;
     await refreshCourse();
     if (stillWanted()) await VIEWS[name].open(main, place, stillWanted);
+    if (stillWanted() && !main.contains(document.activeElement)) arrive(main);
   } finally {
     main.removeAttribute('aria-busy');
   }
@@ -144,8 +151,16 @@ function showTrouble(trouble) {
 setUpFolds();
 setUpHelp();
 window.addEventListener('hashchange', follow);
-id('skip').addEventListener('click', (event) => {
-  event.preventDefault();
-  id('lesson').focus();
+function skip(name, to) {
+  id(name).addEventListener('click', (event) => {
+    event.preventDefault();
+    to();
+  });
+}
+skip('skip', () => arrive(id('lesson'), { scroll: false }));
+skip('skip-loop', () => {
+  id('loop-fold').open = true;
+  id('loop-place').focus();
 });
+skip('skip-question', goToUnanswered);
 follow().then(() => refreshLoop()).catch(showTrouble);

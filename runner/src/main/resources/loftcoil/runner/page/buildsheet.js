@@ -1,5 +1,5 @@
 // The learner's own build sheet: choose paper, look at it, keep it as a file. It stands in a frame, with its own style.
-import { clear, el, say } from './dom.js';
+import { arrive, clear, el, say } from './dom.js';
 import { failure } from './api.js';
 
 const CHOSEN = 'loftcoil sheet';
@@ -11,7 +11,8 @@ export function showBuildSheet(main) {
   const saves = el('p', { class: 'form-foot' });
   const follow = () => {
     remember(chosen);
-    clear(saves).append(save('pdf', 'Save as PDF', chosen), save('html', 'Save as HTML', chosen));
+    clear(saves).append(save('pdf', 'Save as PDF', chosen), save('html', 'Save as HTML', chosen),
+      save('csv', 'Save the shopping list', chosen), print(place));
     return look(place, chosen);
   };
   clear(main).append(el('article', { class: 'build-sheet' },
@@ -22,8 +23,7 @@ export function showBuildSheet(main) {
       choice('sheet-paper', 'Paper', PAPERS, chosen.paper, (value) => { chosen.paper = value; follow(); })),
     saves,
     place));
-  window.scrollTo(0, 0);
-  main.focus({ preventScroll: true });
+  arrive(main);
   return follow();
 }
 
@@ -35,6 +35,20 @@ function choice(name, label, options, value, chose) {
 
 function save(form, words, chosen) {
   return el('a', { class: 'button', href: address(form, chosen), download: true }, words);
+}
+
+/** Prints the sheet that stands in the frame, and not the page around it. */
+function print(place) {
+  const button = el('button', {
+    type: 'button',
+    onclick: () => {
+      const frame = place.querySelector('iframe');
+      if (!frame) return say('There is no sheet to print yet.');
+      frame.contentWindow.focus();
+      return frame.contentWindow.print();
+    },
+  }, 'Print');
+  return button;
 }
 
 function address(form, { paper }) {

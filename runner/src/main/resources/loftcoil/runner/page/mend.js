@@ -1,11 +1,12 @@
 // A faulty system: its levers, its drawing and what can be read on it; each move is shown at once, judged when asked.
 import * as api from './api.js';
-import { clear, el, sign } from './dom.js';
+import { clear, el, say, sign } from './dom.js';
 import { drawn, numbers } from './picture.js';
 import { makeSlider } from './slider.js';
 import { remember } from './keep.js';
 
 const AFTER_MS = 120;
+let counter = 0;
 
 /** Systems are asked for one after the other, so that a lesson full of them leaves Loftcoil free for other things. */
 let line = Promise.resolve();
@@ -38,8 +39,11 @@ export function mendField(step, key, text, lessonId) {
     try {
       do {
         state.wanted = moved();
-        show(place, await inLine(() => api.mend(lessonId, step.id, state.wanted)));
+        state.view = await inLine(() => api.mend(lessonId, step.id, state.wanted));
+        show(place, state.view);
       } while (state.wanted !== moved());
+      // Said with its name and only of what was moved: other systems on the page are silent.
+      if (!state.view.refused.length) say(`${step.label}: ${state.view.circulates}`);
     } catch (trouble) {
       tell(place, [`The system cannot be shown: ${trouble.message}`]);
     } finally {
@@ -85,7 +89,7 @@ function build(place, levers, putBack) {
       el('p', { class: 'field-label' }, 'The system now'),
       el('div', { class: 'mend-refused', role: 'alert' }),
       el('div', { class: 'mend-drawn' }),
-      el('p', { class: 'circulates', 'aria-live': 'polite' }),
+      el('p', { class: 'circulates' }),
       el('dl', { class: 'mend-figures' })));
 }
 
@@ -113,13 +117,16 @@ function tell(place, lines) {
 
 function makeLever(lever, touched) {
   const made = lever.slider ? sliding(lever, touched) : choosing(lever, touched);
-  const found = el('p', { class: 'found' });
+  counter += 1;
+  const found = el('p', { class: 'found', id: `found-${counter}` });
   const mark = () => {
     const same = made.value() === lever.found;
     found.textContent = same ? 'as found' : `found at: ${lever.shownFound}`;
     made.box.classList.toggle('moved', !same);
   };
   made.box.append(found);
+  const field = made.box.querySelector('input, select');
+  field.setAttribute('aria-describedby', `${field.getAttribute('aria-describedby') || ''} ${found.id}`.trim());
   mark();
   return { ...made, change: lever.change, found: lever.found, mark };
 }
@@ -134,8 +141,6 @@ function sliding(lever, touched) {
     putBack: () => { input.value = start; input.dispatchEvent(new Event('input')); },
   };
 }
-
-let counter = 0;
 
 function choosing(lever, touched) {
   counter += 1;

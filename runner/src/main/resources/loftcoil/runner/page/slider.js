@@ -13,7 +13,8 @@ export function makeSlider(drag, last, moved) {
     type: 'range', id: name, min: drag.from, max: drag.to, step: drag.by, 'aria-describedby': `${name}-ends`,
   });
   input.value = last === undefined || last === null ? drag.start : (last - drag.nought) / drag.one;
-  const shown = el('output', { for: name }, words(input.value));
+  // The slider itself says its value: said here too it would be heard twice.
+  const shown = el('output', { for: name, 'aria-live': 'off' }, words(input.value));
   const tell = () => {
     shown.textContent = words(input.value);
     input.setAttribute('aria-valuetext', words(input.value));

@@ -94,6 +94,7 @@ class CompareCommandTest {
         String json = DesignJson.write(HIGHER).replaceFirst("\"levelM\"\\s*:\\s*1.05", "\"levelM\": 0.55");
         Path file = Files.writeString(folder.resolve("other.json"), json);
         assertEquals(0, run("compare", file("old.json", BOTHY), file.toString(), "--no-year"), err.toString());
-        assertTrue(out.toString().contains("differ in more than these changes"), out.toString());
+        assertTrue(out.toString().contains("the rest of what differs"), out.toString());
+        assertTrue(out.toString().contains("Outlet above the floor: 1.05 m → 0.55 m"), out.toString());
     }
 }

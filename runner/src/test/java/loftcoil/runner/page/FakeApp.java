@@ -278,7 +278,7 @@ final class FakeApp implements LearnerApp {
         int start = from;
         return List.of("densityKgPerM3(", "expansionPerK(", "prandtl(").stream()
                 .filter(name -> name.startsWith(begun))
-                .map(name -> new View.Suggestion(name, start))
+                .map(name -> new View.Suggestion(name, start, "what it is"))
                 .toList();
     }
 

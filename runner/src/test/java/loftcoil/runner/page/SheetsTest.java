@@ -11,6 +11,7 @@ import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
@@ -33,9 +34,9 @@ class SheetsTest {
         if (!asked.paper().equals("a4")) {
             throw new RefusedException(List.of(new Fault("paper", asked.paper(), "a4", "")));
         }
-        String text = (asked.pdf() ? "%PDF " : "<p>") + asked.paper();
+        String text = (asked.form() == BuildSheetPrinter.Form.PDF ? "%PDF " : "<p>") + asked.paper();
         return new BuildSheetPrinter.Printed(
-                "sheet." + (asked.pdf() ? "pdf" : "html"), text.getBytes(StandardCharsets.UTF_8));
+                "sheet." + (asked.form().name().toLowerCase(Locale.ROOT)), text.getBytes(StandardCharsets.UTF_8));
     }
 
     @BeforeEach

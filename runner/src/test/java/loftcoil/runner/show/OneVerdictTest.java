@@ -24,6 +24,7 @@ import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Example;
+import loftcoil.engine.design.Grounds;
 import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.sheet.SheetJson;
@@ -119,7 +120,7 @@ class OneVerdictTest {
             store.decide(design);
             Sheet sheet = whole(name);
             assertEquals(design, store.design());
-            View.Safety whole = SafetyWords.of(sheet.verdict(), Units.METRIC);
+            View.Safety whole = SafetyWords.of(sheet.verdict(), sheet.grounds(), Units.METRIC);
             Set<String> codes = codes(whole.findings());
             String level = whole.level();
 
@@ -170,11 +171,15 @@ class OneVerdictTest {
     private static void isPartOfTheWhole(String name) {
         Design design = DESIGNS.get(name);
         View.Safety quick = LoopPanel.view(design, Units.METRIC).safety();
-        assertEquals(quick, SafetyWords.of(SafetyVerdict.quick(design), Units.METRIC), "panel and decision's reply");
+        assertEquals(
+                quick,
+                SafetyWords.of(SafetyVerdict.quick(design), Grounds.of(design), Units.METRIC),
+                "panel and decision's reply");
         boolean started = whole(name).starts().isPresent();
         assertEquals(started ? "Starts and year are not judged yet." : "The year is not judged yet.", quick.open());
         Set<String> lost = codes(quick.findings());
-        lost.removeAll(codes(SafetyWords.of(whole(name).verdict(), Units.METRIC).findings()));
+        lost.removeAll(codes(SafetyWords.of(whole(name).verdict(), whole(name).grounds(), Units.METRIC)
+                .findings()));
         lost.remove("LC-SCALD");
         assertEquals(Set.of(), lost);
     }

@@ -301,7 +301,7 @@ class SurveyDeskTest {
 
                 assertEquals(List.of(), house.standing().open(), dwelling.code());
                 assertEquals(List.of(), house.standing().doubts(), dwelling.code());
-                assertEquals(1, house.standing().yours(), "the name");
+                assertEquals(0, house.standing().yours(), "a name is no value");
             }
             assertTrue(bench.survey().house().dwellings().size() >= 4);
             assertThrows(RefusedException.class, () -> bench.survey().afresh("castle"));
