@@ -157,7 +157,7 @@ public final class CourseApp implements LearnerApp {
         // A drag reruns many times a second: what was guessed is said by the first run, and after a new guess.
         boolean again = ran.first() || dragged.isEmpty();
         // Of a changed snippet the guess was not made.
-        boolean asWritten = source.equals(snippet.source());
+        boolean asWritten = source.strip().equals(snippet.source().strip());
         List<String> predictions = done && asWritten ? questions.predictions(lesson, snippet, again) : List.of();
         return RunWords.of(ran.outcome(), ran.before(), predictions, store.units());
     }
