@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
             MeasureCommand.class,
             SheetCommand.class,
             BuildCommand.class,
+            ShoppingCommand.class,
             CompareCommand.class,
             HandoutCommand.class,
             ClassCommand.class,

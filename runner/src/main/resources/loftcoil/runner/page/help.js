@@ -5,8 +5,8 @@ const OFF = 'loftcoil question mark off';
 const KEYS = [
   ['Ctrl+Enter, or ⌘+Enter', 'Run the Java you are in'],
   ['Ctrl+Space', 'Show what can stand at the cursor; a dot shows it too'],
-  ['Esc', 'Leave the editor, so that Tab moves on'],
-  ['Tab', 'In an editor: type four spaces. Elsewhere: move on'],
+  ['Esc', 'Stop what runs; else leave the editor'],
+  ['Tab', 'Move on. In an editor in which you have just typed: four spaces'],
   ['Enter', 'Send an answer'],
   ['← →', 'Move a slider by one stop; Page Up and Page Down by ten'],
 ];
