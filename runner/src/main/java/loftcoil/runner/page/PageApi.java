@@ -39,7 +39,7 @@ import loftcoil.runner.show.View;
  *
  * <p>While the learner's folder cannot take the work, every answer that is an object has {@code unsaved}: why, and what to do.
  *
- * <p>{@link RefreshApi}, {@link RebuildApi} and {@link SurveyApi} have more.
+ * <p>{@link RefreshApi}, {@link RebuildApi}, {@link DesignsApi} and {@link SurveyApi} have more.
  */
 final class PageApi {
 
@@ -72,6 +72,7 @@ final class PageApi {
         all.put("clears-stop", new Ask("POST", true, body -> json.of(bench.stopClears())));
         all.putAll(new RefreshApi(bench, json).asks());
         all.putAll(new RebuildApi(bench, json).asks());
+        all.putAll(new DesignsApi(bench, json).asks());
         all.putAll(new SurveyApi(bench, json).asks());
         this.asks = Map.copyOf(all);
     }

@@ -66,6 +66,8 @@ export const rebuildKept = (name) => post('rebuild-kept', { name });
 export const rebuildFrom = (old, from) => post('rebuild-from', { old, from });
 export const rebuildCompare = (old, changes, year) => post('rebuild-compare', { old, changes, year });
 export const rebuildTake = (old, changes) => post('rebuild-take', { old, changes });
+export const designs = () => ask('designs');
+export const designsDo = (what, body) => post(`designs-${what}`, body);
 export const survey = () => ask('survey');
 export const surveyTell = (typed, guessed) => post('survey-tell', { typed, guessed });
 export const surveyWalk = (run, pieces) => post('survey-walk', { run, pieces });
