@@ -9,6 +9,7 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
+import loftcoil.engine.study.Comparison;
 import loftcoil.runner.check.Checker;
 import loftcoil.runner.check.Verdict;
 import loftcoil.runner.check.Worked;
@@ -126,8 +127,9 @@ final class QuestionDesk {
 
     private View.Reply decide(
             Lesson lesson, Step.Question question, Decision decision, Verdict.Decided decided, String text) {
+        Design before = store.design();
         try {
-            Design changed = Changes.apply(store.design(), decision.change(), decided.value());
+            Design changed = Changes.apply(before, decision.change(), decided.value());
             store.becomes(changed, Trail.How.DECIDED);
         } catch (RefusedException refused) {
             keep(lesson, question, new Progress.Given(text, AnswerState.UNREAD, ""));
@@ -137,7 +139,11 @@ final class QuestionDesk {
         }
         keep(lesson, question, new Progress.Given(text, AnswerState.DECIDED, ""));
         Change change = Changes.describe(decision.change());
-        String words = change.label() + ": " + decided.taken().words() + ". It is in your design now.";
+        SafetyVerdict verdict = SafetyVerdict.quick(store.design());
+        View.Effect effect = EffectWords.of(
+                store.trail().number(), Comparison.of(before, store.design()), decision.change(), verdict.open());
+        String words = change.label() + ": " + decided.taken().words() + ". It is in your design now."
+                + (effect.danger().isEmpty() ? "" : " " + effect.danger());
         return new View.Reply(
                 text,
                 AnswerState.DECIDED,
@@ -147,8 +153,7 @@ final class QuestionDesk {
                 "",
                 decision.about().source(),
                 Optional.of(new View.Stands(
-                        current(decision),
-                        SafetyWords.of(SafetyVerdict.quick(store.design()), Grounds.of(store.design())))));
+                        current(decision), SafetyWords.of(verdict, Grounds.of(store.design())), effect)));
     }
 
     private List<Progress.Given> keep(Lesson lesson, Step.Question question, Progress.Given given) {

@@ -103,7 +103,7 @@ public final class SideBySide {
     }
 
     /** What differs only beyond the digits that are shown is the same to a reader. */
-    private static RebuildView.Line line(Row row) {
+    static RebuildView.Line line(Row row) {
         String before = row.shownBefore();
         String after = row.shownAfter();
         boolean same = row.turn() == Trend.SAME || before.equals(after);

@@ -87,7 +87,9 @@ final class DesignsWalk {
             case "save" -> save(rest);
             case "open" -> open(rest);
             case "remove" -> done(designs.remove(key(rest)));
-            case "bring" -> done(designs.bringBack(card(designs.shelf().removed(), number(rest)).key()));
+            case "bring" ->
+                done(designs.bringBack(
+                        card(designs.shelf().removed(), number(rest)).key()));
             default -> {
                 say("“" + typed + "” means nothing here. What you can type:");
                 help();
@@ -136,9 +138,11 @@ final class DesignsWalk {
     private void history(DesignsView.History history, boolean all) {
         List<DesignsView.Moment> moments = all
                 ? history.moments()
-                : history.moments().subList(0, Math.min(MOMENTS, history.moments().size()));
+                : history.moments()
+                        .subList(0, Math.min(MOMENTS, history.moments().size()));
         for (DesignsView.Moment moment : moments) {
-            say("%3d  %s  %s%s".formatted(moment.number(), moment.at(), moment.how(), moment.now() ? " (as it is now)" : ""));
+            say("%3d  %s  %s%s"
+                    .formatted(moment.number(), moment.at(), moment.how(), moment.now() ? " (as it is now)" : ""));
             moment.changes().forEach(change -> say("       " + words(change)));
         }
         if (!history.folded().isEmpty()) {

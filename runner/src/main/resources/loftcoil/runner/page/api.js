@@ -42,6 +42,7 @@ export const course = () => ask('course');
 export const lesson = (lessonId) => ask(`lesson/${encodeURIComponent(lessonId)}`);
 export const design = () => ask('design');
 export const safety = () => ask('safety');
+export const effect = () => ask('effect');
 export const clears = () => ask('clears');
 export const searchClears = () => post('clears-search');
 export const stopClears = () => post('clears-stop');

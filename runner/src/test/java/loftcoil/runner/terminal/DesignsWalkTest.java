@@ -55,13 +55,22 @@ class DesignsWalkTest {
         String all = walk("history", "undo", "redo", "back 0", "undo", "history all", "q");
         assertTrue(all.contains("Tank: Tank base above the floor, 2.20 m → 2.60 m"), all);
         assertTrue(all.contains("rebuild taken over"), all);
-        assertTrue(bench.rebuild().own().json().contains("\"baseM\" : 2.6"), bench.rebuild().own().json());
+        assertTrue(
+                bench.rebuild().own().json().contains("\"baseM\" : 2.6"),
+                bench.rebuild().own().json());
     }
 
     @Test
     void aDesignIsWrittenToAPathAndOpenedFromOneAndNothingIsWrittenOver() throws IOException {
         Path file = temp.resolve("out.json");
-        String all = walk("save 0 " + file, "save 0 " + file, "open " + file, "remove 1", "bring 1", "open " + temp.resolve("none"), "q");
+        String all = walk(
+                "save 0 " + file,
+                "save 0 " + file,
+                "open " + file,
+                "remove 1",
+                "bring 1",
+                "open " + temp.resolve("none"),
+                "q");
         assertEquals(DesignJson.write(Example.orchardBothy().borrowed()), Files.readString(file));
         assertTrue(all.contains("is there already"), all);
         assertTrue(all.contains("It lies on the shelf again."), all);
