@@ -10,6 +10,7 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
+import loftcoil.engine.study.Comparison;
 import loftcoil.engine.words.Units;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.Term;
@@ -18,6 +19,7 @@ import loftcoil.runner.lesson.Step;
 import loftcoil.runner.progress.LessonProgress;
 import loftcoil.runner.progress.Progress;
 import loftcoil.runner.progress.ProgressFile;
+import loftcoil.runner.progress.Trail;
 import loftcoil.runner.session.Outcome;
 import loftcoil.runner.session.Session;
 import loftcoil.runner.session.SessionSetup;
@@ -269,6 +271,23 @@ public final class CourseApp implements LearnerApp {
             // A design that fits together may still have a year that cannot be, such as that of the other half of the
             // earth.
             return SafetyWords.withoutYear(SafetyVerdict.quick(design), Grounds.of(design), cannotBe, store.units());
+        }
+    }
+
+    @Override
+    public View.Effect effect() {
+        Trail trail = store.trail();
+        Design now = store.design();
+        int last = trail.entries().size() - 1;
+        Design before = last == 0
+                ? now
+                : TrailWords.design(trail.entries().get(last - 1).state()).orElse(now);
+        try {
+            Comparison compared = Comparison.of(sheets.sheet(before), sheets.sheet(now));
+            return EffectWords.of(trail.number(), compared, "", "", store.units());
+        } catch (RefusedException cannotBe) {
+            String why = "The year could not be judged: " + cannotBe.lines().get(0) + ".";
+            return EffectWords.of(trail.number(), Comparison.of(before, now), "", why, store.units());
         }
     }
 

@@ -9,6 +9,7 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
+import loftcoil.engine.study.Comparison;
 import loftcoil.engine.words.Units;
 import loftcoil.runner.check.Checker;
 import loftcoil.runner.check.Verdict;
@@ -138,8 +139,9 @@ final class QuestionDesk {
 
     private View.Reply decide(
             Lesson lesson, Step.Question question, Decision decision, Verdict.Decided decided, String text) {
+        Design before = store.design();
         try {
-            Design changed = Changes.apply(store.design(), decision.change(), decided.value());
+            Design changed = Changes.apply(before, decision.change(), decided.value());
             store.becomes(changed, Trail.How.DECIDED);
         } catch (RefusedException refused) {
             keep(lesson, question, new Progress.Given(text, AnswerState.UNREAD, ""));
@@ -149,7 +151,11 @@ final class QuestionDesk {
         }
         keep(lesson, question, new Progress.Given(text, AnswerState.DECIDED, ""));
         Change change = Changes.describe(decision.change());
-        String words = change.label() + ": " + taken(decision, decided) + ". It is in your design now.";
+        SafetyVerdict verdict = SafetyVerdict.quick(store.design());
+        View.Effect effect = EffectWords.of(
+                store.trail().number(), Comparison.of(before, store.design()), decision.change(), verdict.open(), store.units());
+        String words = change.label() + ": " + taken(decision, decided) + ". It is in your design now."
+                + (effect.danger().isEmpty() ? "" : " " + effect.danger());
         return new View.Reply(
                 text,
                 AnswerState.DECIDED,
@@ -160,8 +166,8 @@ final class QuestionDesk {
                 decision.about().source(),
                 Optional.of(new View.Stands(
                         current(decision),
-                        SafetyWords.of(
-                                SafetyVerdict.quick(store.design()), Grounds.of(store.design()), store.units()))));
+                        SafetyWords.of(verdict, Grounds.of(store.design()), store.units()),
+                        effect)));
     }
 
     private String taken(Decision decision, Verdict.Decided decided) {

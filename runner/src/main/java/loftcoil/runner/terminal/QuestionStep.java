@@ -138,11 +138,28 @@ final class QuestionStep {
     private boolean settles(String typed) {
         View.Reply reply = bench.answer(lessonId, question.id(), typed);
         boolean settled = ReplyText.say(console, reply);
+        reply.stands().ifPresent(stands -> EffectText.lines(effect(stands.effect()), console.width())
+                .forEach(console::say));
         // Who waits here anyway is told the whole verdict, and only it: half of one could read as calm.
         reply.stands().map(View.Stands::safety).map(this::judged).ifPresent(safety -> SafetyText.lines(safety).stream()
                 .flatMap(line -> Wrap.lines(line, console.width()).stream())
                 .forEach(console::say));
         return settled;
+    }
+
+    /** With the year, and what was said at once of pipes that moved with it. */
+    private View.Effect effect(View.Effect quick) {
+        View.Effect whole = bench.effect();
+        return whole.number() == quick.number()
+                ? new View.Effect(
+                        whole.number(),
+                        whole.danger(),
+                        whole.lines(),
+                        whole.raised(),
+                        whole.settled(),
+                        quick.moved(),
+                        whole.open())
+                : quick;
     }
 
     private View.Safety judged(View.Safety quick) {

@@ -37,6 +37,7 @@ public final class TerminalFace {
             r      the refresher: a quarter of an hour that finds what has faded
             n      rebuild: an old design and a new one side by side
             h      your house: measure it, station by station
+            g      your designs: several, with the history of every change, undo and back to then
             t      what a term means
             f      find words in lessons, words and questions
             u      units: metric or US
@@ -47,6 +48,7 @@ public final class TerminalFace {
     private final LearnerApp bench;
     private final PutBack console;
     private String told = "";
+    private int noticed;
     /** The step a search led to; empty for where the learner was. */
     private String wanted = "";
 
@@ -71,7 +73,6 @@ public final class TerminalFace {
     void walk() {
         View.Course course = bench.course();
         console.say("Your work is kept in " + course.folder());
-        course.notices().forEach(console::warn);
         tellUnsaved();
         if (!course.unitsSaid()) {
             units();
@@ -89,13 +90,16 @@ public final class TerminalFace {
         console.say("Until next time.");
     }
 
-    /** Says it where work is not in the folder, once for each reason. */
+    /** Says it where work is not in the folder, once for each reason, and what else happened to the files there. */
     private void tellUnsaved() {
         String now = bench.unsaved().orElse("");
         if (!now.equals(told) && !now.isEmpty()) {
             console.warn(UNSAVED + now);
         }
         told = now;
+        List<String> notices = bench.course().notices();
+        notices.subList(Math.min(noticed, notices.size()), notices.size()).forEach(console::warn);
+        noticed = notices.size();
     }
 
     private void saveBeforeLeaving() {
@@ -211,6 +215,10 @@ public final class TerminalFace {
             }
             case "h" -> {
                 new MeasureWalk(bench.survey(), console).walk();
+                yield Optional.empty();
+            }
+            case "g" -> {
+                new DesignsWalk(bench.designs(), console).walk();
                 yield Optional.empty();
             }
             case "t" -> stay(terms());
