@@ -29,6 +29,8 @@ import loftcoil.runner.progress.Progress;
 /** Shows questions with the learner's own numbers, and takes answers and decisions. */
 final class QuestionDesk {
 
+    private static final String REFUSED = "Your design cannot take that.";
+
     private final Course course;
     private final LearnerStore store;
     private final Reckoning reckoning;
@@ -66,7 +68,7 @@ final class QuestionDesk {
                 options(exercise),
                 exercise instanceof Code code ? code.starter() : "",
                 current(exercise),
-                replies.before(exercise, answers),
+                before(exercise, answers),
                 exercise instanceof Code code ? code.lines() : List.of());
     }
 
@@ -114,8 +116,7 @@ final class QuestionDesk {
         if (verdict instanceof Verdict.Decided decided && exercise instanceof Decision decision) {
             return decide(lesson, question, decision, decided, text);
         }
-        List<Progress.Given> answers = keep(
-                lesson, question, new Progress.Given(text, ReplyWords.state(verdict), ReplyWords.mistake(verdict)));
+        List<Progress.Given> answers = keep(lesson, question, replies.given(exercise, verdict, text));
         return replies.now(exercise, verdict, answers);
     }
 
@@ -125,25 +126,47 @@ final class QuestionDesk {
             Design changed = Changes.apply(store.design(), decision.change(), decided.value());
             store.decide(changed);
         } catch (RefusedException refused) {
-            keep(lesson, question, new Progress.Given(text, AnswerState.UNREAD, ""));
             String faults = "- " + String.join("\n- ", refused.lines());
-            return new View.Reply(
-                    text, AnswerState.UNREAD, "Your design cannot take that.", faults, View.Counted.NONE, "", "");
+            keep(lesson, question, new Progress.Given(text, AnswerState.UNREAD, "", REFUSED, faults));
+            return new View.Reply(text, AnswerState.UNREAD, REFUSED, faults, View.Counted.NONE, "", "");
         }
-        keep(lesson, question, new Progress.Given(text, AnswerState.DECIDED, ""));
         Change change = Changes.describe(decision.change());
         String words = change.label() + ": " + decided.taken().words() + ". It is in your design now.";
+        String hint = decision.about().solution().text();
+        keep(lesson, question, new Progress.Given(text, AnswerState.DECIDED, "", words, hint));
         return new View.Reply(
                 text,
                 AnswerState.DECIDED,
                 words,
-                decision.about().solution().text(),
+                hint,
                 View.Counted.NONE,
                 "",
                 decision.about().source(),
-                Optional.of(new View.Stands(
-                        current(decision),
-                        SafetyWords.of(SafetyVerdict.quick(store.design()), Grounds.of(store.design())))));
+                Optional.of(stands(decision)));
+    }
+
+    private View.Stands stands(Decision decision) {
+        return new View.Stands(
+                current(decision), SafetyWords.of(SafetyVerdict.quick(store.design()), Grounds.of(store.design())));
+    }
+
+    /** A decision is shown again with what its design comes to now. */
+    private Optional<View.Reply> before(Exercise exercise, List<Progress.Given> answers) {
+        Optional<View.Reply> reply = replies.before(exercise, answers);
+        boolean decided =
+                reply.filter(said -> said.state() == AnswerState.DECIDED).isPresent();
+        if (!decided || !(exercise instanceof Decision decision)) {
+            return reply;
+        }
+        return reply.map(said -> new View.Reply(
+                said.answer(),
+                said.state(),
+                said.words(),
+                said.hintMarkdown(),
+                said.tries(),
+                said.workedMarkdown(),
+                decision.about().source(),
+                Optional.of(stands(decision))));
     }
 
     private List<Progress.Given> keep(Lesson lesson, Step.Question question, Progress.Given given) {
