@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.words.Numeral;
 import loftcoil.runner.lesson.Drag;
+import loftcoil.runner.show.DragValue;
 import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.show.View;
 import org.jline.reader.Candidate;
@@ -102,15 +104,10 @@ final class SnippetStep {
         String typed =
                 console.ask(drag.label() + " (" + range + "): ").orElse("").strip();
         try {
-            double value = Double.parseDouble(Numeral.hyphened(typed).replace(',', '.'));
-            if (!(value >= drag.from() && value <= drag.to())) {
-                console.say(typed + " is outside " + range + ".");
-                return;
-            }
-            dragged.put(drag.variable(), value);
+            dragged.put(drag.variable(), DragValue.of(drag, typed));
             runsWell();
-        } catch (NumberFormatException notANumber) {
-            console.say("'" + typed + "' is no number; allowed is " + range + ".");
+        } catch (RefusedException refused) {
+            console.say(String.join("; ", refused.lines()));
         }
     }
 
@@ -144,7 +141,7 @@ final class SnippetStep {
 
     /** Runs and prints what came of it; true where it ran to its end. */
     private boolean runsWell() {
-        View.Run run = bench.run(lessonId, snippet.id(), source, dragged);
+        View.Run run = console.running(() -> bench.run(lessonId, snippet.id(), source, dragged), bench::stop);
         RunText.lines(run, console.width()).forEach(console::say);
         if (run.state() != View.RunState.DONE) {
             console.warn(run.words());
