@@ -30,7 +30,7 @@ final class LessonBody {
 
     String of(Lesson lesson) {
         StringBuilder body = new StringBuilder(top(lesson));
-        lesson.steps().forEach(step -> body.append(step(step)));
+        lesson.steps().forEach(step -> body.append(step(lesson, step)));
         return body.toString();
     }
 
@@ -47,7 +47,7 @@ final class LessonBody {
                 "header", Html.element("p", "kicker", kicker + ", about " + lesson.minutes() + " minutes") + names);
     }
 
-    private String step(Step step) {
+    private String step(Lesson lesson, Step step) {
         if (step instanceof Step.Prose prose) {
             return Prose.blocks(prose.markdown());
         }
@@ -62,12 +62,15 @@ final class LessonBody {
             guessed = false;
             return SnippetPart.of(snippet, runs, blank, setting.units());
         }
-        return question((Step.Question) step);
+        return question(lesson, (Step.Question) step);
     }
 
-    private String question(Step.Question question) {
+    private String question(Lesson lesson, Step.Question question) {
         guessed |= question.asked() == Step.Asked.PREDICT;
-        Exercise exercise = Variation.own(course.exercise(question.exercise()), setting.seed());
+        Exercise asked = course.exercise(question.exercise());
+        Exercise exercise = question.asked() == Step.Asked.AGAIN
+                ? Variation.again(asked, setting.seed(), lesson.id())
+                : Variation.own(asked, setting.seed());
         number++;
         return setting.key()
                 ? questions.asked(number, question, exercise) + key.of(exercise)

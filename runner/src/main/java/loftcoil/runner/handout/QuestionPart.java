@@ -42,6 +42,7 @@ final class QuestionPart {
                     case PREDICT -> "Guess before you go on";
                     case QUESTION -> "Question";
                     case DECIDE -> "Decide for your own design";
+                    case AGAIN -> "From an earlier lesson";
                 };
         return Html.element("h3", Html.text(number + ". " + kind + ": " + question.label()));
     }

@@ -27,6 +27,7 @@ import loftcoil.runner.show.View;
  * POST clears-search                             View.Clears; begins the search
  * POST clears-stop                               View.Clears; ends it
  * GET  words                                     View.Words
+ * POST search    text                            list of View.Found
  * GET  conduct                                   View.ConductTable
  * POST run       lesson step source dragged      View.Run
  * POST keep      lesson step source              {}; 507 where the folder cannot take it
@@ -65,6 +66,7 @@ final class PageApi {
                 "mend", Ask.change(this::mend),
                 "complete", Ask.change(this::complete),
                 "stop", new Ask("POST", true, this::stop)));
+        all.put("search", Ask.change(body -> json.of(bench.search(body.text("text")))));
         all.put("save", Ask.change(this::save));
         all.put("units", Ask.change(this::units));
         all.put("conduct", Ask.read(body -> json.of(bench.conduct())));

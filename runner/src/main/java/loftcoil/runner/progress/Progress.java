@@ -25,8 +25,8 @@ public record Progress(
         Map<String, LessonWork> lessons,
         Map<String, AnswerState> refresher) {
 
-    /** The shape written now. 2 has the refresher, 3 the units. */
-    public static final int VERSION = 3;
+    /** The shape written now. 2 has the refresher, 3 the lessons in today's order, 4 the units. */
+    public static final int VERSION = 4;
 
     /** Keeps its own copies. */
     public Progress {

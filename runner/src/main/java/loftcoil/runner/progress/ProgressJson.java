@@ -14,6 +14,9 @@ import loftcoil.engine.json.JsonPlace;
 /** Progress as JSON, and back. Strict, because what is not understood would be lost with the next step. */
 final class ProgressJson {
 
+    /** The shape since which lessons stand in today's order. */
+    private static final int LESSONS_MOVED = 3;
+
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
@@ -44,16 +47,20 @@ final class ProgressJson {
 
     /** A tree of an earlier edition as this one writes it. */
     private static JsonNode brought(JsonNode tree, int version) {
-        if (version < Progress.VERSION && tree instanceof ObjectNode older) {
-            older.put("version", Progress.VERSION);
-            if (version == 1 && !older.has("refresher")) {
-                older.putObject("refresher");
-            }
-            if (!older.has("units")) {
-                older.put("units", "");
-            }
+        if (version == Progress.VERSION || !(tree instanceof ObjectNode older)) {
+            return tree;
         }
-        return tree;
+        older.put("version", Progress.VERSION);
+        if (version == 1 && !older.has("refresher")) {
+            older.putObject("refresher");
+        }
+        if (!older.has("units")) {
+            older.put("units", "");
+        }
+        if (version < LESSONS_MOVED) {
+            OlderLessons.bring(older);
+        }
+        return older;
     }
 
     static byte[] write(Progress progress) {

@@ -21,6 +21,7 @@ import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.Outcome;
 import loftcoil.runner.session.Session;
 import loftcoil.runner.session.SessionSetup;
+import org.jspecify.annotations.Nullable;
 
 /** The real {@link LearnerApp}: a course, a learner's folder and running Java. */
 public final class CourseApp implements LearnerApp {
@@ -36,6 +37,7 @@ public final class CourseApp implements LearnerApp {
     private final MendDesk mends;
     private final WholeSheets sheets;
     private final ClearsDesk clears;
+    private @Nullable CourseSearch search;
     private final Warming warming = new Warming();
 
     private CourseApp(Course course, LearnerStore store, Supplier<Session> sessions) {
@@ -207,6 +209,18 @@ public final class CourseApp implements LearnerApp {
     @Override
     public View.Words words() {
         return new View.Words(course.terms().stream().map(this::term).toList());
+    }
+
+    @Override
+    public List<View.Found> search(String sought) {
+        return searcher().find(sought);
+    }
+
+    /** Made when it is first asked for: most never search. */
+    private synchronized CourseSearch searcher() {
+        CourseSearch made = search == null ? new CourseSearch(course, questions::text) : search;
+        search = made;
+        return made;
     }
 
     private View.Term term(Term term) {

@@ -57,6 +57,13 @@ public interface LearnerApp extends AutoCloseable {
     /** The glossary. */
     View.Words words();
 
+    /**
+     * Places of the course that have all of some words, accents and capitals aside, the likeliest first.
+     *
+     * @param sought the words, separated by blanks
+     */
+    List<View.Found> search(String sought);
+
     /** What to do in the worst hour, and before a fire: the same for every design. */
     View.ConductTable conduct();
 

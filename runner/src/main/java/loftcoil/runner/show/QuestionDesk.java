@@ -44,13 +44,16 @@ final class QuestionDesk {
         this.replies = new ReplyWords(reckoning, store::units);
     }
 
-    private Exercise own(Step.Question question) {
-        return Variation.own(
-                course.exercise(question.exercise()), store.progress().seed());
+    private Exercise own(Lesson lesson, Step.Question question) {
+        Exercise exercise = course.exercise(question.exercise());
+        long seed = store.progress().seed();
+        return question.asked() == Step.Asked.AGAIN
+                ? Variation.again(exercise, seed, lesson.id())
+                : Variation.own(exercise, seed);
     }
 
     View.Question view(Lesson lesson, Step.Question question) {
-        Exercise exercise = own(question);
+        Exercise exercise = own(lesson, question);
         List<Progress.Given> answers = store.work(lesson.id()).answersTo(question.id());
         return new View.Question(
                 question.id(),
@@ -58,6 +61,7 @@ final class QuestionDesk {
                     case PREDICT -> "predict";
                     case QUESTION -> "question";
                     case DECIDE -> "decide";
+                    case AGAIN -> "again";
                 },
                 exercise.form(),
                 question.label(),
@@ -72,6 +76,11 @@ final class QuestionDesk {
 
     private Shown shown() {
         return new Shown(store.units());
+    }
+
+    /** The text of a question, with the learner's own numbers. */
+    String text(Lesson lesson, Step.Question question) {
+        return own(lesson, question).text();
     }
 
     private String unit(Exercise exercise) {
@@ -108,7 +117,7 @@ final class QuestionDesk {
     }
 
     private View.Reply checked(Lesson lesson, Step.Question question, String typed) {
-        Exercise exercise = own(question);
+        Exercise exercise = own(lesson, question);
         String text = exercise instanceof Decision decision ? decided(decision, typed) : typed;
         Verdict verdict = Checker.check(exercise, text, reckoning);
         if (verdict instanceof Verdict.Decided decided && exercise instanceof Decision decision) {
@@ -178,7 +187,7 @@ final class QuestionDesk {
         }
         lastCompared = guesses;
         return guesses.stream()
-                .map(guess -> beside(own(guess.question()), guess.text()))
+                .map(guess -> beside(own(lesson, guess.question()), guess.text()))
                 .toList();
     }
 

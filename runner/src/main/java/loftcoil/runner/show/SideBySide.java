@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import loftcoil.engine.build.PartsChange;
+import loftcoil.engine.build.PartsList;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.design.Change;
 import loftcoil.engine.design.Changes;
@@ -47,6 +49,7 @@ public final class SideBySide {
     private RebuildView.SideBySide shown(Comparison compared, List<Rebuild.Effect> effects) {
         Sheet before = compared.before();
         Sheet after = compared.after();
+        PartsChange parts = PartsChange.between(PartsList.of(before.design()), PartsList.of(after.design()));
         return new RebuildView.SideBySide(
                 LoopSvg.picture("Before: " + before.design().name(), Drawing.of(before.design()), units),
                 LoopSvg.picture("After: " + after.design().name(), Drawing.of(after.design()), units),
@@ -59,7 +62,14 @@ public final class SideBySide {
                 staying(compared),
                 effects.stream().map(this::effect).toList(),
                 after.year().isPresent() || before.year().isPresent(),
-                differences(before.design(), after.design(), units));
+                differences(before.design(), after.design(), units),
+                parts.lines().stream()
+                        .map(line -> new RebuildView.PartLine(
+                                line.fate().words(),
+                                units.of(line.difference()),
+                                units.words(line.part().what())))
+                        .toList(),
+                parts.kept().size());
     }
 
     /** All in which two designs differ, in words. */

@@ -25,6 +25,7 @@ final class SurveyUnits {
                 house.name(),
                 house.stations().stream().map(this::station).toList(),
                 standing(house.standing()),
+                house.habits(),
                 house.dwellings());
     }
 
@@ -35,7 +36,10 @@ final class SurveyUnits {
                 shown.option(station.help()),
                 station.questions().stream().map(this::question).toList(),
                 run(station.run()),
-                station.taps().stream().map(this::tap).toList());
+                station.taps().stream().map(this::tap).toList(),
+                trunk(station.trunk()),
+                shown.option(station.standing()),
+                station.done());
     }
 
     private SurveyView.Question question(SurveyView.Question asked) {
@@ -57,6 +61,7 @@ final class SurveyUnits {
                 run.pieces().stream().map(this::piece).toList(),
                 shown.option(run.words()),
                 run.closes(),
+                shown.options(run.moved()),
                 shown.options(run.mends()));
     }
 
@@ -83,7 +88,12 @@ final class SurveyUnits {
                 tap.tube(),
                 cell("length", tap.length()),
                 tap.elbows90(),
-                cell("mixer", tap.mixer()));
+                cell("mixer", tap.mixer()),
+                tap.from());
+    }
+
+    private SurveyView.TrunkLine trunk(SurveyView.TrunkLine trunk) {
+        return new SurveyView.TrunkLine(trunk.tube(), cell("length", trunk.length()), trunk.elbows90());
     }
 
     /** A number with its metric unit as it is shown. */
@@ -101,6 +111,8 @@ final class SurveyUnits {
                 standing.borrowed(),
                 standing.sketch(),
                 shown.option(standing.words()),
+                shown.option(standing.next()),
+                shown.option(standing.plan()),
                 shown.options(standing.open()),
                 shown.options(standing.doubts()));
     }

@@ -121,7 +121,7 @@ public final class View {
      * Something to answer.
      *
      * @param id name of the step
-     * @param asked {@code predict}, {@code question} or {@code decide}
+     * @param asked {@code predict}, {@code question}, {@code decide} or {@code again}
      * @param form {@code quantity}, {@code choice}, {@code java}, {@code decision} or {@code mend}
      * @param label a short name
      * @param markdown the question
@@ -350,6 +350,18 @@ public final class View {
      * @param safety what its dangers come to, the year left open
      */
     public record Design(String name, Picture picture, List<Figure> figures, String circulates, Safety safety) {}
+
+    /**
+     * A place in the course that was searched for.
+     *
+     * @param kind {@code lesson}, {@code caution}, {@code java}, {@code question} or {@code word}
+     * @param lesson name of its lesson; empty for a word
+     * @param step name of the step, or of a word within its address
+     * @param where what the lesson is called; empty for a word
+     * @param head the heading it stands under, the question's label, or the word
+     * @param excerpt some words around what was found
+     */
+    public record Found(String kind, String lesson, String step, String where, String head, String excerpt) {}
 
     /** A labelled figure. */
     public record Figure(String label, String value) {}

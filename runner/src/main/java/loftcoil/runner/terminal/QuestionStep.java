@@ -13,7 +13,7 @@ import loftcoil.runner.show.View;
 /** A question, a guess or a decision in the terminal. */
 final class QuestionStep {
 
-    private static final Set<String> COMMANDS = Set.of("q", "b", "w", "d", "r", "n", "h", "t", "u", "?");
+    private static final Set<String> COMMANDS = Set.of("q", "b", "w", "c", "d", "f", "r", "n", "h", "t", "u", "!", "?");
 
     private final LearnerApp bench;
     private final Console console;
@@ -112,6 +112,7 @@ final class QuestionStep {
                 switch (question.asked()) {
                     case "predict" -> "Your guess first";
                     case "decide" -> "Decide";
+                    case "again" -> "From an earlier lesson";
                     default -> "Question";
                 };
         console.head(word + ": " + question.label());

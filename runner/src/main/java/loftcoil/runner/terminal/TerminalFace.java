@@ -18,6 +18,7 @@ public final class TerminalFace {
     /** Where the text of the list begins, in characters. */
     private static final int HELP_TEXT_AT = 7;
 
+    private static final int FOUND_TEXT_AT = 5;
     private static final String UNSAVED = "NOT SAVED: ";
 
     private static final String HELP =
@@ -38,6 +39,7 @@ public final class TerminalFace {
             h      your house: measure it, station by station
             t      what a term means
             u      units: metric or US
+            f      find words in lessons, words and questions
             !      in an emergency: what to do when it hammers, steams, drips or smokes
             ?      this list
             q      leave; all is kept""";
@@ -45,6 +47,8 @@ public final class TerminalFace {
     private final LearnerApp bench;
     private final PutBack console;
     private String told = "";
+    /** The step a search led to; empty for where the learner was. */
+    private String wanted = "";
 
     TerminalFace(LearnerApp bench, Console console) {
         this.bench = bench;
@@ -115,13 +119,15 @@ public final class TerminalFace {
         View.Lesson lesson = bench.lesson(lessonId);
         console.say("");
         console.head(lesson.title() + "  (about " + lesson.minutes() + " minutes)");
-        int at = start(lesson);
+        int at = start(lesson, wanted.isEmpty() ? lesson.at() : wanted);
+        wanted = "";
         while (at < lesson.steps().size()) {
             Move move = step(lesson, lesson.steps().get(at));
             if (move instanceof Move.Leave) {
                 return "";
             }
             if (move instanceof Move.To to) {
+                wanted = to.stepId();
                 return to.lessonId();
             }
             at = move instanceof Move.Back ? Math.max(0, at - 1) : at + 1;
@@ -144,9 +150,9 @@ public final class TerminalFace {
                 .orElse("");
     }
 
-    private static int start(View.Lesson lesson) {
+    private static int start(View.Lesson lesson, String stepId) {
         for (int i = 0; i < lesson.steps().size(); i++) {
-            if (lesson.steps().get(i).id().equals(lesson.at())) {
+            if (lesson.steps().get(i).id().equals(stepId)) {
                 return i;
             }
         }
@@ -212,6 +218,7 @@ public final class TerminalFace {
                 units();
                 yield Optional.empty();
             }
+            case "f" -> find();
             case "!" ->
                 stay(ConductWords.lines(bench.conduct()).stream()
                         .flatMap(line -> Wrap.lines(line, console.width()).stream())
@@ -255,6 +262,33 @@ public final class TerminalFace {
         return TermsText.lines(bench.words(), sought, console.width());
     }
 
+    private Optional<Move> find() {
+        String sought = console.ask("Words to find: ").orElse("").strip();
+        List<View.Found> found = sought.isEmpty() ? List.of() : bench.search(sought);
+        if (found.isEmpty()) {
+            return stay(sought.isEmpty() ? List.of() : List.of("Nothing in the course has all of these words."));
+        }
+        for (int i = 0; i < found.size(); i++) {
+            View.Found each = found.get(i);
+            String where = each.where().isEmpty() ? "a word" : each.where();
+            Wrap.hanging(
+                            "%3d  %s (%s): %s".formatted(i + 1, each.head(), where, each.excerpt()),
+                            FOUND_TEXT_AT,
+                            console.width())
+                    .forEach(console::say);
+        }
+        String typed = console.ask("Number to go to its lesson, or Enter to stay: ")
+                .orElse("")
+                .strip();
+        for (int i = 0; i < found.size(); i++) {
+            if (typed.equals(Integer.toString(i + 1)) && !found.get(i).lesson().isEmpty()) {
+                return Optional.of(
+                        new Move.To(found.get(i).lesson(), found.get(i).step()));
+            }
+        }
+        return Optional.empty();
+    }
+
     private Optional<Move> unknown(String typed) {
         Wrap.lines("“" + typed + "” means nothing at this prompt. What you can type:", console.width())
                 .forEach(console::say);
@@ -271,7 +305,7 @@ public final class TerminalFace {
     }
 
     private Optional<Move> refresh() {
-        return new RefreshWalk(bench.refresh(), console).walk().map(Move.To::new);
+        return new RefreshWalk(bench.refresh(), console).walk().map(lessonId -> new Move.To(lessonId));
     }
 
     /**

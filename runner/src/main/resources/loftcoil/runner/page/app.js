@@ -5,6 +5,8 @@ import { showBanner } from './banner.js';
 import { showLesson } from './lesson.js';
 import { showLessons } from './lessons.js';
 import { showWords } from './words.js';
+import { showSearch } from './search.js';
+import { offerMeanings } from './terms.js';
 import { showConduct } from './conduct.js';
 import { showBuildSheet } from './buildsheet.js';
 import { showRebuild } from './rebuild.js';
@@ -23,6 +25,7 @@ const state = { course: null, lesson: null };
 /** What is no lesson, by its name in the address. */
 const VIEWS = {
   words: { title: 'Words', open: openWords },
+  search: { title: 'Search', open: (main, place) => showSearch(main, place) },
   emergency: { title: 'In an emergency', open: openConduct },
   refresher: { title: 'Refresher', open: (main) => showRefresher(main, refreshCourse) },
   'build-sheet': { title: 'Build sheet', open: (main) => showBuildSheet(main) },
@@ -62,6 +65,7 @@ async function openLesson(lessonId, step, asked) {
     document.title = `${lesson.title} · Loftcoil`;
     const shown = showLesson(main, lesson, { course: state.course, afterReply });
     showOutline(main, lesson);
+    offerMeanings(main).catch(() => {});
     await refreshCourse();
     shown.goTo(step || (asked ? '' : lesson.at), { focus: moved, marked: !step && !asked });
   } catch (trouble) {

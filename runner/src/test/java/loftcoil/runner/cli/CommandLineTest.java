@@ -68,6 +68,7 @@ class CommandLineTest {
                 "handout",
                 "class",
                 "export",
+                "self-check",
                 "prove"
             })
     void everyCommandHasHelp(String command) {

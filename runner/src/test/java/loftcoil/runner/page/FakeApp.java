@@ -118,6 +118,14 @@ final class FakeApp implements LearnerApp {
     }
 
     @Override
+    public List<View.Found> search(String sought) {
+        return sought.contains("nothing")
+                ? List.of()
+                : List.of(new View.Found(
+                        "question", FakeCourse.FIRST, "push", "Warm water", "the push of two legs", "Two legs are"));
+    }
+
+    @Override
     public View.Run run(String lesson, String step, String source, Map<String, Double> dragged) {
         calls.add("run " + step + " " + dragged);
         if (fault instanceof Error error) {

@@ -145,7 +145,7 @@ class TerminalFaceTest {
         assertTrue(all.contains("q      leave; all is kept"), all);
         assertTrue(all.contains("Heights above the floor"), all);
         assertTrue(all.contains("There is no lesson 9; the list goes from 1 to 2."), all);
-        assertTrue(all.contains("More  (about 5 minutes)"), all);
+        assertTrue(all.contains("More  (about 3 minutes)"), all);
     }
 
     @Test
@@ -192,7 +192,7 @@ class TerminalFaceTest {
         String all = console.all();
         assertTrue(all.contains("0 of 3 questions answered."), all);
         assertTrue(all.contains("One lesson has faded."), all);
-        assertTrue(all.contains("  1  A first try  (5 min; 2 of 3 missed)"), all);
+        assertTrue(all.contains("  1  A first try  (6 min; 2 of 3 missed)"), all);
         assertEquals(Recall.FADED, bench.course().lessons().get(0).recall());
         assertEquals(0, console.left());
     }
