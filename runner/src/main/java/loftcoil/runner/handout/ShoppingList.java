@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
 import loftcoil.engine.build.PartsList;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.show.Html;
 
 /**

@@ -51,6 +51,9 @@ final class ProgressJson {
         if (version == 1 && !older.has("refresher")) {
             older.putObject("refresher");
         }
+        if (!older.has("units")) {
+            older.put("units", "");
+        }
         OlderLessons.bring(older);
         return older;
     }

@@ -11,6 +11,7 @@ import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.engine.study.Comparison;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.Term;
 import loftcoil.runner.lesson.Lesson;
@@ -52,7 +53,7 @@ public final class CourseApp implements LearnerApp {
         this.rebuild = new RebuildDesk(store);
         this.designs = new DesignsDesk(store);
         this.survey = new SurveyDesk(store);
-        this.mends = new MendDesk(course, reckoning);
+        this.mends = new MendDesk(course, reckoning, store::units);
         this.sheets = new WholeSheets(store);
         this.clears = new ClearsDesk(store);
     }
@@ -93,7 +94,8 @@ public final class CourseApp implements LearnerApp {
         String open =
                 course.lesson(last).isPresent() ? last : course.lessons().get(0).id();
         List<View.LessonLine> lines = course.lessons().stream().map(this::line).toList();
-        return new View.Course(lines, open, store.folder(), store.notices());
+        return new View.Course(
+                lines, open, store.folder(), store.notices(), store.units().code(), store.unitsSaid());
     }
 
     private View.LessonLine line(Lesson lesson) {
@@ -126,7 +128,7 @@ public final class CourseApp implements LearnerApp {
             return new View.Caution(caution.id(), caution.danger(), caution.markdown());
         }
         if (step instanceof Step.Drawing drawing) {
-            return new View.Drawing(drawing.id(), drawing.caption(), LoopPanel.drawn(store.design()));
+            return new View.Drawing(drawing.id(), drawing.caption(), LoopPanel.drawn(store.design(), store.units()));
         }
         if (step instanceof Step.Snippet snippet) {
             return snippetView(lesson, snippet);
@@ -141,7 +143,7 @@ public final class CourseApp implements LearnerApp {
                 work.snippets().getOrDefault(snippet.id(), snippet.source()),
                 snippet.source(),
                 work.ran().contains(snippet.id()),
-                snippet.drag().map(drag -> SnippetRunner.own(drag, store.design())));
+                snippet.drag().map(drag -> Slider.of(SnippetRunner.own(drag, store.design()), store.units())));
     }
 
     @Override
@@ -159,7 +161,7 @@ public final class CourseApp implements LearnerApp {
         // Of a changed snippet the guess was not made.
         boolean asWritten = source.equals(snippet.source());
         List<String> predictions = done && asWritten ? questions.predictions(lesson, snippet, again) : List.of();
-        return RunWords.of(ran.outcome(), ran.before(), predictions);
+        return RunWords.of(ran.outcome(), ran.before(), predictions, store.units());
     }
 
     @Override
@@ -236,19 +238,39 @@ public final class CourseApp implements LearnerApp {
     }
 
     @Override
+    public View.ConductTable conduct() {
+        return ConductWords.table(store.units());
+    }
+
+    @Override
+    public Units units() {
+        return store.units();
+    }
+
+    @Override
+    public void choose(Units units) {
+        store.choose(units);
+    }
+
+    /** Shows everything in those units until the end, or until the learner chooses others. */
+    public void useForNow(Units units) {
+        store.useForNow(units);
+    }
+
+    @Override
     public View.Design design() {
-        return LoopPanel.view(store.design());
+        return LoopPanel.view(store.design(), store.units());
     }
 
     @Override
     public View.Safety safety() {
         Design design = store.design();
         try {
-            return SafetyWords.of(sheets.sheet().verdict(), sheets.sheet().grounds());
+            return SafetyWords.of(sheets.sheet().verdict(), sheets.sheet().grounds(), store.units());
         } catch (RefusedException cannotBe) {
             // A design that fits together may still have a year that cannot be, such as that of the other half of the
             // earth.
-            return SafetyWords.withoutYear(SafetyVerdict.quick(design), Grounds.of(design), cannotBe);
+            return SafetyWords.withoutYear(SafetyVerdict.quick(design), Grounds.of(design), cannotBe, store.units());
         }
     }
 
@@ -262,10 +284,10 @@ public final class CourseApp implements LearnerApp {
                 : TrailWords.design(trail.entries().get(last - 1).state()).orElse(now);
         try {
             Comparison compared = Comparison.of(sheets.sheet(before), sheets.sheet(now));
-            return EffectWords.of(trail.number(), compared, "", "");
+            return EffectWords.of(trail.number(), compared, "", "", store.units());
         } catch (RefusedException cannotBe) {
             String why = "The year could not be judged: " + cannotBe.lines().get(0) + ".";
-            return EffectWords.of(trail.number(), Comparison.of(before, now), "", why);
+            return EffectWords.of(trail.number(), Comparison.of(before, now), "", why, store.units());
         }
     }
 

@@ -38,7 +38,7 @@ final class DesignsDesk implements DesignsApp {
         Design own = store.design();
         return new DesignsView.Shelf(
                 words,
-                new DesignsView.Card("", own.name(), OWN_FILE, TrailWords.brief(own), ""),
+                new DesignsView.Card("", own.name(), OWN_FILE, TrailWords.brief(own, store.units()), ""),
                 shelf.keys().stream()
                         .map(key -> card(key, "designs/", shelf.text(key)))
                         .toList(),
@@ -48,15 +48,15 @@ final class DesignsDesk implements DesignsApp {
                 Stream.of(Dwelling.values())
                         .map(dwelling -> new SurveyView.Dwelling(dwelling.code(), dwelling.label()))
                         .toList(),
-                trails.history(store.trail()));
+                trails.history(store.trail(), store.units()));
     }
 
     /** A file on the shelf may have been changed by hand: it is shown with what is wrong with it, and left as it is. */
-    private static DesignsView.Card card(String key, String folder, Optional<String> json) {
+    private DesignsView.Card card(String key, String folder, Optional<String> json) {
         String file = folder + key + ".json";
         try {
             Design design = DesignJson.read(TextFile.withoutMark(json.orElse("")));
-            return new DesignsView.Card(key, design.name(), file, TrailWords.brief(design), "");
+            return new DesignsView.Card(key, design.name(), file, TrailWords.brief(design, store.units()), "");
         } catch (RefusedException refused) {
             return new DesignsView.Card(key, key, file, "", String.join("; ", refused.lines()));
         }
@@ -175,7 +175,7 @@ final class DesignsDesk implements DesignsApp {
     @Override
     public synchronized DesignsView.Shelf undo() {
         Trail trail = store.trail();
-        String what = TrailWords.undo(trail);
+        String what = TrailWords.undo(trail, store.units());
         return restored(
                 trail, trail.toUndo(), Trail.How.UNDONE, "Taken back: " + what + ".", "Nothing is left to undo.");
     }
@@ -183,7 +183,7 @@ final class DesignsDesk implements DesignsApp {
     @Override
     public synchronized DesignsView.Shelf redo() {
         Trail trail = store.trail();
-        String what = TrailWords.redo(trail);
+        String what = TrailWords.redo(trail, store.units());
         return restored(
                 trail, trail.toRedo(), Trail.How.REDONE, "Made again: " + what + ".", "Nothing is left to redo.");
     }

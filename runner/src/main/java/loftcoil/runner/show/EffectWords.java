@@ -10,6 +10,7 @@ import loftcoil.engine.caution.Severity;
 import loftcoil.engine.design.Differences;
 import loftcoil.engine.study.Comparison;
 import loftcoil.engine.study.Row;
+import loftcoil.engine.words.Units;
 
 /** What a change of the learner's design comes to: the few figures that matter, the cautions that come and go, and what moved with it. */
 final class EffectWords {
@@ -33,16 +34,17 @@ final class EffectWords {
      * @param compared the design before and after it
      * @param change name of the change, whose own fields are not told as moved; empty where it had none
      * @param open what is not judged yet, or why it cannot be; empty where all is
+     * @param units whose units it is shown in
      */
-    static View.Effect of(int number, Comparison compared, String change, String open) {
-        List<View.Finding> raised = SafetyWords.findings(compared.cautionsRaised());
+    static View.Effect of(int number, Comparison compared, String change, String open, Units units) {
+        List<View.Finding> raised = SafetyWords.findings(compared.cautionsRaised(), units);
         return new View.Effect(
                 number,
                 danger(compared),
-                lines(compared),
+                lines(compared, new SideBySide(units)),
                 raised,
-                SafetyWords.findings(compared.cautionsSettled()),
-                change.isEmpty() ? List.of() : moved(compared, change),
+                SafetyWords.findings(compared.cautionsSettled(), units),
+                change.isEmpty() ? List.of() : moved(compared, change, units),
                 open);
     }
 
@@ -57,7 +59,7 @@ final class EffectWords {
         return compared.cautionsRaised().isEmpty() ? "" : "It brings a caution that was not there before.";
     }
 
-    private static List<RebuildView.Line> lines(Comparison compared) {
+    private static List<RebuildView.Line> lines(Comparison compared, SideBySide beside) {
         Map<String, Row> rows =
                 compared.rows().stream().collect(Collectors.toMap(Row::key, Function.identity(), (one, same) -> one));
         List<RebuildView.Line> lines = new ArrayList<>();
@@ -71,15 +73,15 @@ final class EffectWords {
                 "",
                 before.equals(after) ? "same" : after.equals("yes") ? "better" : "worse"));
         for (String key : ALWAYS) {
-            add(rows, key, lines);
+            add(rows, key, lines, beside);
         }
         for (String key : OF_THE_YEAR) {
-            add(rows, key, lines);
+            add(rows, key, lines, beside);
         }
         for (String key : WHERE_TOUCHED) {
             Row row = rows.get(key);
-            if (row != null && !SideBySide.line(row).turn().equals("same")) {
-                lines.add(SideBySide.line(row));
+            if (row != null && !beside.line(row).turn().equals("same")) {
+                lines.add(beside.line(row));
             }
         }
         return lines;
@@ -89,17 +91,17 @@ final class EffectWords {
         return circulates ? "yes" : "no";
     }
 
-    private static void add(Map<String, Row> rows, String key, List<RebuildView.Line> lines) {
+    private static void add(Map<String, Row> rows, String key, List<RebuildView.Line> lines, SideBySide beside) {
         Row row = rows.get(key);
         if (row != null) {
-            lines.add(SideBySide.line(row));
+            lines.add(beside.line(row));
         }
     }
 
     /** What moved with a change without being named by it, a line each. */
-    static List<String> moved(Comparison compared, String change) {
+    static List<String> moved(Comparison compared, String change, Units units) {
         return Differences.moved(compared.before().design(), compared.after().design(), List.of(change)).stream()
-                .map(said -> said.words().metric())
+                .map(said -> units.words(said.words()))
                 .toList();
     }
 }

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
+import loftcoil.engine.words.Units;
 
 /**
  * Where a learner works: the course, the learner's folder and the running Java together, as views. Every face talks to
@@ -64,9 +65,13 @@ public interface LearnerApp extends AutoCloseable {
     List<View.Found> search(String sought);
 
     /** What to do in the worst hour, and before a fire: the same for every design. */
-    default View.ConductTable conduct() {
-        return ConductWords.table();
-    }
+    View.ConductTable conduct();
+
+    /** Whose units everything is shown in. */
+    Units units();
+
+    /** Shows everything in those units from now on; kept in the learner's folder. */
+    void choose(Units units);
 
     /** Ends the snippet that is running now, if any. */
     void stop();

@@ -9,6 +9,7 @@ import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.survey.Survey;
 import loftcoil.engine.survey.SurveyJson;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.progress.DesignShelf;
 import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.progress.Progress;
@@ -25,6 +26,7 @@ final class LearnerStore {
     private final ProgressFile files;
     private Progress progress;
     private final OwnDesign own;
+    private Optional<Units> forNow = Optional.empty();
     private boolean progressWaits;
     private boolean surveyWaits;
     private @Nullable Survey survey;
@@ -47,6 +49,27 @@ final class LearnerStore {
 
     synchronized Progress progress() {
         return progress;
+    }
+
+    /** Whose units all is shown in: those of this start, else those the learner chose, else metric ones. */
+    synchronized Units units() {
+        return forNow.or(() -> Units.named(progress.units())).orElse(Units.METRIC);
+    }
+
+    /** Whether somebody has said whose units. */
+    synchronized boolean unitsSaid() {
+        return forNow.isPresent() || Units.named(progress.units()).isPresent();
+    }
+
+    /** Shows all in those units from now on, at later starts too. */
+    synchronized void choose(Units chosen) {
+        forNow = Optional.empty();
+        update(all -> all.withUnits(chosen.code()));
+    }
+
+    /** Shows all in those units until the end or until others are chosen. */
+    synchronized void useForNow(Units units) {
+        forNow = Optional.of(units);
     }
 
     synchronized Progress.LessonWork work(String lessonId) {

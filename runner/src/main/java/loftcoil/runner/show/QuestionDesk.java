@@ -10,9 +10,9 @@ import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.engine.study.Comparison;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.check.Checker;
 import loftcoil.runner.check.Verdict;
-import loftcoil.runner.check.Worked;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.exercise.Choice;
 import loftcoil.runner.exercise.Code;
@@ -43,7 +43,7 @@ final class QuestionDesk {
         this.course = course;
         this.store = store;
         this.reckoning = reckoning;
-        this.replies = new ReplyWords(reckoning);
+        this.replies = new ReplyWords(reckoning, store::units);
     }
 
     private Exercise own(Lesson lesson, Step.Question question) {
@@ -81,18 +81,22 @@ final class QuestionDesk {
         return own(lesson, question).text();
     }
 
-    private static String unit(Exercise exercise) {
+    private Shown shown() {
+        return new Shown(store.units());
+    }
+
+    private String unit(Exercise exercise) {
         if (exercise instanceof Quantity quantity) {
             return quantity.reference().unit();
         }
-        return exercise instanceof Decision decision ? decision.unit() : "";
+        return exercise instanceof Decision decision ? shown().unit(decision.change(), decision.unit()) : "";
     }
 
-    private static List<String> options(Exercise exercise) {
+    private List<String> options(Exercise exercise) {
         if (exercise instanceof Choice choice) {
             return choice.options().stream().map(Choice.Option::text).toList();
         }
-        return exercise instanceof Decision decision ? decision.options() : List.of();
+        return exercise instanceof Decision decision ? shown().options(decision.options()) : List.of();
     }
 
     private String current(Exercise exercise) {
@@ -100,7 +104,7 @@ final class QuestionDesk {
             return "";
         }
         String value = Changes.current(store.design(), decision.change());
-        return decision.unit().isEmpty() || value.equals(Changes.NOT_SAID) ? value : value + " " + decision.unit();
+        return value.equals(Changes.NOT_SAID) ? value : shown().value(decision.change(), value, decision.unit());
     }
 
     View.Reply answer(Lesson lesson, Step.Question question, String text) {
@@ -114,8 +118,9 @@ final class QuestionDesk {
         }
     }
 
-    private View.Reply checked(Lesson lesson, Step.Question question, String text) {
+    private View.Reply checked(Lesson lesson, Step.Question question, String typed) {
         Exercise exercise = own(lesson, question);
+        String text = exercise instanceof Decision decision ? decided(decision, typed) : typed;
         Verdict verdict = Checker.check(exercise, text, reckoning);
         if (verdict instanceof Verdict.Decided decided && exercise instanceof Decision decision) {
             return decide(lesson, question, decision, decided, text);
@@ -123,6 +128,13 @@ final class QuestionDesk {
         List<Progress.Given> answers = keep(
                 lesson, question, new Progress.Given(text, ReplyWords.state(verdict), ReplyWords.mistake(verdict)));
         return replies.now(exercise, verdict, answers);
+    }
+
+    /** A decision as typed, a number with the unit it is in. */
+    private String decided(Decision decision, String typed) {
+        return decision.options().isEmpty()
+                ? shown().withUnit(decision.change(), typed, decision.unit())
+                : shown().chosen(decision.options(), typed);
     }
 
     private View.Reply decide(
@@ -133,7 +145,7 @@ final class QuestionDesk {
             store.becomes(changed, Trail.How.DECIDED);
         } catch (RefusedException refused) {
             keep(lesson, question, new Progress.Given(text, AnswerState.UNREAD, ""));
-            String faults = "- " + String.join("\n- ", refused.lines());
+            String faults = "- " + String.join("\n- ", shown().said(refused).lines());
             return new View.Reply(
                     text, AnswerState.UNREAD, "Your design cannot take that.", faults, View.Counted.NONE, "", "");
         }
@@ -141,8 +153,12 @@ final class QuestionDesk {
         Change change = Changes.describe(decision.change());
         SafetyVerdict verdict = SafetyVerdict.quick(store.design());
         View.Effect effect = EffectWords.of(
-                store.trail().number(), Comparison.of(before, store.design()), decision.change(), verdict.open());
-        String words = change.label() + ": " + decided.taken().words() + ". It is in your design now."
+                store.trail().number(),
+                Comparison.of(before, store.design()),
+                decision.change(),
+                verdict.open(),
+                store.units());
+        String words = change.label() + ": " + taken(decision, decided) + ". It is in your design now."
                 + (effect.danger().isEmpty() ? "" : " " + effect.danger());
         return new View.Reply(
                 text,
@@ -153,7 +169,15 @@ final class QuestionDesk {
                 "",
                 decision.about().source(),
                 Optional.of(new View.Stands(
-                        current(decision), SafetyWords.of(verdict, Grounds.of(store.design())), effect)));
+                        current(decision),
+                        SafetyWords.of(verdict, Grounds.of(store.design()), store.units()),
+                        effect)));
+    }
+
+    private String taken(Decision decision, Verdict.Decided decided) {
+        return store.units() == Units.METRIC
+                ? decided.taken().words()
+                : shown().value(decision.change(), decided.value(), decision.unit());
     }
 
     private List<Progress.Given> keep(Lesson lesson, Step.Question question, Progress.Given given) {
@@ -213,6 +237,6 @@ final class QuestionDesk {
                 ? right.taken().words()
                 : verdict instanceof Verdict.Wrong wrong ? wrong.taken().words() : guess;
         return judged + " guessed " + taken + "; it comes to "
-                + Worked.answer(exercise, reckoning).orElse("what the snippet shows") + ".";
+                + replies.comesTo(exercise).orElse("what the snippet shows") + ".";
     }
 }

@@ -39,26 +39,34 @@ final class RebuildDesk implements RebuildApp {
 
     private RebuildView.Start start(Design design, String from) {
         return new RebuildView.Start(
-                design.name(), from, DesignJson.write(design), Levers.of(design), store.keptDesigns());
+                design.name(), from, DesignJson.write(design), Levers.of(design, shown()), store.keptDesigns());
     }
 
     @Override
     public RebuildView.SideBySide compare(String oldJson, Map<String, String> changes, boolean year) {
+        return shown().telling(() -> compared(oldJson, changes, year));
+    }
+
+    private Shown shown() {
+        return new Shown(store.units());
+    }
+
+    private RebuildView.SideBySide compared(String oldJson, Map<String, String> changes, boolean year) {
         Design old = DesignJson.read(oldJson);
-        List<NamedValue> named = Levers.changed(old, changes);
+        List<NamedValue> named = Levers.changed(old, changes, shown());
         Design rebuilt = Rebuild.applied(old, named);
         Rebuild rebuild = year ? Rebuild.whole(old, named) : Rebuild.of(old, named);
         Comparison together = rebuild.together()
                 .comparison()
                 .orElseGet(() -> year ? Comparison.whole(old, rebuilt) : Comparison.of(old, rebuilt));
-        return SideBySide.of(together, rebuild.effects());
+        return SideBySide.of(together, rebuild.effects(), store.units());
     }
 
     @Override
     public RebuildView.Taken takeOver(String oldJson, Map<String, String> changes) {
         Design old = DesignJson.read(oldJson);
-        List<NamedValue> named = Levers.changed(old, changes);
-        Design rebuilt = Rebuild.applied(old, named);
+        List<NamedValue> named = shown().telling(() -> Levers.changed(old, changes, shown()));
+        Design rebuilt = shown().telling(() -> Rebuild.applied(old, named));
         String kept = store.replace(rebuilt, Trail.How.REBUILT);
         return new RebuildView.Taken(
                 "It is your design now. The one from before is kept in your folder as " + kept + "."
@@ -67,11 +75,11 @@ final class RebuildDesk implements RebuildApp {
     }
 
     /** Nothing is stretched without a word. */
-    private static String moved(Design old, Design rebuilt, List<NamedValue> changes) {
+    private String moved(Design old, Design rebuilt, List<NamedValue> changes) {
         List<String> moved = Differences.moved(
                         old, rebuilt, changes.stream().map(NamedValue::name).toList())
                 .stream()
-                .map(said -> said.words().metric())
+                .map(said -> store.units().words(said.words()))
                 .toList();
         return moved.isEmpty() ? "" : " With it moved: " + String.join("; ", moved) + ".";
     }

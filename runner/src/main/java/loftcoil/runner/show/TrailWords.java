@@ -13,6 +13,7 @@ import loftcoil.engine.design.Differences;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.progress.Trail;
 
 /** The history of a design in words. */
@@ -21,7 +22,7 @@ final class TrailWords {
     private final Map<Step, List<RebuildView.Difference>> told = new HashMap<>();
 
     /** From one state to the next: what lies between never changes, so it is worked out once. */
-    private record Step(String before, String after) {}
+    private record Step(String before, String after, Units units) {}
 
     /** A state as a design; empty where it is one of another edition. */
     static Optional<Design> design(String state) {
@@ -33,14 +34,14 @@ final class TrailWords {
     }
 
     /** The few things that tell a design from another. */
-    static String brief(Design design) {
+    static String brief(Design design, Units units) {
         double latitude = design.site().latitudeDeg();
-        return "tank of " + new Measure(design.tank().volumeL(), MeasureKind.VOLUME_L).metric()
-                + ", its base at " + Measure.metres(design.tank().baseM()).metric() + "; "
+        return "tank of " + units.of(new Measure(design.tank().volumeL(), MeasureKind.VOLUME_L))
+                + ", its base at " + units.of(Measure.metres(design.tank().baseM())) + "; "
                 + Math.round(Math.abs(latitude)) + "° " + (latitude < 0 ? "south" : "north");
     }
 
-    synchronized DesignsView.History history(Trail trail) {
+    synchronized DesignsView.History history(Trail trail, Units units) {
         List<DesignsView.Moment> moments = new ArrayList<>();
         for (int i = 0; i < trail.entries().size(); i++) {
             Trail.Entry entry = trail.entries().get(i);
@@ -48,31 +49,31 @@ final class TrailWords {
                     trail.folded() + i,
                     entry.at().isEmpty() ? "not saved yet" : entry.at().replace('T', ' '),
                     how(entry.how()),
-                    i == 0 ? List.of() : changes(trail.entries().get(i - 1).state(), entry.state()),
+                    i == 0 ? List.of() : changes(trail.entries().get(i - 1).state(), entry.state(), units),
                     i == trail.entries().size() - 1));
         }
         Collections.reverse(moments);
         String folded = trail.folded() == 0
                 ? ""
                 : "What came before is folded: " + (trail.folded() == 1 ? "1 change." : trail.folded() + " changes.");
-        return new DesignsView.History(List.copyOf(moments), folded, undo(trail), redo(trail));
+        return new DesignsView.History(List.copyOf(moments), folded, undo(trail, units), redo(trail, units));
     }
 
     /** What an undo takes back; empty where there is nothing. */
-    static String undo(Trail trail) {
-        return what(trail, trail.toUndo());
+    static String undo(Trail trail, Units units) {
+        return what(trail, trail.toUndo(), units);
     }
 
     /** What a redo makes again; empty where there is nothing. */
-    static String redo(Trail trail) {
-        return what(trail, trail.toRedo());
+    static String redo(Trail trail, Units units) {
+        return what(trail, trail.toRedo(), units);
     }
 
-    private List<RebuildView.Difference> changes(String before, String after) {
-        return told.computeIfAbsent(new Step(before, after), step -> {
+    private List<RebuildView.Difference> changes(String before, String after, Units units) {
+        return told.computeIfAbsent(new Step(before, after, units), step -> {
             Optional<Design> old = design(step.before());
             Optional<Design> now = design(step.after());
-            return old.isPresent() && now.isPresent() ? SideBySide.differences(old.get(), now.get()) : List.of();
+            return old.isPresent() && now.isPresent() ? SideBySide.differences(old.get(), now.get(), units) : List.of();
         });
     }
 
@@ -91,7 +92,7 @@ final class TrailWords {
     }
 
     /** The first thing that would change if that state came back, as it is now and as it would be. */
-    private static String what(Trail trail, OptionalInt entry) {
+    private static String what(Trail trail, OptionalInt entry, Units units) {
         if (entry.isEmpty()) {
             return "";
         }
@@ -103,7 +104,7 @@ final class TrailWords {
         List<Differences.Said> changes = Differences.between(now.get(), then.get());
         return changes.isEmpty()
                 ? "a change of nothing"
-                : changes.get(0).words().metric()
+                : units.words(changes.get(0).words())
                         + (changes.size() == 1 ? "" : ", and " + (changes.size() - 1) + " more");
     }
 }

@@ -5,7 +5,6 @@ import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.util.List;
 import java.util.Optional;
-import loftcoil.runner.lesson.Drag;
 import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.progress.LessonProgress;
 
@@ -24,8 +23,16 @@ public final class View {
      * @param open name of the lesson to open first
      * @param folder where the learner's work is kept
      * @param notices things the learner should know, such as a damaged file that was set aside
+     * @param units whose units all is shown in: {@code metric} or {@code us}
+     * @param unitsSaid whether somebody chose them; else they are asked for
      */
-    public record Course(List<LessonLine> lessons, String open, String folder, List<String> notices) {}
+    public record Course(
+            List<LessonLine> lessons,
+            String open,
+            String folder,
+            List<String> notices,
+            String units,
+            boolean unitsSaid) {}
 
     /**
      * One lesson in the list.
@@ -86,11 +93,12 @@ public final class View {
      * @param drag the value to drag, if any
      * @param folds lines of preparation that a face leaves out of sight until they are asked for
      */
-    public record Snippet(String id, String source, String original, boolean ran, Optional<Drag> drag, List<Fold> folds)
+    public record Snippet(
+            String id, String source, String original, boolean ran, Optional<Slider> drag, List<Fold> folds)
             implements Step {
 
         /** With the folds that its text has. */
-        public Snippet(String id, String source, String original, boolean ran, Optional<Drag> drag) {
+        public Snippet(String id, String source, String original, boolean ran, Optional<Slider> drag) {
             this(id, source, original, ran, drag, Preparation.of(source));
         }
     }

@@ -13,7 +13,7 @@ import loftcoil.runner.show.View;
 /** A question, a guess or a decision in the terminal. */
 final class QuestionStep {
 
-    private static final Set<String> COMMANDS = Set.of("q", "b", "w", "c", "d", "f", "r", "n", "h", "t", "!", "?");
+    private static final Set<String> COMMANDS = Set.of("q", "b", "w", "c", "d", "f", "r", "n", "h", "t", "u", "!", "?");
 
     private final LearnerApp bench;
     private final Console console;

@@ -3,6 +3,7 @@ package loftcoil.runner.terminal;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.show.ConductWords;
 import loftcoil.runner.show.LearnerApp;
@@ -39,12 +40,13 @@ public final class TerminalFace {
             g      your designs: several, with the history of every change, undo and back to then
             t      what a term means
             f      find words in lessons, words and questions
+            u      units: metric or US
             !      in an emergency: what to do when it hammers, steams, drips or smokes
             ?      this list
             q      leave; all is kept""";
 
     private final LearnerApp bench;
-    private final Console console;
+    private final PutBack console;
     private String told = "";
     private int noticed;
     /** The step a search led to; empty for where the learner was. */
@@ -52,7 +54,7 @@ public final class TerminalFace {
 
     TerminalFace(LearnerApp bench, Console console) {
         this.bench = bench;
-        this.console = console;
+        this.console = new PutBack(console);
     }
 
     /**
@@ -72,6 +74,9 @@ public final class TerminalFace {
         View.Course course = bench.course();
         console.say("Your work is kept in " + course.folder());
         tellUnsaved();
+        if (!course.unitsSaid()) {
+            units();
+        }
         console.say("? lists what you can type, ! says what to do in an emergency, q leaves.");
         walkFrom(course.open());
     }
@@ -218,6 +223,10 @@ public final class TerminalFace {
             }
             case "t" -> stay(terms());
             case "f" -> find();
+            case "u" -> {
+                units();
+                yield Optional.empty();
+            }
             case "!" ->
                 stay(ConductWords.lines(bench.conduct()).stream()
                         .flatMap(line -> Wrap.lines(line, console.width()).stream())
@@ -236,6 +245,24 @@ public final class TerminalFace {
             clears = typed.filter(text -> !text.strip().equals("s")).isPresent() ? bench.clears() : bench.stopClears();
         }
         return ClearsText.lines(clears, console.width());
+    }
+
+    /**
+     * Asks whose units; Enter leaves them as they are, and that is kept too, so that it is asked once. What is no answer is taken
+     * for what the learner was going to type next.
+     */
+    private void units() {
+        String now = bench.units().code();
+        Optional<String> typed = console.ask("Units: metric (m, L, °C) or us (ft and in, gal, °F) [" + now + "]: ")
+                .map(String::strip);
+        String name = typed.filter(text -> !text.isEmpty()).orElse(now);
+        Units.named(name).ifPresentOrElse(bench::choose, () -> {
+            bench.choose(bench.units());
+            console.giveBack(name);
+        });
+        if (typed.isPresent()) {
+            console.say("All is shown in " + bench.units().words() + "; Java stays metric. u changes it.");
+        }
     }
 
     private List<String> terms() {

@@ -52,6 +52,7 @@ export const conduct = () => ask('conduct');
 export const run = (lesson, step, source, dragged) => post('run', { lesson, step, source, dragged });
 export const keep = (lesson, step, source, leaving = false) =>
   post('keep', { lesson, step, source }, { keepalive: leaving });
+export const units = (units) => post('units', { units });
 export const save = () => post('save');
 export const putBack = (lesson, step) => post('put-back', { lesson, step });
 export const answer = (lesson, step, text) => post('answer', { lesson, step, text });

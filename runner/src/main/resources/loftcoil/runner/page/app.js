@@ -15,6 +15,7 @@ import { showHouse } from './house.js';
 import { showRefresher } from './refresher.js';
 import { showRiser } from './riser.js';
 import { refreshLoop } from './loop.js';
+import { showUnits } from './units.js';
 import { readAddress } from './address.js';
 import { setUpHelp } from './help.js';
 import { setUpFolds } from './folds.js';
@@ -36,8 +37,16 @@ const VIEWS = {
 
 async function refreshCourse() {
   state.course = await api.course();
+  showUnits(state.course, drawAnew);
   showLessons(state.course, state.lesson ? state.lesson.id : '');
   showRiser(state.course, state.lesson);
+}
+
+/** After other units were chosen: all that is on the screen, where it is. */
+async function drawAnew() {
+  state.lesson = null;
+  await follow();
+  await refreshLoop();
 }
 
 function afterReply(reply, question) {

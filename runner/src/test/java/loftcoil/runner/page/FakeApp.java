@@ -10,9 +10,11 @@ import java.util.concurrent.CountDownLatch;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
 import loftcoil.engine.design.Example;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.progress.LessonProgress.Recall;
+import loftcoil.runner.show.ConductWords;
 import loftcoil.runner.show.DesignsApp;
 import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.show.MendView;
@@ -32,6 +34,7 @@ final class FakeApp implements LearnerApp {
     private volatile CountDownLatch running = new CountDownLatch(0);
     volatile @Nullable String full;
     volatile @Nullable Throwable fault;
+    private volatile Units units = Units.METRIC;
     private volatile String tankBaseM = "2.20";
 
     @Override
@@ -47,7 +50,25 @@ final class FakeApp implements LearnerApp {
                         new View.LessonLine(FakeCourse.THIRD, "Finding faults", 30, 0, 1, Recall.OPEN)),
                 FakeCourse.FIRST,
                 "/home/orchard/loftcoil",
-                List.of());
+                List.of(),
+                units.code(),
+                true);
+    }
+
+    @Override
+    public Units units() {
+        return units;
+    }
+
+    @Override
+    public void choose(Units chosen) {
+        calls.add("units " + chosen.code());
+        units = chosen;
+    }
+
+    @Override
+    public View.ConductTable conduct() {
+        return ConductWords.table(units);
     }
 
     @Override
