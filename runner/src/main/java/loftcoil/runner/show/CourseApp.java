@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
 import loftcoil.engine.design.Design;
@@ -27,6 +29,8 @@ import org.jspecify.annotations.Nullable;
 
 /** The real {@link LearnerApp}: a course, a learner's folder and running Java. */
 public final class CourseApp implements LearnerApp {
+
+    private static final Pattern NUMBER = Pattern.compile("(?<![\\w.])\\d[\\d.]*");
 
     private final Course course;
     private final LearnerStore store;
@@ -159,9 +163,15 @@ public final class CourseApp implements LearnerApp {
         // A drag reruns many times a second: what was guessed is said by the first run, and after a new guess.
         boolean again = ran.first() || dragged.isEmpty();
         // Of a changed snippet the guess was not made.
-        boolean asWritten = source.equals(snippet.source());
+        boolean asWritten = numbersOf(source).equals(numbersOf(snippet.source()));
         List<String> predictions = done && asWritten ? questions.predictions(lesson, snippet, again) : List.of();
         return RunWords.of(ran.outcome(), ran.before(), predictions, store.units());
+    }
+
+    /** The numbers in some Java, in order; remarks and texts aside. */
+    private static List<String> numbersOf(String java) {
+        String code = java.replaceAll("\"(?:[^\"\\\\\n]|\\\\.)*\"|//.*", "");
+        return NUMBER.matcher(code).results().map(MatchResult::group).toList();
     }
 
     @Override

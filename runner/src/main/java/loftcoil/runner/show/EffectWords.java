@@ -34,14 +34,14 @@ final class EffectWords {
      * @param compared the design before and after it
      * @param change name of the change, whose own fields are not told as moved; empty where it had none
      * @param open what is not judged yet, or why it cannot be; empty where all is
-     * @param units whose units it is shown in
+     * @param units whose units it is told in
      */
     static View.Effect of(int number, Comparison compared, String change, String open, Units units) {
         List<View.Finding> raised = SafetyWords.findings(compared.cautionsRaised(), units);
         return new View.Effect(
                 number,
                 danger(compared),
-                lines(compared, new SideBySide(units)),
+                lines(compared, units),
                 raised,
                 SafetyWords.findings(compared.cautionsSettled(), units),
                 change.isEmpty() ? List.of() : moved(compared, change, units),
@@ -59,7 +59,7 @@ final class EffectWords {
         return compared.cautionsRaised().isEmpty() ? "" : "It brings a caution that was not there before.";
     }
 
-    private static List<RebuildView.Line> lines(Comparison compared, SideBySide beside) {
+    private static List<RebuildView.Line> lines(Comparison compared, Units units) {
         Map<String, Row> rows =
                 compared.rows().stream().collect(Collectors.toMap(Row::key, Function.identity(), (one, same) -> one));
         List<RebuildView.Line> lines = new ArrayList<>();
@@ -73,15 +73,15 @@ final class EffectWords {
                 "",
                 before.equals(after) ? "same" : after.equals("yes") ? "better" : "worse"));
         for (String key : ALWAYS) {
-            add(rows, key, lines, beside);
+            add(rows, key, lines, units);
         }
         for (String key : OF_THE_YEAR) {
-            add(rows, key, lines, beside);
+            add(rows, key, lines, units);
         }
         for (String key : WHERE_TOUCHED) {
             Row row = rows.get(key);
-            if (row != null && !beside.line(row).turn().equals("same")) {
-                lines.add(beside.line(row));
+            if (row != null && !SideBySide.line(row, units).turn().equals("same")) {
+                lines.add(SideBySide.line(row, units));
             }
         }
         return lines;
@@ -91,10 +91,10 @@ final class EffectWords {
         return circulates ? "yes" : "no";
     }
 
-    private static void add(Map<String, Row> rows, String key, List<RebuildView.Line> lines, SideBySide beside) {
+    private static void add(Map<String, Row> rows, String key, List<RebuildView.Line> lines, Units units) {
         Row row = rows.get(key);
         if (row != null) {
-            lines.add(beside.line(row));
+            lines.add(SideBySide.line(row, units));
         }
     }
 

@@ -31,7 +31,7 @@ public final class SideBySide {
 
     private final Units units;
 
-    SideBySide(Units units) {
+    private SideBySide(Units units) {
         this.units = units;
     }
 
@@ -116,7 +116,12 @@ public final class SideBySide {
     }
 
     /** What differs only beyond the digits that are shown is the same to a reader. */
-    RebuildView.Line line(Row row) {
+    private RebuildView.Line line(Row row) {
+        return line(row, units);
+    }
+
+    /** The same for a row by itself. */
+    static RebuildView.Line line(Row row, Units units) {
         String before = row.shownBefore(units);
         String after = row.shownAfter(units);
         boolean same = row.turn() == Trend.SAME || before.equals(after);

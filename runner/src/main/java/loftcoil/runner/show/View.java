@@ -214,9 +214,9 @@ public final class View {
      *
      * @param current the decided value, as the design has it
      * @param safety what the design's dangers come to with it, the year left open
-     * @param effect what the decision changed, the year left open
+     * @param effect what the decision changed, the year left open; empty where the answer is one of before
      */
-    public record Stands(String current, Safety safety, Effect effect) {}
+    public record Stands(String current, Safety safety, Optional<Effect> effect) {}
 
     /**
      * What the last change of the design comes to.

@@ -39,6 +39,7 @@ public final class TerminalFace {
             h      your house: measure it, station by station
             g      your designs: several, with the history of every change, undo and back to then
             t      what a term means
+            o      what is still open in this lesson; go there
             f      find words in lessons, words and questions
             u      units: metric or US
             !      in an emergency: what to do when it hammers, steams, drips or smokes
@@ -51,6 +52,8 @@ public final class TerminalFace {
     private int noticed;
     /** The step a search led to; empty for where the learner was. */
     private String wanted = "";
+
+    private String open = "";
 
     TerminalFace(LearnerApp bench, Console console) {
         this.bench = bench;
@@ -121,6 +124,7 @@ public final class TerminalFace {
     /** Walks one lesson; the name of the one to go on with, empty to leave. */
     private String lesson(String lessonId) {
         View.Lesson lesson = bench.lesson(lessonId);
+        open = lessonId;
         console.say("");
         console.head(lesson.title() + "  (about " + lesson.minutes() + " minutes)");
         int at = start(lesson, wanted.isEmpty() ? lesson.at() : wanted);
@@ -186,7 +190,7 @@ public final class TerminalFace {
 
     private Move goOn() {
         while (true) {
-            Optional<String> reply = console.ask("[Enter] ");
+            Optional<String> reply = console.ask("[Enter goes on, ? more] ");
             if (reply.isEmpty()) {
                 return new Move.Leave();
             }
@@ -227,6 +231,7 @@ public final class TerminalFace {
                 units();
                 yield Optional.empty();
             }
+            case "o" -> unanswered();
             case "!" ->
                 stay(ConductWords.lines(bench.conduct()).stream()
                         .flatMap(line -> Wrap.lines(line, console.width()).stream())
@@ -268,6 +273,30 @@ public final class TerminalFace {
     private List<String> terms() {
         String sought = console.ask("Term, or a part of it; Enter for all: ").orElse("");
         return TermsText.lines(bench.words(), sought, console.width());
+    }
+
+    private Optional<Move> unanswered() {
+        List<View.Question> left = bench.lesson(open).steps().stream()
+                .filter(View.Question.class::isInstance)
+                .map(View.Question.class::cast)
+                .filter(question -> !question.asked().equals("predict"))
+                .filter(question ->
+                        !question.reply().map(reply -> reply.state().isDone()).orElse(false))
+                .toList();
+        if (left.isEmpty()) {
+            return stay(List.of("Every question of this lesson is answered."));
+        }
+        for (int i = 0; i < left.size(); i++) {
+            console.say("%3d  %s".formatted(i + 1, left.get(i).label()));
+        }
+        String typed =
+                console.ask("Number to go there, or Enter to stay: ").orElse("").strip();
+        for (int i = 0; i < left.size(); i++) {
+            if (typed.equals(Integer.toString(i + 1))) {
+                return Optional.of(new Move.To(open, left.get(i).id()));
+            }
+        }
+        return Optional.empty();
     }
 
     private Optional<Move> find() {

@@ -236,7 +236,7 @@ final class FakeApp implements LearnerApp {
                 new View.Counted(0, 0),
                 "",
                 "",
-                Optional.of(new View.Stands(tankBaseM + " m", design().safety(), effect())));
+                Optional.of(new View.Stands(tankBaseM + " m", design().safety(), Optional.of(effect()))));
     }
 
     private static View.Reply judged(String text, int tries) {

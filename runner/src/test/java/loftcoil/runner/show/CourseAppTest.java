@@ -139,6 +139,8 @@ class CourseAppTest {
         assertEquals(1, run.predictions().size());
         assertTrue(run.predictions().get(0).contains("5 g/L"), run.predictions().get(0));
         assertTrue(run.predictions().get(0).contains("16.5"), run.predictions().get(0));
+        View.Run changed = bench.run(LESSON, "weigh", WEIGH.replace("60", "90"), Map.of());
+        assertEquals(List.of(), changed.predictions(), "the guess was not made of these numbers");
     }
 
     @Test
@@ -344,7 +346,7 @@ class CourseAppTest {
                 .orElseThrow();
         assertEquals("mend", again.form());
         assertEquals("tank.baseM = 2", again.reply().orElseThrow().answer());
-        assertEquals("Right.", again.reply().orElseThrow().words());
+        assertEquals("It works.", again.reply().orElseThrow().words(), "said again as it was said");
     }
 
     @Test
@@ -399,7 +401,7 @@ class CourseAppTest {
     void aDecisionAnswersWithFiguresBeforeAndAfterAndWithItsDanger() {
         View.Reply reply = bench.answer(LESSON, "tank", "-1 m");
 
-        View.Effect quick = reply.stands().orElseThrow().effect();
+        View.Effect quick = reply.stands().orElseThrow().effect().orElseThrow();
         assertTrue(reply.words().contains("This is dangerous"), reply.words());
         assertTrue(quick.raised().stream().anyMatch(found -> found.code().equals("LC-TANK-LOW")), quick.toString());
         assertEquals("circulates", quick.lines().get(0).label());
