@@ -1,7 +1,11 @@
 package loftcoil.runner.handout;
 
+import java.util.Map;
+import java.util.Optional;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.sheet.Currents;
 import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.sheet.Sheet;
 import loftcoil.runner.show.Html;
 
 /** A loop in elevation within a lesson on paper. */
@@ -19,7 +23,12 @@ final class LoopPicture {
     static String of(Design design, String caption) {
         Drawing drawing = Drawing.of(design);
         DrawingScale scale = DrawingScale.fitting(drawing.bounds(), ROOM, Units.METRIC);
-        String svg = ElevationSvg.of(drawing, ElevationPart.marks(design), new MeasureText(Units.METRIC), scale);
+        String svg = ElevationSvg.of(
+                drawing,
+                Optional.of(Currents.of(design, Sheet.USUAL_TANK_C)),
+                Map.of(),
+                new MeasureText(Units.METRIC),
+                scale);
         return Html.element("div", "drawing", svg + Html.element("p", "small", Html.text(caption)));
     }
 }

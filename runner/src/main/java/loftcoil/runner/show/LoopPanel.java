@@ -2,7 +2,9 @@ package loftcoil.runner.show;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.sheet.Currents;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.Figures;
 import loftcoil.engine.sheet.Sheet;
@@ -21,7 +23,14 @@ final class LoopPanel {
     }
 
     static View.Picture drawn(Design design) {
-        return LoopSvg.picture("Your loop: " + design.name(), Drawing.of(design));
+        return picture("Your loop: " + design.name(), design);
+    }
+
+    /** A house with its water as it runs when the tank is as warm as usual. */
+    static View.Picture picture(String title, Design design) {
+        Currents currents = Currents.of(design, Sheet.USUAL_TANK_C);
+        return LoopSvg.picture(
+                title, new LoopSvg.Shown(Drawing.of(design), Optional.of(currents), Optional.empty()), Measure::metric);
     }
 
     static List<View.Figure> figures(Sheet sheet) {

@@ -7,7 +7,6 @@ import java.util.Optional;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.fault.RefusedException;
-import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.words.Numeral;
 import loftcoil.runner.check.MendCheck;
@@ -50,7 +49,7 @@ final class MendDesk {
             Sheet sheet = Sheet.of(design);
             return new MendView(
                     levers(mend, moved),
-                    Optional.of(LoopSvg.picture("The loop: " + design.name(), Drawing.of(design))),
+                    Optional.of(LoopPanel.picture("The loop: " + design.name(), design)),
                     sheet.loop().words(),
                     figures(mend, sheet),
                     List.of());

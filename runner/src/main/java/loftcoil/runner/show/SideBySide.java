@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.fault.Fault;
-import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.FigureGroup;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.study.Comparison;
@@ -34,8 +33,8 @@ public final class SideBySide {
         Sheet before = compared.before();
         Sheet after = compared.after();
         return new RebuildView.SideBySide(
-                LoopSvg.picture("Before: " + before.design().name(), Drawing.of(before.design())),
-                LoopSvg.picture("After: " + after.design().name(), Drawing.of(after.design())),
+                LoopPanel.picture("Before: " + before.design().name(), before.design()),
+                LoopPanel.picture("After: " + after.design().name(), after.design()),
                 before.loop().words(),
                 after.loop().words(),
                 SafetyWords.of(after.verdict()),
