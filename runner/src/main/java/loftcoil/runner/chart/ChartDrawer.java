@@ -78,10 +78,13 @@ public final class ChartDrawer {
         document.appendChild(svg);
         named(svg, "title", id + "-title", order.title());
         named(svg, "desc", id + "-desc", says);
+        svg.setAttribute("data-readout", ChartReadout.of(order, frame));
         title.draw(svg);
+        ChartNotes.shade(svg, order, frame);
         ChartAxes axes = new ChartAxes(svg, frame);
         axes.draw(order, nameY);
         svg.appendChild(curves(document, order, frame, id));
+        ChartNotes.crossings(svg, order, frame);
         axes.marks(order);
         legend.draw(svg, frame);
         return write(document);

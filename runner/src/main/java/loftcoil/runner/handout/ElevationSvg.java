@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import loftcoil.engine.sheet.Currents;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.show.DrawingWords;
 import loftcoil.runner.show.HousePen;
 import loftcoil.runner.show.HouseSvg;

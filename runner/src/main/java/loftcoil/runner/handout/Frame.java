@@ -43,7 +43,7 @@ record Frame(String title, String about, Head head, Paper paper) {
     }
 
     private String pageRules() {
-        return "@page { size: " + paper.css() + " portrait; margin: 19mm 16mm 17mm 16mm;\n"
+        return "@page { size: " + paper.css() + " portrait; margin: 16mm 14mm 14mm 14mm;\n"
                 + box("top-left", "bottom", cssText(head.left()))
                 + box("top-right", "bottom", cssText(head.right()))
                 + box("bottom-left", "top", "\"Loftcoil\"")

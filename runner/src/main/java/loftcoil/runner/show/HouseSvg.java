@@ -33,7 +33,7 @@ public final class HouseSvg {
     private static final double[] ALONG = {0.45, 0.3, 0.7, 0.2, 0.8, 0.55, 0.1, 0.9};
 
     private final Drawing drawing;
-    private final Optional<Drawing> tried;
+    private final Optional<Ghost> tried;
     private final Optional<Currents> currents;
     private final HousePen pen;
     private final Bounds frame;
@@ -45,6 +45,14 @@ public final class HouseSvg {
     private final Svg svg = new Svg();
     private final List<Drawing.Level> down;
     private final List<Double> labels;
+
+    /**
+     * Another house in the same frame, in outline.
+     *
+     * @param drawing the house
+     * @param words what it is, such as “as tried”
+     */
+    public record Ghost(Drawing drawing, String words) {}
 
     /**
      * A drawn house.
@@ -64,12 +72,12 @@ public final class HouseSvg {
         }
     }
 
-    private HouseSvg(Drawing drawing, Optional<Currents> currents, Optional<Drawing> tried, HousePen pen) {
+    private HouseSvg(Drawing drawing, Optional<Currents> currents, Optional<Ghost> tried, HousePen pen) {
         this.drawing = drawing;
         this.currents = currents;
         this.tried = tried;
         this.pen = pen;
-        this.frame = tried.map(Drawing::bounds).map(drawing.bounds()::with).orElse(drawing.bounds());
+        this.frame = tried.map(ghost -> ghost.drawing().bounds()).map(drawing.bounds()::with).orElse(drawing.bounds());
         this.stroke = pen.size().stroke();
         this.letters = pen.size().letters();
         this.placed = new Placed(new Box(0, -letters, width(), height() + letters));
@@ -87,7 +95,7 @@ public final class HouseSvg {
      * @param tried another house in the same frame, as a ghost; empty for none
      * @param pen how it is drawn
      */
-    public static Drawn draw(Drawing drawing, Optional<Currents> currents, Optional<Drawing> tried, HousePen pen) {
+    public static Drawn draw(Drawing drawing, Optional<Currents> currents, Optional<Ghost> tried, HousePen pen) {
         return new HouseSvg(drawing, currents, tried, pen).all();
     }
 
@@ -107,7 +115,7 @@ public final class HouseSvg {
         for (Drawing.Port port : drawing.ports()) {
             svg.ring(x(port.at().xM()), y(port.at().yM()), stroke, 0.4 * stroke, port.label());
         }
-        tried.ifPresent(this::ghost);
+        tried.ifPresent(ghost -> ghost(ghost.drawing(), ghost.words()));
         tankName();
         things();
         marks();
@@ -330,7 +338,7 @@ public final class HouseSvg {
     }
 
     /** The other house: its outlines alone, over this one. */
-    private void ghost(Drawing other) {
+    private void ghost(Drawing other, String words) {
         Look look = new Look("lc-ghost-stroke", "ghost", 0.55 * stroke);
         String dashes = "stroke-dasharray=\"" + Svg.number(1.2 * stroke) + " " + Svg.number(0.8 * stroke)
                 + "\" stroke-linejoin=\"round\"";
@@ -348,7 +356,7 @@ public final class HouseSvg {
         other.taps().forEach(pipe -> svg.line(at(pipe.points()), look, dashes));
         other.house().panes().ifPresent(panes -> svg.line(at(List.of(panes.upper(), panes.lower())), look, dashes));
         svg.shut();
-        listed.add("dashed: as tried");
+        listed.add("dashed: " + words);
     }
 
     /** What names had better not cover. */

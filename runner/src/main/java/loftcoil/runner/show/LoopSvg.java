@@ -24,19 +24,19 @@ final class LoopSvg {
     private LoopSvg() {}
 
     /** A house and the water in it, and perhaps another that is tried. */
-    record Shown(Drawing drawing, Optional<Currents> currents, Optional<Drawing> tried) {}
+    record Scene(Drawing drawing, Optional<Currents> currents, Optional<HouseSvg.Ghost> ghost) {}
 
     /** The picture of a house. */
-    static View.Picture picture(String title, Shown shown, Function<Measure, String> speak) {
-        Drawing drawing = shown.drawing();
+    static View.Picture picture(String title, Scene scene, Function<Measure, String> speak) {
+        Drawing drawing = scene.drawing();
         List<List<String>> rows = DrawingWords.levelsDown(drawing).stream()
                 .map(level -> List.of(level.label(), height(level, speak)))
                 .collect(Collectors.toList());
         drawing.pipes().stream()
                 .filter(pipe -> pipe.role() != Drawing.Role.COIL)
                 .forEach(pipe -> rows.add(List.of(pipe.mark() + " " + pipe.name(), HouseSvg.slope(pipe.run(), speak))));
-        String says = says(shown, speak);
-        HouseSvg.Drawn drawn = HouseSvg.draw(drawing, shown.currents(), shown.tried(), pen(shown, speak));
+        String says = says(scene, speak);
+        HouseSvg.Drawn drawn = HouseSvg.draw(drawing, scene.currents(), scene.ghost(), pen(scene, speak));
         String attributes = "class=\"lc-drawing lc-house\" font-family=\"system-ui, sans-serif\"";
         return new View.Picture(
                 title,
@@ -46,11 +46,11 @@ final class LoopSvg {
                 rows);
     }
 
-    private static HousePen pen(Shown shown, Function<Measure, String> speak) {
-        Drawing.Bounds frame = shown.tried()
-                .map(Drawing::bounds)
-                .map(shown.drawing().bounds()::with)
-                .orElse(shown.drawing().bounds());
+    private static HousePen pen(Scene scene, Function<Measure, String> speak) {
+        Drawing.Bounds frame = scene.ghost()
+                .map(ghost -> ghost.drawing().bounds())
+                .map(scene.drawing().bounds()::with)
+                .orElse(scene.drawing().bounds());
         double perM = Math.min(
                 MOST_PER_M, Math.min(WIDE / (frame.rightM() - frame.leftM()), HIGH / (frame.topM() - frame.bottomM())));
         String metre = speak.apply(Measure.rounded(1, MeasureKind.LENGTH_M, 0));
@@ -58,14 +58,14 @@ final class LoopSvg {
                 new HousePen.Size(perM, 20, 6, LETTERS), speak, false, Map.of(), new HousePen.Bar(1, metre));
     }
 
-    private static String says(Shown shown, Function<Measure, String> speak) {
-        String levels = shown.drawing().levels().stream()
+    private static String says(Scene scene, Function<Measure, String> speak) {
+        String levels = scene.drawing().levels().stream()
                 .sorted(Comparator.comparingDouble(Drawing.Level::heightM))
                 .map(level -> level.label() + " " + height(level, speak))
                 .collect(Collectors.joining(", "));
         return "The house seen from the side, to scale. Round from the tank: "
-                + DrawingWords.roundFromTank(shown.drawing()) + ". Heights above the floor: " + levels + "."
-                + shown.currents().map(currents -> " " + water(currents, speak)).orElse("");
+                + DrawingWords.roundFromTank(scene.drawing()) + ". Heights above the floor: " + levels + "."
+                + scene.currents().map(currents -> " " + water(currents, speak)).orElse("");
     }
 
     private static String water(Currents currents, Function<Measure, String> speak) {

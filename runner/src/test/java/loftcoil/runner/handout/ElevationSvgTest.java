@@ -13,6 +13,7 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.sheet.Currents;
 import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.show.HousePen;
 import loftcoil.runner.show.HouseSvg;
 import loftcoil.runner.show.RandomHouses;

@@ -18,6 +18,7 @@ import loftcoil.engine.sheet.Currents;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
+import loftcoil.engine.words.Units;
 import org.junit.jupiter.api.Test;
 
 /** The house on the page: all of it is there, no words stand on words, water runs the way it was computed. */
@@ -43,7 +44,7 @@ class LoopSvgTest {
     }
 
     private static String drawn(Design design) {
-        return LoopPanel.picture("Your loop", design).svg();
+        return LoopPanel.picture("Your loop", design, Units.METRIC).svg();
     }
 
     private static void wordsStandApart(String svg, String name) {
@@ -76,10 +77,10 @@ class LoopSvgTest {
     void norWithAnotherHouseInTheFrame() {
         List<Design> designs = RandomHouses.withDwellings(20, 7);
         for (int i = 1; i < designs.size(); i++) {
-            LoopSvg.Shown both = new LoopSvg.Shown(
+            LoopSvg.Scene both = new LoopSvg.Scene(
                     Drawing.of(designs.get(i)),
                     Optional.of(Currents.of(designs.get(i), 40)),
-                    Optional.of(Drawing.of(designs.get(i - 1))));
+                    Optional.of(new HouseSvg.Ghost(Drawing.of(designs.get(i - 1)), "as tried")));
             String svg = LoopSvg.picture("Both", both, Measure::metric).svg();
             wordsStandApart(svg, designs.get(i).name());
             assertTrue(svg.contains("lc-ghost-stroke"));
@@ -129,8 +130,8 @@ class LoopSvgTest {
         long pace = Math.round(Math.log(periodS / 0.4) / Math.log(1.25));
         assertTrue(forward.contains("lc-pace-" + pace + "\""), forward);
         assertTrue(
-                LoopPanel.picture("", bothy).says().contains("The water runs forward"),
-                LoopPanel.picture("", bothy).says());
+                LoopPanel.picture("", bothy, Units.METRIC).says().contains("The water runs forward"),
+                LoopPanel.picture("", bothy, Units.METRIC).says());
     }
 
     @Test
@@ -151,7 +152,7 @@ class LoopSvgTest {
 
     private static View.Picture shown(Drawing drawing, Currents currents) {
         return LoopSvg.picture(
-                "", new LoopSvg.Shown(drawing, Optional.of(currents), Optional.empty()), Measure::metric);
+                "", new LoopSvg.Scene(drawing, Optional.of(currents), Optional.empty()), Measure::metric);
     }
 
     @Test
