@@ -89,6 +89,15 @@ function small(design) {
     el('span', {}, 'Show large'));
 }
 
+/** Shows what is being dragged as a ghost over the decided house, in the panel and in every drawing of a lesson. */
+export async function showTried(lesson, step, value) {
+  const { picture } = await api.tried(lesson, step, value);
+  if (!picture) return;
+  for (const svg of document.querySelectorAll('svg.lc-house')) {
+    if (svg.closest('.loop .enlarge, .step-drawing')) svg.replaceWith(drawn(picture));
+  }
+}
+
 function large(design) {
   const close = el('button', { type: 'button', class: 'main', autofocus: true }, 'Close');
   const dialog = el('dialog', { class: 'large', 'aria-labelledby': 'large-title' },

@@ -7,6 +7,7 @@ import { makeEditor } from './editor.js';
 import { makeSlider } from './slider.js';
 import { showBanner } from './banner.js';
 import { showRun } from './result.js';
+import { showTried } from './loop.js';
 import { unitsNow } from './units.js';
 import { forget, keepLater, keptNow, remember, remembered } from './keep.js';
 
@@ -160,6 +161,7 @@ async function drag(state) {
       const source = state.editor.text();
       const result = await api.run(state.lesson.id, state.step.id, source, dragged(state));
       show(state, result, { steady: true });
+      await showTried(state.lesson.id, state.step.id, state.slider.value());
       sayAtRest(state, result);
     }
   } catch (trouble) {
