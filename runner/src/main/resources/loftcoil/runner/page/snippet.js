@@ -159,9 +159,10 @@ async function drag(state) {
     while (state.wanted) {
       state.wanted = false;
       const source = state.editor.text();
+      // The drawing is no part of the run: where it does not come, the plot still does.
+      showTried(state.lesson.id, state.step.id, state.slider.value()).catch(() => {});
       const result = await api.run(state.lesson.id, state.step.id, source, dragged(state));
       show(state, result, { steady: true });
-      await showTried(state.lesson.id, state.step.id, state.slider.value());
       sayAtRest(state, result);
     }
   } catch (trouble) {
