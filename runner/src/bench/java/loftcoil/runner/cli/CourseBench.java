@@ -9,6 +9,7 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -40,7 +41,11 @@ public final class CourseBench {
     private final ObjectMapper mapper = new ObjectMapper();
     private final Map<String, List<Double>> times = new HashMap<>();
 
-    private CourseBench() {}
+    private final ProcessHandle loftcoil;
+
+    private CourseBench(ProcessHandle loftcoil) {
+        this.loftcoil = loftcoil;
+    }
 
     /** Measures and prints. */
     public static void run() throws IOException, InterruptedException {
@@ -50,7 +55,7 @@ public final class CourseBench {
         try {
             PageVisit visit = PageVisit.enter(address(loftcoil));
             try (MemoryWatch memory = new MemoryWatch(loftcoil.toHandle(), WATCH_MS)) {
-                new CourseBench().walk(visit, memory);
+                new CourseBench(loftcoil.toHandle()).walk(visit, memory);
             }
         } finally {
             end(loftcoil);
@@ -61,6 +66,7 @@ public final class CourseBench {
         List<Double> address = new ArrayList<>();
         List<Double> lesson = new ArrayList<>();
         List<Double> java = new ArrayList<>();
+        List<Double> worked = new ArrayList<>();
         for (int i = 0; i < STARTS; i++) {
             long began = System.nanoTime();
             Process loftcoil = start(Files.createTempDirectory("loftcoil-bench"));
@@ -75,6 +81,7 @@ public final class CourseBench {
                         .readTree(visit.get("/api/lesson/" + first))
                         .path("steps");
                 lesson.add(since(began));
+                worked.add(computedMs(loftcoil.toHandle()));
                 for (JsonNode step : steps) {
                     if (step.has("original")) {
                         ran(visit, first, step, step.path("original").textValue(), Map.of());
@@ -89,6 +96,7 @@ public final class CourseBench {
         System.out.println(carried().map(Path::toString).orElse("no folder to carry; started from the classes"));
         print("start to address", address);
         print("start to page and first lesson", lesson);
+        print("  processor time of that", worked);
         print("start to first Java run", java);
     }
 
@@ -172,6 +180,14 @@ public final class CourseBench {
         return reply.contains("\"state\":\"done\"");
     }
 
+    /** Processor time of all Java machines so far, to some ten milliseconds: it does not depend on what else the computer does. */
+    private static double computedMs(ProcessHandle loftcoil) {
+        return Stream.concat(Stream.of(loftcoil), loftcoil.descendants())
+                .mapToDouble(one ->
+                        one.info().totalCpuDuration().orElse(Duration.ZERO).toMillis())
+                .sum();
+    }
+
     /** Something that is asked and either works or not. */
     @FunctionalInterface
     private interface Asked {
@@ -179,10 +195,12 @@ public final class CourseBench {
     }
 
     private boolean time(String kind, String id, Asked asked) throws IOException, InterruptedException {
+        double computed = computedMs(loftcoil);
         long began = System.nanoTime();
         boolean worked = asked.ask();
         double took = since(began);
         times.computeIfAbsent(kind, any -> new ArrayList<>()).add(took);
+        times.computeIfAbsent(kind + ", processor", any -> new ArrayList<>()).add(computedMs(loftcoil) - computed);
         times.computeIfAbsent(kind + "\n" + id, any -> new ArrayList<>()).add(took);
         return worked;
     }

@@ -54,8 +54,19 @@ final class ProgressJson {
         if (!older.has("units")) {
             older.put("units", "");
         }
+        for (JsonNode lesson : older.path("lessons")) {
+            for (JsonNode answers : lesson.path("answers")) {
+                answers.forEach(ProgressJson::withoutWords);
+            }
+        }
         OlderLessons.bring(older);
         return older;
+    }
+
+    private static void withoutWords(JsonNode answer) {
+        if (answer instanceof ObjectNode given && !given.has("words") && !given.has("hint")) {
+            given.put("words", "").put("hint", "");
+        }
     }
 
     static byte[] write(Progress progress) {

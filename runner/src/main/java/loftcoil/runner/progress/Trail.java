@@ -76,6 +76,11 @@ public record Trail(int folded, List<Entry> entries) {
                         .toList());
     }
 
+    /** The number of the last entry; it stays the same when older ones are folded. */
+    public int number() {
+        return folded + entries.size() - 1;
+    }
+
     /** The design as it is. */
     public String state() {
         return entries.get(entries.size() - 1).state();

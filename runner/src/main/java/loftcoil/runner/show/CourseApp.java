@@ -7,12 +7,15 @@ import loftcoil.engine.design.Changes;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
+import loftcoil.engine.study.Comparison;
 import loftcoil.engine.words.Units;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.Term;
@@ -21,6 +24,7 @@ import loftcoil.runner.lesson.Step;
 import loftcoil.runner.progress.LessonProgress;
 import loftcoil.runner.progress.Progress;
 import loftcoil.runner.progress.ProgressFile;
+import loftcoil.runner.progress.Trail;
 import loftcoil.runner.session.Outcome;
 import loftcoil.runner.session.Session;
 import loftcoil.runner.session.SessionSetup;
@@ -28,6 +32,8 @@ import org.jspecify.annotations.Nullable;
 
 /** The real {@link LearnerApp}: a course, a learner's folder and running Java. */
 public final class CourseApp implements LearnerApp {
+
+    private static final Pattern NUMBER = Pattern.compile("(?<![\\w.])\\d[\\d.]*");
 
     private final Course course;
     private final LearnerStore store;
@@ -180,9 +186,15 @@ public final class CourseApp implements LearnerApp {
         // A drag reruns many times a second: what was guessed is said by the first run, and after a new guess.
         boolean again = ran.first() || dragged.isEmpty();
         // Of a changed snippet the guess was not made.
-        boolean asWritten = source.equals(snippet.source());
+        boolean asWritten = numbersOf(source).equals(numbersOf(snippet.source()));
         List<String> predictions = done && asWritten ? questions.predictions(lesson, snippet, again) : List.of();
         return RunWords.of(ran.outcome(), ran.before(), predictions, store.units());
+    }
+
+    /** The numbers in some Java, in order; remarks and texts aside. */
+    private static List<String> numbersOf(String java) {
+        String code = java.replaceAll("\"(?:[^\"\\\\\n]|\\\\.)*\"|//.*", "");
+        return NUMBER.matcher(code).results().map(MatchResult::group).toList();
     }
 
     @Override
@@ -292,6 +304,23 @@ public final class CourseApp implements LearnerApp {
             // A design that fits together may still have a year that cannot be, such as that of the other half of the
             // earth.
             return SafetyWords.withoutYear(SafetyVerdict.quick(design), Grounds.of(design), cannotBe, store.units());
+        }
+    }
+
+    @Override
+    public View.Effect effect() {
+        Trail trail = store.trail();
+        Design now = store.design();
+        int last = trail.entries().size() - 1;
+        Design before = last == 0
+                ? now
+                : TrailWords.design(trail.entries().get(last - 1).state()).orElse(now);
+        try {
+            Comparison compared = Comparison.of(sheets.sheet(before), sheets.sheet(now));
+            return EffectWords.of(trail.number(), compared, "", "", store.units());
+        } catch (RefusedException cannotBe) {
+            String why = "The year could not be judged: " + cannotBe.lines().get(0) + ".";
+            return EffectWords.of(trail.number(), Comparison.of(before, now), "", why, store.units());
         }
     }
 

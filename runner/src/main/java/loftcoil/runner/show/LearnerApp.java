@@ -99,6 +99,12 @@ public interface LearnerApp extends AutoCloseable {
     View.Safety safety();
 
     /**
+     * What the last change of the learner's own design comes to, the year judged too; takes about a second for each of the two. Where
+     * the design has not been changed, or the state before cannot be read, there is nothing in it.
+     */
+    View.Effect effect();
+
+    /**
      * The build sheet of the learner's own design; the first time for a design it takes some seconds.
      *
      * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed

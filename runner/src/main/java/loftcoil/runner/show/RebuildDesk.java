@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
+import loftcoil.engine.design.Differences;
 import loftcoil.engine.study.Comparison;
 import loftcoil.engine.study.NamedValue;
 import loftcoil.engine.study.Rebuild;
@@ -64,9 +65,22 @@ final class RebuildDesk implements RebuildApp {
     @Override
     public RebuildView.Taken takeOver(String oldJson, Map<String, String> changes) {
         Design old = DesignJson.read(oldJson);
-        Design rebuilt = shown().telling(() -> Rebuild.applied(old, Levers.changed(old, changes, shown())));
+        List<NamedValue> named = shown().telling(() -> Levers.changed(old, changes, shown()));
+        Design rebuilt = shown().telling(() -> Rebuild.applied(old, named));
         String kept = store.replace(rebuilt, Trail.How.REBUILT);
         return new RebuildView.Taken(
-                "It is your design now. The one from before is kept in your folder as " + kept + ".", kept);
+                "It is your design now. The one from before is kept in your folder as " + kept + "."
+                        + moved(old, rebuilt, named),
+                kept);
+    }
+
+    /** Nothing is stretched without a word. */
+    private String moved(Design old, Design rebuilt, List<NamedValue> changes) {
+        List<String> moved = Differences.moved(
+                        old, rebuilt, changes.stream().map(NamedValue::name).toList())
+                .stream()
+                .map(said -> store.units().words(said.words()))
+                .toList();
+        return moved.isEmpty() ? "" : " With it moved: " + String.join("; ", moved) + ".";
     }
 }

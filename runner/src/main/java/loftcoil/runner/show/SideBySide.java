@@ -116,6 +116,11 @@ public final class SideBySide {
 
     /** What differs only beyond the digits that are shown is the same to a reader. */
     private RebuildView.Line line(Row row) {
+        return line(row, units);
+    }
+
+    /** The same for a row by itself. */
+    static RebuildView.Line line(Row row, Units units) {
         String before = row.shownBefore(units);
         String after = row.shownAfter(units);
         boolean same = row.turn() == Trend.SAME || before.equals(after);

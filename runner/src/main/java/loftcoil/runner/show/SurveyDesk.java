@@ -109,11 +109,7 @@ final class SurveyDesk implements SurveyApp {
     @Override
     public SurveyView.House taps(Map<String, String> shared, List<Map<String, String>> lines) {
         List<Fault> faults = new ArrayList<>();
-        List<Map<String, String>> trunkBefore = store.survey().sketch().told().trunk().stream()
-                .map(trunk -> Map.of("length", trunk(trunk).length()))
-                .toList();
-        Optional<Trunk> trunk =
-                trunk(inUnits().lines(List.of(shared), trunkBefore).get(0), faults);
+        Optional<Trunk> trunk = trunk(typedTrunk(shared), faults);
         List<Tap> taps = new ArrayList<>();
         Design told = store.survey().sketch().told();
         List<Map<String, String>> before =
@@ -123,6 +119,16 @@ final class SurveyDesk implements SurveyApp {
         }
         refuse(faults);
         return keep(store.survey().withTaps(taps, trunk));
+    }
+
+    private Map<String, String> typedTrunk(Map<String, String> shared) {
+        Map<String, String> before = store.survey()
+                .sketch()
+                .told()
+                .trunk()
+                .map(now -> Map.of("length", trunk(now).length()))
+                .orElse(Map.of());
+        return inUnits().lines(List.of(shared), List.of(before)).get(0);
     }
 
     private static Optional<Trunk> trunk(Map<String, String> shared, List<Fault> faults) {

@@ -18,7 +18,8 @@ import loftcoil.runner.show.View;
 /** A faulty system to mend in the terminal: changes are typed one by one, then it is judged. */
 final class MendStep {
 
-    private static final Set<String> COMMANDS = Set.of("q", "b", "w", "d", "r", "n", "h", "t", "u", "?");
+    private static final Set<String> COMMANDS =
+            Set.of("q", "b", "w", "c", "d", "f", "g", "r", "n", "h", "t", "u", "o", "!", "?");
 
     private static final int DIGITS = 12;
 

@@ -142,7 +142,7 @@ final class SnippetStep {
 
     /** Runs and prints what came of it; true where it ran to its end. */
     private boolean runsWell() {
-        View.Run run = bench.run(lessonId, snippet.id(), source, dragged);
+        View.Run run = console.running(() -> bench.run(lessonId, snippet.id(), source, dragged), bench::stop);
         RunText.lines(run, console.width()).forEach(console::say);
         if (run.state() != View.RunState.DONE) {
             console.warn(run.words());

@@ -236,7 +236,7 @@ final class FakeApp implements LearnerApp {
                 new View.Counted(0, 0),
                 "",
                 "",
-                Optional.of(new View.Stands(tankBaseM + " m", design().safety())));
+                Optional.of(new View.Stands(tankBaseM + " m", design().safety(), Optional.of(effect()))));
     }
 
     private static View.Reply judged(String text, int tries) {
@@ -348,6 +348,11 @@ final class FakeApp implements LearnerApp {
     @Override
     public BuildSheet build() {
         return BuildSheet.of(Example.orchardBothy());
+    }
+
+    @Override
+    public View.Effect effect() {
+        return new View.Effect(1, "", List.of(), List.of(), List.of(), List.of(), "");
     }
 
     @Override
