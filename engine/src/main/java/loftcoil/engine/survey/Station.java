@@ -51,7 +51,16 @@ public enum Station implements Coded {
             "safety.fireRoom.airOpeningCm2",
             "safety.fireRoom.extractFan"),
     /** The coil in the fire. */
-    COIL("coil", "coil.tube", "coil.lengthM", "coil.inletM", "coil.outletM", "coil.windingMm", "coil.fittings.elbow90", "coil.fittings.bend90", "coil.heatKW"),
+    COIL(
+            "coil",
+            "coil.tube",
+            "coil.lengthM",
+            "coil.inletM",
+            "coil.outletM",
+            "coil.windingMm",
+            "coil.fittings.elbow90",
+            "coil.fittings.bend90",
+            "coil.heatKW"),
     /** The pipe from the coil up to the tank. */
     HOT_RUN("hot-run"),
     /** The tank and what carries it. */

@@ -105,9 +105,8 @@ public final class SurveyForm {
     }
 
     private static String questions(Station station, MeasureText measures) {
-        List<List<String>> rows = station.paths().stream()
-                .map(path -> question(path, measures))
-                .toList();
+        List<List<String>> rows =
+                station.paths().stream().map(path -> question(path, measures)).toList();
         return Html.table(ANSWERS, HEADINGS, rows);
     }
 

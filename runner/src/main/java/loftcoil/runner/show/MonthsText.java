@@ -61,6 +61,7 @@ final class MonthsText {
                 }
             }
         }
-        throw RefusedException.of(path, "“" + word + "”", "months by number or name, such as 4, 5, 6 or April to June, or none");
+        throw RefusedException.of(
+                path, "“" + word + "”", "months by number or name, such as 4, 5, 6 or April to June, or none");
     }
 }

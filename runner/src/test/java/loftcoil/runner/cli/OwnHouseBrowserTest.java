@@ -16,6 +16,7 @@ import loftcoil.runner.course.Course;
 import loftcoil.runner.page.BuildSheetPrinter;
 import loftcoil.runner.page.LiveCourseCase;
 import loftcoil.runner.show.CourseApp;
+import loftcoil.runner.show.PaperHouse;
 import loftcoil.runner.show.SurveyView;
 import loftcoil.runner.show.TryCourse;
 import org.apache.pdfbox.Loader;
@@ -137,7 +138,9 @@ class OwnHouseBrowserTest extends LiveCourseCase {
         texts.forEach((name, told) -> {
             boolean guessed = told.startsWith("~");
             if (!told.isEmpty()) {
-                type(one(line + "[name=" + name + "]"), guessed ? told.substring(1).strip() : told);
+                type(
+                        one(line + "[name=" + name + "]"),
+                        guessed ? told.substring(1).strip() : told);
             }
             if (guessed) {
                 type(one(line + "[name=measured]"), "guessed");
@@ -184,7 +187,8 @@ class OwnHouseBrowserTest extends LiveCourseCase {
     /** The text of the build sheet that the page saves. */
     private static String pdf() throws Exception {
         browser.click(browser.driver().findElement(By.linkText("Build sheet")));
-        browser.until("the sheet", () -> !all(".sheet-place:not([aria-busy]) iframe").isEmpty());
+        browser.until(
+                "the sheet", () -> !all(".sheet-place:not([aria-busy]) iframe").isEmpty());
         Object bytes = browser.driver()
                 .executeAsyncScript(
                         """
@@ -214,10 +218,17 @@ class OwnHouseBrowserTest extends LiveCourseCase {
         assertEquals(Origin.ASSUMED, own.origin("fire.burnKgPerH"));
         assertEquals(Origin.YOURS, own.origin("fire.litFromH"));
         assertEquals(0.94, own.tank().waterlineM(), 1e-9);
-        assertEquals(2.10, own.hotLegs().stream().mapToDouble(leg -> leg.riseM()).sum(), 1e-9);
-        assertEquals(-2.06, own.coldLegs().stream().mapToDouble(leg -> leg.riseM()).sum(), 1e-9);
+        assertEquals(
+                2.10, own.hotLegs().stream().mapToDouble(leg -> leg.riseM()).sum(), 1e-9);
+        assertEquals(
+                -2.06, own.coldLegs().stream().mapToDouble(leg -> leg.riseM()).sum(), 1e-9);
         assertEquals(2.5, own.trunk().orElseThrow().lengthM());
-        assertEquals(7, own.use().stream().mapToDouble(use -> use.atH() == 12.5 ? use.litres() : 0).sum(), 1e-9);
+        assertEquals(
+                7,
+                own.use().stream()
+                        .mapToDouble(use -> use.atH() == 12.5 ? use.litres() : 0)
+                        .sum(),
+                1e-9);
         String sheet = pdf();
         assertTrue(sheet.contains("Mill cottage"), sheet.substring(0, 300));
         assertFalse(sheet.contains("borrowed from an example"), sheet.substring(0, 900));
@@ -232,7 +243,10 @@ class OwnHouseBrowserTest extends LiveCourseCase {
         assertEquals(0, Grounds.of(own).borrowed(), Grounds.of(own).words());
         assertEquals(88 * 0.0254, own.tank().baseM(), 1e-6);
         assertEquals(40 * 3.785411784, own.tank().volumeL(), 1e-4);
-        assertEquals(74 * 0.0254, own.hotLegs().stream().mapToDouble(leg -> leg.riseM()).sum(), 1e-4);
+        assertEquals(
+                74 * 0.0254,
+                own.hotLegs().stream().mapToDouble(leg -> leg.riseM()).sum(),
+                1e-4);
         assertEquals("B88 L 1", own.hotLegs().get(1).tube());
         assertEquals(Origin.ASSUMED, own.origin("site.monthly.meanAirC"));
         assertEquals(22.2, own.site().monthly().meanAirC().get(6), 0.06, "72 °F in July");

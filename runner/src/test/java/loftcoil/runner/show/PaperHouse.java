@@ -1,4 +1,4 @@
-package loftcoil.runner.cli;
+package loftcoil.runner.show;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,7 +15,7 @@ import java.util.Map;
  * @param taps the taps
  * @param habits by name
  */
-record PaperHouse(
+public record PaperHouse(
         Map<String, String> answers,
         Map<String, String> skies,
         List<Map<String, String>> hot,
@@ -25,7 +25,7 @@ record PaperHouse(
         Map<String, String> habits) {
 
     /** Metric, north: a tank in the loft, two fires a day, taps on a shared pipe. */
-    static final PaperHouse MILL = new PaperHouse(
+    public static final PaperHouse MILL = new PaperHouse(
             told(
                     "name=Mill cottage",
                     "site.latitudeDeg=54.3",
@@ -84,6 +84,7 @@ record PaperHouse(
                     "window.azimuthDeg=170",
                     "window.gapMm=16",
                     "window.absorptance=~ 0.9",
+                    "window.reflectorShare=~ 0.3",
                     "window.toughened=2",
                     "site.coldSupplyC=9",
                     "site.hardnessMgPerL=60",
@@ -111,7 +112,7 @@ record PaperHouse(
             habits("3", "5", "0.5", "2", "0", "sink", "shower", "sink"));
 
     /** US units, north: in feet and inches, the climate remembered. */
-    static final PaperHouse CABIN = with(
+    public static final PaperHouse CABIN = with(
             MILL,
             told(
                     "name=Prairie cabin",
@@ -149,8 +150,8 @@ record PaperHouse(
                     "safety.flue.heaterToCombustibleMm=3 ft 4",
                     "safety.flue.topAboveRoofM=4 ft"),
             Map.of(
-                    "winter", "clear", "spring", "mixed", "summer", "clear", "autumn", "clear", "warmest", "72 °F", "coldest",
-                    "31 °F"),
+                    "winter", "clear", "spring", "mixed", "summer", "clear", "autumn", "clear", "warmest", "72 °F",
+                    "coldest", "31 °F"),
             List.of(
                     piece("riser", "up", "5 ft 8", "", "", "1", "0", "B88 L 1", "stone wool", "1 1/2 in", "room"),
                     piece("under the roof", "along", "~ 5 ft", "1 in 10", "N", "0", "1", "", "", "", "loft")),
@@ -159,7 +160,7 @@ record PaperHouse(
                     piece("to the heater", "along", "~ 5 ft", "-1 in 30", "S", "1", "0", "", "", "", "")));
 
     /** South: a winter in July, a pipe outdoors, a lying tank, left full in the cold months. */
-    static final PaperHouse HUT = with(
+    public static final PaperHouse HUT = with(
             MILL,
             told(
                     "name=Shearers hut",
@@ -178,14 +179,25 @@ record PaperHouse(
                     "tank.returnPortM=0.3",
                     "tank.drawPortM=0.4"),
             Map.of(
-                    "winter", "mixed", "spring", "mixed", "summer", "clear", "autumn", "mixed", "warmest", "16", "coldest",
-                    "2"),
+                    "winter", "mixed", "spring", "mixed", "summer", "clear", "autumn", "mixed", "warmest", "16",
+                    "coldest", "2"),
             List.of(
                     piece("riser", "up", "1.60 m", "", "", "1", "0", "28 mm x 1", "stone wool", "40 mm", "flue"),
                     piece("under the roof", "along", "~ 1.50 m", "1 in 5", "right", "0", "1", "", "", "", "loft")),
             List.of(
                     piece("drop", "down", "1.90 m", "", "", "1", "0", "28 mm x 1", "stone wool", "40 mm", "room"),
-                    piece("behind the wall", "along", "~ 1.60 m", "-1 in 10", "back", "1", "0", "", "", "", "outdoors")));
+                    piece(
+                            "behind the wall",
+                            "along",
+                            "~ 1.60 m",
+                            "-1 in 10",
+                            "back",
+                            "1",
+                            "0",
+                            "",
+                            "",
+                            "",
+                            "outdoors")));
 
     private static PaperHouse with(
             PaperHouse from,
