@@ -233,7 +233,11 @@ public final class CourseApp implements LearnerApp {
 
     @Override
     public MendView mend(String lessonId, String stepId, String moved) {
-        return mends.view(find(find(lessonId), stepId, Step.Question.class), moved);
+        Lesson lesson = find(lessonId);
+        boolean found = store.work(lesson.id()).answersTo(stepId).stream()
+                .anyMatch(given -> given.state().isDone());
+        return mends.view(
+                find(lesson, stepId, Step.Question.class), store.progress().seed(), found, moved);
     }
 
     @Override
