@@ -153,7 +153,7 @@ class ProgressFileTest {
 
     @Test
     void aFileOfANewerEditionIsSetAsideAsSuch() throws IOException {
-        Files.writeString(temp.resolve("progress.json"), "{\"version\": 4, \"everything\": \"else\"}");
+        Files.writeString(temp.resolve("progress.json"), "{\"version\": 5, \"everything\": \"else\"}");
         read();
         assertTrue(Files.exists(temp.resolve("progress.newer-1.json")));
     }
