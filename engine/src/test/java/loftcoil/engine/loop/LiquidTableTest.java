@@ -27,8 +27,7 @@ class LiquidTableTest {
             double place = WaterByHeat.place(WaterHeat.jPerKg(t));
             assertEquals(t, WaterByHeat.tempC(place), 1e-5);
             assertEquals(LiquidTable.WATER.densityKgPerM3(t), WaterByHeat.densityKgPerM3(place), 3e-5);
-            assertEquals(
-                    1, WaterByHeat.kinematicM2PerS(place) / LiquidTable.WATER.kinematicM2PerS(t), 3e-6, t + " °C");
+            assertEquals(1, WaterByHeat.kinematicM2PerS(place) / LiquidTable.WATER.kinematicM2PerS(t), 3e-6, t + " °C");
         }
     }
 
