@@ -8,6 +8,8 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.engine.sheet.Sheet;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.MeasuredText;
 import loftcoil.engine.words.Sentences;
 
@@ -23,16 +25,18 @@ final class BuildMaker {
         List<MeasuredText> reasons = reasons(sheet.verdict());
         boolean runs = sheet.loop().circulates();
         CutList cuts = CutMaker.of(design);
+        Fixings fixings = FixingsMaker.of(design);
         return new BuildSheet(
                 design,
                 sheet,
-                reasons.isEmpty(),
-                verdict(sheet.verdict(), runs),
+                reasons.isEmpty() && sheet.grounds().own(),
+                verdict(sheet, runs),
                 reasons,
                 FigureMaker.of(sheet),
                 Drawing.of(design),
-                PartsMaker.of(design, cuts),
+                PartsMaker.of(design, cuts, fixings),
                 cuts,
+                fixings,
                 LoadsMaker.of(design),
                 FillingMaker.of(design),
                 runs ? Optional.of(FirstHourMaker.of(design)) : Optional.empty(),
@@ -40,9 +44,15 @@ final class BuildMaker {
                 LogMaker.of(design));
     }
 
-    private static MeasuredText verdict(SafetyVerdict verdict, boolean runs) {
-        if (verdict.dangerous()) {
+    private static MeasuredText verdict(Sheet sheet, boolean runs) {
+        if (sheet.verdict().dangerous()) {
             return SENTENCES.say(runs ? "verdict.dangers-known" : "verdict.no-heat-carried");
+        }
+        if (!sheet.grounds().own()) {
+            return SENTENCES.say(
+                    runs ? "verdict.borrowed" : "verdict.borrowed.nothing-heats",
+                    "borrowed",
+                    new Measure(sheet.grounds().borrowed(), MeasureKind.COUNT));
         }
         return SENTENCES.say(runs ? "verdict.no-danger-known" : "verdict.nothing-heats");
     }

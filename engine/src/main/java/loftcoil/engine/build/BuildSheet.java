@@ -5,8 +5,10 @@ import java.util.Optional;
 import loftcoil.engine.caution.Ask;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Grounds;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.Sheet;
+import loftcoil.engine.survey.Doubts;
 import loftcoil.engine.words.MeasuredText;
 
 /**
@@ -14,13 +16,14 @@ import loftcoil.engine.words.MeasuredText;
  *
  * @param design the design
  * @param sheet its figures
- * @param buildable whether no danger is known; where not, {@link #verdict} says why
+ * @param buildable whether no danger is known and no value is borrowed any more; where not, {@link #verdict} says why
  * @param verdict the finding in a few words
  * @param reasons why it must not be built as drawn; empty where it may
  * @param figures figures with their doubt
  * @param drawing elevation to scale
  * @param parts what to buy
  * @param cuts what to cut
+ * @param fixings how pipes are held and bent, and the room of the coil
  * @param loads what it weighs
  * @param filling filling and first fire, step by step
  * @param firstHour what to expect in the first hour; empty where the loop stands still or boils
@@ -37,6 +40,7 @@ public record BuildSheet(
         Drawing drawing,
         PartsList parts,
         CutList cuts,
+        Fixings fixings,
         Loads loads,
         Filling filling,
         Optional<FirstHour> firstHour,
@@ -67,6 +71,16 @@ public record BuildSheet(
      */
     public static BuildSheet of(Sheet sheet) {
         return BuildMaker.of(sheet);
+    }
+
+    /** How many of the values that it all rests on are yours, assumed and borrowed. */
+    public Grounds grounds() {
+        return sheet.grounds();
+    }
+
+    /** What looks like a slip of whoever told the house, a question each. */
+    public List<MeasuredText> doubts() {
+        return Doubts.of(design);
     }
 
     /** What can hurt somebody. */

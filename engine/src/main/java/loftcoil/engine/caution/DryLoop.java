@@ -101,7 +101,7 @@ final class DryLoop implements CautionRule {
 
     /** Water that the coil's heat of one lighting evaporates, L. */
     private static double eveningL(CautionFacts facts) {
-        double hours = facts.design().fire().map(Fire::litForH).orElse(1.0);
+        double hours = facts.design().fire().map(Fire::longestLitH).orElse(1.0);
         double heatW = facts.circuit().setting().firing().heatW();
         return heatW * hours * S_PER_H / Saturation.evaporationJPerKg(100);
     }

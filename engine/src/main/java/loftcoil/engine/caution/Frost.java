@@ -41,7 +41,7 @@ final class Frost implements CautionRule {
         boolean byNight = false;
         for (Leg leg : Stream.concat(design.coldLegs().stream(), design.hotLegs().stream())
                 .toList()) {
-            double usualC = fireOutC(leg, design.site().roomC());
+            double usualC = fireOutC(leg, night);
             if (usualC < FROST_C) {
                 findings.cautionAs(
                         CautionKind.FROST_LOOP,
@@ -86,8 +86,10 @@ final class Frost implements CautionRule {
         return Measure.rounded(hours, MeasureKind.TIME_H, hours < 10 ? 1 : 0);
     }
 
-    private static double fireOutC(Leg leg, double roomC) {
-        return leg.aroundFireOutC().orElse(Math.min(leg.aroundC(), roomC));
+    /** A pipe outdoors has the mean of the coldest month round it. */
+    private static double fireOutC(Leg leg, ColdNight night) {
+        double roomC = night.design().site().roomC();
+        return leg.isOutdoors() ? night.monthC() : leg.aroundFireOutC().orElse(Math.min(leg.aroundC(), roomC));
     }
 
     /** Whether the coldest night decided over the tank. */

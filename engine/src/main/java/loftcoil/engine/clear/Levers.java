@@ -14,8 +14,10 @@ import loftcoil.engine.caution.CautionKind;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignFields;
+import loftcoil.engine.design.Fire;
 import loftcoil.engine.design.LaggingChoice;
 import loftcoil.engine.design.Leg;
+import loftcoil.engine.design.Outdoors;
 import loftcoil.engine.design.Tap;
 import loftcoil.engine.design.Window;
 import loftcoil.engine.pipe.TubeTable;
@@ -45,6 +47,8 @@ final class Levers {
     private static final String MIXED = "set to 45 °C";
 
     private static final double STEP_M = 0.05;
+
+    private static final double HALF_HOUR = 0.5;
 
     private static final double RADIATOR_KW = 0.25;
     private static final double MOST_RADIATOR_KW = 4;
@@ -323,7 +327,8 @@ final class Levers {
     }
 
     private static boolean warmCold(Design design) {
-        return design.coldLegs().get(0).aroundC() > design.hotLegs().get(0).aroundC();
+        Design usual = Outdoors.at(design, Outdoors.usualC(design));
+        return usual.coldLegs().get(0).aroundC() > usual.hotLegs().get(0).aroundC();
     }
 
     private static String narrowCold(Design design) {
@@ -441,7 +446,11 @@ final class Levers {
     private static void indoors(String side, List<Leg> legs, List<NamedValue> changes) {
         for (int i = 0; i < legs.size(); i++) {
             Leg leg = legs.get(i);
-            if (leg.aroundFireOutC().orElse(leg.aroundC()) < 5) {
+            if (leg.isOutdoors()) {
+                changes.add(new NamedValue(side + "[" + i + "].outdoors", "false"));
+                changes.add(new NamedValue(side + "[" + i + "].aroundC", "5"));
+            }
+            if (leg.isOutdoors() || leg.aroundFireOutC().orElse(leg.aroundC()) < 5) {
                 changes.add(new NamedValue(side + "[" + i + "].aroundFireOutC", "5"));
             }
         }
@@ -467,10 +476,29 @@ final class Levers {
 
     private static List<Lever.Step> shorterFire(Design design) {
         return design.fire()
-                .map(fire -> new Steps.Grid("shorter-fire", MeasureKind.TIME_H, -0.5, (int)
-                                Math.max(0, (fire.litForH() - 0.5) / 0.5))
-                        .of("fire.litForH", of -> fire.litForH())
-                        .of(design))
+                .map(fire -> IntStream.rangeClosed(1, (int) Math.max(0, (fire.longestLitH() - HALF_HOUR) / HALF_HOUR))
+                        .mapToObj(step -> shorter(fire, step * HALF_HOUR))
+                        .toList())
                 .orElse(List.of());
+    }
+
+    /** Every fire of the day shorter by so many hours. */
+    private static Lever.Step shorter(Fire fire, double byH) {
+        List<NamedValue> changes = new ArrayList<>();
+        double firstH = Math.max(0, fire.litForH() - byH);
+        changes.add(new NamedValue("fire.litForH", Numeral.typedTo(2, firstH)));
+        double againH = Math.max(0, fire.litAgainForH().orElse(0) - byH);
+        if (fire.litAgainForH().isPresent()) {
+            changes.add(new NamedValue("fire.litAgainForH", Numeral.typedTo(2, againH)));
+        }
+        double inAllH = firstH + againH;
+        return new Lever.Step(
+                changes,
+                Steps.SENTENCES.say(
+                        "shorter-fire",
+                        "by",
+                        new Measure(fire.litHoursADay() - inAllH, MeasureKind.TIME_H),
+                        "to",
+                        new Measure(inAllH, MeasureKind.TIME_H)));
     }
 }

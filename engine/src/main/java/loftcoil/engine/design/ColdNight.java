@@ -72,7 +72,7 @@ public record ColdNight(Design design, double nightC, double monthC) {
 
     /** Temperature around a leg with the fire out, °C. */
     public double around(Leg leg) {
-        return whereUsually(leg.aroundFireOutC().orElse(leg.aroundC()));
+        return leg.isOutdoors() ? nightC : whereUsually(leg.aroundFireOutC().orElse(leg.aroundC()));
     }
 
     /** Temperature around the tank, °C. */

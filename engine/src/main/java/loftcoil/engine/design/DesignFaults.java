@@ -24,6 +24,8 @@ final class DesignFaults {
 
     private static final Allowed SHARING = new Allowed(0, Tee.MOST, "taps");
 
+    private static final double DAY_H = 24;
+
     private final List<Fault> faults = new ArrayList<>();
 
     private DesignFaults() {}
@@ -39,6 +41,7 @@ final class DesignFaults {
         });
         found.names(design);
         found.heat(design);
+        design.fire().ifPresent(found::lightings);
         found.taps(design);
         design.safety().ifPresent(safety -> found.safety(design, safety));
         found.faults.addAll(GeometryFaults.of(design));
@@ -101,6 +104,34 @@ final class DesignFaults {
         }
         int sharing = (int) design.taps().stream().filter(design::onTrunk).count();
         SHARING.faultIn("trunk: taps on it", sharing).ifPresent(faults::add);
+    }
+
+    /** Two fires of a day are told whole, and one is out before the other is lit. */
+    private void lightings(Fire fire) {
+        String why = "a second fire is told by its hour and how long it burns";
+        needed(
+                "fire.litAgainFromH",
+                fire.litAgainFromH().isPresent() || fire.litAgainForH().isEmpty(),
+                why);
+        needed(
+                "fire.litAgainForH",
+                fire.litAgainForH().isPresent() || fire.litAgainFromH().isEmpty(),
+                why);
+        if (fire.lightings().size() > 1) {
+            Fire.Lighting first = fire.lightings().get(0);
+            Fire.Lighting second = fire.lightings().get(1);
+            if (burnsAt(first, second.fromH()) || burnsAt(second, first.fromH())) {
+                faults.add(new Fault(
+                        "fire.litAgainFromH",
+                        Numeral.typed(second.fromH(), 6),
+                        "an hour at which the other fire is out, each out before the other is lit",
+                        ""));
+            }
+        }
+    }
+
+    private static boolean burnsAt(Fire.Lighting fire, double atH) {
+        return (atH - fire.fromH() + DAY_H) % DAY_H < fire.forH();
     }
 
     private void heat(Design design) {

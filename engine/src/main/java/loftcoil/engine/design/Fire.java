@@ -13,6 +13,8 @@ import loftcoil.engine.fire.WoodTable;
  * @param burnKgPerH wood burnt an hour, kg/h; 0.1 to 20
  * @param litFromH time of day it is lit, h; 0 to 24
  * @param litForH how long it burns, h; 0 to 24
+ * @param litAgainFromH time of day a second fire of the day is lit, h; 0 to 24; empty where there is one fire a day
+ * @param litAgainForH how long that burns, h; 0 to 24; there where its hour is
  * @param months months in which it is lit, 1 to 12
  * @param excessAir air over the least the wood needs, times; 1.2 to 4; empty where the common 2.2 is taken
  * @param fireboxM2 inner surface of the firebox, m²; 0.1 to 10; empty where the common 0.8 is taken
@@ -24,6 +26,8 @@ public record Fire(
         double burnKgPerH,
         double litFromH,
         double litForH,
+        OptionalDouble litAgainFromH,
+        OptionalDouble litAgainForH,
         List<Integer> months,
         OptionalDouble excessAir,
         OptionalDouble fireboxM2,
@@ -31,7 +35,15 @@ public record Fire(
 
     private static final double J_PER_KWH = 3.6e6;
 
-    /** A fire in a common heater. */
+    /**
+     * One fire of a day.
+     *
+     * @param fromH time of day it is lit, h
+     * @param forH how long it burns, h
+     */
+    public record Lighting(double fromH, double forH) {}
+
+    /** A fire in a common heater, lit once a day. */
     public Fire(
             String wood, double moisturePct, double burnKgPerH, double litFromH, double litForH, List<Integer> months) {
         this(
@@ -40,6 +52,8 @@ public record Fire(
                 burnKgPerH,
                 litFromH,
                 litForH,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
                 months,
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
@@ -49,6 +63,24 @@ public record Fire(
     /** Keeps a copy of the months. */
     public Fire {
         months = List.copyOf(months);
+    }
+
+    /** Every fire of a day, as they are told. */
+    public List<Lighting> lightings() {
+        Lighting first = new Lighting(litFromH, litForH);
+        return litAgainFromH.isPresent() && litAgainForH.isPresent()
+                ? List.of(first, new Lighting(litAgainFromH.getAsDouble(), litAgainForH.getAsDouble()))
+                : List.of(first);
+    }
+
+    /** Hours in which a fire burns, of a day, h. */
+    public double litHoursADay() {
+        return lightings().stream().mapToDouble(Lighting::forH).sum();
+    }
+
+    /** Hours that the longest fire of a day burns, h. */
+    public double longestLitH() {
+        return lightings().stream().mapToDouble(Lighting::forH).max().orElse(0);
     }
 
     /**

@@ -3,6 +3,8 @@ package loftcoil.engine.design;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import loftcoil.engine.design.DesignField.Assumed;
+import loftcoil.engine.fire.Burn;
 import loftcoil.engine.fire.WoodTable;
 
 /** The fields of {@link Fire}. */
@@ -30,7 +32,7 @@ final class FireFields {
             "litFromH",
             "Hour at which the fire is lit",
             "On a usual day, by the clock.",
-            Leaf.number(0, 24, FieldUnit.H),
+            Leaf.number(0, 24, FieldUnit.CLOCK),
             Fire::litFromH);
     private static final Field<Fire, Double> LIT_FOR = new Field<>(
             "litForH",
@@ -38,6 +40,18 @@ final class FireFields {
             "From lighting to embers.",
             Leaf.number(0, 24, FieldUnit.H),
             Fire::litForH);
+    static final Field<Fire, OptionalDouble> LIT_AGAIN_FROM = new Field<>(
+            "litAgainFromH",
+            "Hour at which a second fire is lit",
+            "Only where two fires burn on a usual day, such as one in the morning.",
+            Said.number(Leaf.number(0, 24, FieldUnit.H), "one fire a day"),
+            Fire::litAgainFromH);
+    static final Field<Fire, OptionalDouble> LIT_AGAIN_FOR = new Field<>(
+            "litAgainForH",
+            "Hours the second fire burns",
+            "From lighting to embers, with as much wood an hour as the first.",
+            Said.number(Leaf.number(0, 24, FieldUnit.H), "one fire a day"),
+            Fire::litAgainForH);
     static final Field<Fire, List<Integer>> MONTHS = new Field<>(
             "months", "Months in which the fire is lit", "In the others it stays cold.", Leaf.months(), Fire::months);
 
@@ -45,9 +59,7 @@ final class FireFields {
             "excessAir",
             "Air through the fire, over the least it needs",
             "From a flue gas test: 20.9 over 20.9 less the oxygen in percent. It stays in doubt by as much as without a test.",
-            Said.number(
-                    Leaf.number(1.2, 4, FieldUnit.PLAIN),
-                    "2.2, as wood stoves mostly have, though it may be 1.6 to 3.2"),
+            Said.number(Leaf.number(1.2, 4, FieldUnit.PLAIN), new Assumed(1.6, Burn.COMMON_EXCESS_AIR, 3.2)),
             Fire::excessAir);
     private static final Field<Fire, OptionalDouble> FIREBOX = new Field<>(
             "fireboxM2",
@@ -59,17 +71,30 @@ final class FireFields {
             "passageCm2",
             "Free section for the gas at the coil",
             "What is left open beside the tube where the gas passes it. The narrower, the faster it sweeps over the tube.",
-            Said.number(Leaf.number(20, 10_000, FieldUnit.CM2), "200 cm², though it may be half or twice that"),
+            Said.number(Leaf.number(20, 10_000, FieldUnit.CM2), new Assumed(100, 200, 400)),
             Fire::passageCm2);
 
     static final Table<Fire> TABLE = new Table<>(
-            List.of(WOOD, MOISTURE, BURN, LIT_FROM, LIT_FOR, MONTHS, EXCESS_AIR, FIREBOX, PASSAGE),
+            List.of(
+                    WOOD,
+                    MOISTURE,
+                    BURN,
+                    LIT_FROM,
+                    LIT_FOR,
+                    LIT_AGAIN_FROM,
+                    LIT_AGAIN_FOR,
+                    MONTHS,
+                    EXCESS_AIR,
+                    FIREBOX,
+                    PASSAGE),
             of -> new Fire(
                     of.of(WOOD),
                     of.of(MOISTURE),
                     of.of(BURN),
                     of.of(LIT_FROM),
                     of.of(LIT_FOR),
+                    of.of(LIT_AGAIN_FROM),
+                    of.of(LIT_AGAIN_FOR),
                     of.of(MONTHS),
                     of.of(EXCESS_AIR),
                     of.of(FIREBOX),
@@ -79,8 +104,13 @@ final class FireFields {
 
     private FireFields() {}
 
-    /** The fire; where there is none, the one it is started with: 1.5 kg/h of air-dry hardwood for four hours from 17:00. */
+    /**
+     * The fire; where there is none, the one it is started with: 1.5 kg/h of air-dry hardwood for four hours from 17:00 in the colder
+     * seven months of that half of the earth.
+     */
     static Fire orStarted(Design design) {
-        return design.fire().orElse(new Fire("hardwood", 18, 1.5, 17, 4, List.of(1, 2, 3, 4, 10, 11, 12)));
+        List<Integer> colder =
+                design.site().isSouthern() ? List.of(4, 5, 6, 7, 8, 9, 10) : List.of(1, 2, 3, 4, 10, 11, 12);
+        return design.fire().orElse(new Fire("hardwood", 18, 1.5, 17, 4, colder));
     }
 }

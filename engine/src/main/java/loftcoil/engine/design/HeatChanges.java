@@ -32,7 +32,11 @@ final class HeatChanges {
         COLD_SEVEN("October to April"),
         COLD_FIVE("November to March"),
         AWAY_IN_WINTER("October to December, March and April"),
-        SOUTHERN_WINTER("March to October"),
+        SOUTHERN_NINE("March to November"),
+        SOUTHERN_EIGHT("March to October"),
+        SOUTHERN_SEVEN("April to October"),
+        SOUTHERN_FIVE("May to September"),
+        AWAY_IN_SOUTHERN_WINTER("April to June, September and October"),
         /** Others than those that can be chosen; choosing it leaves them as they are. */
         OTHER("other months, as the design says");
 
@@ -55,7 +59,11 @@ final class HeatChanges {
                 case COLD_SEVEN -> List.of(1, 2, 3, 4, 10, 11, 12);
                 case COLD_FIVE -> List.of(1, 2, 3, 11, 12);
                 case AWAY_IN_WINTER -> List.of(3, 4, 10, 11, 12);
-                case SOUTHERN_WINTER -> List.of(3, 4, 5, 6, 7, 8, 9, 10);
+                case SOUTHERN_NINE -> List.of(3, 4, 5, 6, 7, 8, 9, 10, 11);
+                case SOUTHERN_EIGHT -> List.of(3, 4, 5, 6, 7, 8, 9, 10);
+                case SOUTHERN_SEVEN -> List.of(4, 5, 6, 7, 8, 9, 10);
+                case SOUTHERN_FIVE -> List.of(5, 6, 7, 8, 9);
+                case AWAY_IN_SOUTHERN_WINTER -> List.of(4, 5, 6, 9, 10);
                 case OTHER -> List.of();
             };
         }
@@ -71,6 +79,26 @@ final class HeatChanges {
                     .orElse(OTHER);
         }
     }
+
+    /** How often a fire is lit on a usual day. */
+    private enum FiresADay implements Coded {
+        ONCE("once"),
+        TWICE("twice");
+
+        private final String code;
+
+        FiresADay(String code) {
+            this.code = code;
+        }
+
+        @Override
+        public String code() {
+            return code;
+        }
+    }
+
+    private static final double MORNING_H = 6;
+    private static final double DAY_H = 24;
 
     /** What is over the panes at night. */
     private enum Board implements Coded {
@@ -97,6 +125,16 @@ final class HeatChanges {
                         design -> design.coil().heatKW().isPresent() ? HeatFrom.STATED : HeatFrom.WORKED_OUT,
                         HeatChanges::heatFrom);
         table.fields("fire.wood", "fire.moisturePct", "fire.burnKgPerH", "fire.litFromH", "fire.litForH");
+        table.choice(
+                        "fire.aDay",
+                        "How often a fire is lit on a usual day",
+                        FiresADay.class,
+                        "fire.litAgainFromH",
+                        "fire.litAgainForH")
+                .as(
+                        design ->
+                                FireFields.orStarted(design).lightings().size() > 1 ? FiresADay.TWICE : FiresADay.ONCE,
+                        HeatChanges::lit);
         table.choice("fire.months", "Months in which the fire is lit", Season.class, "fire.months")
                 .as(Season::of, HeatChanges::lit);
         table.fields(
@@ -137,6 +175,29 @@ final class HeatChanges {
         }
         OptionalDouble estimate = OptionalDouble.of(Math.rint(statedOrWorkedOutKW(design) * 10) / 10);
         return design.with(DesignTable.COIL, CoilFields.TABLE.with(design.coil(), CoilFields.HEAT, estimate));
+    }
+
+    /** A second fire is started at 6:00, or where the first burns then, twelve hours after it; for two hours, or as long as the first. */
+    private static Design lit(Design design, FiresADay often) {
+        Fire fire = FireFields.orStarted(design);
+        boolean twice = often == FiresADay.TWICE;
+        if (twice == fire.lightings().size() > 1) {
+            return design.with(DesignTable.FIRE, Optional.of(fire));
+        }
+        double forH = Math.min(2, fire.litForH());
+        boolean morningFree =
+                apartH(fire.litFromH(), MORNING_H) >= fire.litForH() && apartH(MORNING_H, fire.litFromH()) >= forH;
+        double fromH = morningFree ? MORNING_H : (fire.litFromH() + DAY_H / 2) % DAY_H;
+        Fire from = FireFields.TABLE.with(
+                fire, FireFields.LIT_AGAIN_FROM, twice ? OptionalDouble.of(fromH) : OptionalDouble.empty());
+        Fire changed = FireFields.TABLE.with(
+                from, FireFields.LIT_AGAIN_FOR, twice ? OptionalDouble.of(forH) : OptionalDouble.empty());
+        return design.with(DesignTable.FIRE, Optional.of(changed));
+    }
+
+    /** Hours from one time of day to the next time it is another. */
+    private static double apartH(double fromH, double toH) {
+        return (toH - fromH + DAY_H) % DAY_H;
     }
 
     private static Design lit(Design design, Season season) {

@@ -18,6 +18,8 @@ import java.util.TreeMap;
  * @param aroundC temperature around it while the fire burns, °C; −30 to 250
  * @param aroundFireOutC temperature around it with the fire out, °C; −30 to 250; where it is not given, that is
  *     {@code aroundC}, but not above the room's: a leg warmed by the flue is at room temperature when the fire is out
+ * @param outdoors whether it runs outdoors, where the air of the place is round it and the two temperatures above are passed over; see
+ *     {@link Outdoors}
  */
 public record Leg(
         String name,
@@ -27,13 +29,46 @@ public record Leg(
         Map<String, Integer> fittings,
         Optional<LaggingChoice> lagging,
         double aroundC,
-        OptionalDouble aroundFireOutC) {
+        OptionalDouble aroundFireOutC,
+        Optional<Boolean> outdoors) {
 
     private static final double LEAST_LENGTH_M = 0.05;
 
     /** Keeps a copy of the fittings in the order of their keys. */
     public Leg {
         fittings = Collections.unmodifiableMap(new TreeMap<>(fittings));
+    }
+
+    /** A leg in the house. */
+    public Leg(
+            String name,
+            String tube,
+            double lengthM,
+            double riseM,
+            Map<String, Integer> fittings,
+            Optional<LaggingChoice> lagging,
+            double aroundC,
+            OptionalDouble aroundFireOutC) {
+        this(name, tube, lengthM, riseM, fittings, lagging, aroundC, aroundFireOutC, Optional.empty());
+    }
+
+    /** Whether it runs outdoors. */
+    public boolean isOutdoors() {
+        return outdoors.orElse(false);
+    }
+
+    /** The same leg with this temperature round it, °C, whether the fire burns or not. */
+    Leg amid(double newAroundC) {
+        return new Leg(
+                name,
+                tube,
+                lengthM,
+                riseM,
+                fittings,
+                lagging,
+                newAroundC,
+                OptionalDouble.of(newAroundC),
+                Optional.empty());
     }
 
     /** Length seen from above, m; 0 where it stands upright. */
@@ -63,6 +98,6 @@ public record Leg(
 
     private Leg shaped(double runM, double newRiseM) {
         double newLengthM = Math.max(LEAST_LENGTH_M, Math.hypot(runM, newRiseM));
-        return new Leg(name, tube, newLengthM, newRiseM, fittings, lagging, aroundC, aroundFireOutC);
+        return new Leg(name, tube, newLengthM, newRiseM, fittings, lagging, aroundC, aroundFireOutC, outdoors);
     }
 }

@@ -59,8 +59,15 @@ final class LegFields {
                     "the same as while the fire burns, but not above the room's"),
             Leg::aroundFireOutC);
 
+    static final Field<Leg, Optional<Boolean>> OUTDOORS = new Field<>(
+            "outdoors",
+            "Leg runs outdoors",
+            "Where the air of the place is round it, month by month; the two temperatures above are then passed over.",
+            Said.of(Leaf.flag(), "false: it runs in the house"),
+            Leg::outdoors);
+
     static final Table<Leg> TABLE = new Table<>(
-            List.of(NAME, TUBE, LENGTH, RISE, FITTINGS, LAGGING, AROUND, AROUND_FIRE_OUT),
+            List.of(NAME, TUBE, LENGTH, RISE, FITTINGS, LAGGING, AROUND, AROUND_FIRE_OUT, OUTDOORS),
             of -> new Leg(
                     of.of(NAME),
                     of.of(TUBE),
@@ -69,7 +76,8 @@ final class LegFields {
                     of.of(FITTINGS),
                     of.of(LAGGING),
                     of.of(AROUND),
-                    of.of(AROUND_FIRE_OUT)));
+                    of.of(AROUND_FIRE_OUT),
+                    of.of(OUTDOORS)));
 
     static final Form<List<Leg>> LIST = new Parts<>(TABLE, Optional.of(new Allowed(1, 20, "legs")), true);
 

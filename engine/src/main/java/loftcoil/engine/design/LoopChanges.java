@@ -183,7 +183,10 @@ final class LoopChanges {
                         "hotLegs[0].aroundC")
                 .as(
                         design -> design.hotLegs().get(0).aroundC(),
-                        (design, aroundC) -> DesignTable.set(design, "hotLegs[0].aroundC", Double.toString(aroundC)));
+                        (design, aroundC) -> DesignTable.set(
+                                DesignTable.set(design, "hotLegs[0].outdoors", Form.NOT_SAID),
+                                "hotLegs[0].aroundC",
+                                Double.toString(aroundC)));
         table.choice(
                         "loop.besideFlue",
                         "What stands beside the flue",

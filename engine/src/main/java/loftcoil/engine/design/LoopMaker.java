@@ -22,7 +22,8 @@ final class LoopMaker {
     static Circuit lit(Design design, double tankC) {
         Firing firing = Firing.lit(design.coil().heatKW().orElse(0) * W_PER_KW);
         Circuit circuit = Circuit.of(
-                plan(design, Leg::aroundC), new Setting(tankC, design.site().altitudeM(), firing));
+                plan(Outdoors.at(design, Outdoors.usualC(design)), Leg::aroundC),
+                new Setting(tankC, design.site().altitudeM(), firing));
         return design.coil().heatKW().isPresent()
                 ? circuit
                 : design.coilHeating().agreed(circuit).circuit();
@@ -31,7 +32,9 @@ final class LoopMaker {
     static Circuit fireOut(Design design, double tankC) {
         double roomC = design.site().roomC();
         ToDoubleFunction<Leg> around = leg -> leg.aroundFireOutC().orElse(Math.min(leg.aroundC(), roomC));
-        return Circuit.of(plan(design, around), new Setting(tankC, design.site().altitudeM(), Firing.out()));
+        return Circuit.of(
+                plan(Outdoors.at(design, Outdoors.usualC(design)), around),
+                new Setting(tankC, design.site().altitudeM(), Firing.out()));
     }
 
     private static CircuitPlan plan(Design design, ToDoubleFunction<Leg> around) {

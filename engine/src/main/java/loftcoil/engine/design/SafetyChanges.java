@@ -200,14 +200,14 @@ final class SafetyChanges {
                                 SafetyFields.feed(design), SafetyFields.DRINKING, supply == Supply.DRUNK)));
     }
 
-    /** The months, where none are known, are January and February. */
+    /** The months, where none are known, are the coldest of the place and the one after it. */
     private static Design left(Design design, Left left) {
         if (left == Left.of(design)) {
             return design.checked();
         }
         List<Integer> known =
                 SafetyFields.said(design).absence().map(Absence::months).orElse(List.of());
-        List<Integer> months = known.isEmpty() ? List.of(1, 2) : known;
+        List<Integer> months = known.isEmpty() ? design.site().heartOfWinter() : known;
         return with(
                 design,
                 SafetyFields.ABSENCE,

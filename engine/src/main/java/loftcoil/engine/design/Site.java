@@ -1,6 +1,9 @@
 package loftcoil.engine.design;
 
+import java.util.Collections;
+import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * Where the dwelling stands.
@@ -24,4 +27,24 @@ public record Site(
         double coldSupplyC,
         double roomC,
         OptionalDouble coldestNightC,
-        OptionalDouble hardnessMgPerL) {}
+        OptionalDouble hardnessMgPerL) {
+
+    private static final int MONTHS = 12;
+
+    /** Whether it lies south of the equator, where the noon sun stands in the north and July is winter. */
+    public boolean isSouthern() {
+        return latitudeDeg < 0;
+    }
+
+    /** The coldest month by its mean air, 1 to 12; the first of several. */
+    public int coldestMonth() {
+        List<Double> means = monthly.meanAirC();
+        return 1 + means.indexOf(Collections.min(means));
+    }
+
+    /** The heart of winter: the coldest month and the one after it, in order of the year. */
+    public List<Integer> heartOfWinter() {
+        int coldest = coldestMonth();
+        return Stream.of(coldest, coldest % MONTHS + 1).sorted().toList();
+    }
+}

@@ -49,7 +49,8 @@ final class Stretch {
 
     /** Whether it is warmer round the first cold leg than round the first hot one while the fire burns. */
     static boolean coldBesideFlue(Design design) {
-        return design.coldLegs().get(0).aroundC() > design.hotLegs().get(0).aroundC();
+        Design usual = Outdoors.at(design, Outdoors.usualC(design));
+        return usual.coldLegs().get(0).aroundC() > usual.hotLegs().get(0).aroundC();
     }
 
     /** The first cold and the first hot leg in each other's place: warmth and nights change, pipes stay as they are. */
@@ -65,7 +66,8 @@ final class Stretch {
 
     private static Leg placed(Leg leg, Leg where) {
         Leg warm = LegFields.TABLE.with(leg, LegFields.AROUND, where.aroundC());
-        return LegFields.TABLE.with(warm, LegFields.AROUND_FIRE_OUT, where.aroundFireOutC());
+        Leg cooled = LegFields.TABLE.with(warm, LegFields.AROUND_FIRE_OUT, where.aroundFireOutC());
+        return LegFields.TABLE.with(cooled, LegFields.OUTDOORS, where.outdoors());
     }
 
     /** Level run of all legs of a side, m. */

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Set;
 import loftcoil.engine.design.Fire;
 
-/** Which part of each step of a day the fire burns: of the fire lit that day, and of one lit the day before. */
+/** Which part of each step of a day the fire burns: of the fires lit that day, and of those lit the day before. */
 final class FireHours {
 
     private static final double DAY_H = 24;
@@ -20,11 +20,13 @@ final class FireHours {
         fromYesterday = new double[steps];
         double stepH = stepS / 3600.0;
         // Lit at 24 o'clock is lit at 0: the month is that of the day that ends.
-        double from = fire.litFromH();
-        double until = from + fire.litForH();
-        for (int i = 0; i < steps; i++) {
-            today[i] = overlap(i * stepH, (i + 1) * stepH, from, Math.min(DAY_H, until)) / stepH;
-            fromYesterday[i] = overlap(i * stepH, (i + 1) * stepH, from - DAY_H, until - DAY_H) / stepH;
+        for (Fire.Lighting lit : fire.lightings()) {
+            double from = lit.fromH();
+            double until = from + lit.forH();
+            for (int i = 0; i < steps; i++) {
+                today[i] += overlap(i * stepH, (i + 1) * stepH, from, Math.min(DAY_H, until)) / stepH;
+                fromYesterday[i] += overlap(i * stepH, (i + 1) * stepH, from - DAY_H, until - DAY_H) / stepH;
+            }
         }
         Set<Integer> months = new HashSet<>(fire.months());
         for (int month = 1; month <= 12; month++) {

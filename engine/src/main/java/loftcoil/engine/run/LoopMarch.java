@@ -13,10 +13,14 @@ import loftcoil.engine.tank.Layers;
  */
 final class LoopMarch {
 
+    private final LoopTables tables;
     private final LoopTable table;
+    private final LoopTable warmer;
     private final Layers tank;
     private final TankColumn column;
     private final LoopReading reading = new LoopReading();
+    private final LoopReading otherReading = new LoopReading();
+    private double share;
 
     /** Heat from the fire, J. */
     double coilJ;
@@ -35,10 +39,39 @@ final class LoopMarch {
     /** Whether the loop boiled in the last step. */
     boolean boiled;
 
-    LoopMarch(LoopTable table, LayerPlan plan, Layers tank) {
-        this.table = table;
+    LoopMarch(LoopTables tables, LayerPlan plan, Layers tank) {
+        this.tables = tables;
+        table = tables.cold();
+        warmer = tables.warm().orElse(table);
         this.tank = tank;
         this.column = new TankColumn(plan);
+    }
+
+    /** What follows happens in this month, 1 to 12. */
+    void month(int month) {
+        share = tables.shares().get(month - 1);
+    }
+
+    /** Reads a grid of the month; whether the loop flows anywhere on it. */
+    private boolean read(LoopGrid cold, LoopGrid warm, double enteringC, double excessKgPerM3) {
+        if (share == 0 || !warm.any()) {
+            cold.read(enteringC, excessKgPerM3, reading);
+            return cold.any();
+        }
+        warm.read(enteringC, excessKgPerM3, reading);
+        if (cold.any()) {
+            cold.read(enteringC, excessKgPerM3, otherReading);
+            reading.towards(otherReading, 1 - share);
+        }
+        return true;
+    }
+
+    /** Push of the month at rest, Pa. */
+    private double staticDrivePa(double enteringKgPerM3, double columnKgPerM3) {
+        return LoopReading.between(
+                table.staticDrivePa(enteringKgPerM3, columnKgPerM3),
+                warmer.staticDrivePa(enteringKgPerM3, columnKgPerM3),
+                share);
     }
 
     /** Forgets what the step before did. */
@@ -51,11 +84,10 @@ final class LoopMarch {
     /** The fire burns for so long. */
     void lit(double seconds) {
         double coldC = tank.coldPortC();
-        LoopGrid grid = table.lit();
-        grid.read(coldC, column.densityKgPerM3(tank) - TankColumn.density(coldC), reading);
-        double heatJ = (grid.any() ? reading.heatW() : table.boilingHeatW()) * seconds;
+        boolean flows = read(table.lit(), warmer.lit(), coldC, column.densityKgPerM3(tank) - TankColumn.density(coldC));
+        double heatJ = (flows ? reading.heatW() : table.boilingHeatW()) * seconds;
         coilJ += heatJ;
-        if (!grid.any() || !(reading.boilMarginK() > 0) || !(reading.flowKgPerS() > 0) || !tank.loopCovered()) {
+        if (!flows || !(reading.boilMarginK() > 0) || !(reading.flowKgPerS() > 0) || !tank.loopCovered()) {
             steamJ += heatJ;
             boiled = true;
             return;
@@ -80,18 +112,18 @@ final class LoopMarch {
         double returnC = tank.returnPortC();
         double coldDensity = TankColumn.density(coldC);
         double returnDensity = TankColumn.density(returnC);
-        if (table.staticDrivePa(coldDensity, columnDensity) > 0) {
-            drift(table.outForward(), coldC, columnDensity - coldDensity, seconds);
-        } else if (table.staticDrivePa(returnDensity, columnDensity) < 0) {
-            drift(table.outBackward(), returnC, columnDensity - returnDensity, -seconds);
+        if (staticDrivePa(coldDensity, columnDensity) > 0) {
+            drift(table.outForward(), warmer.outForward(), coldC, columnDensity - coldDensity, seconds);
+        } else if (staticDrivePa(returnDensity, columnDensity) < 0) {
+            drift(table.outBackward(), warmer.outBackward(), returnC, columnDensity - returnDensity, -seconds);
         }
     }
 
     /** Drifts with the fire out; time negative for a backward flow. */
-    private void drift(LoopGrid grid, double leavingC, double excessKgPerM3, double signedSeconds) {
-        grid.read(leavingC, excessKgPerM3, reading);
+    private void drift(LoopGrid cold, LoopGrid warm, double leavingC, double excessKgPerM3, double signedSeconds) {
+        boolean flows = read(cold, warm, leavingC, excessKgPerM3);
         double flow = reading.flowKgPerS();
-        if (grid.any() && flow > 0) {
+        if (flows && flow > 0) {
             flowKgPerS = Math.copySign(flow, signedSeconds);
             backwardS += Math.max(0, -signedSeconds);
             nightLossJ -= tank.carryRound(flow * signedSeconds, -reading.lostW() / flow);

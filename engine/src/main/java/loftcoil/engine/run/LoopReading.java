@@ -20,6 +20,19 @@ final class LoopReading {
         heatW = heat;
     }
 
+    /** What lies so far, 0 to 1, on the way from this to another reading. */
+    void towards(LoopReading other, double share) {
+        set(
+                between(flowKgPerS, other.flowKgPerS, share),
+                between(lostW, other.lostW, share),
+                between(boilMarginK, other.boilMarginK, share),
+                between(heatW, other.heatW, share));
+    }
+
+    static double between(double from, double to, double share) {
+        return from + share * (to - from);
+    }
+
     /** kg/s, 0 or more. */
     double flowKgPerS() {
         return flowKgPerS;

@@ -106,6 +106,7 @@ final class SystemMarch {
             fillAndDraw(stepOfDay);
         }
         double steamBefore = tank.ledger().steamJ();
+        loop.month(Calendar.month(day));
         loop(nobodyHome ? 0 : fire.share(Calendar.month(day), Calendar.month(day - 1), stepOfDay), seconds);
         rest(Math.floorMod(day, Calendar.DAYS) * MINUTES_PER_DAY + (int) ((long) stepOfDay * stepS / 60), seconds);
         if (loop.boiled || tank.ledger().steamJ() > steamBefore) {

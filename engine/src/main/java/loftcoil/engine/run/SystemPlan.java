@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import loftcoil.engine.design.CoilHeating;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Outdoors;
 import loftcoil.engine.design.Site;
 import loftcoil.engine.design.Tank;
 import loftcoil.engine.design.Use;
@@ -34,7 +35,7 @@ import loftcoil.engine.water.Saturation;
  * @param design the design
  * @param pace how finely it is marched
  * @param layers the tank cut into layers
- * @param loop the loop, tabulated
+ * @param loop the loop, tabulated for the months
  * @param window the sun behind the panes; empty where there are none
  * @param losses the tank's standing loss
  * @param draws daily draws in the order of the day
@@ -43,7 +44,7 @@ record SystemPlan(
         Design design,
         Pace pace,
         LayerPlan layers,
-        LoopTable loop,
+        LoopTables loop,
         Optional<WindowYear> window,
         StandingLosses losses,
         List<PlannedDraw> draws) {
@@ -89,7 +90,7 @@ record SystemPlan(
                 design,
                 pace,
                 layers,
-                table(design, heating, layers.boilC(), mesh),
+                tables(design, heating, layers.boilC(), mesh),
                 Optional.empty(),
                 standingLosses(design, layers),
                 draws(design));
@@ -112,8 +113,8 @@ record SystemPlan(
 
     /** The same system with another heat in the coil; sun and tank are not worked out anew. */
     SystemPlan with(CoilHeating heating) {
-        LoopTable table = table(design, heating, layers.boilC(), mesh(pace));
-        return new SystemPlan(design, pace, layers, table, window, losses, draws);
+        LoopTables tables = tables(design, heating, layers.boilC(), mesh(pace));
+        return new SystemPlan(design, pace, layers, tables, window, losses, draws);
     }
 
     /** Whether cold water refills the tank as it is drawn. */
@@ -128,6 +129,14 @@ record SystemPlan(
 
     private static LoopAxes.Mesh mesh(Pace pace) {
         return pace.equals(Pace.ROUGH) ? LoopAxes.Mesh.ROUGH : LoopAxes.Mesh.USUAL;
+    }
+
+    private static LoopTables tables(Design design, CoilHeating heating, double boilC, LoopAxes.Mesh mesh) {
+        return Outdoors.any(design)
+                ? LoopTables.of(
+                        design.site().monthly().meanAirC(),
+                        airC -> table(Outdoors.at(design, airC), heating, boilC, mesh))
+                : LoopTables.of(table(design, heating, boilC, mesh));
     }
 
     private static LoopTable table(Design design, CoilHeating heating, double boilC, LoopAxes.Mesh mesh) {

@@ -1,6 +1,7 @@
 package loftcoil.engine.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -8,7 +9,9 @@ import java.util.stream.Stream;
 import loftcoil.engine.caution.HarderCase;
 import loftcoil.engine.caution.YearFacts;
 import loftcoil.engine.design.CoilHeating;
+import loftcoil.engine.design.ColdNight;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Outdoors;
 import loftcoil.engine.loop.Boils;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.SteadyFlow;
@@ -16,7 +19,8 @@ import loftcoil.engine.loop.Still;
 
 /**
  * The loop in every steady state in which a design is judged: the tank from cold to its hottest, the fire from its usual heat to half
- * as strong again. A state that is added here is judged on every face.
+ * as strong again, and where pipes run outdoors the air there as in the months of fire, on the coldest night and in the warmest month of
+ * fire. A state that is added here is judged on every face.
  *
  * <p>Hottest is the hottest of the year, and never less than {@link HarderCase#HOT_C}: a fire on a day on which nobody draws comes to it in most
  * tanks, and a verdict must not get milder once the year is known. It ends {@link #BELOW_BOILING_K} under the boiling point of the
@@ -77,8 +81,31 @@ public record JudgedStates(Optional<HarderCase> boils, Optional<HarderCase> stil
                         .map(high -> high.heatKW() * W_PER_KW / usualW)
                         .orElse(1.0));
         strongest = Math.max(1, Math.min(strongest, MOST_W / usualW));
-        Loop loop = new Loop(lit, design.coilHeating());
-        return judged(loop, tanks(design, lit, hottestC), new double[] {1, strongest});
+        double[] tanks = tanks(design, lit, hottestC);
+        double[] factors = {1, strongest};
+        JudgedStates states = judged(new Loop(lit, design.coilHeating()), tanks, factors);
+        if (!Outdoors.any(design)) {
+            return states;
+        }
+        return Stream.of(ColdNight.of(design).nightC(), Outdoors.warmestLitC(design))
+                .map(airC -> new Loop(Outdoors.at(design, airC).circuit(COOL_C), design.coilHeating()))
+                .map(loop -> judged(loop, tanks, factors))
+                .reduce(states, JudgedStates::worse);
+    }
+
+    /** The worse of the states that two loops are in. */
+    private JudgedStates worse(JudgedStates other) {
+        Comparator<HarderCase> easiest =
+                Comparator.comparingDouble(HarderCase::heatFactor).thenComparingDouble(HarderCase::tankC);
+        return new JudgedStates(
+                first(boils, other.boils, easiest),
+                first(still, other.still, easiest),
+                first(nearest, other.nearest, JudgedStates::byMargin));
+    }
+
+    private static Optional<HarderCase> first(
+            Optional<HarderCase> one, Optional<HarderCase> other, Comparator<HarderCase> by) {
+        return Stream.concat(one.stream(), other.stream()).min(by);
     }
 
     private static double[] tanks(Design design, Circuit lit, OptionalDouble hottestC) {

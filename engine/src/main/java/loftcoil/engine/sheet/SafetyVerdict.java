@@ -12,6 +12,7 @@ import loftcoil.engine.caution.CautionReport;
 import loftcoil.engine.caution.Cautions;
 import loftcoil.engine.caution.Severity;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Outdoors;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.FlowSearch;
 import loftcoil.engine.run.YearSpread;
@@ -101,9 +102,9 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
         return new SafetyVerdict(Cautions.of(facts), year.isEmpty() && hasYear(design), starts.isEmpty() && heated);
     }
 
-    /** The starts of a design, the hottest tank of its year among them; empty where the coil takes no heat. */
+    /** The starts of a design, the hottest tank of its year among them, pipes outdoors as cold as in the coldest month of fire; empty where the coil takes no heat. */
     static Optional<Starts> starts(Design design, Optional<YearSpread> year) {
-        return Starts.of(design, CautionInputs.hottestTankC(year));
+        return Starts.of(Outdoors.at(design, Outdoors.coldestLitC(design)), CautionInputs.hottestTankC(year));
     }
 
     /** The year of a design, marched; empty where nothing warms the tank in the course of it. */

@@ -5,8 +5,7 @@ import java.util.Optional;
 import loftcoil.engine.caution.Ask;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.design.Design;
-import loftcoil.engine.design.DesignFields;
-import loftcoil.engine.design.Origin;
+import loftcoil.engine.design.Grounds;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.FlowSearch;
 import loftcoil.engine.run.YearSpread;
@@ -58,18 +57,23 @@ public record Sheet(
         return verdict.cautions();
     }
 
+    /**
+     * Whether the design raises a caution of that code.
+     *
+     * @param code such as {@code LC-VENT-LOW}; one that no rule knows is never raised
+     */
+    public boolean raises(String code) {
+        return cautions().stream().anyMatch(caution -> caution.code().equals(code));
+    }
+
     /** What the design does not say and that decides over a danger. */
     public List<Ask> asks() {
         return verdict.asks();
     }
 
-    /** How many values that the figures and the verdict rest on were copied from an example and not looked at since; names are none. */
-    public int borrowed() {
-        return (int) DesignFields.of(design).stream()
-                .filter(value ->
-                        value.origin() == Origin.BORROWED && value.text().isPresent())
-                .filter(value -> !value.path().equals("name") && !value.path().endsWith(".name"))
-                .count();
+    /** How many of the values that figures and verdict rest on are yours, assumed and borrowed. */
+    public Grounds grounds() {
+        return Grounds.of(design);
     }
 
     /** The weighed charge of the first fire; empty where no fire heats the coil. */

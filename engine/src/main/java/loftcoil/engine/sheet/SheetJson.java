@@ -70,7 +70,9 @@ public final class SheetJson {
         });
         out.putObject("verdict")
                 .put("level", sheet.verdict().level())
-                .put("borrowed", sheet.borrowed())
+                .put("yours", sheet.grounds().yours())
+                .put("assumed", sheet.grounds().assumed())
+                .put("borrowed", sheet.grounds().borrowed())
                 .put("yearJudged", !sheet.verdict().yearOpen())
                 .put("startsJudged", !sheet.verdict().startsOpen());
         ArrayNode cautions = out.putArray("cautions");

@@ -4,15 +4,17 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.stream.IntStream;
+import loftcoil.engine.design.Absence;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Fire;
+import loftcoil.engine.design.Safety;
 import loftcoil.engine.design.Site;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.MeasuredText;
 
-/** What looks like a slip of whoever measured a house: a clock of another longitude, panes that face away, a year of the other half. */
-final class Doubts {
+/** What looks like a slip of whoever told a house: a clock of another longitude, panes that face away, a year of the other half. */
+public final class Doubts {
 
     /** Clocks that law sets stand up to some three hours from the sun. */
     private static final double CLOCK_H = 3;
@@ -31,7 +33,8 @@ final class Doubts {
 
     private Doubts() {}
 
-    static List<MeasuredText> of(Design design) {
+    /** The questions to ask about a design, the place first; none where nothing looks like a slip. */
+    public static List<MeasuredText> of(Design design) {
         List<MeasuredText> doubts = new ArrayList<>();
         clock(design.site(), doubts);
         if (Math.abs(design.site().latitudeDeg()) > TROPIC_DEG) {
@@ -39,6 +42,7 @@ final class Doubts {
             seasons(design.site(), doubts);
         }
         design.fire().ifPresent(fire -> fire(design.site(), fire, doubts));
+        design.safety().flatMap(Safety::absence).ifPresent(absence -> absence(design.site(), absence, doubts));
         return List.copyOf(doubts);
     }
 
@@ -86,6 +90,19 @@ final class Doubts {
         double darkC = meanC(site, dark);
         if (litC > darkC) {
             doubts.add(SurveyWords.say("doubt.fire", "lit", Measure.celsius(litC), "dark", Measure.celsius(darkC)));
+        }
+    }
+
+    /** Who drains a house does it for the frost. */
+    private static void absence(Site site, Absence absence, List<MeasuredText> doubts) {
+        if (!absence.drained() || absence.months().isEmpty()) {
+            return;
+        }
+        double emptyC = meanC(site, absence.months());
+        double yearC = meanC(site, IntStream.rangeClosed(1, MONTHS).boxed().toList());
+        if (emptyC > yearC) {
+            doubts.add(
+                    SurveyWords.say("doubt.absence", "empty", Measure.celsius(emptyC), "year", Measure.celsius(yearC)));
         }
     }
 

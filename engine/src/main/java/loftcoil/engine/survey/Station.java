@@ -1,7 +1,15 @@
 package loftcoil.engine.survey;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import loftcoil.engine.design.Coded;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.DesignFields;
+import loftcoil.engine.design.Grounds;
 import loftcoil.engine.words.MeasuredText;
 
 /** A stop on the way round a house with tape and paper, in the order in which one walks. */
@@ -28,6 +36,8 @@ public enum Station implements Coded {
             "fire.burnKgPerH",
             "fire.litFromH",
             "fire.litForH",
+            "fire.litAgainFromH",
+            "fire.litAgainForH",
             "fire.months",
             "fire.fireboxM2",
             "safety.flue.flueToCombustibleMm",
@@ -90,7 +100,19 @@ public enum Station implements Coded {
             "safety.coldFeed.airGapMm",
             "safety.coldFeed.overflowBoreMm",
             "safety.materials.tank",
-            "safety.signedNotForDrinking");
+            "safety.signedNotForDrinking"),
+    /** What a tank does to a house on wheels. */
+    WHEELS(
+            "wheels",
+            "safety.structure.wheels.massKg",
+            "safety.structure.wheels.centreHeightM",
+            "safety.structure.wheels.centreAheadM",
+            "safety.structure.wheels.hitchAheadM",
+            "safety.structure.wheels.trackM",
+            "safety.structure.wheels.axleLimitKg",
+            "safety.structure.wheels.floorAboveRoadM",
+            "safety.structure.wheels.tankAheadM",
+            "safety.structure.wheels.tankAsideM");
 
     private final String code;
 
@@ -115,6 +137,60 @@ public enum Station implements Coded {
     /** What to take there and how, in a few sentences. */
     public MeasuredText help() {
         return SurveyWords.say("station." + code + ".help");
+    }
+
+    /** The stop at which the value at a path of a design is told; empty where no stop asks for it. */
+    public static Optional<Station> of(String path) {
+        String part = path.replaceFirst("[.\\[].*", "");
+        return switch (part) {
+            case "hotLegs" -> Optional.of(HOT_RUN);
+            case "coldLegs" -> Optional.of(COLD_RUN);
+            case "taps", "trunk" -> Optional.of(TAPS);
+            case "use" -> Optional.of(PEOPLE);
+            default ->
+                Stream.of(values())
+                        .filter(station -> station.paths.contains(path))
+                        .findFirst()
+                        .or(() -> beside(path));
+        };
+    }
+
+    /** A field that is not asked for itself stands beside those of the nearest part round it. */
+    private static Optional<Station> beside(String path) {
+        String part = path;
+        while (part.contains(".")) {
+            part = part.substring(0, part.lastIndexOf('.'));
+            String start = part + ".";
+            Optional<Station> near = Stream.of(values())
+                    .filter(station -> station.paths.stream().anyMatch(own -> own.startsWith(start)))
+                    .findFirst();
+            if (near.isPresent()) {
+                return part.equals("safety") ? Optional.of(WATER) : near;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** How many values of a design are of each origin at each stop, in walking order; a stop at which nothing stands yet is left out. */
+    public static Map<Station, Grounds> grounds(Design design) {
+        Map<Station, List<DesignFields.Value>> values = new EnumMap<>(Station.class);
+        DesignFields.of(design).forEach(value -> of(value.path())
+                .ifPresent(station -> values.computeIfAbsent(station, any -> new ArrayList<>())
+                        .add(value)));
+        Map<Station, Grounds> grounds = new EnumMap<>(Station.class);
+        values.forEach((station, own) -> grounds.put(station, Grounds.of(own)));
+        return grounds;
+    }
+
+    /** Where the borrowed values of a design could be measured: how many at each stop; stops without any are left out. */
+    public static Map<Station, Integer> borrowed(Design design) {
+        Map<Station, Integer> borrowed = new EnumMap<>(Station.class);
+        grounds(design).forEach((station, own) -> {
+            if (!own.own()) {
+                borrowed.put(station, own.borrowed());
+            }
+        });
+        return borrowed;
     }
 
     /** Paths of the fields of a design that are asked for there, in order; none where pipes or taps are walked instead. */

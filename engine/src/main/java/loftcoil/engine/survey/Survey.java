@@ -4,16 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Grounds;
 import loftcoil.engine.design.Leg;
 import loftcoil.engine.design.Monthly;
 import loftcoil.engine.design.Origin;
 import loftcoil.engine.design.Sketch;
 import loftcoil.engine.design.Tank;
 import loftcoil.engine.design.Tap;
+import loftcoil.engine.design.Trunk;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.words.MeasuredText;
@@ -73,9 +74,19 @@ public record Survey(Sketch sketch, List<WalkedPipe> hot, List<WalkedPipe> cold,
         return new Survey(sketch.withUse(told.uses(), Origin.YOURS), hot, cold, Optional.of(told));
     }
 
-    /** The same with other taps; draws from a tap that is no longer there are dropped. */
-    public Survey withTaps(List<Tap> taps) {
-        return new Survey(sketch.withTaps(taps, Origin.YOURS), hot, cold, Optional.empty());
+    /**
+     * The same with other taps; draws from a tap that is no longer there are dropped.
+     *
+     * @param trunk the pipe that several share; empty where each has its own from the tank
+     */
+    public Survey withTaps(List<Tap> taps, Optional<Trunk> trunk) {
+        return new Survey(sketch.withTaps(taps, trunk, Origin.YOURS), hot, cold, keptHabits(taps));
+    }
+
+    /** Habits whose taps are all there still. */
+    private Optional<Habits> keptHabits(List<Tap> taps) {
+        List<String> names = taps.stream().map(Tap::name).toList();
+        return habits.filter(told -> names.containsAll(List.of(told.sink(), told.tub(), told.machine())));
     }
 
     /** The same without panes. */
@@ -97,29 +108,9 @@ public record Survey(Sketch sketch, List<WalkedPipe> hot, List<WalkedPipe> cold,
         return run(run).isEmpty() ? Optional.empty() : Optional.of(Closing.of(run, run(run), wantedM));
     }
 
-    /**
-     * How far the pipes miss in the plan: how far from where they set out they end, seen from above, once round by hot run, tank, cold
-     * run and coil, m. Ports and ends of a coil lie beside each other, so that it is never quite nought. Empty where a piece that leads
-     * along has no heading.
-     */
-    public OptionalDouble planMissM() {
-        List<WalkedPipe> round = new ArrayList<>(hot);
-        round.addAll(cold);
-        if (hot.isEmpty()
-                || cold.isEmpty()
-                || round.stream()
-                        .anyMatch(pipe ->
-                                pipe.way() == Way.ALONG && pipe.headingDeg().isEmpty())) {
-            return OptionalDouble.empty();
-        }
-        double north = 0;
-        double east = 0;
-        for (WalkedPipe pipe : round) {
-            double heading = Math.toRadians(pipe.headingDeg().orElse(0));
-            north += pipe.levelRunM() * Math.cos(heading);
-            east += pipe.levelRunM() * Math.sin(heading);
-        }
-        return OptionalDouble.of(Math.hypot(north, east));
+    /** How the pipes close seen from above; empty where a run is not walked, or a piece that leads along has no direction. */
+    public Optional<PlanClosing> plan() {
+        return PlanClosing.of(hot, cold, sketch.told().tank());
     }
 
     /** The sketch with the runs that were walked in the place of the borrowed ones, closed where they close. */
@@ -171,16 +162,16 @@ public record Survey(Sketch sketch, List<WalkedPipe> hot, List<WalkedPipe> cold,
     /**
      * How far a house is measured.
      *
-     * @param counts how many values are of each origin
+     * @param grounds how many values are of each origin
      * @param open as {@link #open}
      * @param doubts what looks like a slip and is asked about; nothing there is refused
      */
-    public record Standing(Map<Origin, Integer> counts, List<Fault> open, List<MeasuredText> doubts) {}
+    public record Standing(Grounds grounds, List<Fault> open, List<MeasuredText> doubts) {}
 
     /** How far it is. */
     public Standing standing() {
         Sketch whole = whole();
-        return new Standing(whole.counts(), open(whole), Doubts.of(whole.told()));
+        return new Standing(whole.grounds(), open(whole), Doubts.of(whole.told()));
     }
 
     /** What keeps it a sketch, not for cutting: runs that do not close, and values that do not fit together; empty where nothing does. */

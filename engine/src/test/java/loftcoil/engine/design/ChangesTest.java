@@ -68,6 +68,7 @@ class ChangesTest {
             Map.entry("fire.burnKgPerH", "2"),
             Map.entry("fire.litFromH", "6"),
             Map.entry("fire.months", "November to March"),
+            Map.entry("fire.aDay", "twice"),
             Map.entry("fire.litForH", "8"),
             Map.entry("window.panes", "1"),
             Map.entry("window.areaM2", "1.6"),

@@ -75,7 +75,7 @@ class DesignFieldsTest {
     @Test
     void someNumbersStandInForWhatNobodySays() {
         assertEquals(
-                Set.of("safety.flue.flueNeedsMm", "safety.flue.heaterNeedsMm"),
+                Set.of("fire.excessAir", "fire.passageCm2", "safety.flue.flueNeedsMm", "safety.flue.heaterNeedsMm"),
                 known().stream()
                         .filter(field -> field.assumed().isPresent())
                         .map(DesignField::path)
@@ -104,6 +104,14 @@ class DesignFieldsTest {
                         DesignFields.compare(WHOLE, changed).stream()
                                 .anyMatch(difference -> difference.path().equals(path)),
                         path);
+                assertTrue(
+                        Differences.between(WHOLE, changed).stream()
+                                .anyMatch(said -> said.path().equals(path)
+                                        && !said.label().isBlank()
+                                        && !said.before()
+                                                .metric()
+                                                .equals(said.after().metric())),
+                        () -> path + " is not told: " + Differences.between(WHOLE, changed));
                 assertEquals(changed, DesignJson.read(DesignJson.write(changed)));
                 assertEquals(
                         Origin.YOURS,
@@ -264,6 +272,7 @@ class DesignFieldsTest {
                     .set(
                             "plasticPipes",
                             MAPPER.readTree("[{\"name\": \"tap run\", \"inLoop\": false, \"fromHeaterM\": 3}]"));
+            ((ObjectNode) root.at("/fire")).put("litAgainFromH", 6).put("litAgainForH", 2);
             root.set(
                     "trunk",
                     MAPPER.readTree("{\"tube\": \"EN1057 22x0.9\", \"lengthM\": 2, \"fittings\": {\"elbow90\": 1}}"));

@@ -1,7 +1,6 @@
 package loftcoil.runner.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -62,9 +61,10 @@ final class BuildCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        SheetSetting setting = new SheetSetting(paper.chosen(), units.chosen(), LocalDate.now(ZoneId.systemDefault()));
+        SheetSetting setting =
+                new SheetSetting(paper.chosen(), units.chosen(folder), LocalDate.now(ZoneId.systemDefault()));
         TargetFile target = TargetFile.of(to);
-        BuildSheet sheet = BuildSheet.of(DesignFile.read(design()));
+        BuildSheet sheet = BuildSheet.of(DesignFile.read(folder.design(file)));
         Optional<Clears> found = clears
                 ? Optional.of(ClearSearch.of(
                         sheet.design(), new SearchProgress(spec.commandLine().getErr())))
@@ -75,24 +75,10 @@ final class BuildCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         out.println("The build sheet of '" + sheet.design().name() + "' is in " + target.path());
         if (!sheet.buildable()) {
-            out.println("It begins with why this design must not be built as drawn. "
-                    + sheet.verdict().metric().replace("*", ""));
+            out.println("It begins with why this design must not be built as it is. "
+                    + setting.units().words(sheet.verdict()).replace("*", ""));
         }
         out.flush();
         return Refusals.FINE;
-    }
-
-    private Path design() {
-        if (file != null) {
-            return file;
-        }
-        Path own = folder.path().resolve("design.json");
-        if (!Files.exists(own)) {
-            throw RefusedFile.of(
-                    own,
-                    "you have no design of your own yet",
-                    "decide something in a lesson first, or name a design file");
-        }
-        return own;
     }
 }

@@ -8,6 +8,8 @@ import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.Drawing.Line;
 import loftcoil.engine.sheet.Drawing.Point;
 import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.Units;
+import loftcoil.runner.look.Colours;
 import loftcoil.runner.show.DrawingWords;
 import loftcoil.runner.show.LoopShapes;
 
@@ -151,8 +153,11 @@ final class ElevationSvg {
         double half = length == unit ? 1 : 0.5;
         String name = feet ? (half == 1 ? "1 ft" : "6 in") : (half == 1 ? "1 m" : "0.5 m");
         shapes.add(
-                "<path d=\"M%.2f %.2fv2h%.3fv-2\" class=\"lc-ink-stroke\" stroke=\"#1d2a30\" stroke-width=\"0.4\"/>",
-                MARGIN_MM, y, length);
+                "<path d=\"M%.2f %.2fv2h%.3fv-2\" class=\"lc-ink-stroke\" stroke=\""
+                        + Colours.light().of("ink") + "\" stroke-width=\"0.4\"/>",
+                MARGIN_MM,
+                y,
+                length);
         shapes.words(
                 MARGIN_MM + length + 2, y + 2.4, "start", name + " at " + scale.words() + ", printed at full size");
     }

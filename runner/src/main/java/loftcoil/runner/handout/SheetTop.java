@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
+import loftcoil.engine.survey.Station;
 import loftcoil.engine.words.MeasuredText;
 import loftcoil.runner.show.ConductWords;
 import loftcoil.runner.show.Html;
@@ -41,26 +42,44 @@ final class SheetTop {
     }
 
     private String verdict() {
-        String heading = sheet.buildable() ? "Finding" : "Do not build this as drawn";
+        boolean borrowed = sheet.reasons().isEmpty() && !sheet.grounds().own();
+        String heading =
+                borrowed ? "A sketch, not for cutting" : sheet.buildable() ? "Finding" : "Do not build this as drawn";
         return Html.element(
                 "div",
-                "verdict " + (sheet.buildable() ? "good" : "bad"),
-                Html.element("h2", Html.text(heading)) + Html.element("p", inline(sheet.verdict())));
+                borrowed ? "verdict" : "verdict " + (sheet.buildable() ? "good" : "bad"),
+                Html.element("h2", Html.text(heading)) + Html.element("p", inline(sheet.verdict())) + grounds());
+    }
+
+    /** How much of it is the builder's own, where the rest can be measured, and what looks like a slip. */
+    private String grounds() {
+        String where = Station.borrowed(sheet.design()).entrySet().stream()
+                .map(stop -> stop.getKey().label() + " (" + stop.getValue() + ")")
+                .collect(Collectors.joining("; "));
+        String doubts = sheet.doubts().stream()
+                .map(doubt -> Html.element("p", "small", "<strong>Is this so?</strong> " + inline(doubt)))
+                .collect(Collectors.joining());
+        return Html.element(
+                        "p",
+                        "small",
+                        Html.text(sheet.grounds().words() + (where.isEmpty() ? "" : " Still borrowed: " + where + ".")))
+                + doubts;
     }
 
     private String contents() {
         String links = List.of(
                         "cautions=What can hurt",
-                        "conduct=" + ConductWords.TITLE,
                         "figures=Figures",
                         "elevation=Elevation",
                         "parts=Parts",
                         "cuts=Cutting list",
+                        "fixings=Clips, bends and the coil",
                         "loads=Weights",
                         "filling=Filling and first fire",
                         "first-hour=The first hour",
                         "upkeep=Upkeep",
-                        "logs=Log")
+                        "logs=Log",
+                        "conduct=" + ConductWords.TITLE)
                 .stream()
                 .map(entry -> entry.split("=", 2))
                 .map(entry -> "<a href=\"#" + entry[0] + "\">" + entry[1] + "</a>\n")

@@ -44,11 +44,18 @@ final class ProgressJson {
 
     /** A tree of an earlier edition as this one writes it. */
     private static JsonNode brought(JsonNode tree, int version) {
-        if (version == 1 && tree instanceof ObjectNode older && !older.has("refresher")) {
-            older.put("version", Progress.VERSION);
+        if (version == Progress.VERSION || !(tree instanceof ObjectNode older)) {
+            return tree;
+        }
+        older.put("version", Progress.VERSION);
+        if (version == 1 && !older.has("refresher")) {
             older.putObject("refresher");
         }
-        return tree;
+        if (!older.has("units")) {
+            older.put("units", "");
+        }
+        OlderLessons.bring(older);
+        return older;
     }
 
     static byte[] write(Progress progress) {

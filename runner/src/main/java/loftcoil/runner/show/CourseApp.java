@@ -6,6 +6,11 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Grounds;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.sheet.SafetyVerdict;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.Term;
 import loftcoil.runner.lesson.Lesson;
@@ -16,6 +21,7 @@ import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.Outcome;
 import loftcoil.runner.session.Session;
 import loftcoil.runner.session.SessionSetup;
+import org.jspecify.annotations.Nullable;
 
 /** The real {@link LearnerApp}: a course, a learner's folder and running Java. */
 public final class CourseApp implements LearnerApp {
@@ -27,10 +33,12 @@ public final class CourseApp implements LearnerApp {
     private final QuestionDesk questions;
     private final RefreshDesk refresh;
     private final RebuildDesk rebuild;
+    private final DesignsDesk designs;
     private final SurveyDesk survey;
     private final MendDesk mends;
     private final WholeSheets sheets;
     private final ClearsDesk clears;
+    private @Nullable CourseSearch search;
     private final Warming warming = new Warming();
 
     private CourseApp(Course course, LearnerStore store, Supplier<Session> sessions) {
@@ -41,8 +49,9 @@ public final class CourseApp implements LearnerApp {
         this.questions = new QuestionDesk(course, store, reckoning);
         this.refresh = new RefreshDesk(course, store, reckoning);
         this.rebuild = new RebuildDesk(store);
+        this.designs = new DesignsDesk(store);
         this.survey = new SurveyDesk(store);
-        this.mends = new MendDesk(course, reckoning);
+        this.mends = new MendDesk(course, reckoning, store::units);
         this.sheets = new WholeSheets(store);
         this.clears = new ClearsDesk(store);
     }
@@ -83,7 +92,8 @@ public final class CourseApp implements LearnerApp {
         String open =
                 course.lesson(last).isPresent() ? last : course.lessons().get(0).id();
         List<View.LessonLine> lines = course.lessons().stream().map(this::line).toList();
-        return new View.Course(lines, open, store.folder(), store.notices());
+        return new View.Course(
+                lines, open, store.folder(), store.notices(), store.units().code(), store.unitsSaid());
     }
 
     private View.LessonLine line(Lesson lesson) {
@@ -116,7 +126,7 @@ public final class CourseApp implements LearnerApp {
             return new View.Caution(caution.id(), caution.danger(), caution.markdown());
         }
         if (step instanceof Step.Drawing drawing) {
-            return new View.Drawing(drawing.id(), drawing.caption(), LoopPanel.drawn(store.design()));
+            return new View.Drawing(drawing.id(), drawing.caption(), LoopPanel.drawn(store.design(), store.units()));
         }
         if (step instanceof Step.Snippet snippet) {
             return snippetView(lesson, snippet);
@@ -131,7 +141,7 @@ public final class CourseApp implements LearnerApp {
                 work.snippets().getOrDefault(snippet.id(), snippet.source()),
                 snippet.source(),
                 work.ran().contains(snippet.id()),
-                snippet.drag().map(drag -> SnippetRunner.own(drag, store.design())));
+                snippet.drag().map(drag -> Slider.of(SnippetRunner.own(drag, store.design()), store.units())));
     }
 
     @Override
@@ -146,8 +156,10 @@ public final class CourseApp implements LearnerApp {
         }
         // A drag reruns many times a second: what was guessed is said by the first run, and after a new guess.
         boolean again = ran.first() || dragged.isEmpty();
-        List<String> predictions = done ? questions.predictions(lesson, snippet, again) : List.of();
-        return RunWords.of(ran.outcome(), ran.before(), predictions);
+        // Of a changed snippet the guess was not made.
+        boolean asWritten = source.equals(snippet.source());
+        List<String> predictions = done && asWritten ? questions.predictions(lesson, snippet, again) : List.of();
+        return RunWords.of(ran.outcome(), ran.before(), predictions, store.units());
     }
 
     @Override
@@ -192,13 +204,25 @@ public final class CourseApp implements LearnerApp {
     @Override
     public List<View.Suggestion> complete(String lessonId, String stepId, String source, int cursor) {
         return snippets.complete(source, cursor).stream()
-                .map(suggestion -> new View.Suggestion(suggestion.text(), suggestion.from()))
+                .map(suggestion -> new View.Suggestion(suggestion.text(), suggestion.from(), suggestion.meaning()))
                 .toList();
     }
 
     @Override
     public View.Words words() {
         return new View.Words(course.terms().stream().map(this::term).toList());
+    }
+
+    @Override
+    public List<View.Found> search(String sought) {
+        return searcher().find(sought);
+    }
+
+    /** Made when it is first asked for: most never search. */
+    private synchronized CourseSearch searcher() {
+        CourseSearch made = search == null ? new CourseSearch(course, questions::text) : search;
+        search = made;
+        return made;
     }
 
     private View.Term term(Term term) {
@@ -212,13 +236,40 @@ public final class CourseApp implements LearnerApp {
     }
 
     @Override
+    public View.ConductTable conduct() {
+        return ConductWords.table(store.units());
+    }
+
+    @Override
+    public Units units() {
+        return store.units();
+    }
+
+    @Override
+    public void choose(Units units) {
+        store.choose(units);
+    }
+
+    /** Shows everything in those units until the end, or until the learner chooses others. */
+    public void useForNow(Units units) {
+        store.useForNow(units);
+    }
+
+    @Override
     public View.Design design() {
-        return LoopPanel.view(store.design());
+        return LoopPanel.view(store.design(), store.units());
     }
 
     @Override
     public View.Safety safety() {
-        return SafetyWords.of(sheets.sheet().verdict());
+        Design design = store.design();
+        try {
+            return SafetyWords.of(sheets.sheet().verdict(), sheets.sheet().grounds(), store.units());
+        } catch (RefusedException cannotBe) {
+            // A design that fits together may still have a year that cannot be, such as that of the other half of the
+            // earth.
+            return SafetyWords.withoutYear(SafetyVerdict.quick(design), Grounds.of(design), cannotBe, store.units());
+        }
     }
 
     @Override
@@ -249,6 +300,11 @@ public final class CourseApp implements LearnerApp {
     @Override
     public RebuildApp rebuild() {
         return rebuild;
+    }
+
+    @Override
+    public DesignsApp designs() {
+        return designs;
     }
 
     @Override

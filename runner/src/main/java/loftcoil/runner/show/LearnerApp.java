@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
+import loftcoil.engine.words.Units;
 
 /**
  * Where a learner works: the course, the learner's folder and the running Java together, as views. Every face talks to
@@ -56,10 +57,21 @@ public interface LearnerApp extends AutoCloseable {
     /** The glossary. */
     View.Words words();
 
+    /**
+     * Places of the course that have all of some words, accents and capitals aside, the likeliest first.
+     *
+     * @param sought the words, separated by blanks
+     */
+    List<View.Found> search(String sought);
+
     /** What to do in the worst hour, and before a fire: the same for every design. */
-    default View.ConductTable conduct() {
-        return ConductWords.table();
-    }
+    View.ConductTable conduct();
+
+    /** Whose units everything is shown in. */
+    Units units();
+
+    /** Shows everything in those units from now on; kept in the learner's folder. */
+    void choose(Units units);
 
     /** Ends the snippet that is running now, if any. */
     void stop();
@@ -69,9 +81,7 @@ public interface LearnerApp extends AutoCloseable {
 
     /**
      * What the dangers of the learner's own design come to, the year judged too; the first time for a design it takes about a
-     * second.
-     *
-     * @throws loftcoil.engine.fault.RefusedException where the year cannot be computed
+     * second. Where the year cannot be computed, the rest is judged, and what is open says why.
      */
     View.Safety safety();
 
@@ -96,6 +106,9 @@ public interface LearnerApp extends AutoCloseable {
 
     /** An old design and its rebuild side by side. */
     RebuildApp rebuild();
+
+    /** The learner's designs and the history of the one that is taken up. */
+    DesignsApp designs();
 
     /** The learner's house as it is measured. */
     SurveyApp survey();

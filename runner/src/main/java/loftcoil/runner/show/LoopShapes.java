@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import loftcoil.engine.sheet.Drawing;
+import loftcoil.runner.look.Colours;
 
 /**
  * What every elevation of a loop is drawn with, on the page and on paper, as pieces of SVG to one scale both ways. Colours are
@@ -13,7 +14,7 @@ import loftcoil.engine.sheet.Drawing;
  */
 public final class LoopShapes {
 
-    private static final String INK = "#1d2a30";
+    private static final String INK = Colours.light().of("ink");
 
     /** Letters of the tank's name for its width, so that the name leaves room for ports on both sides. */
     private static final double NAME_OF_WIDTH = 0.25;
@@ -90,7 +91,8 @@ public final class LoopShapes {
             // The floor has its own line and needs only the end of this one.
             double from = down.get(i).heightM() == 0 ? edge - 4 * pen.stroke() : pen.margin() / 2;
             add(
-                    "<path d=\"M%.2f %.2fH%.2fL%.2f %.2f\" class=\"lc-level-stroke\" stroke=\"#77776f\" stroke-width=\"%.2f\""
+                    "<path d=\"M%.2f %.2fH%.2fL%.2f %.2f\" class=\"lc-level-stroke\" stroke=\""
+                            + Colours.light().of("edge") + "\" stroke-width=\"%.2f\""
                             + " stroke-dasharray=\"%.2f %.2f\"/>",
                     from,
                     level,
@@ -107,7 +109,10 @@ public final class LoopShapes {
     /** The tank with its water and its name. */
     public void tank() {
         Drawing.TankBox tank = drawing.tank();
-        box(tank.waterlineM(), tank.waterlineM() - tank.baseM(), "class=\"lc-water-fill\" fill=\"#d5e6ec\"");
+        box(
+                tank.waterlineM(),
+                tank.waterlineM() - tank.baseM(),
+                "class=\"lc-water-fill\" fill=\"" + Colours.light().of("water-ground") + "\"");
         box(
                 tank.baseM() + tank.heightM(),
                 tank.heightM(),
@@ -149,10 +154,14 @@ public final class LoopShapes {
         String look =
                 switch (line.role()) {
                     case COLD ->
-                        "class=\"lc-cold-stroke\" stroke=\"#1a5f96\" stroke-dasharray=\"%.2f %.2f\" stroke-linecap=\"butt\""
-                                .formatted(3.2 * pen.stroke(), 0.85 * pen.stroke());
-                    case COIL -> "class=\"lc-coil-stroke\" stroke=\"#84480f\" stroke-linecap=\"round\"";
-                    case HOT -> "class=\"lc-hot-stroke\" stroke=\"#ad2c18\" stroke-linecap=\"round\"";
+                        "class=\"lc-cold-stroke\" stroke=\"%s\" stroke-dasharray=\"%.2f %.2f\" stroke-linecap=\"butt\""
+                                .formatted(Colours.light().of("warm-0"), 3.2 * pen.stroke(), 0.85 * pen.stroke());
+                    case COIL ->
+                        "class=\"lc-coil-stroke\" stroke=\"%s\" stroke-linecap=\"round\""
+                                .formatted(Colours.light().of("bare"));
+                    case HOT ->
+                        "class=\"lc-hot-stroke\" stroke=\"%s\" stroke-linecap=\"round\""
+                                .formatted(Colours.light().of("warm-5"));
                 };
         double width = line.role() == Drawing.Role.COIL ? 1.45 * pen.stroke() : pen.stroke();
         add("<path d=\"" + points + "\" " + look + " stroke-width=\"%.2f\" stroke-linejoin=\"round\"><title>", width);

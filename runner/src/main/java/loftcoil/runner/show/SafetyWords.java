@@ -3,35 +3,57 @@ package loftcoil.runner.show;
 import java.util.List;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.caution.Severity;
+import loftcoil.engine.design.Grounds;
+import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
+import loftcoil.engine.words.Units;
 
 /** The verdict on danger as every face shows it. */
 final class SafetyWords {
 
     private static final String CLEAR_LABEL = "No danger known";
+    private static final String BORROWED_LABEL = "Nothing found, much of it borrowed";
 
     private SafetyWords() {}
 
-    static View.Safety of(SafetyVerdict verdict) {
-        return new View.Safety(
-                verdict.level(),
-                verdict.gravest().map(Severity::label).orElse(CLEAR_LABEL),
-                verdict.dangerous()
-                        ? "Light no fire under it as it is."
-                        : verdict.cautions().isEmpty() ? "Nothing was found. That is no promise." : "",
-                findings(verdict.cautions()),
-                verdict.leading().size(),
-                verdict.followingWords(),
-                verdict.open());
+    /** Where values are borrowed nothing is said of danger in the learner's house, as long as none is found. */
+    static View.Safety of(SafetyVerdict verdict, Grounds grounds, Units units) {
+        return of(verdict, grounds, verdict.open(), units);
     }
 
-    static List<View.Finding> findings(List<Caution> cautions) {
+    /** What could be judged of a design whose year cannot be, and why not. */
+    static View.Safety withoutYear(SafetyVerdict quick, Grounds grounds, RefusedException why, Units units) {
+        List<String> told = new Shown(units).said(why).lines();
+        int others = told.size() - 1;
+        String more = others == 0 ? "." : ", and " + others + " more of the kind.";
+        return of(quick, grounds, "The year could not be judged: " + told.get(0) + more, units);
+    }
+
+    private static View.Safety of(SafetyVerdict verdict, Grounds grounds, String open, Units units) {
+        return new View.Safety(
+                verdict.level(),
+                verdict.gravest().map(Severity::label).orElse(grounds.own() ? CLEAR_LABEL : BORROWED_LABEL),
+                (finding(verdict) + " " + grounds.words()).strip(),
+                findings(verdict.cautions(), units),
+                verdict.leading().size(),
+                verdict.followingWords(),
+                open);
+    }
+
+    private static String finding(SafetyVerdict verdict) {
+        if (verdict.dangerous()) {
+            return "Light no fire under it as it is.";
+        }
+        return verdict.cautions().isEmpty() ? "Nothing was found. That is no promise." : "";
+    }
+
+    static List<View.Finding> findings(List<Caution> cautions, Units units) {
         return cautions.stream()
                 .map(caution -> new View.Finding(
                         caution.code(),
                         caution.severity().code(),
                         caution.severity().label(),
-                        caution.text()))
+                        caution.text(units)))
                 .toList();
     }
 }

@@ -46,10 +46,12 @@ export const clears = () => ask('clears');
 export const searchClears = () => post('clears-search');
 export const stopClears = () => post('clears-stop');
 export const words = () => ask('words');
+export const search = (text) => post('search', { text });
 export const conduct = () => ask('conduct');
 export const run = (lesson, step, source, dragged) => post('run', { lesson, step, source, dragged });
 export const keep = (lesson, step, source, leaving = false) =>
   post('keep', { lesson, step, source }, { keepalive: leaving });
+export const units = (units) => post('units', { units });
 export const save = () => post('save');
 export const putBack = (lesson, step) => post('put-back', { lesson, step });
 export const answer = (lesson, step, text) => post('answer', { lesson, step, text });
@@ -68,7 +70,7 @@ export const rebuildTake = (old, changes) => post('rebuild-take', { old, changes
 export const survey = () => ask('survey');
 export const surveyTell = (typed, guessed) => post('survey-tell', { typed, guessed });
 export const surveyWalk = (run, pieces) => post('survey-walk', { run, pieces });
-export const surveyTaps = (taps) => post('survey-taps', { taps });
+export const surveyTaps = (trunk, taps) => post('survey-taps', { trunk, taps });
 export const surveyHabits = (habits) => post('survey-habits', { habits });
 export const surveyNoPanes = () => post('survey-no-panes');
 export const surveyAfresh = (from) => post('survey-afresh', { from });

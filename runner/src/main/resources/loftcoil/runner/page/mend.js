@@ -1,11 +1,12 @@
 // A faulty system: its levers, its drawing and what can be read on it; each move is shown at once, judged when asked.
 import * as api from './api.js';
-import { clear, el, sign } from './dom.js';
+import { clear, el, say, sign } from './dom.js';
 import { drawn, numbers } from './picture.js';
 import { makeSlider } from './slider.js';
 import { remember } from './keep.js';
 
 const AFTER_MS = 120;
+let counter = 0;
 
 /** Systems are asked for one after the other, so that a lesson full of them leaves Loftcoil free for other things. */
 let line = Promise.resolve();
@@ -38,8 +39,11 @@ export function mendField(step, key, text, lessonId) {
     try {
       do {
         state.wanted = moved();
-        show(place, await inLine(() => api.mend(lessonId, step.id, state.wanted)));
+        state.view = await inLine(() => api.mend(lessonId, step.id, state.wanted));
+        show(place, state.view);
       } while (state.wanted !== moved());
+      // Said with its name and only of what was moved: other systems on the page are silent.
+      if (!state.view.refused.length) say(`${step.label}: ${state.view.circulates}`);
     } catch (trouble) {
       tell(place, [`The system cannot be shown: ${trouble.message}`]);
     } finally {
@@ -85,7 +89,7 @@ function build(place, levers, putBack) {
       el('p', { class: 'field-label' }, 'The system now'),
       el('div', { class: 'mend-refused', role: 'alert' }),
       el('div', { class: 'mend-drawn' }),
-      el('p', { class: 'circulates', 'aria-live': 'polite' }),
+      el('p', { class: 'circulates' }),
       el('dl', { class: 'mend-figures' })));
 }
 
@@ -112,38 +116,37 @@ function tell(place, lines) {
 }
 
 function makeLever(lever, touched) {
-  const made = lever.stops ? sliding(lever, touched) : choosing(lever, touched);
-  const found = el('p', { class: 'found' });
-  const shown = `${lever.found} ${lever.unit}`.trim();
+  const made = lever.slider ? sliding(lever, touched) : choosing(lever, touched);
+  counter += 1;
+  const found = el('p', { class: 'found', id: `found-${counter}` });
   const mark = () => {
     const same = made.value() === lever.found;
-    found.textContent = same ? 'as found' : `found at: ${shown}`;
+    found.textContent = same ? 'as found' : `found at: ${lever.shownFound}`;
     made.box.classList.toggle('moved', !same);
   };
   made.box.append(found);
+  const field = made.box.querySelector('input, select');
+  field.setAttribute('aria-describedby', `${field.getAttribute('aria-describedby') || ''} ${found.id}`.trim());
   mark();
   return { ...made, change: lever.change, found: lever.found, mark };
 }
 
 function sliding(lever, touched) {
-  const { from, to, by } = lever.stops;
-  const slider = makeSlider(
-    { label: lever.label, unit: lever.unit, from, to, by, start: Number(lever.found) }, Number(lever.value), touched);
+  const { start, by } = lever.slider;
+  const slider = makeSlider(lever.slider, lever.value === lever.found ? null : Number(lever.value), touched);
   const input = slider.box.querySelector('input');
   return {
     box: slider.box,
-    value: () => (Math.abs(slider.value() - Number(lever.found)) < by / 1000 ? lever.found : String(slider.value())),
-    putBack: () => { input.value = lever.found; input.dispatchEvent(new Event('input')); },
+    value: () => (Math.abs(Number(input.value) - start) < by / 1000 ? lever.found : String(slider.value())),
+    putBack: () => { input.value = start; input.dispatchEvent(new Event('input')); },
   };
 }
-
-let counter = 0;
 
 function choosing(lever, touched) {
   counter += 1;
   const name = `lever-${counter}`;
   const select = el('select', { id: name, onchange: touched },
-    ...lever.options.map((option) => el('option', { value: option, selected: option === lever.value }, option)));
+    ...lever.options.map((option, n) => el('option', { value: option, selected: option === lever.value }, lever.shownOptions[n])));
   return {
     box: el('div', { class: 'slider choosing' }, el('label', { for: name }, lever.label), select),
     value: () => select.value,

@@ -1,6 +1,6 @@
 // Rebuild: an old design with its levers, and old and new side by side. Nothing is kept until it is taken over.
 import * as api from './api.js';
-import { clear, el, say } from './dom.js';
+import { clear, el, hold, isHeld, say } from './dom.js';
 import { showBanner } from './banner.js';
 import { leverBox } from './levers.js';
 import { showSideBySide } from './sidebyside.js';
@@ -77,7 +77,8 @@ function takeOver(view) {
   const said = el('div', { role: 'status' });
   const button = el('button', { type: 'button', class: 'main' }, 'Take it over as my design');
   button.addEventListener('click', async () => {
-    button.disabled = true;
+    if (isHeld(button)) return;
+    hold(button, true);
     try {
       const done = await api.rebuildTake(view.start.json, view.values);
       said.replaceChildren(el('p', { class: 'said-words' }, done.words));
@@ -86,7 +87,7 @@ function takeOver(view) {
     } catch (trouble) {
       if (api.isGone(trouble)) showBanner(() => {});
       said.replaceChildren(el('p', { class: 'trouble' }, `Not taken over: ${trouble.message}`));
-      button.disabled = false;
+      hold(button, false);
     }
   });
   return el('div', { class: 'take' }, button, said);

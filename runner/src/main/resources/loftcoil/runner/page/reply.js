@@ -14,7 +14,7 @@ export function showReply(place, reply) {
       reply.hintHtml ? prose(reply.hintHtml) : null,
       tries(reply),
       worked(reply),
-      reply.source ? el('p', { class: 'source' }, 'Source: ', reply.source) : null)));
+      source(reply))));
 }
 
 /** What the decision does to the design's dangers; filled in when the year is judged. Told by the panel, so silent here. */
@@ -31,6 +31,12 @@ function tries(reply) {
   if (reply.state !== 'wrong' || !left) return null;
   const times = wrong === 1 ? '1 try' : `${wrong} tries`;
   return el('p', { class: 'quiet' }, `${times} so far. The worked solution opens after ${left} more.`);
+}
+
+/** Where the number is from and how far off is right: for who asks. */
+function source(reply) {
+  if (!reply.source) return null;
+  return el('details', { class: 'source' }, el('summary', {}, 'Source'), el('p', {}, reply.source));
 }
 
 function worked(reply) {

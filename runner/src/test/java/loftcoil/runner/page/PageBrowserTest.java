@@ -280,6 +280,68 @@ class PageBrowserTest extends BrowserCase {
         assertEquals(List.of(), browser.troubles());
     }
 
+    @Test
+    void nobodyIsCaughtInAnEditorOrChangesItInPassing() {
+        String before = browser.source("density-curve");
+        tabTo("Java: density curve");
+        browser.press(Keys.TAB);
+        assertTrue(browser.focused().contains("Run"), browser.focused());
+        browser.chord(Keys.SHIFT, Keys.TAB);
+        assertTrue(browser.focused().contains("Java: density curve"), browser.focused());
+        browser.chord(Keys.SHIFT, Keys.TAB);
+        assertFalse(browser.focused().contains("Java: density curve"), browser.focused());
+        assertEquals(before, browser.source("density-curve"));
+    }
+
+    @Test
+    void whatCameOfARunIsSaidWholeAndTheButtonKeepsTheFocus() {
+        tabTo("Java: density curve");
+        browser.press(Keys.TAB, Keys.ENTER);
+        browser.until("the printed line", () -> said().contains("a litre at 10 °C weighs 999.7 g"));
+        assertTrue(said().contains("The flow rises"), "what the chart says: " + said());
+        assertTrue(browser.focused().contains("Run"), browser.focused());
+        browser.type("density-curve", "int a = 1;\n    oops;");
+        browser.run("density-curve");
+        browser.until("the problem", () -> said().contains("Line 2: There is no oops here."));
+        browser.in("push", ".typed input").sendKeys("88", Keys.TAB, Keys.ENTER);
+        browser.until("the reply", () -> browser.has("push", ".said-wrong"));
+        assertTrue(browser.focused().contains("Check"), browser.focused());
+    }
+
+    @Tag("thorough")
+    @Test
+    void escapeStopsWhatRuns() {
+        browser.type("density-curve", "while (true) {}");
+        browser.click(browser.in("density-curve", ".sheet-foot .main"));
+        browser.until(
+                "a run", () -> browser.text("density-curve", ".sheet-foot").contains("Running"));
+        browser.press(Keys.ESCAPE);
+        browser.waitForRun("density-curve");
+        assertTrue(browser.text("density-curve", ".result").contains("You stopped it."));
+        assertTrue(browser.focused().contains("Run"), browser.focused());
+    }
+
+    @Tag("thorough")
+    @Test
+    void theLessonHasAListOfItsHeadingsAndOfWhatIsNotAnswered() {
+        assertEquals(List.of("push", "way", "own"), openQuestions());
+        browser.answer("push", "176.6 Pa");
+        browser.until("one left", () -> openQuestions().equals(List.of("way", "own")));
+        browser.driver().executeScript("document.getElementById('skip-question').click()");
+        assertEquals("step-way", browser.driver().switchTo().activeElement().getDomAttribute("id"));
+        assertEquals(List.of(), browser.accessibilityFaults());
+    }
+
+    private List<String> openQuestions() {
+        return browser.driver().findElements(By.cssSelector("#outline .unanswered a")).stream()
+                .map(link -> link.getDomAttribute("href").replaceFirst(".*/", ""))
+                .toList();
+    }
+
+    private String said() {
+        return browser.driver().findElement(By.id("said")).getDomProperty("textContent");
+    }
+
     @Tag("thorough")
     @Test
     void theEditorOffersWhatCanStandThere() {

@@ -382,4 +382,16 @@ class CourseAppTest {
                 .getMessage()
                 .contains("none"));
     }
+
+    @Test
+    void aYearThatCannotBeIsSaidInTheVerdictAndTheRestIsJudged() {
+        bench.survey().tell(Map.of("site.latitudeDeg", "-42.1"), false);
+        bench.survey().take();
+
+        View.Safety safety = bench.safety();
+
+        assertTrue(safety.open().startsWith("The year could not be judged: "), safety.open());
+        assertTrue(safety.open().contains("more of the kind"), safety.open());
+        assertEquals(bench.design().safety().findings(), safety.findings());
+    }
 }

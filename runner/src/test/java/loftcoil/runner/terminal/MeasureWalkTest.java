@@ -52,7 +52,7 @@ class MeasureWalkTest {
         assertEquals(-42.1, own().site().latitudeDeg());
         assertEquals(304.8, own().site().altitudeM(), 1e-9);
         assertTrue(console.all().contains("It is your design now."), console.all());
-        assertTrue(console.all().contains("4 values are yours, 1 assumed,"), console.all());
+        assertTrue(console.all().contains("3 values are yours, 3 assumed,"), console.all());
         assertEquals(0, console.left());
     }
 

@@ -1,0 +1,51 @@
+package loftcoil.engine.design;
+
+import java.util.Collection;
+
+/**
+ * What the figures and the verdict of a design rest on: how many of its values are of each origin. Names are none of them, nor is what may
+ * be left out and is, unless a number with a stated range stands in for it.
+ *
+ * @param yours how many were measured, chosen or decided
+ * @param assumed how many were guessed or are stated usual values
+ * @param borrowed how many were copied from an example and not looked at since
+ */
+public record Grounds(int yours, int assumed, int borrowed) {
+
+    /** The grounds of a design. */
+    public static Grounds of(Design design) {
+        return of(DesignFields.of(design));
+    }
+
+    /** The grounds of some values of a design. */
+    public static Grounds of(Collection<DesignFields.Value> values) {
+        int[] counts = new int[Origin.values().length];
+        values.stream()
+                .filter(Grounds::counts)
+                .forEach(value -> counts[origin(value).ordinal()]++);
+        return new Grounds(
+                counts[Origin.YOURS.ordinal()], counts[Origin.ASSUMED.ordinal()], counts[Origin.BORROWED.ordinal()]);
+    }
+
+    /** Whether something rests on a value, so that it is counted. */
+    private static boolean counts(DesignFields.Value value) {
+        boolean name = value.path().equals("name") || value.path().endsWith(".name");
+        return !name && (value.text().isPresent() || value.field().assumed().isPresent());
+    }
+
+    /** A stand-in is assumed, whatever the part round it is. */
+    private static Origin origin(DesignFields.Value value) {
+        return value.text().isPresent() ? value.origin() : Origin.ASSUMED;
+    }
+
+    /** Whether every value was measured, chosen, decided or assumed, so that a verdict is one on this house. */
+    public boolean own() {
+        return borrowed == 0;
+    }
+
+    /** All that in a sentence. */
+    public String words() {
+        return (yours == 1 ? "1 value is yours, " : yours + " values are yours, ") + assumed + " assumed, " + borrowed
+                + " borrowed from the example.";
+    }
+}
