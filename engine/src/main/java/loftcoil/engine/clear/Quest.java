@@ -167,15 +167,11 @@ final class Quest {
         };
     }
 
-    /**
-     * A start that goes wrong only on the hottest tank of the year wants a cooler tank: no pipe helps there. One that goes wrong on a cool
-     * one too wants both.
-     */
+    /** A start that goes wrong only on the hottest tank of the year wants a cooler tank: no pipe helps there. */
     private Stream<Lever> levers() {
-        boolean both = shown == Depth.STARTS && depth == Depth.HOT_STARTS;
         return Levers.ALL.stream()
                 .filter(lever -> lever.clears().contains(danger))
-                .filter(lever -> depth != Depth.HOT_STARTS || (Levers.cools(lever) && (!both || lever.conduct())));
+                .filter(lever -> shown != Depth.HOT_STARTS || Levers.cools(lever));
     }
 
     private synchronized void add(PriorityQueue<Guess> to, Guess guess) {
