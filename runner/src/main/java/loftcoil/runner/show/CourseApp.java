@@ -3,6 +3,7 @@ package loftcoil.runner.show;
 import java.util.List;
 import loftcoil.runner.lesson.Drag;
 import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.sheet.Headings;
 import loftcoil.engine.design.Changes;
 import java.util.Map;
 import java.util.Optional;
@@ -135,7 +136,7 @@ public final class CourseApp implements LearnerApp {
             return new View.Caution(caution.id(), caution.danger(), caution.markdown());
         }
         if (step instanceof Step.Drawing drawing) {
-            return new View.Drawing(drawing.id(), drawing.caption(), LoopPanel.drawn(store.design(), store.units()));
+            return new View.Drawing(drawing.id(), drawing.caption(), LoopPanel.drawn(store.design(), headings(), store.units()));
         }
         if (step instanceof Step.Snippet snippet) {
             return snippetView(lesson, snippet);
@@ -161,16 +162,21 @@ public final class CourseApp implements LearnerApp {
             try {
                 Design design = Changes.apply(decided, change, Double.toString(value));
                 return Optional.of(LoopPanel.over(
-                        "Your loop, and as tried: " + decided.name(), decided, design, "as tried", store.units()));
+                        "Your loop, and as tried: " + decided.name(), decided, design, "as tried", headings(), store.units()));
             } catch (RefusedException refused) {
                 return Optional.empty();
             }
         });
     }
 
+    /** Which way the pipes lead, where the learner took that with a compass. */
+    private Headings headings() {
+        return Headings.of(store.survey());
+    }
+
     @Override
     public List<String> plainDrawing() {
-        return HouseText.of(Drawing.of(store.design()), store.units()::of);
+        return HouseText.of(Drawing.of(store.design(), headings()), store.units()::of);
     }
 
     @Override
@@ -292,7 +298,7 @@ public final class CourseApp implements LearnerApp {
 
     @Override
     public View.Design design() {
-        return LoopPanel.view(store.design(), store.units());
+        return LoopPanel.view(store.design(), headings(), store.units());
     }
 
     @Override
