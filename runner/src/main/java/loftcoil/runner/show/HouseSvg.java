@@ -80,7 +80,9 @@ public final class HouseSvg {
         this.currents = currents;
         this.tried = tried;
         this.pen = pen;
-        this.frame = tried.map(ghost -> ghost.drawing().bounds()).map(drawing.bounds()::with).orElse(drawing.bounds());
+        this.frame = tried.map(ghost -> ghost.drawing().bounds())
+                .map(drawing.bounds()::with)
+                .orElse(drawing.bounds());
         this.stroke = pen.size().stroke();
         this.letters = pen.size().letters();
         this.placed = new Placed(new Box(0, -letters, width(), height() + letters));
@@ -572,8 +574,7 @@ public final class HouseSvg {
                 String words = pipe.mark() + " " + slope(run, pen.speak());
                 List<double[]> line = at(pipe.points());
                 boolean beside = Arrays.stream(ALONG)
-                        .anyMatch(share ->
-                                placedBeside(words, 0.72 * letters, WaterSvg.along(line, share), 0.9));
+                        .anyMatch(share -> placedBeside(words, 0.72 * letters, WaterSvg.along(line, share), 0.9));
                 if (!beside) {
                     listed.add(words);
                 }

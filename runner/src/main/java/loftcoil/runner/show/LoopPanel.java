@@ -35,8 +35,7 @@ final class LoopPanel {
 
     /** The learner's own house, its pipes led as they were surveyed. */
     static View.Picture drawn(Design design, Headings headings, Units units) {
-        return LoopSvg.picture(
-                "Your loop: " + design.name(), scene(design, headings, Optional.empty()), units::of);
+        return LoopSvg.picture("Your loop: " + design.name(), scene(design, headings, Optional.empty()), units::of);
     }
 
     /** A house with its water as it runs when the tank is as warm as usual. */
@@ -55,8 +54,7 @@ final class LoopPanel {
     }
 
     /** The same, the pipes of both led as they were surveyed. */
-    static View.Picture over(
-            String title, Design design, Design other, String words, Headings headings, Units units) {
+    static View.Picture over(String title, Design design, Design other, String words, Headings headings, Units units) {
         Optional<HouseSvg.Ghost> ghost = Optional.of(new HouseSvg.Ghost(Drawing.of(other, headings), words));
         return LoopSvg.picture(title, scene(design, headings, ghost), units::of);
     }
