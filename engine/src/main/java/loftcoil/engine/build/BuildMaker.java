@@ -25,6 +25,7 @@ final class BuildMaker {
         List<MeasuredText> reasons = reasons(sheet.verdict());
         boolean runs = sheet.loop().circulates();
         CutList cuts = CutMaker.of(design);
+        Fixings fixings = FixingsMaker.of(design);
         return new BuildSheet(
                 design,
                 sheet,
@@ -33,8 +34,9 @@ final class BuildMaker {
                 reasons,
                 FigureMaker.of(sheet),
                 Drawing.of(design),
-                PartsMaker.of(design, cuts),
+                PartsMaker.of(design, cuts, fixings),
                 cuts,
+                fixings,
                 LoadsMaker.of(design),
                 FillingMaker.of(design),
                 runs ? Optional.of(FirstHourMaker.of(design)) : Optional.empty(),

@@ -23,6 +23,7 @@ import loftcoil.engine.words.MeasuredText;
  * @param drawing elevation to scale
  * @param parts what to buy
  * @param cuts what to cut
+ * @param fixings how pipes are held and bent, and the room of the coil
  * @param loads what it weighs
  * @param filling filling and first fire, step by step
  * @param firstHour what to expect in the first hour; empty where the loop stands still or boils
@@ -39,6 +40,7 @@ public record BuildSheet(
         Drawing drawing,
         PartsList parts,
         CutList cuts,
+        Fixings fixings,
         Loads loads,
         Filling filling,
         Optional<FirstHour> firstHour,

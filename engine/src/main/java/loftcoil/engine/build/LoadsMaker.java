@@ -10,6 +10,7 @@ import loftcoil.engine.design.Safety;
 import loftcoil.engine.design.Structure;
 import loftcoil.engine.design.Tank;
 import loftcoil.engine.design.Wheels;
+import loftcoil.engine.design.Window;
 import loftcoil.engine.pipe.Tube;
 import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.sun.Glass;
@@ -185,12 +186,17 @@ final class LoadsMaker {
             double thickM = Glass.SALVAGED_FLOAT.thicknessM();
             add(
                     "loads.panes",
-                    Measure.kilograms(window.panes() * window.areaM2() * thickM * GLASS_KG_PER_M3),
+                    Measure.kilograms(glassKg(window)),
                     "thick",
                     Measure.millimetres(MM_PER_M * thickM),
                     "density",
                     new Measure(GLASS_KG_PER_M3, MeasureKind.DENSITY_KG_PER_M3));
         });
+    }
+
+    /** What the panes weigh, taken as salvaged float glass, kg. */
+    static double glassKg(Window window) {
+        return window.panes() * window.areaM2() * Glass.SALVAGED_FLOAT.thicknessM() * GLASS_KG_PER_M3;
     }
 
     private static Measure newtons(double forceN) {

@@ -2,6 +2,7 @@ package loftcoil.engine.build;
 
 import java.util.List;
 import java.util.Locale;
+import loftcoil.engine.design.Design;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasuredText;
 
@@ -58,6 +59,15 @@ public record PartsList(List<Part> parts) {
      * @param why what it is for and how the amount was reckoned
      */
     public record Part(Group group, MeasuredText what, Measure amount, MeasuredText why) {}
+
+    /**
+     * The parts of a design, without the years that a whole build sheet takes.
+     *
+     * @throws loftcoil.engine.fault.RefusedException where the design has a tube or a fitting that no table has
+     */
+    public static PartsList of(Design design) {
+        return PartsMaker.of(design, CutMaker.of(design), FixingsMaker.of(design));
+    }
 
     /** The parts of one group. */
     public List<Part> of(Group group) {

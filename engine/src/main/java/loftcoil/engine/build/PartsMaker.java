@@ -15,13 +15,16 @@ import loftcoil.engine.design.ColdFeed;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Safety;
 import loftcoil.engine.design.ShutterChoice;
+import loftcoil.engine.design.Structure;
 import loftcoil.engine.design.Tank;
 import loftcoil.engine.design.Tap;
+import loftcoil.engine.design.Vent;
 import loftcoil.engine.design.Window;
 import loftcoil.engine.pipe.TubeMetal;
 import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.supply.RatedFlow;
 import loftcoil.engine.tank.Box;
+import loftcoil.engine.tank.FullWeight;
 import loftcoil.engine.tank.LyingCylinder;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
@@ -36,6 +39,15 @@ final class PartsMaker {
     /** Allowance on sheet and lagging for cuts and corners; common practice, no source. */
     private static final double ALLOWANCE = 1.1;
 
+    /** Bearers under a tank where the design says none, saddles under a lying one, straps round it; common practice, no source. */
+    private static final int USUAL_BEARERS = 2;
+
+    private static final int SADDLES = 2;
+    private static final int STRAPS = 2;
+
+    /** Blocks under each pane and beside it, so that glass touches no frame; common practice, no source. */
+    private static final int BLOCKS_A_PANE = 6;
+
     private final Design design;
     private final List<Part> parts = new ArrayList<>();
 
@@ -43,13 +55,15 @@ final class PartsMaker {
         this.design = design;
     }
 
-    static PartsList of(Design design, CutList cuts) {
+    static PartsList of(Design design, CutList cuts, Fixings fixings) {
         PartsMaker maker = new PartsMaker(design);
         maker.parts.addAll(PipeParts.of(design, cuts));
         maker.coil();
+        maker.parts.addAll(FixingParts.of(design, cuts, fixings));
         maker.parts.addAll(LaggingParts.of(design));
         maker.tankLagging();
         maker.tank();
+        maker.support();
         maker.window();
         maker.taps();
         maker.safety();
@@ -86,6 +100,24 @@ final class PartsMaker {
                             "area",
                             area(areaM2))));
         });
+    }
+
+    private void support() {
+        int bearers = design.safety()
+                .flatMap(Safety::structure)
+                .map(Structure::bearers)
+                .filter(count -> count > 0)
+                .orElse(USUAL_BEARERS);
+        boolean lying = design.tank().shape() instanceof LyingCylinder;
+        add(TANK, lying ? SADDLES : bearers, lying ? "parts.saddles" : "parts.bearers");
+        double shoveN = FullWeight.of(design.tank().shape(), design.tank().emptyMassKg())
+                        .forceN()
+                / 10;
+        add(TANK, STRAPS, "parts.straps", "shove", new Measure(shoveN, MeasureKind.FORCE_N));
+        design.safety()
+                .flatMap(Safety::vent)
+                .filter(vent -> vent.kind() == Vent.Kind.LOOSE_LID)
+                .ifPresent(vent -> add(TANK, 1, "parts.lid"));
     }
 
     private static MeasuredText shapeOf(Tank tank) {
@@ -163,6 +195,13 @@ final class PartsMaker {
             if (window.panes() > 1) {
                 add(WINDOW, window.panes() - 1, "parts.spacer", "gap", Measure.millimetres(window.gapMm()));
             }
+            add(
+                    WINDOW,
+                    Measure.metres(ALLOWANCE * 4 * Math.sqrt(window.areaM2())),
+                    "parts.frame",
+                    "weight",
+                    Measure.kilograms(LoadsMaker.glassKg(window)));
+            add(WINDOW, BLOCKS_A_PANE * window.panes(), "parts.blocks");
             Measure share = new Measure(100 * window.absorptance(), MeasureKind.PERCENT);
             add(WINDOW, area(design.coatedTank().bareM2()), "parts.paint", "share", share);
             if (window.reflected() > 0) {
@@ -253,7 +292,10 @@ final class PartsMaker {
                 .filter(vent -> vent.tube().isPresent())
                 .ifPresent(vent ->
                         vent(vent.tube().orElseThrow(), vent.aboveWaterlineM().orElse(0)));
-        design.fire().ifPresent(fire -> add(SAFETY, 1, "parts.alarm"));
+        design.fire().ifPresent(fire -> {
+            add(SAFETY, 1, "parts.alarm");
+            add(SAFETY, 1, "parts.flue-thermometer");
+        });
     }
 
     private void vent(String tube, double aboveM) {

@@ -60,6 +60,16 @@ public final class Changes {
         return Origins.decided(design, entry.apply().apply(design, valueText.strip()), entry.decides());
     }
 
+    /**
+     * The paths of the fields a change decides, {@code []} for each item of a list; what else moves only follows.
+     *
+     * @param name one of {@link #names} or the path of a field
+     * @throws RefusedException where there is no change of that name
+     */
+    public static List<String> decides(String name) {
+        return entry(name).decides();
+    }
+
     /** The design with one thing changed for a try, so that nothing is said on where its value is from. */
     static Design tried(Design design, String name, String valueText) {
         return entry(name).apply().apply(design, valueText.strip());

@@ -77,7 +77,7 @@ final class TankFields {
             "refillAtH",
             "Hour at which the tank is filled by hand",
             "Only where somebody fills it up once a day.",
-            Said.number(Leaf.number(0, 24, FieldUnit.H), "cold water follows every draw by itself"),
+            Said.number(Leaf.number(0, 24, FieldUnit.CLOCK), "cold water follows every draw by itself"),
             Tank::refillAtH);
 
     private static final Field<Tank, Optional<Tank.Kind>> SHAPE = new Field<>(
@@ -100,6 +100,14 @@ final class TankFields {
             Said.of(Leaf.code("coat", Tank.Coat.class, Tank.Coat.CLOSE_FITTING), "close-fitting"),
             Tank::coat);
 
+    private static final Field<Tank, OptionalDouble> RADIATOR = new Field<>(
+            "radiatorKW",
+            "Heat of a radiator joined to the tank",
+            "A sink for heat that a fire gives beyond what is drawn: beside the tank, joined to it near its top and near its base, without a"
+                    + " valve. As it is sold: at 50 K between its water and the place.",
+            Said.number(Leaf.number(0, 5, FieldUnit.KW), "no radiator"),
+            Tank::radiatorKW);
+
     static final Table<Tank> TABLE = new Table<>(
             List.of(
                     VOLUME,
@@ -115,7 +123,8 @@ final class TankFields {
                     REFILL,
                     SHAPE,
                     LENGTH,
-                    COAT),
+                    COAT,
+                    RADIATOR),
             of -> new Tank(
                     of.of(VOLUME),
                     of.of(HEIGHT),
@@ -130,7 +139,8 @@ final class TankFields {
                     of.of(REFILL),
                     of.of(SHAPE),
                     of.of(LENGTH),
-                    of.of(COAT)));
+                    of.of(COAT),
+                    of.of(RADIATOR)));
 
     private TankFields() {}
 }

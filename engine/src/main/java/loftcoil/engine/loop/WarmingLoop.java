@@ -39,6 +39,8 @@ public final class WarmingLoop {
     private final int coil;
     private final double[] jPerKg;
     private final double[] tempC;
+    private final double[] density;
+    private final double[] kinematic;
     private final double[] kg;
     private final double[] cellM;
     private final double[] boilJPerKg;
@@ -70,6 +72,8 @@ public final class WarmingLoop {
         int count = first[segments.length];
         jPerKg = new double[count];
         tempC = new double[count];
+        density = new double[count];
+        kinematic = new double[count];
         kg = new double[count];
         cellM = new double[count];
         boilJPerKg = new double[count];
@@ -88,6 +92,8 @@ public final class WarmingLoop {
         coil = as.coil;
         jPerKg = as.jPerKg.clone();
         tempC = as.tempC.clone();
+        density = as.density.clone();
+        kinematic = as.kinematic.clone();
         kg = as.kg;
         cellM = as.cellM;
         boilJPerKg = as.boilJPerKg;
@@ -123,8 +129,8 @@ public final class WarmingLoop {
             int cells = first[s + 1] - first[s];
             for (int i = first[s]; i < first[s + 1]; i++) {
                 double part = (i - first[s] + 0.5) / cells;
-                tempC[i] = ends.startC() + part * (ends.endC() - ends.startC());
-                jPerKg[i] = WaterHeat.jPerKg(tempC[i]);
+                jPerKg[i] = WaterHeat.jPerKg(ends.startC() + part * (ends.endC() - ends.startC()));
+                look(i);
             }
         }
         flowKgPerS = flow.flowKgPerS();
@@ -142,7 +148,7 @@ public final class WarmingLoop {
             double boilC = Math.min(Limits.FORMULA_C, surface.boilingC(levelM));
             boilJPerKg[i] = WaterHeat.jPerKg(boilC);
             jPerKg[i] = WaterHeat.jPerKg(startC);
-            tempC[i] = startC;
+            look(i);
             kg[i] = waterKg + metalKg;
             cellM[i] = lengthM;
         }
@@ -163,17 +169,10 @@ public final class WarmingLoop {
         double flow = Math.max(LEAST_FLOW, Math.abs(flowKgPerS));
         for (int s = 0; s < segments.length; s++) {
             Segment segment = segments[s];
-            double density = 0;
-            double kinematic = 0;
-            for (int i = first[s]; i < first[s + 1]; i++) {
-                density += LiquidTable.WATER.densityKgPerM3(tempC[i]);
-                kinematic += LiquidTable.WATER.kinematicM2PerS(tempC[i]);
-            }
-            density /= first[s + 1] - first[s];
-            kinematic /= first[s + 1] - first[s];
-            drivePa -= Constants.GRAVITY_M_PER_S2 * (density - columnKgPerM3) * segment.riseM;
-            double reynolds = flow * segment.boreM / (segment.areaM2 * kinematic * density);
-            perFlow += segment.resistancePa(flow, reynolds, density, direction) / flow;
+            double mean = mean(density, s);
+            drivePa -= Constants.GRAVITY_M_PER_S2 * (mean - columnKgPerM3) * segment.riseM;
+            double reynolds = flow * segment.boreM / (segment.areaM2 * mean(kinematic, s) * mean);
+            perFlow += segment.resistancePa(flow, reynolds, mean, direction) / flow;
         }
         // Friction in a straight line through the flow before: stable for any step, and exact once the flow is steady.
         double inertia = inertiaPerM / seconds;
@@ -181,6 +180,14 @@ public final class WarmingLoop {
         double most = detail.cellsAStep() * leastKg / seconds;
         flowKgPerS = Math.max(-most, Math.min(most, next));
         return flowKgPerS;
+    }
+
+    private double mean(double[] of, int s) {
+        double sum = 0;
+        for (int i = first[s]; i < first[s + 1]; i++) {
+            sum += of[i];
+        }
+        return sum / (first[s + 1] - first[s]);
     }
 
     /** Stops the water: a port of the tank is dry. */
@@ -243,11 +250,11 @@ public final class WarmingLoop {
     private void mix(double seconds, double tankJPerKg) {
         int last = jPerKg.length - 1;
         double tank = LiquidTable.WATER.densityKgPerM3(WaterHeat.tempC(tankJPerKg));
-        double here = LiquidTable.WATER.densityKgPerM3(tempC[0]);
+        double here = density[0];
         portsJ -= mixed(mixedKg(0, 0, tank - here, -1, seconds), 0, tankJPerKg);
         for (int s = 0; s < segments.length; s++) {
             for (int i = first[s]; i < first[s + 1] && i < last; i++) {
-                double next = LiquidTable.WATER.densityKgPerM3(tempC[i + 1]);
+                double next = density[i + 1];
                 double most = Math.min(kg[i], kg[i + 1]) * MOST_MIXED;
                 double heatJ = mixed(Math.min(most, mixedKg(s, i, next - here, 1, seconds)), i, jPerKg[i + 1]);
                 jPerKg[i + 1] -= heatJ / kg[i + 1];
@@ -293,9 +300,9 @@ public final class WarmingLoop {
     }
 
     private void lose(int s, double seconds) {
-        LossTable loss = segments[s].loss;
+        double[] lostWPerM = segments[s].loss.lostWPerM();
         for (int i = first[s]; i < first[s + 1]; i++) {
-            double lost = loss.wPerMK(tempC[i]) * cellM[i] * (tempC[i] - loss.aroundC()) * seconds;
+            double lost = LossTable.at(lostWPerM, tempC[i]) * cellM[i] * seconds;
             jPerKg[i] -= lost / kg[i];
             lostJ += lost;
         }
@@ -310,8 +317,16 @@ public final class WarmingLoop {
                 steamJ += over * kg[i];
                 boiling = true;
             }
-            tempC[i] = WaterHeat.tempC(jPerKg[i]);
+            look(i);
         }
+    }
+
+    /** Reads what follows from the heat of a cell. */
+    private void look(int i) {
+        double place = WaterByHeat.place(jPerKg[i]);
+        tempC[i] = WaterByHeat.tempC(place);
+        density[i] = WaterByHeat.densityKgPerM3(place);
+        kinematic[i] = WaterByHeat.kinematicM2PerS(place);
     }
 
     /** Flow of now, kg/s, forward positive. */

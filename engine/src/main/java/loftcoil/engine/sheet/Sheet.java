@@ -57,6 +57,15 @@ public record Sheet(
         return verdict.cautions();
     }
 
+    /**
+     * Whether the design raises a caution of that code.
+     *
+     * @param code such as {@code LC-VENT-LOW}; one that no rule knows is never raised
+     */
+    public boolean raises(String code) {
+        return cautions().stream().anyMatch(caution -> caution.code().equals(code));
+    }
+
     /** What the design does not say and that decides over a danger. */
     public List<Ask> asks() {
         return verdict.asks();

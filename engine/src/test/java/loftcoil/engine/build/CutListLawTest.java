@@ -115,7 +115,7 @@ class CutListLawTest {
                 .map(Piece::between)
                 .toList();
         assertEquals(3, joints.size(), joints.toString());
-        int couplings = PartsMaker.of(design, cuts).parts().stream()
+        int couplings = PartsList.of(design).parts().stream()
                 .filter(part -> part.what().metric().equals("coupling, for EN1057 22x0.9"))
                 .mapToInt(part -> (int) part.amount().value())
                 .sum();
@@ -124,7 +124,7 @@ class CutListLawTest {
 
     @Test
     void fittingsOfThePartsListAreThoseOfTheDesign() {
-        PartsList parts = PartsMaker.of(BOTHY, CutMaker.of(BOTHY));
+        PartsList parts = PartsList.of(BOTHY);
         int elbows = parts.parts().stream()
                 .filter(part -> part.what().metric().startsWith("sharp 90 degree elbow"))
                 .mapToInt(part -> (int) part.amount().value())

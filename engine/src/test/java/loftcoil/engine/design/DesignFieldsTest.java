@@ -104,6 +104,14 @@ class DesignFieldsTest {
                         DesignFields.compare(WHOLE, changed).stream()
                                 .anyMatch(difference -> difference.path().equals(path)),
                         path);
+                assertTrue(
+                        Differences.between(WHOLE, changed).stream()
+                                .anyMatch(said -> said.path().equals(path)
+                                        && !said.label().isBlank()
+                                        && !said.before()
+                                                .metric()
+                                                .equals(said.after().metric())),
+                        () -> path + " is not told: " + Differences.between(WHOLE, changed));
                 assertEquals(changed, DesignJson.read(DesignJson.write(changed)));
                 assertEquals(
                         Origin.YOURS,

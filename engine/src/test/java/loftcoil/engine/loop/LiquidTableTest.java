@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import loftcoil.engine.pipe.Lagging;
 import loftcoil.engine.pipe.PipeLoss;
+import loftcoil.engine.tank.WaterHeat;
 import loftcoil.engine.water.Water;
 import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.junit.jupiter.api.Test;
@@ -17,6 +18,16 @@ class LiquidTableTest {
             assertEquals(1, LiquidTable.WATER.specificHeatJPerKgK(t) / Water.specificHeatJPerKgK(t), 1e-7);
             double kinematic = Water.viscosityPaS(t) / Water.densityKgPerM3(t);
             assertEquals(1, LiquidTable.WATER.kinematicM2PerS(t) / kinematic, 1e-6);
+        }
+    }
+
+    @Test
+    void readByItsHeatWaterIsTheSame() {
+        for (double t = 0; t <= 110; t += 0.0371) {
+            double place = WaterByHeat.place(WaterHeat.jPerKg(t));
+            assertEquals(t, WaterByHeat.tempC(place), 1e-5);
+            assertEquals(LiquidTable.WATER.densityKgPerM3(t), WaterByHeat.densityKgPerM3(place), 3e-5);
+            assertEquals(1, WaterByHeat.kinematicM2PerS(place) / LiquidTable.WATER.kinematicM2PerS(t), 3e-6, t + " °C");
         }
     }
 
@@ -45,6 +56,8 @@ class LiquidTableTest {
                 for (double waterC = 0.5; waterC <= 110; waterC += 1.3) {
                     double exact = PipeLoss.wPerMK(Loops.TUBE_22, lagging, waterC, aroundC);
                     assertEquals(1, table.wPerMK(waterC) / exact, 0.005, waterC + " in " + aroundC + " " + lagging);
+                    double lostW = table.wPerMK(waterC) * (waterC - aroundC);
+                    assertEquals(lostW, LossTable.at(table.lostWPerM(), waterC), 0.03);
                 }
             }
         }

@@ -2,16 +2,17 @@ package loftcoil.runner.chart;
 
 import java.math.BigDecimal;
 import java.util.Map;
+import loftcoil.runner.look.Colours;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
 /** Grid, zero line, tick numbers, the names of the axes, and marks. */
 final class ChartAxes {
 
-    private static final String GRID = "#d9dce0";
-    private static final String INK = "#1d2329";
+    private static final String GRID = Colours.light().of("line");
+    private static final String INK = Colours.light().of("ink");
     static final int MARK_ROW = 20;
-    private static final String MARK = "#8a1c1c";
+    private static final String MARK = Colours.light().of("ink");
 
     private final Element svg;
     private final Document document;

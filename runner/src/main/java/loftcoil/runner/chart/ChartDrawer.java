@@ -15,13 +15,14 @@ import javax.xml.transform.TransformerFactory;
 import javax.xml.transform.dom.DOMSource;
 import javax.xml.transform.stream.StreamResult;
 import loftcoil.engine.words.Numeral;
+import loftcoil.runner.look.Colours;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
 /** Draws a chart order: an SVG that stands alone or within a page, its words, and its numbers as a table. */
 public final class ChartDrawer {
 
-    private static final String INK = "#1d2329";
+    private static final String INK = Colours.light().of("ink");
     private static final int AXIS_NAME = 20;
     private static final int ABOVE = 14;
 
@@ -77,10 +78,13 @@ public final class ChartDrawer {
         document.appendChild(svg);
         named(svg, "title", id + "-title", order.title());
         named(svg, "desc", id + "-desc", says);
+        svg.setAttribute("data-readout", ChartReadout.of(order, frame));
         title.draw(svg);
+        ChartNotes.shade(svg, order, frame);
         ChartAxes axes = new ChartAxes(svg, frame);
         axes.draw(order, nameY);
         svg.appendChild(curves(document, order, frame, id));
+        ChartNotes.crossings(svg, order, frame);
         axes.marks(order);
         legend.draw(svg, frame);
         return write(document);

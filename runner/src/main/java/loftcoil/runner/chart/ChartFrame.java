@@ -17,7 +17,7 @@ import java.util.List;
  */
 record ChartFrame(Ticks across, Ticks up, double low, double high, int left, int top, int legendRows) {
 
-    static final int WIDTH = 560;
+    static final int WIDTH = 480;
     static final int PLOT_HEIGHT = 270;
     static final int RIGHT = 22;
     static final int BELOW = 58;
@@ -29,7 +29,7 @@ record ChartFrame(Ticks across, Ticks up, double low, double high, int left, int
     /** Width of a figure at that size. */
     private static final double FIGURE = 10.4;
 
-    private static final int TICKS_ACROSS = 7;
+    private static final int TICKS_ACROSS = 6;
     private static final int TICKS_UP = 5;
 
     static ChartFrame of(ChartOrder order, int top, int legendRows) {

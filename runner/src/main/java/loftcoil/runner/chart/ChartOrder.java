@@ -10,8 +10,14 @@ import java.util.List;
  * @param up the vertical axis
  * @param curves the lines, at least one
  * @param marks vertical lines with a word, such as where it boils
+ * @param empty what it means where a curve has no value, such as that the loop stands still; empty where nothing is said
  */
-public record ChartOrder(String title, Axis across, Axis up, List<Curve> curves, List<Mark> marks) {
+public record ChartOrder(String title, Axis across, Axis up, List<Curve> curves, List<Mark> marks, String empty) {
+
+    /** An order that says nothing of where a curve has no value. */
+    public ChartOrder(String title, Axis across, Axis up, List<Curve> curves, List<Mark> marks) {
+        this(title, across, up, curves, marks, "");
+    }
 
     /** Keeps its own copies. */
     public ChartOrder {

@@ -8,7 +8,7 @@ import org.w3c.dom.Element;
 /** The title, broken into lines between words where it is long. */
 final class ChartTitle {
 
-    private static final int LETTERS = 52;
+    private static final int LETTERS = 44;
     private static final int LINE = 22;
 
     private final List<String> lines = new ArrayList<>();
@@ -38,7 +38,7 @@ final class ChartTitle {
                     Map.of(
                             "x", "8",
                             "y", "" + (20 + i * LINE),
-                            "font-size", "17",
+                            "font-size", "18",
                             "font-weight", "bold",
                             "class", "lc-ink-fill")));
         }

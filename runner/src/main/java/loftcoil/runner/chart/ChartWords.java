@@ -3,11 +3,13 @@ package loftcoil.runner.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import loftcoil.engine.words.Numeral;
 
 /** What a chart says, in sentences: axes, ranges, highest and lowest places, crossings of zero, gaps and marks. */
 final class ChartWords {
 
     private static final int MOST_CROSSINGS = 4;
+    private static final int PLACE_DIGITS = 3;
 
     private ChartWords() {}
 
@@ -20,6 +22,19 @@ final class ChartWords {
         for (ChartOrder.Curve curve : order.curves()) {
             says.append(curve(curve));
         }
+        for (ChartPlaces.Crossing crossing : ChartPlaces.crossings(order)) {
+            says.append(crossing(order, crossing));
+        }
+        for (ChartPlaces.Stretch stretch : ChartPlaces.empty(order)) {
+            Digits digits = Digits.forAll(List.of(stretch.from(), stretch.to()));
+            says.append("From ")
+                    .append(digits.text(stretch.from()))
+                    .append(" to ")
+                    .append(digits.text(stretch.to()))
+                    .append(" there is no value: ")
+                    .append(order.empty())
+                    .append(". ");
+        }
         for (ChartOrder.Mark mark : order.marks()) {
             String at = Digits.forAll(List.of(mark.at())).text(mark.at());
             says.append("Marked at ")
@@ -29,6 +44,15 @@ final class ChartWords {
                     .append(". ");
         }
         return says.toString().strip();
+    }
+
+    private static String crossing(ChartOrder order, ChartPlaces.Crossing crossing) {
+        ChartOrder.Curve one = order.curves().get(crossing.one());
+        ChartOrder.Curve other = order.curves().get(crossing.other());
+        return capital(one.name()) + " and " + other.name() + " cross at "
+                + Numeral.shown(crossing.x(), PLACE_DIGITS) + ", at a value of "
+                + Numeral.shown(crossing.y(), PLACE_DIGITS)
+                + ". ";
     }
 
     private static String axis(ChartOrder.Axis axis) {

@@ -26,6 +26,9 @@ final class CurveShapes {
 
     private static final int DOT = 8;
 
+    /** A curve of no more points than this shows each of them. */
+    private static final int FEW = 12;
+
     /** Blue part of the colours that mark our curves; no other colour of a bare chart has it. */
     private static final int TAG = 7;
 
@@ -108,7 +111,8 @@ final class CurveShapes {
             series(chart, "line " + index, array(curve.xs()), ys, index, XYSeriesRenderStyle.Line);
         }
         // A point between two gaps has no neighbour to draw a line to.
-        Points alone = curve.dots() ? points : points.alone();
+        // Few points are sizes one can buy, or measurements: each is shown, as nothing lies between them.
+        Points alone = curve.dots() || curve.ys().size() <= FEW ? points : points.alone();
         if (!alone.isEmpty()) {
             double[] xs = new double[alone.size()];
             double[] ys = new double[alone.size()];

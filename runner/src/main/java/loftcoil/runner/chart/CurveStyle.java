@@ -1,10 +1,11 @@
 package loftcoil.runner.chart;
 
 import java.util.List;
+import loftcoil.runner.look.Colours;
 
 /**
- * How curves differ: by colour, and by dash for those who do not see the colour. The colours are the first of the
- * Okabe–Ito palette, darkened where they are thin on white.
+ * How curves differ: by colour, and by dash for those who do not see the colour. The colours are those of the style sheet of
+ * the look, which are told apart by everybody.
  *
  * @param number which curve, from 1; also the number in its class name
  * @param colour its colour on white, as {@code #rrggbb}
@@ -13,12 +14,16 @@ import java.util.List;
 record CurveStyle(int number, String colour, List<Float> dash) {
 
     private static final List<CurveStyle> STYLES = List.of(
-            new CurveStyle(1, "#0072b2", List.of()),
-            new CurveStyle(2, "#c24e00", List.of(9f, 4f)),
-            new CurveStyle(3, "#00805c", List.of(2.5f, 3.5f)),
-            new CurveStyle(4, "#a03a78", List.of(12f, 4f, 2.5f, 4f)),
-            new CurveStyle(5, "#6b5b00", List.of(5f, 5f)),
-            new CurveStyle(6, "#333333", List.of(14f, 5f)));
+            style(1, List.of()),
+            style(2, List.of(9f, 4f)),
+            style(3, List.of(2.5f, 3.5f)),
+            style(4, List.of(12f, 4f, 2.5f, 4f)),
+            style(5, List.of(5f, 5f)),
+            style(6, List.of(14f, 5f)));
+
+    private static CurveStyle style(int number, List<Float> dash) {
+        return new CurveStyle(number, Colours.light().of("curve-" + number), dash);
+    }
 
     /** The style of the curve at an index from 0; they repeat after six. */
     static CurveStyle at(int index) {

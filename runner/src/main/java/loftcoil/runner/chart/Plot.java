@@ -95,7 +95,8 @@ public final class Plot {
             requireFinite("across", value);
         }
         return new Plot(
-                new ChartOrder(order.title(), new Axis(label, unit), order.up(), order.curves(), order.marks()),
+                new ChartOrder(
+                        order.title(), new Axis(label, unit), order.up(), order.curves(), order.marks(), order.empty()),
                 listOf(values));
     }
 
@@ -159,6 +160,16 @@ public final class Plot {
     }
 
     /**
+     * Says what it means where a curve has no value.
+     *
+     * @param words such as {@code "stands still or boils"}
+     */
+    public Plot empty(String words) {
+        return new Plot(
+                new ChartOrder(order.title(), order.across(), order.up(), order.curves(), order.marks(), words), xs);
+    }
+
+    /**
      * Shows the plot.
      *
      * @throws RefusedException where there is no curve or none has a single number
@@ -193,7 +204,7 @@ public final class Plot {
     }
 
     private Plot with(Axis up, List<Curve> curves, List<Mark> marks) {
-        return new Plot(new ChartOrder(order.title(), order.across(), up, curves, marks), xs);
+        return new Plot(new ChartOrder(order.title(), order.across(), up, curves, marks, order.empty()), xs);
     }
 
     private static <T> List<T> joined(List<T> list, T more) {

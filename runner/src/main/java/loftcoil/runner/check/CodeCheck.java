@@ -1,6 +1,7 @@
 package loftcoil.runner.check;
 
 import java.util.Optional;
+import java.util.regex.Pattern;
 import loftcoil.engine.words.Numeral;
 import loftcoil.runner.exercise.Code;
 import loftcoil.runner.exercise.Reckoning;
@@ -10,11 +11,17 @@ import loftcoil.runner.unit.WrittenUnit;
 /** Checks a few lines of Java by their last value. */
 final class CodeCheck {
 
+    private static final Pattern NUMBER_ALONE = Pattern.compile("-?[\\d.eE+-]+[dDfFL]?\\s*;?");
+
     private CodeCheck() {}
 
     static Verdict verdict(Code code, String java, Reckoning reckoning) {
         if (java.isBlank()) {
             return new Verdict.Unreadable("Write some Java; its last line should be the value.");
+        }
+        if (NUMBER_ALONE.matcher(java.replaceAll("//.*", "").strip()).matches()) {
+            return new Verdict.Unreadable(
+                    "That is a number alone. Write the Java that works it out; its last line should be the value.");
         }
         double value;
         try {

@@ -1,7 +1,6 @@
 package loftcoil.runner.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -62,9 +61,15 @@ final class BuildCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        SheetSetting setting = new SheetSetting(paper.chosen(), units.chosen(), LocalDate.now(ZoneId.systemDefault()));
+        SheetSetting setting =
+                new SheetSetting(paper.chosen(), units.chosen(folder), LocalDate.now(ZoneId.systemDefault()));
         TargetFile target = TargetFile.of(to);
-        BuildSheet sheet = BuildSheet.of(DesignFile.read(design()));
+        spec.commandLine()
+                .getErr()
+                .println(
+                        "Working out the build sheet; that takes some seconds. Ctrl+C stops it, and nothing is written then.");
+        spec.commandLine().getErr().flush();
+        BuildSheet sheet = BuildSheet.of(DesignFile.read(folder.design(file)));
         Optional<Clears> found = clears
                 ? Optional.of(ClearSearch.of(
                         sheet.design(), new SearchProgress(spec.commandLine().getErr())))
@@ -76,23 +81,9 @@ final class BuildCommand implements Callable<Integer> {
         out.println("The build sheet of '" + sheet.design().name() + "' is in " + target.path());
         if (!sheet.buildable()) {
             out.println("It begins with why this design must not be built as it is. "
-                    + sheet.verdict().metric().replace("*", ""));
+                    + setting.units().words(sheet.verdict()).replace("*", ""));
         }
         out.flush();
         return Refusals.FINE;
-    }
-
-    private Path design() {
-        if (file != null) {
-            return file;
-        }
-        Path own = folder.path().resolve("design.json");
-        if (!Files.exists(own)) {
-            throw RefusedFile.of(
-                    own,
-                    "you have no design of your own yet",
-                    "decide something in a lesson first, or name a design file");
-        }
-        return own;
     }
 }

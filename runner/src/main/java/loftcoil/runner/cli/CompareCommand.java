@@ -15,6 +15,7 @@ import loftcoil.runner.show.ComparisonText;
 import loftcoil.runner.show.SideBySide;
 import loftcoil.runner.terminal.Wrap;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -31,8 +32,9 @@ final class CompareCommand implements Callable<Integer> {
 
     private static final int WIDTH = 88;
     private static final String MORE =
-            "The designs differ in more than these changes: something else in the files is not the same.";
-    private static final String NO_NAME = "What differs in the files is none of the changes that have a name.";
+            "These are the changes that have a name; the rest of what differs, as listed above, acts with them.";
+    private static final String NO_NAME =
+            "What differs, as listed above, is none of the changes that have a name, so none is told by itself.";
 
     @Parameters(index = "0", paramLabel = "OLD", description = "the design as it was, a JSON file")
     private Path oldFile = Path.of("");
@@ -46,6 +48,9 @@ final class CompareCommand implements Callable<Integer> {
     @Option(names = "--no-year", description = "leave out the year, which takes a second or more for each change")
     private boolean noYear;
 
+    @Mixin
+    private UnitsOption units = new UnitsOption();
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -55,14 +60,21 @@ final class CompareCommand implements Callable<Integer> {
         Design after = DesignFile.read(newFile);
         Comparison compared = noYear ? Comparison.of(before, after) : Comparison.whole(before, after);
         List<NamedValue> changes = NamedValue.between(before, after);
-        Rebuild rebuild = noYear ? Rebuild.of(before, changes) : Rebuild.whole(before, changes);
+        Rebuild rebuild = noYear
+                ? Rebuild.of(before, changes)
+                : Rebuild.whole(
+                                before,
+                                changes,
+                                new SearchProgress(spec.commandLine().getErr(), "Marching a year for each change"))
+                        .result();
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             out.println(ComparisonJson.write(compared, rebuild));
         } else {
             List<String> lines = new ArrayList<>(
                     List.of(before.name() + " (" + oldFile + ") and " + after.name() + " (" + newFile + ")"));
-            lines.addAll(ComparisonText.lines(SideBySide.of(compared, rebuild.effects()), WIDTH));
+            lines.addAll(ComparisonText.lines(
+                    SideBySide.of(compared, rebuild.effects(), units.chosen(new FolderOption())), WIDTH));
             if (!rebuild.leadsTo(compared.after())) {
                 lines.add("");
                 lines.add(changes.isEmpty() ? NO_NAME : MORE);

@@ -9,7 +9,7 @@ import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.handout.HandoutHtml;
 import loftcoil.runner.handout.Paper;
 import loftcoil.runner.handout.SheetSetting;
-import loftcoil.runner.handout.Units;
+import loftcoil.runner.handout.ShoppingList;
 import loftcoil.runner.page.BuildSheetPrinter;
 import loftcoil.runner.show.LearnerApp;
 
@@ -28,22 +28,28 @@ final class HandoutPrinter implements BuildSheetPrinter {
     public Printed print(Asked asked) {
         Paper paper =
                 Paper.named(asked.paper()).orElseThrow(() -> RefusedException.of("paper", asked.paper(), "a4, letter"));
-        Units units =
-                Units.named(asked.units()).orElseThrow(() -> RefusedException.of("units", asked.units(), "metric, us"));
-        SheetSetting setting = new SheetSetting(paper, units, LocalDate.now(ZoneId.systemDefault()));
+        SheetSetting setting = new SheetSetting(paper, bench.units(), LocalDate.now(ZoneId.systemDefault()));
         BuildSheet sheet = bench.build();
-        return asked.pdf()
-                ? new Printed(name(sheet) + ".pdf", HandoutHtml.buildSheetPdf(sheet, bench.foundClears(), setting))
-                : new Printed(
-                        name(sheet) + ".html",
+        return switch (asked.form()) {
+            case PDF ->
+                new Printed(
+                        name("build-sheet", sheet) + ".pdf",
+                        HandoutHtml.buildSheetPdf(sheet, bench.foundClears(), setting));
+            case HTML ->
+                new Printed(
+                        name("build-sheet", sheet) + ".html",
                         HandoutHtml.buildSheet(sheet, bench.foundClears(), setting)
                                 .getBytes(StandardCharsets.UTF_8));
+            case CSV ->
+                new Printed(
+                        name("shopping-list", sheet) + ".csv",
+                        ShoppingList.csv(sheet.parts(), bench.units()).getBytes(StandardCharsets.UTF_8));
+        };
     }
 
-    private static String name(BuildSheet sheet) {
-        String plain = ("build-sheet-" + sheet.design().name())
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[^a-z0-9]+", "-");
+    private static String name(String what, BuildSheet sheet) {
+        String plain =
+                (what + "-" + sheet.design().name()).toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
         return plain.substring(0, Math.min(LONGEST_NAME, plain.length())).replaceAll("-$", "");
     }
 }

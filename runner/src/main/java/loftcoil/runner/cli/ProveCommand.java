@@ -1,6 +1,9 @@
 package loftcoil.runner.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import loftcoil.engine.fault.Fault;
@@ -8,9 +11,12 @@ import loftcoil.engine.fault.KnownNames;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.lesson.Lesson;
+import loftcoil.runner.lesson.LessonMinutes;
+import loftcoil.runner.prove.ExerciseTable;
 import loftcoil.runner.prove.LessonProof;
 import loftcoil.runner.prove.Proof;
 import loftcoil.runner.session.SessionSetup;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -43,15 +49,48 @@ final class ProveCommand implements Callable<Integer> {
             description = "learners' seeds to try, separated by commas (default: ${DEFAULT-VALUE})")
     private List<Long> seeds = List.of();
 
+    @Option(
+            names = "--table",
+            paramLabel = "FILE",
+            description =
+                    "write a table of every exercise there: what it needs, where that is taught and shown, its tolerance"
+                            + " and the nearest wrong idea (comma-separated values)")
+    private @Nullable Path table;
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
-        List<LessonProof> proofs =
-                new Proof(chosen(course.read()), SessionSetup.usual(), seeds).run(proof -> print(out, proof));
+        Course whole = course.read();
+        if (table != null) {
+            TargetFile.tryOut(table);
+        }
+        List<LessonProof> proofs = new Proof(chosen(whole), SessionSetup.usual(), seeds).run(proof -> {
+            print(out, proof);
+            whole.lesson(proof.lessonId()).ifPresent(lesson -> minutes(out, lesson));
+        });
+        if (table != null) {
+            write(table, ExerciseTable.of(whole, proofs));
+        }
         return proofs.stream().allMatch(proof -> proof.faults().isEmpty()) ? Refusals.FINE : Refusals.OWN_FAULT;
+    }
+
+    /** A header that says another time than the count is told; nothing is wrong with what the lesson teaches. */
+    private static void minutes(PrintWriter out, Lesson lesson) {
+        int counted = LessonMinutes.of(lesson);
+        if (counted != lesson.minutes()) {
+            out.println("    its header says " + lesson.minutes() + " minutes, counted are " + counted);
+        }
+    }
+
+    private static void write(Path file, String table) {
+        try {
+            Files.writeString(file, table);
+        } catch (IOException refused) {
+            throw RefusedFile.unwritable(file, refused, "a file that may be written");
+        }
     }
 
     private Course chosen(Course whole) {

@@ -24,19 +24,35 @@ final class TargetFile {
         this.pdf = pdf;
     }
 
-    /** The file of that name. */
+    /** The file of that name, which ends in .html or .pdf. */
     static TargetFile of(Path file) {
-        String name = file.toString().toLowerCase(Locale.ROOT);
-        boolean pdf = name.endsWith(".pdf");
-        if (!pdf && !name.endsWith(".html")) {
+        boolean pdf = ends(file, ".pdf");
+        if (!pdf && !ends(file, ".html")) {
             throw RefusedFile.of(file, "neither .html nor .pdf", ALLOWED);
         }
+        return tried(file, pdf, ALLOWED);
+    }
+
+    /** The file of that name, which ends in .csv. */
+    static TargetFile csv(Path file) {
+        String allowed = "a file name that ends in .csv, in a folder that is there";
+        if (!ends(file, ".csv")) {
+            throw RefusedFile.of(file, "not .csv", allowed);
+        }
+        return tried(file, /* pdf= */ false, allowed);
+    }
+
+    private static boolean ends(Path file, String ending) {
+        return file.toString().toLowerCase(Locale.ROOT).endsWith(ending);
+    }
+
+    private static TargetFile tried(Path file, boolean pdf, String allowed) {
         if (Files.isDirectory(file)) {
-            throw RefusedFile.of(file, "a folder", ALLOWED);
+            throw RefusedFile.of(file, "a folder", allowed);
         }
         Path folder = file.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
-            throw RefusedFile.of(file, "its folder is missing", ALLOWED);
+            throw RefusedFile.of(file, "its folder is missing", allowed);
         }
         tryOut(file);
         return new TargetFile(file, pdf);
@@ -70,7 +86,15 @@ final class TargetFile {
 
     /** Writes the one or the other; a file that was there is replaced. */
     void write(Supplier<String> html, Supplier<byte[]> asPdf) {
-        byte[] bytes = pdf ? asPdf.get() : html.get().getBytes(StandardCharsets.UTF_8);
+        write(pdf ? asPdf.get() : html.get().getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Writes that text; a file that was there is replaced. */
+    void write(String text) {
+        write(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private void write(byte[] bytes) {
         try {
             Files.write(file, bytes);
         } catch (IOException refused) {

@@ -14,9 +14,23 @@ import java.util.TreeMap;
  * @param vary numbers that differ between learners, by Java name
  * @param source where the reference value is from; empty only for a decision
  * @param solution the worked solution; its parts are empty only for a decision
+ * @param shown where a calculation was shown with other numbers: the first words of that paragraph, or the name of the snippet
+ *     whose plot is read; empty where nothing is calculated
  */
 public record About(
-        String path, String text, boolean before, SortedMap<String, Span> vary, String source, Solution solution) {
+        String path,
+        String text,
+        boolean before,
+        SortedMap<String, Span> vary,
+        String source,
+        Solution solution,
+        String shown) {
+
+    /** An exercise to which nothing had to be shown. */
+    public About(
+            String path, String text, boolean before, SortedMap<String, Span> vary, String source, Solution solution) {
+        this(path, text, before, vary, source, solution, "");
+    }
 
     /** Keeps its own copies. */
     public About {
@@ -26,7 +40,7 @@ public record About(
     About with(Numbers numbers) {
         Solution own = new Solution(
                 numbers.fill(solution.first()), numbers.fill(solution.text()), numbers.before(solution.java()));
-        return new About(path, numbers.fill(text), before, new TreeMap<>(Map.of()), numbers.fill(source), own);
+        return new About(path, numbers.fill(text), before, new TreeMap<>(Map.of()), numbers.fill(source), own, shown);
     }
 
     /**

@@ -76,7 +76,10 @@ public final class ExerciseReader {
         SortedMap<String, About.Span> vary = PartsReader.vary(fields);
         String allowed = "where the reference value is from; \"common practice\" or \"from memory\" where that is so";
         String source = judged ? fields.words("source", allowed) : fields.wordsIfSaid("source", allowed);
-        return new About(path, text, before(fields), vary, source, PartsReader.solution(fields, judged, reckoned));
+        String shown = fields.wordsIfSaid(
+                "shown", "the first words of the paragraph that shows the sum with other numbers, or a snippet's name");
+        return new About(
+                path, text, before(fields), vary, source, PartsReader.solution(fields, judged, reckoned), shown);
     }
 
     private static boolean before(JsonFields fields) {
@@ -156,7 +159,28 @@ public final class ExerciseReader {
                 PartsReader.reference(fields.object("reference", "{\"java\": …, \"unit\": …}")),
                 PartsReader.published(fields, about.vary().keySet()),
                 PartsReader.tolerance(fields),
-                PartsReader.mistakes(fields));
+                PartsReader.mistakes(fields),
+                lines(fields));
+    }
+
+    /** Each line has what may stand in it, the right one first. */
+    private static List<List<String>> lines(JsonFields fields) {
+        List<List<String>> lines = fields.each("lines", line -> {
+            List<String> choices =
+                    line.texts("java", "what may stand there, the right one first; one alone always stands");
+            line.done();
+            return choices;
+        });
+        boolean asks = lines.stream().anyMatch(line -> line.size() > 1);
+        boolean whole = lines.stream()
+                .noneMatch(line -> line.isEmpty() || Set.copyOf(line).size() != line.size());
+        if (!lines.isEmpty() && !(asks && whole)) {
+            fields.fault(
+                    "lines",
+                    lines.size() + " lines",
+                    "something in each, in at least one a choice, nothing twice in one");
+        }
+        return lines;
     }
 
     private static Decision decision(String path, JsonFields fields) {

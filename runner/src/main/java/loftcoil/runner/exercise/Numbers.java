@@ -43,7 +43,8 @@ public record Numbers(SortedMap<String, Double> values) {
         return java.isEmpty() || values.isEmpty() ? java : declarations() + "\n" + java;
     }
 
-    private String declarations() {
+    /** A declaration of each number, on one line. */
+    String declarations() {
         return values.entrySet().stream()
                 .map(value -> "double " + value.getKey() + " = " + value.getValue() + ";")
                 .collect(Collectors.joining(" "));

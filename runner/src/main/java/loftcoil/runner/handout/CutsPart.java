@@ -1,7 +1,9 @@
 package loftcoil.runner.handout;
 
+import java.util.ArrayList;
 import java.util.List;
 import loftcoil.engine.build.CutList;
+import loftcoil.engine.build.CutList.Piece;
 import loftcoil.runner.show.Html;
 
 /** Every piece of tube, and how the pieces come out of stock lengths. */
@@ -13,16 +15,8 @@ final class CutsPart {
         if (cuts.pieces().isEmpty()) {
             return "";
         }
-        List<List<String>> pieces = cuts.pieces().stream()
-                .map(piece -> List.of(
-                        Html.TICK,
-                        Html.element("strong", Html.text(piece.mark())),
-                        Html.element("strong", Html.text(measures.of(piece.cutMm()))),
-                        Html.text(measures.of(piece.centreMm())),
-                        Html.text(measures.of(piece.takeOffMm())),
-                        Html.text(piece.tube()),
-                        Html.text(piece.leg() + ": ") + Prose.inline(measures.words(piece.between()))))
-                .toList();
+        List<List<String>> pieces =
+                alike(cuts).stream().map(group -> row(group, measures)).toList();
         List<List<String>> bars = cuts.bars().stream()
                 .map(bar -> List.of(
                         Html.text(bar.tube()),
@@ -42,6 +36,7 @@ final class CutsPart {
                                 List.of(
                                         "cut",
                                         "mark",
+                                        "pieces",
                                         "cut length",
                                         "middle to middle",
                                         "take-off",
@@ -53,5 +48,42 @@ final class CutsPart {
                                 "bars",
                                 List.of("tube", "as sold", "cut from it, in this order", "used", "left over"),
                                 bars));
+    }
+
+    /** Pieces that follow one another and are cut alike, together: a long pipe has many. */
+    private static List<List<Piece>> alike(CutList cuts) {
+        List<List<Piece>> groups = new ArrayList<>();
+        for (Piece piece : cuts.pieces()) {
+            List<Piece> last = groups.isEmpty() ? List.of() : groups.get(groups.size() - 1);
+            if (!last.isEmpty() && sameCut(last.get(0), piece)) {
+                last.add(piece);
+            } else {
+                groups.add(new ArrayList<>(List.of(piece)));
+            }
+        }
+        return groups;
+    }
+
+    private static boolean sameCut(Piece one, Piece other) {
+        return one.leg().equals(other.leg())
+                && one.tube().equals(other.tube())
+                && one.cutMm().equals(other.cutMm())
+                && one.centreMm().equals(other.centreMm())
+                && one.between().equals(other.between());
+    }
+
+    private static List<String> row(List<Piece> group, MeasureText measures) {
+        Piece piece = group.get(0);
+        String last =
+                group.size() == 1 ? "" : " to " + group.get(group.size() - 1).mark();
+        return List.of(
+                Html.TICK.repeat(group.size()),
+                Html.element("strong", Html.text(piece.mark() + last)),
+                Integer.toString(group.size()),
+                Html.element("strong", Html.text(measures.of(piece.cutMm()))),
+                Html.text(measures.of(piece.centreMm())),
+                Html.text(measures.of(piece.takeOffMm())),
+                Html.text(piece.tube()),
+                Html.text(piece.leg() + ": ") + Prose.inline(measures.words(piece.between())));
     }
 }

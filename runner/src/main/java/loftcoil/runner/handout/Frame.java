@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import loftcoil.runner.look.Colours;
 import loftcoil.runner.show.Html;
 
 /**
@@ -21,15 +22,15 @@ record Frame(String title, String about, Head head, Paper paper) {
 
     /** For a browser: for the screen, light and dark, and for its printer. */
     String forBrowser(String body) {
-        return page(body, style("screen.css"));
+        return page(body, Colours.sheet() + Colours.drawing() + style("paper.css") + style("screen.css"));
     }
 
     /** For the PDF: the paper alone. */
     String forPdf(String body) {
-        return page(body, "");
+        return page(body, Colours.light().fill(style("paper.css")));
     }
 
-    private String page(String body, String more) {
+    private String page(String body, String styles) {
         return "<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\" xml:lang=\"en\">\n<head>\n"
                 + "<meta charset=\"utf-8\" />\n"
                 + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\" />\n"
@@ -37,12 +38,12 @@ record Frame(String title, String about, Head head, Paper paper) {
                 + "<meta name=\"description\" content=\"" + Html.text(about) + "\" />\n"
                 + "<meta name=\"subject\" content=\"" + Html.text(about) + "\" />\n"
                 + Html.element("title", Html.text(title))
-                + "<style>\n" + style("paper.css") + pageRules() + more + "</style>\n</head>\n<body>\n"
+                + "<style>\n" + styles + pageRules() + "</style>\n</head>\n<body>\n"
                 + "<main>\n" + body + "</main>\n</body>\n</html>\n";
     }
 
     private String pageRules() {
-        return "@page { size: " + paper.css() + " portrait; margin: 19mm 16mm 17mm 16mm;\n"
+        return "@page { size: " + paper.css() + " portrait; margin: 16mm 14mm 14mm 14mm;\n"
                 + box("top-left", "bottom", cssText(head.left()))
                 + box("top-right", "bottom", cssText(head.right()))
                 + box("bottom-left", "top", "\"Loftcoil\"")
@@ -53,7 +54,8 @@ record Frame(String title, String about, Head head, Paper paper) {
     /** A box in the margin of each printed page. */
     private static String box(String place, String towardsText, String content) {
         return "  @" + place + " { content: " + content + "; font-family: \"Sheet Sans\", system-ui, sans-serif;"
-                + " font-size: 8pt; color: #4c4a45; vertical-align: " + towardsText + "; padding: 3mm 0; text-align: "
+                + " font-size: 8pt; color: " + Colours.light().of("soft") + "; vertical-align: " + towardsText
+                + "; padding: 3mm 0; text-align: "
                 + place.replaceFirst(".*-", "") + "; }\n";
     }
 

@@ -40,16 +40,17 @@ public final class HandoutHtml {
     private static String body(BuildSheet sheet, Optional<Clears> clears, SheetSetting setting) {
         MeasureText measures = new MeasureText(setting.units());
         return SheetTop.of(sheet, clears, measures, day(setting))
-                + ConductPart.of(sheet, measures)
                 + FiguresPart.of(sheet, measures)
                 + ElevationPart.of(sheet, measures, setting.paper())
                 + PartsPart.of(sheet, measures)
                 + CutsPart.of(sheet.cuts(), measures)
+                + FixingsPart.of(sheet.fixings(), measures)
                 + LoadsPart.of(sheet, measures)
                 + FillingPart.of(sheet, measures)
                 + FirstHourPart.of(sheet, measures)
                 + UpkeepPart.of(sheet, measures)
-                + LogsPart.of(sheet.logs(), measures);
+                + LogsPart.of(sheet.logs(), measures)
+                + ConductPart.of(sheet, measures);
     }
 
     static String day(SheetSetting setting) {

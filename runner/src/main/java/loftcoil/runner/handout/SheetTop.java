@@ -69,16 +69,17 @@ final class SheetTop {
     private String contents() {
         String links = List.of(
                         "cautions=What can hurt",
-                        "conduct=" + ConductWords.TITLE,
                         "figures=Figures",
                         "elevation=Elevation",
                         "parts=Parts",
                         "cuts=Cutting list",
+                        "fixings=Clips, bends and the coil",
                         "loads=Weights",
                         "filling=Filling and first fire",
                         "first-hour=The first hour",
                         "upkeep=Upkeep",
-                        "logs=Log")
+                        "logs=Log",
+                        "conduct=" + ConductWords.TITLE)
                 .stream()
                 .map(entry -> entry.split("=", 2))
                 .map(entry -> "<a href=\"#" + entry[0] + "\">" + entry[1] + "</a>\n")

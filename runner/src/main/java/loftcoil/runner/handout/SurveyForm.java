@@ -10,6 +10,7 @@ import loftcoil.engine.design.DesignFields;
 import loftcoil.engine.survey.HabitAsked;
 import loftcoil.engine.survey.Station;
 import loftcoil.engine.words.MeasureKind;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.show.Html;
 
 /** The survey of a house as a form to carry about with a tape: every station, every question, blank lines for pipes and taps. */

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import loftcoil.runner.look.Colours;
 import org.jspecify.annotations.Nullable;
 
 /** The page's own files. Only names on the list are ever looked up, so no path leads elsewhere. */
@@ -44,6 +45,7 @@ final class Assets {
         Assets assets = new Assets();
         String names = new String(bytes(OWN + "files.txt"), StandardCharsets.UTF_8);
         names.lines().filter(name -> !name.isBlank()).forEach(name -> assets.add("/page/" + name, OWN + name));
+        Colours.STYLES.forEach(name -> assets.add("/page/" + name, Colours.FOLDER + name));
         EDITOR_FILES.forEach(name -> assets.add("/editor/" + name, EDITOR + name));
         return assets;
     }

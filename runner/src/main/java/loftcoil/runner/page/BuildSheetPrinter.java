@@ -15,18 +15,38 @@ public interface BuildSheetPrinter {
      * Prints.
      *
      * @param asked what is wanted
-     * @throws loftcoil.engine.fault.RefusedException where that paper or those units are not known; the message says which are
+     * @throws loftcoil.engine.fault.RefusedException where that paper is not known; the message says which are
      */
     Printed print(Asked asked);
+
+    /** What a file is. */
+    enum Form {
+        /** The sheet, to read or print. */
+        HTML("text/html; charset=utf-8"),
+        /** The sheet on paper. */
+        PDF("application/pdf"),
+        /** The shopping list with a column for prices. */
+        CSV("text/csv; charset=utf-8");
+
+        private final String mediaType;
+
+        Form(String mediaType) {
+            this.mediaType = mediaType;
+        }
+
+        /** Its media type. */
+        String mediaType() {
+            return mediaType;
+        }
+    }
 
     /**
      * What is wanted.
      *
-     * @param pdf true for PDF, false for HTML
+     * @param form what the file is to be
      * @param paper name of the paper
-     * @param units name of the units
      */
-    record Asked(boolean pdf, String paper, String units) {}
+    record Asked(Form form, String paper) {}
 
     /** A file. */
     final class Printed {

@@ -1,19 +1,21 @@
 package loftcoil.runner.page;
 
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import loftcoil.runner.page.BuildSheetPrinter.Form;
 
 /**
- * The build sheet at addresses of its own: {@code /sheet/show/PAPER/UNITS} to look at within the page, {@code /sheet/html/…} and
- * {@code /sheet/pdf/…} to keep. It brings its own style, so it has rules of its own; it may run nothing.
+ * The build sheet at addresses of its own: {@code /sheet/show/PAPER} to look at within the page, {@code /sheet/html/…},
+ * {@code /sheet/pdf/…} and, the shopping list, {@code /sheet/csv/…} to keep. It brings its own style, so it has rules of its own; it may run nothing.
  */
 final class Sheets {
 
-    private static final Pattern ADDRESS = Pattern.compile("/sheet/(show|html|pdf)/([a-z0-9]{1,20})/([a-z]{1,20})");
+    private static final Pattern ADDRESS = Pattern.compile("/sheet/(show|html|pdf|csv)/([a-z0-9]{1,20})");
     private static final Map<String, String> OWN_RULES = Map.of(
             "Content-Security-Policy",
             "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'; "
@@ -33,9 +35,9 @@ final class Sheets {
         if (!address.matches()) {
             return Optional.empty();
         }
-        BuildSheetPrinter.Asked asked =
-                new BuildSheetPrinter.Asked(address.group(1).equals("pdf"), address.group(2), address.group(3));
         boolean kept = !address.group(1).equals("show");
+        Form form = kept ? Form.valueOf(address.group(1).toUpperCase(Locale.ROOT)) : Form.HTML;
+        BuildSheetPrinter.Asked asked = new BuildSheetPrinter.Asked(form, address.group(2));
         return Optional.of(() -> reply(asked, kept));
     }
 
@@ -45,6 +47,6 @@ final class Sheets {
         if (kept) {
             headers.put("Content-Disposition", "attachment; filename=\"" + printed.name() + "\"");
         }
-        return new Reply(200, asked.pdf() ? "application/pdf" : "text/html; charset=utf-8", printed.bytes(), headers);
+        return new Reply(200, asked.form().mediaType(), printed.bytes(), headers);
     }
 }

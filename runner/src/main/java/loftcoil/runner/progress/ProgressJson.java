@@ -44,11 +44,29 @@ final class ProgressJson {
 
     /** A tree of an earlier edition as this one writes it. */
     private static JsonNode brought(JsonNode tree, int version) {
-        if (version == 1 && tree instanceof ObjectNode older && !older.has("refresher")) {
-            older.put("version", Progress.VERSION);
+        if (version == Progress.VERSION || !(tree instanceof ObjectNode older)) {
+            return tree;
+        }
+        older.put("version", Progress.VERSION);
+        if (version == 1 && !older.has("refresher")) {
             older.putObject("refresher");
         }
-        return tree;
+        if (!older.has("units")) {
+            older.put("units", "");
+        }
+        for (JsonNode lesson : older.path("lessons")) {
+            for (JsonNode answers : lesson.path("answers")) {
+                answers.forEach(ProgressJson::withoutWords);
+            }
+        }
+        OlderLessons.bring(older);
+        return older;
+    }
+
+    private static void withoutWords(JsonNode answer) {
+        if (answer instanceof ObjectNode given && !given.has("words") && !given.has("hint")) {
+            given.put("words", "").put("hint", "");
+        }
     }
 
     static byte[] write(Progress progress) {

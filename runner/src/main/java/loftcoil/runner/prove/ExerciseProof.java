@@ -18,6 +18,7 @@ import loftcoil.engine.words.Numeral;
 import loftcoil.runner.check.Checker;
 import loftcoil.runner.check.Verdict;
 import loftcoil.runner.course.Course;
+import loftcoil.runner.exercise.Code;
 import loftcoil.runner.exercise.Decision;
 import loftcoil.runner.exercise.Exercise;
 import loftcoil.runner.exercise.KnownMistake;
@@ -49,7 +50,7 @@ final class ExerciseProof {
     }
 
     void take(Course course, Step step) {
-        if (!(step instanceof Step.Question question)) {
+        if (!(step instanceof Step.Question question) || question.asked() == Step.Asked.AGAIN) {
             return;
         }
         checked++;
@@ -110,6 +111,9 @@ final class ExerciseProof {
                     .ifPresent(answer -> faults.add(where + ": the worked solution gives " + answer
                             + ", the reference is " + value.get() + " " + reference.unit()));
         }
+        if (exercise instanceof Code code) {
+            lines(code, where, value.get(), known);
+        }
         if (exercise instanceof Quantity quantity) {
             rounded(quantity, where, value.get(), known);
         }
@@ -118,6 +122,28 @@ final class ExerciseProof {
                     .filter(wrong -> tolerance.allows(value.get(), wrong))
                     .ifPresent(wrong -> faults.add(where + ": the mistake '" + mistake.because() + "' gives " + wrong
                             + ", which would pass as right"));
+        }
+    }
+
+    /** Of the form without typing the right lines give the reference, and no single wrong line does. */
+    private void lines(Code code, String where, double value, Map<String, Double> known) {
+        if (code.lines().isEmpty()) {
+            return;
+        }
+        number(where + ", right lines", code.rightLines(), known)
+                .filter(answer -> !code.tolerance().allows(value, answer))
+                .ifPresent(answer ->
+                        faults.add(where + ": the right lines give " + answer + ", the reference is " + value));
+        for (String java : code.wrongLines()) {
+            compared++;
+            try {
+                if (code.tolerance().allows(value, reckoner.number(java))) {
+                    faults.add(where + ": a wrong line passes as right:\n" + java);
+                }
+            } catch (RefusedException refused) {
+                // A wrong line may well give no number at all.
+                continue;
+            }
         }
     }
 

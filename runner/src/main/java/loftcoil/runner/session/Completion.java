@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loftcoil.runner.chart.Plot;
@@ -16,8 +18,10 @@ import loftcoil.runner.session.words.Unfinished;
 final class Completion {
 
     private static final int MOST = 60;
-    private static final Set<String> OF_EVERY_OBJECT =
-            Set.of("equals(", "getClass()", "hashCode()", "notify()", "notifyAll()", "toString()", "wait(", "wait()");
+    private static final Set<String> OF_EVERY_OBJECT = Set.of(
+            "class", "equals(", "getClass()", "hashCode()", "notify()", "notifyAll()", "toString()", "wait(", "wait()");
+
+    private static final Pattern BEFORE_DOT = Pattern.compile("(\\w+)\\.\\w*$");
 
     private final Shell shell;
 
@@ -48,16 +52,21 @@ final class Completion {
     private List<Suggestion> suggestions(String source, int cursor) {
         AtCursor here = AtCursor.in(shell.analysis(), source, within(source, cursor));
         int[] anchor = new int[1];
+        String owner = owner(here.text());
         Map<String, Suggestion> found = new LinkedHashMap<>();
         for (var raw :
                 shell.analysis().completionSuggestions(here.text(), here.text().length(), anchor)) {
-            Suggestion suggestion = new Suggestion(raw.continuation(), here.toSource(anchor[0]), raw.matchesType());
+            Suggestion suggestion = new Suggestion(
+                    raw.continuation(),
+                    here.toSource(anchor[0]),
+                    raw.matchesType(),
+                    Meanings.of(owner, nameOf(raw.continuation())));
             found.merge(suggestion.text(), suggestion, (a, b) -> a.fits() ? a : b);
         }
         for (String name : here.declared()) {
             if (name.startsWith(here.word())) {
                 int from = here.toSource(here.text().length() - here.word().length());
-                found.putIfAbsent(name, new Suggestion(name, from, true));
+                found.putIfAbsent(name, new Suggestion(name, from, true, ""));
             }
         }
         List<Suggestion> sorted = new ArrayList<>(found.values());
@@ -75,9 +84,18 @@ final class Completion {
         if (OF_EVERY_OBJECT.contains(text)) {
             return 4;
         }
-        String name = text.replaceFirst("[^\\w].*", "");
-        int own = ours.contains(name) ? 0 : 1;
-        return (suggestion.fits() ? 0 : 2) + own;
+        int own = !suggestion.meaning().isEmpty() || ours.contains(nameOf(text)) ? 0 : 2;
+        return own + (suggestion.fits() ? 0 : 1);
+    }
+
+    private static String nameOf(String suggested) {
+        return suggested.replaceFirst("[^\\w].*", "");
+    }
+
+    /** The word before the dot that the cursor stands behind; empty where there is none. */
+    private static String owner(String text) {
+        Matcher before = BEFORE_DOT.matcher(text);
+        return before.find() ? before.group(1) : "";
     }
 
     private Set<String> ours(AtCursor here) {

@@ -1,5 +1,6 @@
 package loftcoil.runner.session;
 
+import java.lang.reflect.Method;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,6 +20,9 @@ import loftcoil.runner.session.words.Unfinished;
 
 /** What the compiler found in a piece, at the learner's own line and column and in plain words. */
 final class Findings {
+
+    private static final Pattern IN_TYPE =
+            Pattern.compile("location:\\s+(?:class |interface |variable \\w+ of type )([\\w.]+)");
 
     private final Shell shell;
     private final LineIndex places;
@@ -78,8 +82,30 @@ final class Findings {
     }
 
     private Outcome.Problem problem(int at, String code, String message) {
-        Finding finding = new Finding(code, message, places.source(), at, knownNames());
+        Set<String> known = knownNames();
+        known.addAll(membersOf(message));
+        Finding finding = new Finding(code, message, places.source(), at, known);
         return new Outcome.Problem(places.line(at), places.column(at), PlainWords.of(finding), message);
+    }
+
+    /** Names of what a type of the engine offers, where the compiler looked for a name in it. */
+    private Set<String> membersOf(String message) {
+        Matcher type = IN_TYPE.matcher(message);
+        if (!type.find()) {
+            return Set.of();
+        }
+        String simple = type.group(1).substring(type.group(1).lastIndexOf('.') + 1);
+        Set<String> names = new TreeSet<>();
+        for (String room : shell.roomsOf(simple)) {
+            try {
+                Class<?> found = Class.forName(room + "." + simple, false, Findings.class.getClassLoader());
+                Stream.of(found.getMethods()).map(Method::getName).forEach(names::add);
+            } catch (ClassNotFoundException | LinkageError e) {
+                // Then there are no names to offer.
+                continue;
+            }
+        }
+        return names;
     }
 
     private Set<String> knownNames() {

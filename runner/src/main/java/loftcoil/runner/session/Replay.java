@@ -29,6 +29,20 @@ final class Replay {
         steps.put(step, kept);
     }
 
+    /** What the pieces of a step declare. */
+    synchronized Set<String> declaredBy(String step) {
+        Set<String> names = new HashSet<>();
+        steps.getOrDefault(step, List.of()).forEach(piece -> names.addAll(piece.declares()));
+        return names;
+    }
+
+    /** Leaves out of a step the pieces that declare those names. */
+    synchronized void forget(String step, Set<String> names) {
+        steps.computeIfPresent(step, (same, pieces) -> pieces.stream()
+                .filter(piece -> piece.declares().stream().noneMatch(names::contains))
+                .toList());
+    }
+
     /** All pieces in order. */
     synchronized List<DonePiece> pieces() {
         return steps.values().stream().flatMap(List::stream).toList();

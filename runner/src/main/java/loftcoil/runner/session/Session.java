@@ -1,6 +1,7 @@
 package loftcoil.runner.session;
 
 import java.time.Duration;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -86,10 +87,36 @@ public final class Session implements AutoCloseable {
         return locked(() -> {
             Shell now = shell();
             Optional<Outcome> again = quick.run(now, stepId, source, this::start);
+            if (again.isEmpty()) {
+                forgetGone(now, stepId, source);
+            }
             Outcome outcome = again.isPresent() ? again.get() : runPieces(now, stepId, source);
             settle(now, outcome);
             return outcome;
         });
+    }
+
+    /**
+     * Takes away what this step declared when it ran before and its text no longer declares, so that a name that was changed
+     * is not answered with its old value. What another step declares by that name stands again.
+     */
+    private void forgetGone(Shell now, String stepId, String source) {
+        String step = "step " + stepId;
+        Set<String> before = replay.declaredBy(step);
+        if (before.isEmpty()) {
+            return;
+        }
+        Set<String> gone = new HashSet<>(before);
+        gone.removeAll(StillDeclared.in(now.analysis(), source, before));
+        if (gone.isEmpty()) {
+            return;
+        }
+        quick.forget();
+        replay.forget(step, gone);
+        now.drop(gone);
+        replay.pieces().stream()
+                .filter(piece -> piece.declares().stream().anyMatch(gone::contains))
+                .forEach(piece -> now.eval(piece.piece().source()));
     }
 
     private Outcome runPieces(Shell now, String stepId, String source) {

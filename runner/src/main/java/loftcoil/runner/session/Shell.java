@@ -107,6 +107,16 @@ final class Shell implements AutoCloseable {
         later.forEach(jshell::drop);
     }
 
+    /** Takes away what declares those names. */
+    void drop(Set<String> names) {
+        jshell.snippets()
+                .filter(PersistentSnippet.class::isInstance)
+                .filter(snippet -> jshell.status(snippet).isActive())
+                .filter(snippet -> DonePiece.declaredBy(snippet).stream().anyMatch(names::contains))
+                .toList()
+                .forEach(jshell::drop);
+    }
+
     /** Evaluates one piece, with the engine's types that it names; all that changed. */
     List<SnippetEvent> eval(String source) {
         open(engine.roomsOf(source));
@@ -153,6 +163,11 @@ final class Shell implements AutoCloseable {
 
     HostControl control() {
         return provider.control();
+    }
+
+    /** Full names of the rooms in which a type of the engine is. */
+    Set<String> roomsOf(String type) {
+        return engine.roomsOf(type);
     }
 
     /** Simple names of the engine's own types. */

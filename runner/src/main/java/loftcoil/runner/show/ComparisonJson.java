@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import loftcoil.engine.caution.Caution;
+import loftcoil.engine.design.Differences;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.study.Comparison;
 import loftcoil.engine.study.Rebuild;
@@ -27,6 +28,9 @@ public final class ComparisonJson {
         ObjectNode out = JsonNodeFactory.instance.objectNode();
         out.put("before", compared.before().design().name());
         out.put("after", compared.after().design().name());
+        ArrayNode differences = out.putArray("differences");
+        Differences.between(compared.before().design(), compared.after().design())
+                .forEach(said -> differences.add(difference(said)));
         out.set("figures", figures(compared.rows()));
         out.set("verdictBefore", verdict(compared.before()));
         out.set("verdictAfter", verdict(compared.after()));
@@ -36,6 +40,16 @@ public final class ComparisonJson {
         rebuild.effects().forEach(effect -> changes.add(effect(effect)));
         out.put("changesAreAll", rebuild.leadsTo(compared.after()));
         return out.toPrettyString();
+    }
+
+    private static ObjectNode difference(Differences.Said said) {
+        ObjectNode out = JsonNodeFactory.instance.objectNode();
+        out.put("path", said.path());
+        out.put("part", said.part());
+        out.put("label", said.label());
+        out.put("before", said.before().metric());
+        out.put("after", said.after().metric());
+        return out;
     }
 
     private static ObjectNode effect(Rebuild.Effect effect) {

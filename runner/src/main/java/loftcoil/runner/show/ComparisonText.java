@@ -37,6 +37,7 @@ public final class ComparisonText {
         lines.add("Before: " + both.beforeWords());
         lines.add("After: " + both.afterWords());
         lines.addAll(SafetyText.top(both.safety()));
+        differences(both.differences());
         both.groups().stream()
                 .filter(group -> group.changed() > 0)
                 .filter(group -> !group.words().equals(FigureGroup.MONTHS.words()))
@@ -48,7 +49,18 @@ public final class ComparisonText {
         cautions("Cautions that come with it", both.raised());
         cautions("Cautions that are gone", both.settled());
         cautions("Cautions that stay", both.staying());
+        parts(both);
         effects(both.effects());
+    }
+
+    /** What to buy, what is left over, and how much of the list stays. */
+    private void parts(RebuildView.SideBySide both) {
+        if (both.parts().isEmpty()) {
+            return;
+        }
+        lines.add("");
+        lines.add("Parts (" + both.partsKept() + " lines of the list stay)");
+        both.parts().forEach(line -> lines.add("  - " + line.fate() + ": " + line.amount() + " " + line.part()));
     }
 
     private void group(RebuildView.Group group) {
@@ -86,6 +98,24 @@ public final class ComparisonText {
             lines.add("");
             lines.add(heading);
             cautions.forEach(caution -> lines.add("  - " + SafetyText.line(caution)));
+        }
+    }
+
+    private void differences(List<RebuildView.Difference> differences) {
+        lines.add("");
+        if (differences.isEmpty()) {
+            lines.add("The designs are the same in all.");
+            return;
+        }
+        lines.add("What differs (" + differences.size() + ")");
+        String part = "";
+        for (RebuildView.Difference each : differences) {
+            if (!each.part().equals(part)) {
+                lines.add("  " + each.part());
+                part = each.part();
+            }
+            String label = each.label().isEmpty() ? "" : each.label() + ": ";
+            lines.add("    " + label + each.before() + " → " + each.after());
         }
     }
 

@@ -2,39 +2,63 @@ package loftcoil.runner.show;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.sheet.Currents;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.Figures;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.sheet.SheetFigure;
 import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.Units;
 
 /** The learner's design at a glance. */
 final class LoopPanel {
 
     private LoopPanel() {}
 
-    static View.Design view(Design design) {
+    static View.Design view(Design design, Units units) {
         Sheet sheet = Sheet.of(design);
         return new View.Design(
                 design.name(),
-                drawn(design),
-                figures(sheet),
-                sheet.loop().words(),
-                SafetyWords.of(sheet.verdict(), sheet.grounds()));
+                drawn(design, units),
+                figures(sheet, units),
+                sheet.loop().words(units),
+                SafetyWords.of(sheet.verdict(), sheet.grounds(), units));
     }
 
-    static View.Picture drawn(Design design) {
-        return LoopSvg.picture("Your loop: " + design.name(), Drawing.of(design));
+    static View.Picture drawn(Design design, Units units) {
+        return picture("Your loop: " + design.name(), design, units);
     }
 
-    static List<View.Figure> figures(Sheet sheet) {
+    /** A house with its water as it runs when the tank is as warm as usual. */
+    static View.Picture picture(String title, Design design, Units units) {
+        return LoopSvg.picture(title, scene(design, Optional.empty()), units::of);
+    }
+
+    /**
+     * The same with another house over it in the same frame, as a ghost.
+     *
+     * @param other the other house
+     * @param words what it is
+     */
+    static View.Picture over(String title, Design design, Design other, String words, Units units) {
+        Optional<HouseSvg.Ghost> ghost = Optional.of(new HouseSvg.Ghost(Drawing.of(other), words));
+        return LoopSvg.picture(title, scene(design, ghost), units::of);
+    }
+
+    private static LoopSvg.Scene scene(Design design, Optional<HouseSvg.Ghost> ghost) {
+        Currents currents = Currents.of(design, Sheet.USUAL_TANK_C);
+        return new LoopSvg.Scene(Drawing.of(design), Optional.of(currents), ghost);
+    }
+
+    static List<View.Figure> figures(Sheet sheet, Units units) {
         List<View.Figure> figures = new ArrayList<>();
         figures.add(new View.Figure(
-                "tank taken at", Measure.celsius(sheet.loop().tankC()).metric()));
+                "tank taken at", units.of(Measure.celsius(sheet.loop().tankC()))));
         Figures.toRead(sheet).stream()
                 .filter(SheetFigure::main)
-                .forEach(figure -> figures.add(new View.Figure(figure.label(), figure.words())));
+                .forEach(figure -> figures.add(new View.Figure(units.said(figure.label()), figure.words(units))));
         return figures;
     }
 }

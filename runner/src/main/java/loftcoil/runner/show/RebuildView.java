@@ -52,6 +52,9 @@ public final class RebuildView {
      * @param staying cautions that both raise
      * @param effects what each change does alone
      * @param year true where the year was marched
+     * @param differences all in which the two designs differ, also where no figure does
+     * @param parts what to buy for the rebuild and what it leaves over
+     * @param partsKept how many lines of the parts list stay as they are
      */
     public record SideBySide(
             View.Picture before,
@@ -64,7 +67,37 @@ public final class RebuildView {
             List<View.Finding> settled,
             List<View.Finding> staying,
             List<Effect> effects,
-            boolean year) {}
+            boolean year,
+            List<Difference> differences,
+            List<PartLine> parts,
+            int partsKept) {}
+
+    /**
+     * A part that a rebuild wants or leaves over.
+     *
+     * @param fate what becomes of it, in words
+     * @param amount how much of it
+     * @param part what it is
+     */
+    public record PartLine(String fate, String amount, String part) {}
+
+    /**
+     * One thing in which two designs differ.
+     *
+     * @param part what it belongs to, such as {@code Tank} or {@code Hot pipe “riser”}
+     * @param label what it is; empty where the whole part is new or gone
+     * @param before what stands in the old design
+     * @param after what stands in the new one
+     */
+    public record Difference(String part, String label, String before, String after) {}
+
+    /**
+     * How far a long piece of work is.
+     *
+     * @param done years marched
+     * @param of years in all; 0 where nothing was begun
+     */
+    public record Far(int done, int of) {}
 
     /**
      * Figures that belong together.
@@ -99,7 +132,7 @@ public final class RebuildView {
     /**
      * A rebuild that was taken over.
      *
-     * @param words what was done
+     * @param words what was done, and which pipes were stretched with it
      * @param kept name of the file the design from before is kept in
      */
     public record Taken(String words, String kept) {}

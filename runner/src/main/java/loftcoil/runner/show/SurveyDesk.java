@@ -34,6 +34,7 @@ import loftcoil.engine.survey.Survey;
 import loftcoil.engine.survey.WalkedPipe;
 import loftcoil.engine.survey.Way;
 import loftcoil.engine.words.Numeral;
+import loftcoil.runner.progress.Trail;
 
 /** The survey of a house over a learner's folder. */
 final class SurveyDesk implements SurveyApp {
@@ -59,14 +60,14 @@ final class SurveyDesk implements SurveyApp {
 
     @Override
     public SurveyView.House house() {
-        return view(store.survey());
+        return inUnits().house(view(store.survey()));
     }
 
     @Override
     public SurveyView.House tell(Map<String, String> typed, boolean guessed) {
         List<Fault> faults = new ArrayList<>();
         Map<String, String> texts = new LinkedHashMap<>();
-        typed.forEach((path, text) -> {
+        inUnits().told(typed).forEach((path, text) -> {
             try {
                 DesignField field = DesignFields.at(path)
                         .orElseThrow(() -> RefusedException.of(path, "no such field", "a field of a design"));
@@ -84,7 +85,9 @@ final class SurveyDesk implements SurveyApp {
         Closing.Run run = run(code);
         List<Fault> faults = new ArrayList<>();
         List<WalkedPipe> walked = new ArrayList<>();
-        for (Map<String, String> piece : pieces) {
+        List<Map<String, String>> before =
+                store.survey().run(run).stream().map(SurveyDesk::row).toList();
+        for (Map<String, String> piece : inUnits().lines(pieces, before)) {
             String at = run.path() + "[" + walked.size() + "]";
             PieceReader reader = new PieceReader(store.survey(), run, at, piece, walked, faults);
             walked.add(reader.read());
@@ -106,13 +109,26 @@ final class SurveyDesk implements SurveyApp {
     @Override
     public SurveyView.House taps(Map<String, String> shared, List<Map<String, String>> lines) {
         List<Fault> faults = new ArrayList<>();
-        Optional<Trunk> trunk = trunk(shared, faults);
+        Optional<Trunk> trunk = trunk(typedTrunk(shared), faults);
         List<Tap> taps = new ArrayList<>();
-        for (Map<String, String> line : lines) {
+        Design told = store.survey().sketch().told();
+        List<Map<String, String>> before =
+                told.taps().stream().map(tap -> row(told, tap)).toList();
+        for (Map<String, String> line : inUnits().lines(lines, before)) {
             tap(line, "taps[" + taps.size() + "]", trunk.isPresent(), faults).ifPresent(taps::add);
         }
         refuse(faults);
         return keep(store.survey().withTaps(taps, trunk));
+    }
+
+    private Map<String, String> typedTrunk(Map<String, String> shared) {
+        Map<String, String> before = store.survey()
+                .sketch()
+                .told()
+                .trunk()
+                .map(now -> Map.of("length", trunk(now).length()))
+                .orElse(Map.of());
+        return inUnits().lines(List.of(shared), List.of(before)).get(0);
     }
 
     private static Optional<Trunk> trunk(Map<String, String> shared, List<Fault> faults) {
@@ -221,7 +237,8 @@ final class SurveyDesk implements SurveyApp {
     }
 
     @Override
-    public SurveyView.House climateEstimate(Map<String, String> typed) {
+    public SurveyView.House climateEstimate(Map<String, String> remembered) {
+        Map<String, String> typed = inUnits().temperatures(remembered, List.of("warmest", "coldest"));
         List<Fault> faults = new ArrayList<>();
         double warmestC = number(typed, "warmest", faults);
         double coldestC = number(typed, "coldest", faults);
@@ -274,20 +291,28 @@ final class SurveyDesk implements SurveyApp {
     public RebuildView.Taken take() {
         List<Fault> open = store.survey().open();
         refuse(open);
-        String kept = store.replace(store.survey().design());
+        String kept = store.replace(store.survey().design(), Trail.How.MEASURED);
         return new RebuildView.Taken(
                 "It is your design now. The one from before is kept in your folder as " + kept + ".", kept);
     }
 
     private SurveyView.House keep(Survey survey) {
         store.keep(survey);
-        return view(survey);
+        return inUnits().house(view(survey));
     }
 
-    private static void refuse(List<Fault> faults) {
+    private void refuse(List<Fault> faults) {
         if (!faults.isEmpty()) {
-            throw new RefusedException(faults);
+            throw shown().said(new RefusedException(faults));
         }
+    }
+
+    private Shown shown() {
+        return new Shown(store.units());
+    }
+
+    private SurveyUnits inUnits() {
+        return new SurveyUnits(shown());
     }
 
     private static SurveyView.House view(Survey survey) {
@@ -425,6 +450,22 @@ final class SurveyDesk implements SurveyApp {
                 trunk.tube(),
                 shown(trunk.lengthM(), "m"),
                 Integer.toString(trunk.fittings().getOrDefault("elbow90", 0)));
+    }
+
+    /** A piece as its line is typed, in metric units. */
+    private static Map<String, String> row(WalkedPipe pipe) {
+        SurveyView.Piece piece = piece(pipe);
+        return Map.of(
+                "length", piece.length(),
+                "slope", piece.slope(),
+                "laggingThickness", piece.laggingThickness(),
+                "around", piece.around());
+    }
+
+    /** A tap as its line is typed, in metric units. */
+    private static Map<String, String> row(Design told, Tap tap) {
+        SurveyView.TapLine line = tap(told, tap);
+        return Map.of("level", line.level(), "length", line.length(), "mixer", line.mixer());
     }
 
     private static SurveyView.TapLine tap(Design told, Tap tap) {

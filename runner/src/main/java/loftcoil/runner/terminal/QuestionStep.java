@@ -1,5 +1,7 @@
 package loftcoil.runner.terminal;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -11,7 +13,8 @@ import loftcoil.runner.show.View;
 /** A question, a guess or a decision in the terminal. */
 final class QuestionStep {
 
-    private static final Set<String> COMMANDS = Set.of("q", "b", "w", "d", "r", "n", "h", "t", "?");
+    private static final Set<String> COMMANDS =
+            Set.of("q", "b", "w", "c", "d", "f", "g", "r", "n", "h", "t", "u", "o", "!", "?");
 
     private final LearnerApp bench;
     private final Console console;
@@ -50,7 +53,17 @@ final class QuestionStep {
     }
 
     private Optional<String> javaAnswer() {
-        Optional<String> typed = console.ask("Your Java [e writes it, Enter leaves it for now] ");
+        boolean choosable = !question.lines().isEmpty();
+        Optional<String> typed = console.ask("Your Java [e writes it, " + (choosable ? "c chooses its lines, " : "")
+                + "o begins anew, Enter leaves it] ");
+        if (choosable && typed.map(String::strip).filter("c"::equals).isPresent()) {
+            return chosenLines();
+        }
+        if (typed.map(String::strip).filter("o"::equals).isPresent()) {
+            draft = question.starter();
+            console.say("The lesson's own text stands there again.");
+            return Optional.of("?");
+        }
         boolean writes = typed.map(String::strip).filter("e"::equals).isPresent();
         if (!writes) {
             return typed;
@@ -60,11 +73,47 @@ final class QuestionStep {
         return written.or(() -> Optional.of("?"));
     }
 
+    /** Asks line by line; what was chosen is one answer. */
+    private Optional<String> chosenLines() {
+        List<String> chosen = new ArrayList<>();
+        for (List<String> line : question.lines()) {
+            if (line.size() == 1) {
+                console.say("       " + line.get(0).replace("\n", "\n       "));
+                chosen.add(line.get(0));
+                continue;
+            }
+            for (int i = 0; i < line.size(); i++) {
+                console.say("  %d  | %s".formatted(i + 1, line.get(i).replace("\n", "\n     | ")));
+            }
+            Optional<Integer> picked = pick(line.size());
+            if (picked.isEmpty()) {
+                return Optional.of("?");
+            }
+            chosen.add(line.get(picked.get()));
+        }
+        return Optional.of(String.join("\n", chosen));
+    }
+
+    private Optional<Integer> pick(int size) {
+        while (true) {
+            Optional<String> typed = console.ask("Which line, 1 to " + size + " (Enter breaks off): ");
+            if (typed.isEmpty() || typed.get().isBlank()) {
+                return Optional.empty();
+            }
+            for (int i = 1; i <= size; i++) {
+                if (typed.get().strip().equals(Integer.toString(i))) {
+                    return Optional.of(i - 1);
+                }
+            }
+        }
+    }
+
     private void ask() {
         String word =
                 switch (question.asked()) {
                     case "predict" -> "Your guess first";
                     case "decide" -> "Decide";
+                    case "again" -> "From an earlier lesson";
                     default -> "Question";
                 };
         console.head(word + ": " + question.label());
@@ -88,13 +137,30 @@ final class QuestionStep {
     }
 
     private boolean settles(String typed) {
-        View.Reply reply = bench.answer(lessonId, question.id(), typed);
+        View.Reply reply = console.running(() -> bench.answer(lessonId, question.id(), typed), bench::stop);
         boolean settled = ReplyText.say(console, reply);
+        reply.stands().flatMap(View.Stands::effect).ifPresent(quick -> EffectText.lines(effect(quick), console.width())
+                .forEach(console::say));
         // Who waits here anyway is told the whole verdict, and only it: half of one could read as calm.
         reply.stands().map(View.Stands::safety).map(this::judged).ifPresent(safety -> SafetyText.lines(safety).stream()
                 .flatMap(line -> Wrap.lines(line, console.width()).stream())
                 .forEach(console::say));
         return settled;
+    }
+
+    /** With the year, and what was said at once of pipes that moved with it. */
+    private View.Effect effect(View.Effect quick) {
+        View.Effect whole = bench.effect();
+        return whole.number() == quick.number()
+                ? new View.Effect(
+                        whole.number(),
+                        whole.danger(),
+                        whole.lines(),
+                        whole.raised(),
+                        whole.settled(),
+                        quick.moved(),
+                        whole.open())
+                : quick;
     }
 
     private View.Safety judged(View.Safety quick) {

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import loftcoil.engine.words.Numeral;
-import loftcoil.runner.lesson.Drag;
+import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.show.LearnerApp;
+import loftcoil.runner.show.Slider;
 import loftcoil.runner.show.View;
 import org.jline.reader.Candidate;
 import org.jline.reader.Completer;
@@ -28,7 +28,7 @@ final class SnippetStep {
         this.lessonId = lessonId;
         this.snippet = snippet;
         this.source = snippet.source();
-        snippet.drag().ifPresent(drag -> dragged.put(drag.variable(), drag.start()));
+        snippet.drag().ifPresent(drag -> dragged.put(drag.variable(), drag.metric(drag.start())));
     }
 
     Move walk(Function<String, Optional<Move>> common) {
@@ -53,6 +53,7 @@ final class SnippetStep {
             case "e" -> stay(this::edit);
             case "o" -> stay(this::putBack);
             case "v" -> stay(this::setDragged);
+            case "l" -> stay(() -> show(List.of()));
             default -> common.apply(typed);
         };
     }
@@ -96,40 +97,50 @@ final class SnippetStep {
             console.say("This Java has no value to drag.");
             return;
         }
-        Drag drag = snippet.drag().get();
-        String range = "%s to %s %s".formatted(Numeral.typed(drag.from(), 6), Numeral.typed(drag.to(), 6), drag.unit());
+        Slider drag = snippet.drag().get();
         String typed =
-                console.ask(drag.label() + " (" + range + "): ").orElse("").strip();
+                console.ask(drag.label() + " (" + drag.range() + "): ").orElse("").strip();
         try {
-            double value = Double.parseDouble(Numeral.hyphened(typed).replace(',', '.'));
-            if (!(value >= drag.from() && value <= drag.to())) {
-                console.say(typed + " is outside " + range + ".");
-                return;
-            }
-            dragged.put(drag.variable(), value);
-            runsWell();
-        } catch (NumberFormatException notANumber) {
-            console.say("'" + typed + "' is no number; allowed is " + range + ".");
+            dragged.put(drag.variable(), drag.read(typed));
+        } catch (RefusedException refused) {
+            console.say(String.join("; ", refused.lines()));
+            return;
         }
+        runsWell();
     }
 
+    /** Preparation is left out of sight unless the learner has changed the text or asks for it. */
     private void showSource() {
+        show(source.equals(snippet.source()) ? snippet.folds() : List.of());
+    }
+
+    private void show(List<View.Fold> folds) {
         List<String> lines = source.lines().toList();
         for (int i = 0; i < lines.size(); i++) {
-            console.say("%4d | %s".formatted(i + 1, lines.get(i)));
+            int line = i + 1;
+            Optional<View.Fold> fold =
+                    folds.stream().filter(each -> each.from() == line).findFirst();
+            if (fold.isPresent()) {
+                console.say("     | … %d lines of preparation; l shows them"
+                        .formatted(fold.get().count()));
+                i = fold.get().to() - 1;
+            } else {
+                console.say("%4d | %s".formatted(line, lines.get(i)));
+            }
         }
         snippet.drag()
-                .ifPresent(drag -> console.say("       %s = %s %s: %s (v sets it)"
+                .ifPresent(drag -> console.say("       %s: %s, %s (v sets it)%s"
                         .formatted(
                                 drag.variable(),
-                                Numeral.shown(dragged.getOrDefault(drag.variable(), drag.start()), 6),
-                                drag.unit(),
-                                drag.label())));
+                                drag.words(
+                                        drag.shown(dragged.getOrDefault(drag.variable(), drag.metric(drag.start())))),
+                                drag.label(),
+                                drag.isMetric() ? "" : "; Java has it in metric units")));
     }
 
     /** Runs and prints what came of it; true where it ran to its end. */
     private boolean runsWell() {
-        View.Run run = bench.run(lessonId, snippet.id(), source, dragged);
+        View.Run run = console.running(() -> bench.run(lessonId, snippet.id(), source, dragged), bench::stop);
         RunText.lines(run, console.width()).forEach(console::say);
         if (run.state() != View.RunState.DONE) {
             console.warn(run.words());

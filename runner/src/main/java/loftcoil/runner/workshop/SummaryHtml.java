@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import loftcoil.runner.look.Colours;
 import loftcoil.runner.show.Html;
 
 /** A class as one page: no scripts, nothing from elsewhere, readable on paper. */
@@ -30,7 +31,9 @@ public final class SummaryHtml {
                 <title>Class summary · Loftcoil</title>
                 <style>
                 """);
-        out.append(style()).append("</style>\n</head>\n<body>\n<main>\n<h1>Class summary</h1>\n");
+        out.append(Colours.sheet())
+                .append(style())
+                .append("</style>\n</head>\n<body>\n<main>\n<h1>Class summary</h1>\n");
         if (summary.learners().isEmpty()) {
             out.append(
                     "<p>No learner’s work was found in the folder. Copy each learner’s own folder into it, named after the"

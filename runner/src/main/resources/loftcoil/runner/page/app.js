@@ -1,41 +1,57 @@
 // Starts the page: reads the address, opens that lesson, keeps list, riser and loop in step with it.
 import * as api from './api.js';
-import { clear, el, id, say } from './dom.js';
+import { arrive, clear, el, id, say } from './dom.js';
 import { showBanner } from './banner.js';
 import { showLesson } from './lesson.js';
 import { showLessons } from './lessons.js';
 import { showWords } from './words.js';
+import { showSearch } from './search.js';
+import { offerMeanings } from './terms.js';
 import { showConduct } from './conduct.js';
 import { showBuildSheet } from './buildsheet.js';
 import { showRebuild } from './rebuild.js';
+import { showDesigns } from './designs.js';
 import { showHouse } from './house.js';
 import { showRefresher } from './refresher.js';
 import { showRiser } from './riser.js';
 import { refreshLoop } from './loop.js';
+import { showUnits } from './units.js';
 import { readAddress } from './address.js';
 import { setUpHelp } from './help.js';
 import { setUpFolds } from './folds.js';
+import { clearOutline, goToUnanswered, showOutline } from './outline.js';
 
 const state = { course: null, lesson: null };
 
 /** What is no lesson, by its name in the address. */
 const VIEWS = {
   words: { title: 'Words', open: openWords },
+  search: { title: 'Search', open: (main, place) => showSearch(main, place) },
   emergency: { title: 'In an emergency', open: openConduct },
   refresher: { title: 'Refresher', open: (main) => showRefresher(main, refreshCourse) },
   'build-sheet': { title: 'Build sheet', open: (main) => showBuildSheet(main) },
   house: { title: 'Your house', open: (main) => showHouse(main, refreshLoop) },
+  designs: { title: 'Designs', open: (main) => showDesigns(main, () => Promise.all([refreshCourse(), refreshLoop()])) },
   rebuild: { title: 'Rebuild', open: (main) => showRebuild(main, refreshLoop) },
 };
 
 async function refreshCourse() {
   state.course = await api.course();
+  showUnits(state.course, drawAnew);
   showLessons(state.course, state.lesson ? state.lesson.id : '');
   showRiser(state.course, state.lesson);
 }
 
+/** After other units were chosen: all that is on the screen, where it is. */
+async function drawAnew() {
+  state.lesson = null;
+  await follow();
+  await refreshLoop();
+}
+
 function afterReply(reply, question) {
   const design = question.asked === 'decide' && reply.state === 'decided' ? refreshLoop() : Promise.resolve();
+  showOutline(id('lesson'), state.lesson);
   return Promise.allSettled([refreshCourse(), design]);
 }
 
@@ -50,16 +66,20 @@ async function openLesson(lessonId, step, asked) {
     state.lesson = lesson;
     document.title = `${lesson.title} · Loftcoil`;
     const shown = showLesson(main, lesson, { course: state.course, afterReply });
+    showOutline(main, lesson);
+    offerMeanings(main).catch(() => {});
     await refreshCourse();
     shown.goTo(step || (asked ? '' : lesson.at), { focus: moved, marked: !step && !asked });
   } catch (trouble) {
     if (trouble.status !== 404) throw trouble;
     state.lesson = null;
+    clearOutline();
     document.title = 'No such lesson · Loftcoil';
     clear(main).append(
       el('h1', {}, 'No such lesson'),
       el('p', {}, `There is no lesson named “${lessonId}”. Choose one from the list.`));
     await refreshCourse();
+    arrive(main);
   } finally {
     main.removeAttribute('aria-busy');
   }
@@ -83,9 +103,11 @@ async function openView(name, place) {
   main.setAttribute('aria-busy', 'true');
   try {
     state.lesson = null;
+    clearOutline();
     document.title = `${VIEWS[name].title} · Loftcoil`;
     await refreshCourse();
     if (stillWanted()) await VIEWS[name].open(main, place, stillWanted);
+    if (stillWanted() && !main.contains(document.activeElement)) arrive(main);
   } finally {
     main.removeAttribute('aria-busy');
   }
@@ -135,8 +157,16 @@ function showTrouble(trouble) {
 setUpFolds();
 setUpHelp();
 window.addEventListener('hashchange', follow);
-id('skip').addEventListener('click', (event) => {
-  event.preventDefault();
-  id('lesson').focus();
+function skip(name, to) {
+  id(name).addEventListener('click', (event) => {
+    event.preventDefault();
+    to();
+  });
+}
+skip('skip', () => arrive(id('lesson'), { scroll: false }));
+skip('skip-loop', () => {
+  id('loop-fold').open = true;
+  id('loop-place').focus();
 });
+skip('skip-question', goToUnanswered);
 follow().then(() => refreshLoop()).catch(showTrouble);

@@ -1,5 +1,5 @@
 // What to do in the worst hour, and before a fire: large, in the order in which somebody looks for it.
-import { clear, el, sign } from './dom.js';
+import { arrive, clear, el, sign } from './dom.js';
 
 /** The rules for which nobody has a minute to spare. */
 const GRAVEST = ['fumes', 'steam'];
@@ -9,8 +9,7 @@ export function showConduct(main, table) {
     el('h1', {}, table.title),
     ...table.rules.map(rule),
     el('p', { class: 'quiet' }, table.worth)));
-  window.scrollTo(0, 0);
-  main.focus({ preventScroll: true });
+  arrive(main);
 }
 
 function rule(each) {

@@ -33,11 +33,35 @@ export function prose(html) {
   return box;
 }
 
-/** Tells those who cannot see what has changed. */
+/**
+ * The one rule for moving about: what was gone to begins at its heading, and there the focus is. `scroll` is false where
+ * the place has been scrolled to already.
+ */
+export function arrive(main, { scroll = true } = {}) {
+  if (scroll) window.scrollTo(0, 0);
+  const place = main.querySelector('h1') || main;
+  place.tabIndex = -1;
+  place.focus({ preventScroll: true });
+}
+
+/** Tells those who cannot see what has changed; the last words stand, said once. */
 export function say(words) {
   const place = id('said');
   place.textContent = '';
-  window.setTimeout(() => { place.textContent = words; }, 50);
+  window.clearTimeout(saying);
+  saying = window.setTimeout(() => { place.textContent = words; }, 50);
+}
+
+let saying = 0;
+
+/** Holds a button back while what it asked for is under way. It keeps the focus, which a disabled one would lose. */
+export function hold(button, on) {
+  if (on) button.setAttribute('aria-disabled', 'true');
+  else button.removeAttribute('aria-disabled');
+}
+
+export function isHeld(button) {
+  return button.getAttribute('aria-disabled') === 'true';
 }
 
 /** A drawn sign with its meaning beside it in words. */

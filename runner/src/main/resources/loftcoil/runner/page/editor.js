@@ -1,6 +1,8 @@
-// The Java editor: highlighting, suggestions from Loftcoil, marked lines. Tab types spaces; Esc leaves.
+// The Java editor: highlighting, suggestions from Loftcoil, marked lines. Tab moves on like everywhere else, until
+// something is typed; then it types spaces. Esc leaves, and from then on Tab moves on again.
 /* global CodeMirror */
 import * as api from './api.js';
+import { el } from './dom.js';
 
 const PLAIN_CHARS = /[A-Za-z0-9_$]/;
 
@@ -30,6 +32,7 @@ export function makeEditor(place, how) {
       Esc: () => how.leave(),
     },
   });
+  letTabMoveOn(editor);
   const field = editor.getInputField();
   field.setAttribute('aria-label', how.label);
   field.setAttribute('role', 'textbox');
@@ -41,6 +44,16 @@ export function makeEditor(place, how) {
   });
   window.requestAnimationFrame(() => editor.refresh());
   return wrapped(editor);
+}
+
+/** Nobody who only passes through may be caught, nor leave spaces behind: WCAG 2.2, 2.1.2. */
+function letTabMoveOn(editor) {
+  let typing = false;
+  editor.on('blur', () => { typing = false; });
+  editor.on('change', (cm, change) => { if (/^[+*]|paste|cut|undo|redo/.test(change.origin || '')) typing = true; });
+  editor.on('keydown', (cm, event) => {
+    if (event.key === 'Tab' && !typing && !cm.state.completionActive) event.codemirrorIgnore = true;
+  });
 }
 
 function wrapped(editor) {
@@ -59,7 +72,24 @@ function wrapped(editor) {
       editor.focus();
       editor.setCursor({ line: Math.max(0, line - 1), ch: Math.max(0, column - 1) });
     },
+    /** Puts lines out of sight behind a word in their place, which brings them back; gives back what shows them all. */
+    fold(folds, shown) {
+      const marks = folds.map(({ from, to }) => {
+        const word = el('span', { class: 'folded' }, ` … ${to - from + 1} more lines`);
+        const mark = editor.markText({ line: from - 2, ch: editor.getLine(from - 2).length }, { line: to - 1, ch: editor.getLine(to - 1).length },
+          { collapsed: true, replacedWith: word, clearOnEnter: true, inclusiveLeft: false, inclusiveRight: false });
+        word.addEventListener('click', () => mark.clear());
+        mark.on('clear', () => { if (!marks.some((each) => each !== mark && each.find())) shown(); });
+        return mark;
+      });
+      return () => { for (const mark of marks) mark.clear(); };
+    },
   };
+}
+
+function offered(place, each) {
+  place.append(el('span', {}, each.text));
+  if (each.meaning) place.append(el('span', { class: 'meaning' }, each.meaning));
 }
 
 async function find(cm, how) {
@@ -70,7 +100,9 @@ async function find(cm, how) {
   return {
     from: cm.posFromIndex(start),
     to: cm.getCursor(),
-    list: list.map((each) => ({ text: each.text, from: cm.posFromIndex(each.from), to: cm.getCursor() })),
+    list: list.map((each) => ({
+      text: each.text, from: cm.posFromIndex(each.from), to: cm.getCursor(), render: (place) => offered(place, each),
+    })),
   };
 }
 

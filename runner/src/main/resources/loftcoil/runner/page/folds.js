@@ -15,5 +15,6 @@ function follow(query, fold) {
 
 export function setUpFolds() {
   follow(window.matchMedia('(min-width: 60rem)'), id('lessons-fold'));
+  follow(window.matchMedia('(min-width: 60rem)'), id('outline-fold'));
   follow(window.matchMedia('(min-width: 76rem)'), id('loop-fold'));
 }

@@ -5,8 +5,8 @@ const OFF = 'loftcoil question mark off';
 const KEYS = [
   ['Ctrl+Enter, or ⌘+Enter', 'Run the Java you are in'],
   ['Ctrl+Space', 'Show what can stand at the cursor; a dot shows it too'],
-  ['Esc', 'Leave the editor, so that Tab moves on'],
-  ['Tab', 'In an editor: type four spaces. Elsewhere: move on'],
+  ['Esc', 'Stop what runs; else leave the editor'],
+  ['Tab', 'Move on. In an editor in which you have just typed: four spaces'],
   ['Enter', 'Send an answer'],
   ['← →', 'Move a slider by one stop; Page Up and Page Down by ten'],
 ];
@@ -33,6 +33,7 @@ function make() {
     el('h3', {}, 'Keys'),
     el('dl', { class: 'keys-list' }, ...KEYS.flatMap(([name, does]) => [el('dt', {}, el('kbd', {}, name)), el('dd', {}, does)])),
     el('p', {}, el('label', {}, key, ' The ? key opens this window')),
+    el('p', {}, el('a', { href: '/page/licences.txt', target: '_blank', rel: 'noopener' }, 'Licences of the parts by others')),
     el('form', { method: 'dialog' }, el('button', { class: 'main' }, 'Close')));
   // The page's rules allow no form to be sent, not even to a window; so close it ourselves.
   dialog.querySelector('form').addEventListener('submit', (event) => { event.preventDefault(); dialog.close(); });

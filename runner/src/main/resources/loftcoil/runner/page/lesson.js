@@ -1,5 +1,5 @@
 // One lesson: its steps in order, and where to stand in it.
-import { clear, el, prose, say, sign } from './dom.js';
+import { arrive, clear, el, prose, say, sign } from './dom.js';
 import { addressOf } from './address.js';
 import { figure } from './picture.js';
 import { snippetStep } from './snippet.js';
@@ -66,8 +66,8 @@ function onward(lesson, course) {
 function goTo(main, stepId, { focus, marked }) {
   const place = stepId && document.getElementById(`step-${stepId}`);
   if (!place) {
-    window.scrollTo(0, 0);
-    if (focus) main.focus({ preventScroll: true });
+    if (focus) arrive(main);
+    else window.scrollTo(0, 0);
     return;
   }
   if (marked) {
@@ -84,6 +84,5 @@ function goTo(main, stepId, { focus, marked }) {
 }
 
 function toTop(main) {
-  window.scrollTo(0, 0);
-  main.focus({ preventScroll: true });
+  arrive(main);
 }

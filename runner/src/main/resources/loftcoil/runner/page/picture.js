@@ -1,5 +1,6 @@
 // Charts and drawings: SVG text made into elements, a caption, and the numbers as a table.
 import { el } from './dom.js';
+import { readAt, readout } from './readout.js';
 
 const DRAWN = new Set(['svg', 'g', 'path', 'line', 'polyline', 'polygon', 'rect', 'circle', 'ellipse', 'text', 'tspan',
   'title', 'desc', 'defs', 'clippath', 'lineargradient', 'radialgradient', 'stop', 'marker', 'use', 'symbol', 'pattern',
@@ -31,10 +32,21 @@ export function drawn(picture) {
 export function figure(picture, caption = picture.title) {
   const svg = drawn(picture);
   const titled = svg.classList.contains('lc-chart') && caption === picture.title;
+  const frame = el('div', { class: 'drawn-frame' }, svg);
   return el('figure', {},
-    el('div', { class: 'drawn-frame' }, svg),
+    frame, readout(frame),
     el('figcaption', { class: titled ? 'unseen' : null }, caption),
     numbers(picture));
+}
+
+/** Puts a new picture into the frame of an old one; the value that was read stays the one that is read. */
+export function exchangeDrawn(old, picture) {
+  const frame = old.querySelector('.drawn-frame');
+  const at = readAt(frame);
+  frame.replaceChildren(drawn(picture));
+  const words = readout(frame, at);
+  const before = old.querySelector('.readout');
+  if (words && before) before.replaceWith(words);
 }
 
 export function numbers(picture) {

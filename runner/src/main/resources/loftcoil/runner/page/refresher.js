@@ -1,6 +1,6 @@
 // The refresher: one quick question after the other, what is said to each, and at the end the lessons that have faded.
 import * as api from './api.js';
-import { clear, el, prose, sign } from './dom.js';
+import { clear, el, hold, isHeld, prose, sign } from './dom.js';
 import { addressOf } from './address.js';
 import { choiceField, typedField } from './field.js';
 import { showBanner } from './banner.js';
@@ -44,8 +44,9 @@ function ask(view, path, at) {
   const sends = el('button', { type: 'submit', class: 'main' }, 'Answer');
   const forgets = el('button', { type: 'button' }, 'I do not remember');
   const form = el('form', { novalidate: true }, field.box, el('div', { class: 'form-foot' }, sends, forgets));
-  const busy = (on) => { sends.disabled = on; forgets.disabled = on; };
+  const busy = (on) => { hold(sends, on); hold(forgets, on); };
   const send = async (asking) => {
+    if (isHeld(sends)) return;
     busy(true);
     try {
       const reply = await asking();

@@ -1,6 +1,6 @@
 // What came of running a snippet: printed text, value, charts, guesses, or what the compiler found.
 import { clear, el } from './dom.js';
-import { drawn, figure, numbers } from './picture.js';
+import { exchangeDrawn, figure, numbers } from './picture.js';
 
 /**
  * Fills `place`. Under a slider charts come first, so that text of changing length does not push them about. With `steady`, charts are exchanged within their frames so that nothing jumps, and good charts stay when the
@@ -24,7 +24,7 @@ export function showRun(place, run, { goTo, steady = false, chartsFirst = false 
 }
 
 function exchange(old, chart) {
-  old.querySelector('.drawn-frame').replaceChildren(drawn(chart));
+  exchangeDrawn(old, chart);
   old.querySelector('figcaption').textContent = chart.title;
   const table = old.querySelector('.numbers');
   const fresh = numbers(chart);
@@ -46,7 +46,7 @@ function problems(list, goTo) {
 }
 
 function printed(run) {
-  return run.printed ? el('pre', { class: 'printed', tabindex: '0', 'aria-label': 'Printed' }, run.printed) : null;
+  return run.printed ? el('pre', { class: 'printed', tabindex: '0', role: 'group', 'aria-label': 'Printed' }, run.printed) : null;
 }
 
 function value(run) {

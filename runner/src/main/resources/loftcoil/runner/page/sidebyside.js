@@ -16,6 +16,8 @@ export function showSideBySide(place, both, take) {
     cautions('Cautions that come with it', both.raised, 'caution'),
     cautions('Cautions that are gone', both.settled, 'right'),
     cautions('Cautions that stay', both.staying, 'caution'),
+    differences(both.differences),
+    parts(both),
     el('h3', {}, 'Figures'),
     ...both.groups.map(group),
     both.year ? null : el('p', { class: 'quiet' }, 'The year is not marched here; “March the year too” adds it.'),
@@ -26,6 +28,32 @@ function cautions(heading, list, kind) {
   if (!list.length) return null;
   return el('details', { class: 'cautions', open: kind === 'caution' && heading !== 'Cautions that stay' },
     el('summary', {}, `${heading} (${list.length})`), el('ul', {}, ...list.map((found) => el('li', { 'data-code': found.code }, el('strong', {}, `${found.label}. `), found.text))));
+}
+
+/** Each field in which the two differ, whether a figure follows from it or not. */
+export function differences(list) {
+  if (!list.length) return el('p', { class: 'quiet' }, 'The two designs are the same in all.');
+  const frame = el('div', { class: 'table-frame', tabindex: '0', role: 'region', 'aria-label': 'What differs' });
+  frame.append(el('table', { class: 'differences' },
+    el('caption', { class: 'unseen' }, 'What differs'),
+    el('thead', {}, el('tr', {}, ...['Where', 'What', 'Before', 'After'].map((head) => el('th', { scope: 'col' }, head)))),
+    el('tbody', {}, ...list.map((each) => el('tr', {},
+      el('th', { scope: 'row' }, each.part), el('td', {}, each.label || 'all of it'), el('td', {}, each.before), el('td', {}, each.after))))));
+  return el('details', { class: 'figures', open: list.length < 12 },
+    el('summary', {}, 'What differs ', el('span', { class: 'brief' }, list.length === 1 ? '1 thing' : `${list.length} things`)), frame);
+}
+
+/** What the rebuild buys and what it leaves over. */
+function parts(both) {
+  if (!both.parts.length) return null;
+  const frame = el('div', { class: 'table-frame', tabindex: '0', role: 'region', 'aria-label': 'Parts of the rebuild' });
+  frame.append(el('table', {},
+    el('caption', { class: 'unseen' }, 'Parts of the rebuild'),
+    el('thead', {}, el('tr', {}, ...['What becomes of it', 'How much', 'Part'].map((head) => el('th', { scope: 'col' }, head)))),
+    el('tbody', {}, ...both.parts.map((line) => el('tr', {},
+      el('th', { scope: 'row' }, line.fate), el('td', {}, line.amount), el('td', {}, line.part))))));
+  return el('details', { class: 'figures', open: both.parts.length < 12 },
+    el('summary', {}, 'Parts to buy and parts left over ', el('span', { class: 'brief' }, `${both.partsKept} lines of the list stay`)), frame);
 }
 
 function group(each) {

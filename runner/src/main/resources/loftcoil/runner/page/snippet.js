@@ -1,10 +1,14 @@
 // A sheet of Java: the editor, a slider where the lesson has one, and what came of running it.
 import * as api from './api.js';
-import { el, say } from './dom.js';
+import { el, hold, isHeld, say } from './dom.js';
+import { spokenRun } from './spoken.js';
+import { running } from './running.js';
 import { makeEditor } from './editor.js';
 import { makeSlider } from './slider.js';
 import { showBanner } from './banner.js';
 import { showRun } from './result.js';
+import { showTried } from './loop.js';
+import { unitsNow } from './units.js';
 import { forget, keepLater, keptNow, remember, remembered } from './keep.js';
 
 export function snippetStep(step, { lesson }) {
@@ -14,16 +18,19 @@ export function snippetStep(step, { lesson }) {
     frame: el('div', { class: 'code' }),
     result: el('div', { class: 'result', role: 'group', 'aria-label': `What ${name} came to` }),
     status: el('span', { class: 'busy', role: 'status' }),
+    seconds: el('span', { class: 'busy', 'aria-hidden': 'true' }),
     run: el('button', { type: 'button', class: 'main', 'aria-keyshortcuts': 'Control+Enter' }, 'Run'),
     stop: el('button', { type: 'button', hidden: true }, 'Stop'),
     back: el('button', { type: 'button', class: 'plain', hidden: true }, 'Put back the lesson’s text'),
     undo: el('button', { type: 'button', class: 'plain', hidden: true }, 'Undo putting back'),
+    all: el('button', { type: 'button', class: 'plain', hidden: true }, 'Show all lines'),
   };
   const sheet = el('section', { class: 'sheet', 'aria-label': `Java: ${name}` },
     el('p', { class: 'sheet-name' }, name),
+    unitsNow() === 'us' ? el('p', { class: 'quiet java-units' }, 'Java reckons and prints in metric units; plots and sliders are in yours.') : null,
     parts.frame,
-    el('div', { class: 'sheet-foot' }, parts.run, parts.stop, el('span', { class: 'keys' }, 'Ctrl+Enter'),
-      parts.status, parts.back, parts.undo));
+    el('div', { class: 'sheet-foot' }, parts.run, parts.stop, el('span', { class: 'keys' }, 'Ctrl+Enter runs, Esc leaves'),
+      parts.status, parts.seconds, parts.all, parts.back, parts.undo));
   const state = { step, lesson, parts, name, text: unsent ?? step.source, slider: null, editor: null, before: '' };
   if (step.drag) {
     state.slider = makeSlider(step.drag, step.dragged && step.dragged[step.drag.variable], () => drag(state));
@@ -43,18 +50,27 @@ function connect(state, sheet) {
   parts.undo.addEventListener('click', () => undo(state));
   sheet.addEventListener('placed', () => {
     state.editor = makeEditor(parts.frame, {
-      label: `Java: ${state.name}. Control and Enter runs it; Escape leaves the editor.`,
+      label: `Java: ${state.name}. Control and Enter runs it, Escape stops what runs or leaves the editor.`,
       source: state.text, lesson: lesson.id, step: step.id,
       changed: (text) => edited(state, text),
       run: () => run(state),
-      leave: () => parts.run.focus(),
+      leave: () => { if (!isHeld(parts.run)) parts.run.focus(); },
     });
+    fold(state);
     offerBack(state);
     if (step.last) show(state, step.last);
     else if (step.ran) {
       parts.result.append(el('p', { class: 'quiet' }, 'You ran this before. Run it to see again what it comes to.'));
     }
   }, { once: true });
+}
+
+/** Preparation out of sight, and a button that brings it back for who works by keyboard. */
+function fold({ step, parts, editor, text }) {
+  if (!step.folds || !step.folds.length || text !== step.source) return;
+  const showAll = editor.fold(step.folds, () => { parts.all.hidden = true; });
+  parts.all.hidden = false;
+  parts.all.addEventListener('click', () => { showAll(); parts.all.hidden = true; editor.focus(); });
 }
 
 function edited(state, text) {
@@ -81,14 +97,14 @@ function show(state, result, how = {}) {
 
 async function run(state) {
   const { parts, lesson, step } = state;
-  if (parts.run.disabled) return;
+  if (isHeld(parts.run)) return;
   const calm = busy(parts);
   const source = state.editor.text();
   try {
     const result = await api.run(lesson.id, step.id, source, dragged(state));
     if (state.text === source && !result.unsaved) keptNow(lesson.id, step.id);
     show(state, result);
-    say(result.words || (result.charts.length ? `Done: ${result.charts[0].title}` : `Done. ${result.value}`));
+    say(spokenRun(result));
   } catch (trouble) {
     notRun(state, trouble);
   } finally {
@@ -110,21 +126,26 @@ function notRun(state, trouble) {
 function busy(parts) {
   const start = performance.now();
   const stopHadFocus = () => document.activeElement === parts.stop;
-  parts.run.disabled = true;
+  hold(parts.run, true);
+  const ended = running(() => api.stop().catch(() => {}));
   const tick = () => {
     const seconds = Math.floor((performance.now() - start) / 1000);
     parts.stop.hidden = false;
-    parts.status.textContent = seconds > 0 ? `Running, ${seconds} s` : 'Running';
+    // Said once; the seconds are for the eye alone.
+    if (!parts.status.textContent) parts.status.textContent = 'Running, Esc stops it';
+    parts.seconds.textContent = seconds > 0 ? `${seconds} s` : '';
   };
   const first = window.setTimeout(tick, 300);
   const timer = window.setInterval(tick, 1000);
   return () => {
     window.clearTimeout(first);
     window.clearInterval(timer);
-    parts.run.disabled = false;
+    ended();
+    hold(parts.run, false);
     if (stopHadFocus()) parts.run.focus();
     parts.stop.hidden = true;
     parts.status.textContent = '';
+    parts.seconds.textContent = '';
   };
 }
 
@@ -133,18 +154,31 @@ async function drag(state) {
   state.wanted = true;
   if (state.dragging) return;
   state.dragging = true;
+  const ended = running(() => api.stop().catch(() => {}));
   try {
     while (state.wanted) {
       state.wanted = false;
       const source = state.editor.text();
+      // The drawing is no part of the run: where it does not come, the plot still does.
+      showTried(state.lesson.id, state.step.id, state.slider.value()).catch(() => {});
       const result = await api.run(state.lesson.id, state.step.id, source, dragged(state));
       show(state, result, { steady: true });
+      sayAtRest(state, result);
     }
   } catch (trouble) {
     notRun(state, trouble);
   } finally {
+    ended();
     state.dragging = false;
   }
+}
+
+const REST_MS = 700;
+
+/** What the slider came to, once it rests: each stop on the way would drown the last. */
+function sayAtRest(state, result) {
+  window.clearTimeout(state.rest);
+  state.rest = window.setTimeout(() => say(spokenRun(result)), REST_MS);
 }
 
 async function putBack(state) {

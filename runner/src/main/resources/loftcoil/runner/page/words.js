@@ -1,5 +1,5 @@
 // The glossary: every term of the lessons, to read or to search, with the lesson it first stands in.
-import { clear, el, prose } from './dom.js';
+import { arrive, clear, el, prose } from './dom.js';
 import { addressOf } from './address.js';
 
 export function showWords(main, words) {
@@ -35,7 +35,7 @@ function slugOf(name) {
 
 function goTo(main, slug) {
   const place = slug && document.getElementById(`word-${slug}`);
-  if (place) place.scrollIntoView({ block: 'center' });
-  else window.scrollTo(0, 0);
-  (place || main).focus({ preventScroll: true });
+  if (!place) return arrive(main);
+  place.scrollIntoView({ block: 'center' });
+  place.focus({ preventScroll: true });
 }

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -185,7 +187,10 @@ class ChartDrawerTest {
             assertEquals(frame.y(-XS[i]), numbers.get(2 * i + 1), 0.06);
         }
         assertFalse(night.getAttribute("stroke-dasharray").isEmpty());
-        assertEquals(2 + 1, all(svg, "circle").size(), "two measured points and the sample beside their name");
+        assertEquals(
+                2 + 1 + 1,
+                all(svg, "circle").size(),
+                "two measured points, the sample beside their name, and a ring where two curves cross");
     }
 
     @Test
@@ -206,7 +211,77 @@ class ChartDrawerTest {
                         .chars()
                         .filter(c -> c == 'M')
                         .count());
-        assertEquals(1, all(svg, "circle").size());
+        assertEquals(3, all(svg, "circle").size(), "of few sizes each is shown");
+    }
+
+    @Test
+    void aLonePointOfManyIsADot() throws Exception {
+        double[] many = Plot.steps(0, 20, 1);
+        ChartOrder order = Plot.plot("gaps")
+                .across("x", "", many)
+                .up("y", "")
+                .curve("c", Plot.each(many, x -> x < 5 || x == 9 ? x : Double.NaN))
+                .order();
+        assertEquals(1, all(svg(order), "circle").size());
+    }
+
+    @Test
+    void anEmptyStretchIsShadedAndSaysWhatItMeans() throws Exception {
+        ChartOrder order = Plot.plot("Flow")
+                .across("Height", "m", new double[] {0, 1, 2, 3})
+                .up("Flow", "L/min")
+                .curve("forward", new double[] {Double.NaN, Double.NaN, 1, 2})
+                .empty("stands still or boils")
+                .order();
+        assertTrue(
+                ChartDrawer.draw(order).says().contains("From 0 to 2 there is no value: stands still or boils."),
+                ChartDrawer.draw(order).says());
+        Element svg = svg(order);
+        assertTrue(
+                String.join(" ", texts(svg)).contains("stands still or boils"),
+                texts(svg).toString());
+        ChartOrder silent = Plot.plot("Flow")
+                .across("Height", "m", new double[] {0, 1})
+                .up("Flow", "L/min")
+                .curve("forward", new double[] {Double.NaN, 1})
+                .order();
+        assertEquals(List.of(), ChartPlaces.empty(silent));
+        assertEquals(order, ChartJson.read(ChartJson.write(order)));
+    }
+
+    @Test
+    void aCrossingIsFoundAndSaid() {
+        ChartOrder order = Plot.plot("Drive and resistance")
+                .across("Flow", "L/min", new double[] {0, 1, 2, 3})
+                .up("Pressure", "Pa")
+                .curve("drive", new double[] {30, 20, 10, 0})
+                .curve("resistance", new double[] {0, 10, 20, 30})
+                .order();
+        assertEquals(List.of(new ChartPlaces.Crossing(0, 1, 1.5, 15)), ChartPlaces.crossings(order));
+        String says = ChartDrawer.draw(order).says();
+        assertTrue(says.contains("Drive and resistance cross at 1.5, at a value of 15."), says);
+    }
+
+    @Test
+    void theValuesUnderAPointerAreThoseOfTheOrder() throws Exception {
+        JsonNode data = JsonMapper.builder().build().readTree(svg(ORDER).getAttribute("data-readout"));
+        assertEquals(
+                List.of("forward", "night", "measured"),
+                List.of(
+                        data.get("curves").get(0).asText(),
+                        data.get("curves").get(1).asText(),
+                        data.get("curves").get(2).asText()));
+        ChartFrame frame = ChartFrame.of(ORDER, data.get("top").asInt(), 0);
+        for (JsonNode row : data.get("at")) {
+            JsonNode night = row.get(3);
+            if (night.isArray()) {
+                double x = frame.low()
+                        + (row.get(0).asDouble() - frame.left()) / frame.plotWidth() * (frame.high() - frame.low());
+                assertEquals(frame.y(-x), night.get(0).asDouble(), 0.2);
+                assertTrue(night.get(1).asText().endsWith("\u00a0L/min"), night.toString());
+            }
+        }
+        assertEquals(XS.length, data.get("at").size());
     }
 
     @Test

@@ -589,7 +589,8 @@ class CheckerTest {
                 new Reference("pa", "Pa"),
                 Optional.empty(),
                 new Tolerance(0, 0.02),
-                List.of(new KnownMistake("slip", "no gravity", "Times gravity.")));
+                List.of(new KnownMistake("slip", "no gravity", "Times gravity.")),
+                List.of());
         assertEquals("right", name(Checker.check(code, "near", RECKONING)));
         assertEquals("no gravity", name(Checker.check(code, "slip", RECKONING)));
         assertInstanceOf(Verdict.Unreadable.class, Checker.check(code, " ", RECKONING));

@@ -11,6 +11,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Example;
@@ -94,6 +95,18 @@ class CompareCommandTest {
         String json = DesignJson.write(HIGHER).replaceFirst("\"levelM\"\\s*:\\s*1.05", "\"levelM\": 0.55");
         Path file = Files.writeString(folder.resolve("other.json"), json);
         assertEquals(0, run("compare", file("old.json", BOTHY), file.toString(), "--no-year"), err.toString());
-        assertTrue(out.toString().contains("differ in more than these changes"), out.toString());
+        assertTrue(out.toString().contains("the rest of what differs"), out.toString());
+        assertTrue(out.toString().contains("Outlet above the floor: 1.05 m → 0.55 m"), out.toString());
+    }
+
+    @Test
+    void whatIsBoughtAndLeftOverStandsInTheText() throws IOException {
+        String fourPanes = file("new.json", Changes.apply(BOTHY, "window.panes", "4"));
+
+        assertEquals(0, run("compare", file("old.json", BOTHY), fourPanes, "--no-year"), err.toString());
+
+        assertTrue(out.toString().contains("to buy or find: 1 pane of"), out.toString());
+        assertTrue(out.toString().contains("lines of the list stay"), out.toString());
+        assertFalse(out.toString().contains("left over: 1 pane"), out.toString());
     }
 }

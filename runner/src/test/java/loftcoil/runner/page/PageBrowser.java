@@ -103,7 +103,8 @@ public final class PageBrowser implements AutoCloseable {
     public void waitForRun(String step) {
         until(
                 "the run of " + step,
-                () -> has(step, ".result > *") && in(step, ".sheet-foot .main").isEnabled());
+                () -> has(step, ".result > *")
+                        && in(step, ".sheet-foot .main").getDomAttribute("aria-disabled") == null);
     }
 
     /** Types an answer or chooses it, sends it, and waits for what is said. */

@@ -280,6 +280,91 @@ class PageBrowserTest extends BrowserCase {
         assertEquals(List.of(), browser.troubles());
     }
 
+    @Test
+    void nobodyIsCaughtInAnEditorOrChangesItInPassing() {
+        String before = browser.source("density-curve");
+        tabTo("Java: density curve");
+        browser.press(Keys.TAB);
+        assertTrue(browser.focused().contains("Run"), browser.focused());
+        browser.chord(Keys.SHIFT, Keys.TAB);
+        assertTrue(browser.focused().contains("Java: density curve"), browser.focused());
+        browser.chord(Keys.SHIFT, Keys.TAB);
+        assertFalse(browser.focused().contains("Java: density curve"), browser.focused());
+        assertEquals(before, browser.source("density-curve"));
+    }
+
+    @Test
+    void whatCameOfARunIsSaidWholeAndTheButtonKeepsTheFocus() {
+        tabTo("Java: density curve");
+        browser.press(Keys.TAB, Keys.ENTER);
+        browser.until("the printed line", () -> said().contains("a litre at 10 °C weighs 999.7 g"));
+        assertTrue(said().contains("The flow rises"), "what the chart says: " + said());
+        assertTrue(browser.focused().contains("Run"), browser.focused());
+        browser.type("density-curve", "int a = 1;\n    oops;");
+        browser.run("density-curve");
+        browser.until("the problem", () -> said().contains("Line 2: There is no oops here."));
+        browser.in("push", ".typed input").sendKeys("88", Keys.TAB, Keys.ENTER);
+        browser.until("the reply", () -> browser.has("push", ".said-wrong"));
+        assertTrue(browser.focused().contains("Check"), browser.focused());
+    }
+
+    @Tag("thorough")
+    @Test
+    void escapeStopsWhatRuns() {
+        browser.type("density-curve", "while (true) {}");
+        browser.click(browser.in("density-curve", ".sheet-foot .main"));
+        browser.until(
+                "a run", () -> browser.text("density-curve", ".sheet-foot").contains("Running"));
+        browser.press(Keys.ESCAPE);
+        browser.waitForRun("density-curve");
+        assertTrue(browser.text("density-curve", ".result").contains("You stopped it."));
+        assertTrue(browser.focused().contains("Run"), browser.focused());
+    }
+
+    @Tag("thorough")
+    @Test
+    void theLessonHasAListOfItsHeadingsAndOfWhatIsNotAnswered() {
+        assertEquals(List.of("push", "way", "own"), openQuestions());
+        browser.answer("push", "176.6 Pa");
+        browser.until("one left", () -> openQuestions().equals(List.of("way", "own")));
+        browser.driver().executeScript("document.getElementById('skip-question').click()");
+        assertEquals("step-way", browser.driver().switchTo().activeElement().getDomAttribute("id"));
+        assertEquals(List.of(), browser.accessibilityFaults());
+    }
+
+    @Tag("thorough")
+    @Test
+    void searchFindsAndLeadsThere() {
+        browser.click(browser.driver().findElement(By.linkText("Search")));
+        browser.until(
+                "the field",
+                () -> !browser.driver().findElements(By.id("search-for")).isEmpty());
+        browser.press("nothing");
+        browser.until(
+                "the words",
+                () -> browser.driver().findElement(By.tagName("main")).getText().contains("Nothing in the course"));
+        assertEquals(List.of(), browser.accessibilityFaults());
+        browser.driver().findElement(By.id("search-for")).clear();
+        browser.driver().findElement(By.id("search-for")).sendKeys("legs");
+        browser.until("a hit", () -> !browser.driver()
+                .findElements(By.cssSelector(".found-list a"))
+                .isEmpty());
+        browser.click(browser.driver().findElement(By.cssSelector(".found-list a")));
+        browser.until("the question", () -> "step-push"
+                .equals(browser.driver().switchTo().activeElement().getDomAttribute("id")));
+        assertEquals(List.of(), browser.troubles());
+    }
+
+    private List<String> openQuestions() {
+        return browser.driver().findElements(By.cssSelector("#outline .unanswered a")).stream()
+                .map(link -> link.getDomAttribute("href").replaceFirst(".*/", ""))
+                .toList();
+    }
+
+    private String said() {
+        return browser.driver().findElement(By.id("said")).getDomProperty("textContent");
+    }
+
     @Tag("thorough")
     @Test
     void theEditorOffersWhatCanStandThere() {

@@ -120,8 +120,64 @@ class ProgressFileTest {
     }
 
     @Test
+    void workInALessonThatWasCutInTwoIsFoundInBoth() throws IOException {
+        String given = "[{\"text\": \"1\", \"state\": \"right\", \"mistake\": \"\"}]";
+        Files.writeString(
+                temp.resolve("progress.json"),
+                "{\"version\": 2, \"seed\": 5, \"lesson\": \"14-what-can-hurt\", \"refresher\": {}, \"lessons\": {"
+                        + "\"14-what-can-hurt\": {\"step\": \"vent-height\", \"snippets\": {\"top-and-bottom\": \"1\"},"
+                        + " \"ran\": [\"a-closed-tank\", \"top-and-bottom\"], \"answers\": {\"vent-height\": " + given
+                        + ", \"alarm-sounds\": " + given + "}},"
+                        + "\"06-slope-air-and-filling\": {\"step\": \"a-drip\", \"snippets\": {}, \"ran\": [],"
+                        + " \"answers\": {\"a-drip\": " + given + "}}}}");
+
+        Progress read = read();
+
+        assertEquals("05-steam-and-the-vent", read.lesson());
+        Progress.LessonWork steam = read.work("05-steam-and-the-vent");
+        Progress.LessonWork hurt = read.work("15-what-can-hurt");
+        assertEquals("vent-height", steam.step());
+        assertEquals(List.of("a-closed-tank"), steam.ran());
+        assertEquals(1, steam.answersTo("vent-height").size());
+        assertEquals(List.of("top-and-bottom"), hurt.ran());
+        assertEquals("1", hurt.snippets().get("top-and-bottom"));
+        assertEquals(1, hurt.answersTo("alarm-sounds").size());
+        assertEquals(0, hurt.answersTo("vent-height").size());
+        assertEquals(
+                1, read.work("07-slope-air-and-filling").answersTo("a-drip").size());
+        try (ProgressFile file = ProgressFile.open(temp)) {
+            file.keep(read);
+        }
+        assertEquals(read, read());
+    }
+
+    @Test
+    void anAnswerOfTheEditionBeforeItsWordsWereKeptStillReads() throws IOException {
+        Files.writeString(
+                temp.resolve("progress.json"),
+                "{\"version\": 2, \"seed\": 5, \"lesson\": \"01-warm\", \"refresher\": {}, \"lessons\": {\"01-warm\": {\"step\":"
+                        + " \"a\", \"snippets\": {}, \"ran\": [], \"answers\": {\"legs\": [{\"text\": \"9\", \"state\":"
+                        + " \"wrong\", \"mistake\": \"no gravity\"}]}}}}");
+        assertEquals(
+                List.of(new Given("9", AnswerState.WRONG, "no gravity")),
+                read().work("01-warm").answersTo("legs"));
+    }
+
+    @Test
+    void onlyTheLastAnswerKeepsWhatWasSaid() {
+        Progress.LessonWork work = Progress.LessonWork.NONE
+                .withAnswer("legs", new Given("9", AnswerState.WRONG, "", "Not yet.", "Look."))
+                .withAnswer("legs", new Given("88", AnswerState.RIGHT, "", "Right.", ""));
+        assertEquals(
+                List.of("", "Right."),
+                work.answersTo("legs").stream().map(Given::words).toList());
+    }
+
+    @Test
     void aFileOfANewerEditionIsSetAsideAsSuch() throws IOException {
-        Files.writeString(temp.resolve("progress.json"), "{\"version\": 3, \"everything\": \"else\"}");
+        Files.writeString(
+                temp.resolve("progress.json"),
+                "{\"version\": " + (Progress.VERSION + 1) + ", \"everything\": \"else\"}");
         read();
         assertTrue(Files.exists(temp.resolve("progress.newer-1.json")));
     }

@@ -51,6 +51,19 @@ class CompletionTest {
     }
 
     @Test
+    void ourNamesComeFirstEachWithItsMeaning() {
+        List<Suggestion> water = session.complete("Water.", 6);
+        assertTrue(water.get(0).meaning().length() > 5, () -> water.get(0).text() + " has no meaning; all: " + water);
+        Suggestion density = water.stream()
+                .filter(each -> each.text().startsWith("densityKgPerM3"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals("kilograms in a cubic metre of water at a temperature in °C", density.meaning());
+        List<String> names = at("Example.orchardBothy().tank().|");
+        assertTrue(names.indexOf("volumeL()") < names.indexOf("equals("), names.toString());
+    }
+
+    @Test
     void variablesOfTheSameSnippetCompleteBeforeTheyRun() {
         assertTrue(at("String label = \"a\";\nint lab2 = 1;\nlabel.subs|").contains("substring("));
         assertTrue(at("double fooBar = 1;\nfoo|").contains("fooBar"));

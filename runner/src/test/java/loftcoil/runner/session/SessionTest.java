@@ -135,6 +135,32 @@ class SessionTest {
     }
 
     @Test
+    void aNameThatWasChangedIsNotAnsweredWithItsOldValue() {
+        session.run("a", "double hotC = 90;\nhotC + 1");
+        Outcome.NotJava problem =
+                assertInstanceOf(Outcome.NotJava.class, session.run("a", "double hotc = 60;\nhotC + 1"));
+        assertTrue(problem.problems().get(0).words().contains("hotc"), problem.toString());
+        assertInstanceOf(Outcome.NotJava.class, session.run("b", "hotC"));
+    }
+
+    @Test
+    void aNameGivenUpStandsAgainAsAnotherStepHasIt() {
+        session.run("a", "double x = 1;");
+        session.run("b", "double x = 2;");
+        session.run("b", "double y = x;");
+        assertEquals("1.0", value(session, "c", "x"));
+        assertEquals("1.0", value(session, "c", "y"));
+    }
+
+    @Test
+    void javaThatCannotBeReadGivesNothingUp() {
+        session.run("a", "double x = 1;\ndouble z = 3;");
+        assertInstanceOf(Outcome.NotJava.class, session.run("a", "double w = ;\ndouble x = 1;"));
+        assertEquals("1.0", value(session, "b", "x"));
+        assertInstanceOf(Outcome.NotJava.class, session.run("b", "z"));
+    }
+
+    @Test
     void aQuickRerunSeesWhatChangedBetween() {
         session.run("a", "double x = 2;");
         assertEquals("4.0", value(session, "b", "x * 2"));

@@ -16,19 +16,29 @@ final class NearName {
             "max", "min", "round", "println", "printf", "plot", "steps", "each", "length");
 
     private static final int LETTERS_A_CHANGE = 3;
+    /** A shorter name is near to too many. */
+    private static final int FEWEST_LETTERS = 4;
 
     private static final LevenshteinDistance LETTERS = LevenshteinDistance.getDefaultInstance();
 
     private NearName() {}
 
     static Optional<String> of(String name, Set<String> known) {
-        int allowed = Math.max(1, name.length() / LETTERS_A_CHANGE);
+        int allowed = name.length() < FEWEST_LETTERS ? 0 : name.length() / LETTERS_A_CHANGE;
         return java.util.stream.Stream.concat(known.stream(), OF_JAVA.stream())
                 .filter(candidate -> !candidate.equals(name))
                 .filter(candidate -> Math.abs(candidate.length() - name.length()) <= allowed)
                 .filter(candidate -> distance(lower(name), lower(candidate)) <= allowed)
                 .min(Comparator.comparingInt((String candidate) -> distance(lower(name), lower(candidate)))
-                        .thenComparing(Comparator.naturalOrder()));
+                        .thenComparing(Comparator.naturalOrder()))
+                .or(() -> begun(name, known));
+    }
+
+    /** The shortest name that begins with what was written, as {@code density} begins {@code densityKgPerM3}. */
+    private static Optional<String> begun(String name, Set<String> known) {
+        return known.stream()
+                .filter(candidate -> name.length() >= FEWEST_LETTERS && candidate.startsWith(name))
+                .min(Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder()));
     }
 
     private static String lower(String text) {

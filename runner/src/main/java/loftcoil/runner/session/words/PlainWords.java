@@ -20,7 +20,13 @@ public final class PlainWords {
             "This method promises a value, but can end without a return. Write" + " return …; on every way to its end.";
 
     private static final List<Rule> RULES = List.of(
+            Slips::openingQuote,
             PlainWords::decimalComma,
+            Slips::twoPoints,
+            Slips::unit,
+            Slips::braceTooMany,
+            Slips::printing,
+            Slips::numberInWords,
             PlainWords::singleEquals,
             key(
                     "too.deep",

@@ -1,0 +1,81 @@
+package loftcoil.runner.course;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import loftcoil.runner.exercise.Code;
+import loftcoil.runner.exercise.Quantity;
+import loftcoil.runner.exercise.Reckoned;
+import org.junit.jupiter.api.Test;
+
+/** Nothing is asked that the course has not shown: a sum with other numbers, the plot to read, the Java to write. */
+class TaughtTest {
+
+    /** An equals sign, a number, and what it counts. */
+    private static final Pattern SUM = Pattern.compile("= (?:about )?[\\d−][\\d ,.]*(?:[^\\d\\s.,;]|$)?");
+
+    private static final List<Taught> ALL = Taught.in(CourseReader.builtIn());
+
+    private static List<Taught> calculations() {
+        return ALL.stream()
+                .filter(each ->
+                        each.exercise() instanceof Quantity && !each.exercise().before())
+                .toList();
+    }
+
+    @Test
+    void everyCalculationIsShownBeforeItWithOtherNumbers() {
+        assertTrue(calculations().size() >= 80);
+        for (Taught each : calculations()) {
+            String path = each.exercise().path();
+            Taught.Shown shown = each.shown().orElseThrow(() -> new AssertionError(path + ": nothing shown before it"));
+            assertTrue(
+                    shown.snippet() || SUM.matcher(shown.words()).find(), path + " is shown no sum: " + shown.words());
+        }
+    }
+
+    @Test
+    void everyWordOfTheGlossaryInAQuestionIsExplainedByThen() {
+        List<String> order = CourseReader.builtIn().lessons().stream()
+                .map(lesson -> lesson.id())
+                .toList();
+        List<String> tooEarly = new ArrayList<>();
+        for (Taught each : ALL) {
+            each.ideas().forEach((word, lesson) -> {
+                if (order.indexOf(lesson) > order.indexOf(each.lessonId())) {
+                    tooEarly.add(each.exercise().path() + " asks with “" + word + "”, which " + lesson + " explains");
+                }
+            });
+        }
+        assertEquals(List.of(), tooEarly);
+    }
+
+    @Test
+    void theNamesAQuestionInJavaNeedsStandBeforeIt() {
+        List<Taught> java =
+                ALL.stream().filter(each -> each.exercise() instanceof Code).toList();
+        assertTrue(java.size() >= 15);
+        assertEquals(
+                List.of(),
+                java.stream()
+                        .filter(each -> !each.untaught().isEmpty())
+                        .map(each -> each.exercise().path() + " needs " + each.untaught())
+                        .toList());
+    }
+
+    @Test
+    void aWorkedSolutionIsASumAndSaysNothingOfTheChecker() {
+        for (Taught each : ALL) {
+            if (each.exercise() instanceof Reckoned reckoned && !reckoned.before()) {
+                String text = reckoned.about().solution().text();
+                String path = reckoned.path();
+                assertTrue(!text.matches("(?is).*\\bthe check\\b.*"), path + " tells of the checker");
+                assertTrue(
+                        text.contains("{{answer}}") || SUM.matcher(text).find(), path + " ends in no figure: " + text);
+            }
+        }
+    }
+}
