@@ -32,6 +32,7 @@ import picocli.CommandLine.Spec;
             ClassCommand.class,
             ExportCommand.class,
             SelfCheckCommand.class,
+            LicencesCommand.class,
             ProveCommand.class
         },
         footer = {

@@ -23,6 +23,7 @@ import loftcoil.runner.show.View;
  * GET  lesson/ID                                 View.Lesson; a snippet that ran since the start has its View.Run as "last"
  * GET  design                                    View.Design
  * GET  safety                                    View.Safety of the design, the year judged too; takes about a second
+ * GET  effect                                    View.Effect of the last change of the design, the year judged too
  * GET  clears                                    View.Clears: what would clear its dangers, or how far the search is
  * POST clears-search                             View.Clears; begins the search
  * POST clears-stop                               View.Clears; ends it
@@ -35,6 +36,7 @@ import loftcoil.runner.show.View;
  * POST save                                      {}; 507 where the folder still cannot take what waits
  * POST put-back  lesson step                     View.Snippet
  * POST answer    lesson step text                View.Reply
+ * POST tried     lesson step value         the design with what is dragged as a ghost, if it can be built
  * POST mend      lesson step moved         MendView
  * POST complete  lesson step source cursor       list of View.Suggestion
  * POST stop                                      {}
@@ -42,7 +44,7 @@ import loftcoil.runner.show.View;
  *
  * <p>While the learner's folder cannot take the work, every answer that is an object has {@code unsaved}: why, and what to do.
  *
- * <p>{@link RefreshApi}, {@link RebuildApi} and {@link SurveyApi} have more.
+ * <p>{@link RefreshApi}, {@link RebuildApi}, {@link DesignsApi} and {@link SurveyApi} have more.
  */
 final class PageApi {
 
@@ -67,15 +69,18 @@ final class PageApi {
                 "complete", Ask.change(this::complete),
                 "stop", new Ask("POST", true, this::stop)));
         all.put("search", Ask.change(body -> json.of(bench.search(body.text("text")))));
+        all.put("tried", Ask.change(this::tried));
         all.put("save", Ask.change(this::save));
         all.put("units", Ask.change(this::units));
         all.put("conduct", Ask.read(body -> json.of(bench.conduct())));
         all.put("safety", Ask.read(body -> json.of(bench.safety())));
+        all.put("effect", Ask.read(body -> json.of(bench.effect())));
         all.put("clears", Ask.read(body -> json.of(bench.clears())));
         all.put("clears-search", Ask.change(body -> json.of(bench.searchClears())));
         all.put("clears-stop", new Ask("POST", true, body -> json.of(bench.stopClears())));
         all.putAll(new RefreshApi(bench, json).asks());
         all.putAll(new RebuildApi(bench, json).asks());
+        all.putAll(new DesignsApi(bench, json).asks());
         all.putAll(new SurveyApi(bench, json).asks());
         this.asks = Map.copyOf(all);
     }
@@ -139,6 +144,15 @@ final class PageApi {
 
     private JsonNode answer(JsonFields body) {
         return json.of(bench.answer(body.text("lesson"), body.text("step"), body.text("text")));
+    }
+
+    private JsonNode tried(JsonFields body) {
+        String lesson = body.text("lesson");
+        String step = body.text("step");
+        double value = body.number("value", "a number");
+        ObjectNode answer = json.object();
+        bench.tried(lesson, step, value).ifPresent(picture -> answer.set("picture", json.of(picture)));
+        return answer;
     }
 
     private JsonNode mend(JsonFields body) {

@@ -25,8 +25,8 @@ public record Progress(
         Map<String, LessonWork> lessons,
         Map<String, AnswerState> refresher) {
 
-    /** The shape written now. 2 has the refresher, 3 the lessons in today's order, 4 the units. */
-    public static final int VERSION = 4;
+    /** The shape written now. 2 has the refresher; 3 the units, the lessons in today's order and what was said to the last answers. */
+    public static final int VERSION = 3;
 
     /** Keeps its own copies. */
     public Progress {
@@ -131,7 +131,8 @@ public record Progress(
 
         /** The same with one more answer to that step. */
         public LessonWork withAnswer(String stepId, Given given) {
-            List<Given> more = new ArrayList<>(answersTo(stepId));
+            List<Given> more =
+                    new ArrayList<>(answersTo(stepId).stream().map(Given::plain).toList());
             more.add(given);
             return new LessonWork(step, snippets, ran, put(answers, stepId, more));
         }
@@ -143,6 +144,19 @@ public record Progress(
      * @param text as typed
      * @param state what came of it
      * @param mistake which known mistake it looked like; empty where none
+     * @param words what was said to it first; empty but for the last answer to a question
+     * @param hint what was said then; empty where nothing, and but for the last answer
      */
-    public record Given(String text, AnswerState state, String mistake) {}
+    public record Given(String text, AnswerState state, String mistake, String words, String hint) {
+
+        /** An answer of which no words are kept. */
+        public Given(String text, AnswerState state, String mistake) {
+            this(text, state, mistake, "", "");
+        }
+
+        /** The same without the words, which only the last answer needs. */
+        Given plain() {
+            return new Given(text, state, mistake);
+        }
+    }
 }

@@ -14,9 +14,6 @@ import loftcoil.engine.json.JsonPlace;
 /** Progress as JSON, and back. Strict, because what is not understood would be lost with the next step. */
 final class ProgressJson {
 
-    /** The shape since which lessons stand in today's order. */
-    private static final int LESSONS_MOVED = 3;
-
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
@@ -57,10 +54,19 @@ final class ProgressJson {
         if (!older.has("units")) {
             older.put("units", "");
         }
-        if (version < LESSONS_MOVED) {
-            OlderLessons.bring(older);
+        for (JsonNode lesson : older.path("lessons")) {
+            for (JsonNode answers : lesson.path("answers")) {
+                answers.forEach(ProgressJson::withoutWords);
+            }
         }
+        OlderLessons.bring(older);
         return older;
+    }
+
+    private static void withoutWords(JsonNode answer) {
+        if (answer instanceof ObjectNode given && !given.has("words") && !given.has("hint")) {
+            given.put("words", "").put("hint", "");
+        }
     }
 
     static byte[] write(Progress progress) {

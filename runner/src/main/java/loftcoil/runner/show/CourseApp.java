@@ -1,15 +1,21 @@
 package loftcoil.runner.show;
 
 import java.util.List;
+import loftcoil.runner.lesson.Drag;
+import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.design.Changes;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
+import loftcoil.engine.study.Comparison;
 import loftcoil.engine.words.Units;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.Term;
@@ -18,6 +24,7 @@ import loftcoil.runner.lesson.Step;
 import loftcoil.runner.progress.LessonProgress;
 import loftcoil.runner.progress.Progress;
 import loftcoil.runner.progress.ProgressFile;
+import loftcoil.runner.progress.Trail;
 import loftcoil.runner.session.Outcome;
 import loftcoil.runner.session.Session;
 import loftcoil.runner.session.SessionSetup;
@@ -26,6 +33,8 @@ import org.jspecify.annotations.Nullable;
 /** The real {@link LearnerApp}: a course, a learner's folder and running Java. */
 public final class CourseApp implements LearnerApp {
 
+    private static final Pattern NUMBER = Pattern.compile("(?<![\\w.])\\d[\\d.]*");
+
     private final Course course;
     private final LearnerStore store;
     private final SnippetRunner snippets;
@@ -33,6 +42,7 @@ public final class CourseApp implements LearnerApp {
     private final QuestionDesk questions;
     private final RefreshDesk refresh;
     private final RebuildDesk rebuild;
+    private final DesignsDesk designs;
     private final SurveyDesk survey;
     private final MendDesk mends;
     private final WholeSheets sheets;
@@ -48,6 +58,7 @@ public final class CourseApp implements LearnerApp {
         this.questions = new QuestionDesk(course, store, reckoning);
         this.refresh = new RefreshDesk(course, store, reckoning);
         this.rebuild = new RebuildDesk(store);
+        this.designs = new DesignsDesk(store);
         this.survey = new SurveyDesk(store);
         this.mends = new MendDesk(course, reckoning, store::units);
         this.sheets = new WholeSheets(store);
@@ -143,6 +154,26 @@ public final class CourseApp implements LearnerApp {
     }
 
     @Override
+    public Optional<View.Picture> tried(String lessonId, String stepId, double value) {
+        Step.Snippet snippet = find(find(lessonId), stepId, Step.Snippet.class);
+        Design decided = store.design();
+        return snippet.drag().map(Drag::decided).filter(change -> !change.isEmpty()).flatMap(change -> {
+            try {
+                Design design = Changes.apply(decided, change, Double.toString(value));
+                return Optional.of(LoopPanel.over(
+                        "Your loop, and as tried: " + decided.name(), decided, design, "as tried", store.units()));
+            } catch (RefusedException refused) {
+                return Optional.empty();
+            }
+        });
+    }
+
+    @Override
+    public List<String> plainDrawing() {
+        return HouseText.of(Drawing.of(store.design()), store.units()::of);
+    }
+
+    @Override
     public View.Run run(String lessonId, String stepId, String source, Map<String, Double> dragged) {
         Lesson lesson = find(lessonId);
         Step.Snippet snippet = find(lesson, stepId, Step.Snippet.class);
@@ -155,9 +186,15 @@ public final class CourseApp implements LearnerApp {
         // A drag reruns many times a second: what was guessed is said by the first run, and after a new guess.
         boolean again = ran.first() || dragged.isEmpty();
         // Of a changed snippet the guess was not made.
-        boolean asWritten = source.equals(snippet.source());
+        boolean asWritten = numbersOf(source).equals(numbersOf(snippet.source()));
         List<String> predictions = done && asWritten ? questions.predictions(lesson, snippet, again) : List.of();
         return RunWords.of(ran.outcome(), ran.before(), predictions, store.units());
+    }
+
+    /** The numbers in some Java, in order; remarks and texts aside. */
+    private static List<String> numbersOf(String java) {
+        String code = java.replaceAll("\"(?:[^\"\\\\\n]|\\\\.)*\"|//.*", "");
+        return NUMBER.matcher(code).results().map(MatchResult::group).toList();
     }
 
     @Override
@@ -196,7 +233,11 @@ public final class CourseApp implements LearnerApp {
 
     @Override
     public MendView mend(String lessonId, String stepId, String moved) {
-        return mends.view(find(find(lessonId), stepId, Step.Question.class), moved);
+        Lesson lesson = find(lessonId);
+        boolean found = store.work(lesson.id()).answersTo(stepId).stream()
+                .anyMatch(given -> given.state().isDone());
+        return mends.view(
+                find(lesson, stepId, Step.Question.class), store.progress().seed(), found, moved);
     }
 
     @Override
@@ -271,6 +312,23 @@ public final class CourseApp implements LearnerApp {
     }
 
     @Override
+    public View.Effect effect() {
+        Trail trail = store.trail();
+        Design now = store.design();
+        int last = trail.entries().size() - 1;
+        Design before = last == 0
+                ? now
+                : TrailWords.design(trail.entries().get(last - 1).state()).orElse(now);
+        try {
+            Comparison compared = Comparison.of(sheets.sheet(before), sheets.sheet(now));
+            return EffectWords.of(trail.number(), compared, "", "", store.units());
+        } catch (RefusedException cannotBe) {
+            String why = "The year could not be judged: " + cannotBe.lines().get(0) + ".";
+            return EffectWords.of(trail.number(), Comparison.of(before, now), "", why, store.units());
+        }
+    }
+
+    @Override
     public BuildSheet build() {
         return sheets.build();
     }
@@ -298,6 +356,11 @@ public final class CourseApp implements LearnerApp {
     @Override
     public RebuildApp rebuild() {
         return rebuild;
+    }
+
+    @Override
+    public DesignsApp designs() {
+        return designs;
     }
 
     @Override

@@ -80,10 +80,29 @@ public interface LearnerApp extends AutoCloseable {
     View.Design design();
 
     /**
+     * The learner's own design with what is being tried as a ghost in the same frame; empty where the value is none of the design's, or
+     * cannot be built.
+     *
+     * @param lessonId name of the lesson
+     * @param stepId name of the snippet whose value is dragged
+     * @param value the value, metric
+     */
+    Optional<View.Picture> tried(String lessonId, String stepId, double value);
+
+    /** The learner's own design, drawn in signs for a terminal. */
+    List<String> plainDrawing();
+
+    /**
      * What the dangers of the learner's own design come to, the year judged too; the first time for a design it takes about a
      * second. Where the year cannot be computed, the rest is judged, and what is open says why.
      */
     View.Safety safety();
+
+    /**
+     * What the last change of the learner's own design comes to, the year judged too; takes about a second for each of the two. Where
+     * the design has not been changed, or the state before cannot be read, there is nothing in it.
+     */
+    View.Effect effect();
 
     /**
      * The build sheet of the learner's own design; the first time for a design it takes some seconds.
@@ -106,6 +125,9 @@ public interface LearnerApp extends AutoCloseable {
 
     /** An old design and its rebuild side by side. */
     RebuildApp rebuild();
+
+    /** The learner's designs and the history of the one that is taken up. */
+    DesignsApp designs();
 
     /** The learner's house as it is measured. */
     SurveyApp survey();

@@ -9,6 +9,7 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
+import loftcoil.engine.study.Comparison;
 import loftcoil.engine.words.Units;
 import loftcoil.runner.check.Checker;
 import loftcoil.runner.check.Verdict;
@@ -25,9 +26,12 @@ import loftcoil.runner.lesson.Lesson;
 import loftcoil.runner.lesson.Step;
 import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.progress.Progress;
+import loftcoil.runner.progress.Trail;
 
 /** Shows questions with the learner's own numbers, and takes answers and decisions. */
 final class QuestionDesk {
+
+    private static final String REFUSED = "Your design cannot take that.";
 
     private final Course course;
     private final LearnerStore store;
@@ -70,17 +74,17 @@ final class QuestionDesk {
                 options(exercise),
                 exercise instanceof Code code ? code.starter() : "",
                 current(exercise),
-                replies.before(exercise, answers),
+                before(exercise, answers),
                 exercise instanceof Code code ? code.lines() : List.of());
-    }
-
-    private Shown shown() {
-        return new Shown(store.units());
     }
 
     /** The text of a question, with the learner's own numbers. */
     String text(Lesson lesson, Step.Question question) {
         return own(lesson, question).text();
+    }
+
+    private Shown shown() {
+        return new Shown(store.units());
     }
 
     private String unit(Exercise exercise) {
@@ -123,8 +127,7 @@ final class QuestionDesk {
         if (verdict instanceof Verdict.Decided decided && exercise instanceof Decision decision) {
             return decide(lesson, question, decision, decided, text);
         }
-        List<Progress.Given> answers = keep(
-                lesson, question, new Progress.Given(text, ReplyWords.state(verdict), ReplyWords.mistake(verdict)));
+        List<Progress.Given> answers = keep(lesson, question, replies.given(exercise, verdict, text));
         return replies.now(exercise, verdict, answers);
     }
 
@@ -137,36 +140,66 @@ final class QuestionDesk {
 
     private View.Reply decide(
             Lesson lesson, Step.Question question, Decision decision, Verdict.Decided decided, String text) {
+        Design before = store.design();
         try {
-            Design changed = Changes.apply(store.design(), decision.change(), decided.value());
-            store.decide(changed);
+            Design changed = Changes.apply(before, decision.change(), decided.value());
+            store.becomes(changed, Trail.How.DECIDED);
         } catch (RefusedException refused) {
-            keep(lesson, question, new Progress.Given(text, AnswerState.UNREAD, ""));
             String faults = "- " + String.join("\n- ", shown().said(refused).lines());
-            return new View.Reply(
-                    text, AnswerState.UNREAD, "Your design cannot take that.", faults, View.Counted.NONE, "", "");
+            keep(lesson, question, new Progress.Given(text, AnswerState.UNREAD, "", REFUSED, faults));
+            return new View.Reply(text, AnswerState.UNREAD, REFUSED, faults, View.Counted.NONE, "", "");
         }
-        keep(lesson, question, new Progress.Given(text, AnswerState.DECIDED, ""));
         Change change = Changes.describe(decision.change());
-        String words = change.label() + ": " + taken(decision, decided) + ". It is in your design now.";
+        SafetyVerdict verdict = SafetyVerdict.quick(store.design());
+        View.Effect effect = EffectWords.of(
+                store.trail().number(),
+                Comparison.of(before, store.design()),
+                decision.change(),
+                verdict.open(),
+                store.units());
+        String words = change.label() + ": " + taken(decision, decided) + ". It is in your design now."
+                + (effect.danger().isEmpty() ? "" : " " + effect.danger());
+        String hint = decision.about().solution().text();
+        keep(lesson, question, new Progress.Given(text, AnswerState.DECIDED, "", words, hint));
         return new View.Reply(
                 text,
                 AnswerState.DECIDED,
                 words,
-                decision.about().solution().text(),
+                hint,
                 View.Counted.NONE,
                 "",
                 decision.about().source(),
-                Optional.of(new View.Stands(
-                        current(decision),
-                        SafetyWords.of(
-                                SafetyVerdict.quick(store.design()), Grounds.of(store.design()), store.units()))));
+                Optional.of(stands(decision, verdict, Optional.of(effect))));
+    }
+
+    private View.Stands stands(Decision decision, SafetyVerdict verdict, Optional<View.Effect> effect) {
+        return new View.Stands(
+                current(decision), SafetyWords.of(verdict, Grounds.of(store.design()), store.units()), effect);
     }
 
     private String taken(Decision decision, Verdict.Decided decided) {
         return store.units() == Units.METRIC
                 ? decided.taken().words()
                 : shown().value(decision.change(), decided.value(), decision.unit());
+    }
+
+    /** A decision is shown again with what its design comes to now. */
+    private Optional<View.Reply> before(Exercise exercise, List<Progress.Given> answers) {
+        Optional<View.Reply> reply = replies.before(exercise, answers);
+        boolean decided =
+                reply.filter(said -> said.state() == AnswerState.DECIDED).isPresent();
+        if (!decided || !(exercise instanceof Decision decision)) {
+            return reply;
+        }
+        return reply.map(said -> new View.Reply(
+                said.answer(),
+                said.state(),
+                said.words(),
+                said.hintMarkdown(),
+                said.tries(),
+                said.workedMarkdown(),
+                decision.about().source(),
+                Optional.of(stands(decision, SafetyVerdict.quick(store.design()), Optional.empty()))));
     }
 
     private List<Progress.Given> keep(Lesson lesson, Step.Question question, Progress.Given given) {

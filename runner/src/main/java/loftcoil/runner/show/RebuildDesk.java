@@ -2,17 +2,22 @@ package loftcoil.runner.show;
 
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicReference;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
+import loftcoil.engine.design.Differences;
 import loftcoil.engine.study.Comparison;
 import loftcoil.engine.study.NamedValue;
+import loftcoil.engine.study.ProgressListener;
 import loftcoil.engine.study.Rebuild;
 import loftcoil.runner.progress.TextFile;
+import loftcoil.runner.progress.Trail;
 
 /** The rebuild over a learner's folder. */
 final class RebuildDesk implements RebuildApp {
 
     private final LearnerStore store;
+    private final AtomicReference<March> march = new AtomicReference<>(new March());
 
     RebuildDesk(LearnerStore store) {
         this.store = store;
@@ -53,19 +58,74 @@ final class RebuildDesk implements RebuildApp {
         Design old = DesignJson.read(oldJson);
         List<NamedValue> named = Levers.changed(old, changes, shown());
         Design rebuilt = Rebuild.applied(old, named);
-        Rebuild rebuild = year ? Rebuild.whole(old, named) : Rebuild.of(old, named);
+        Rebuild rebuild = year ? marched(old, named) : Rebuild.of(old, named);
         Comparison together = rebuild.together()
                 .comparison()
                 .orElseGet(() -> year ? Comparison.whole(old, rebuilt) : Comparison.of(old, rebuilt));
         return SideBySide.of(together, rebuild.effects(), store.units());
     }
 
+    /** With a year for each change; what is asked for later ends what was asked before. */
+    private Rebuild marched(Design old, List<NamedValue> named) {
+        March mine = new March();
+        march.getAndSet(mine).stop();
+        return Rebuild.whole(old, named, mine).result();
+    }
+
+    @Override
+    public RebuildView.Far far() {
+        return march.get().far();
+    }
+
+    @Override
+    public void stop() {
+        march.get().stop();
+    }
+
+    /** How far the years are that are being marched, and whether to stop. */
+    private static final class March implements ProgressListener {
+
+        private volatile RebuildView.Far far = new RebuildView.Far(0, 0);
+        private volatile boolean stopped;
+
+        @Override
+        public void done(int done, int of) {
+            far = new RebuildView.Far(done, of);
+        }
+
+        @Override
+        public boolean cancelled() {
+            return stopped;
+        }
+
+        RebuildView.Far far() {
+            return far;
+        }
+
+        void stop() {
+            stopped = true;
+        }
+    }
+
     @Override
     public RebuildView.Taken takeOver(String oldJson, Map<String, String> changes) {
         Design old = DesignJson.read(oldJson);
-        Design rebuilt = shown().telling(() -> Rebuild.applied(old, Levers.changed(old, changes, shown())));
-        String kept = store.replace(rebuilt);
+        List<NamedValue> named = shown().telling(() -> Levers.changed(old, changes, shown()));
+        Design rebuilt = shown().telling(() -> Rebuild.applied(old, named));
+        String kept = store.replace(rebuilt, Trail.How.REBUILT);
         return new RebuildView.Taken(
-                "It is your design now. The one from before is kept in your folder as " + kept + ".", kept);
+                "It is your design now. The one from before is kept in your folder as " + kept + "."
+                        + moved(old, rebuilt, named),
+                kept);
+    }
+
+    /** Nothing is stretched without a word. */
+    private String moved(Design old, Design rebuilt, List<NamedValue> changes) {
+        List<String> moved = Differences.moved(
+                        old, rebuilt, changes.stream().map(NamedValue::name).toList())
+                .stream()
+                .map(said -> store.units().words(said.words()))
+                .toList();
+        return moved.isEmpty() ? "" : " With it moved: " + String.join("; ", moved) + ".";
     }
 }

@@ -56,10 +56,19 @@ final class ReplyWords {
      */
     View.Reply now(Exercise exercise, Verdict verdict, List<Progress.Given> answers) {
         String typed = answers.get(answers.size() - 1).text();
-        String hint = verdict instanceof Verdict.Wrong wrong
-                ? wrong.hint()
-                : verdict instanceof Verdict.Right right ? right.say() : "";
-        return reply(exercise, typed, state(verdict), words(exercise, verdict), hint, answers);
+        return reply(exercise, typed, state(verdict), words(exercise, verdict), hint(verdict), answers);
+    }
+
+    /** The answer to be kept, with what is said to it. */
+    Progress.Given given(Exercise exercise, Verdict verdict, String typed) {
+        return new Progress.Given(typed, state(verdict), mistake(verdict), words(exercise, verdict), hint(verdict));
+    }
+
+    private static String hint(Verdict verdict) {
+        if (verdict instanceof Verdict.Wrong wrong) {
+            return wrong.hint();
+        }
+        return verdict instanceof Verdict.Right right ? right.say() : "";
     }
 
     /** The reply to the last answer of an earlier day; empty where there is none. */
@@ -68,6 +77,9 @@ final class ReplyWords {
             return Optional.empty();
         }
         Progress.Given last = answers.get(answers.size() - 1);
+        if (!last.words().isEmpty()) {
+            return Optional.of(reply(exercise, last.text(), last.state(), last.words(), last.hint(), answers));
+        }
         String words =
                 switch (last.state()) {
                     case RIGHT -> "Right.";
@@ -94,13 +106,17 @@ final class ReplyWords {
                 typed, state, words, hint, new View.Counted(tries.wrong(), tries.leftBeforeSolution()), worked, source);
     }
 
+    private static boolean isCause(Mend mend, Verdict.Taken taken) {
+        return mend.causes().stream().anyMatch(cause -> cause.text().equals(taken.words()));
+    }
+
     /** What is said first. */
     String words(Exercise exercise, Verdict verdict) {
-        if (exercise instanceof Mend && verdict instanceof Verdict.Right) {
-            return "It works.";
+        if (exercise instanceof Mend mend && verdict instanceof Verdict.Right right) {
+            return isCause(mend, right.taken()) ? "You have found it." : "It works.";
         }
-        if (exercise instanceof Mend && verdict instanceof Verdict.Wrong) {
-            return "It does not do what it should yet.";
+        if (exercise instanceof Mend mend && verdict instanceof Verdict.Wrong wrong) {
+            return isCause(mend, wrong.taken()) ? "Not yet." : "It does not do what it should yet.";
         }
         if (verdict instanceof Verdict.Right right) {
             return "Right"

@@ -34,6 +34,7 @@ import loftcoil.engine.survey.Survey;
 import loftcoil.engine.survey.WalkedPipe;
 import loftcoil.engine.survey.Way;
 import loftcoil.engine.words.Numeral;
+import loftcoil.runner.progress.Trail;
 
 /** The survey of a house over a learner's folder. */
 final class SurveyDesk implements SurveyApp {
@@ -110,9 +111,9 @@ final class SurveyDesk implements SurveyApp {
         List<Fault> faults = new ArrayList<>();
         Optional<Trunk> trunk = trunk(typedTrunk(shared), faults);
         List<Tap> taps = new ArrayList<>();
-        List<Map<String, String>> before = store.survey().sketch().told().taps().stream()
-                .map(tap -> row(store.survey().sketch().told(), tap))
-                .toList();
+        Design told = store.survey().sketch().told();
+        List<Map<String, String>> before =
+                told.taps().stream().map(tap -> row(told, tap)).toList();
         for (Map<String, String> line : inUnits().lines(lines, before)) {
             tap(line, "taps[" + taps.size() + "]", trunk.isPresent(), faults).ifPresent(taps::add);
         }
@@ -290,7 +291,7 @@ final class SurveyDesk implements SurveyApp {
     public RebuildView.Taken take() {
         List<Fault> open = store.survey().open();
         refuse(open);
-        String kept = store.replace(store.survey().design());
+        String kept = store.replace(store.survey().design(), Trail.How.MEASURED);
         return new RebuildView.Taken(
                 "It is your design now. The one from before is kept in your folder as " + kept + ".", kept);
     }
@@ -392,7 +393,7 @@ final class SurveyDesk implements SurveyApp {
         Optional<DesignFields.Value> value = Optional.ofNullable(values.get(path));
         return new SurveyView.Question(
                 path,
-                field.label(),
+                Station.asked(path),
                 field.help(),
                 field.unit(),
                 field.options().size() > MOST_OPTIONS ? List.of() : field.options(),
@@ -444,6 +445,13 @@ final class SurveyDesk implements SurveyApp {
                 pipe.measured() ? MEASURED : GUESSED);
     }
 
+    private static SurveyView.TrunkLine trunk(Trunk trunk) {
+        return new SurveyView.TrunkLine(
+                trunk.tube(),
+                shown(trunk.lengthM(), "m"),
+                Integer.toString(trunk.fittings().getOrDefault("elbow90", 0)));
+    }
+
     /** A piece as its line is typed, in metric units. */
     private static Map<String, String> row(WalkedPipe pipe) {
         SurveyView.Piece piece = piece(pipe);
@@ -458,13 +466,6 @@ final class SurveyDesk implements SurveyApp {
     private static Map<String, String> row(Design told, Tap tap) {
         SurveyView.TapLine line = tap(told, tap);
         return Map.of("level", line.level(), "length", line.length(), "mixer", line.mixer());
-    }
-
-    private static SurveyView.TrunkLine trunk(Trunk trunk) {
-        return new SurveyView.TrunkLine(
-                trunk.tube(),
-                shown(trunk.lengthM(), "m"),
-                Integer.toString(trunk.fittings().getOrDefault("elbow90", 0)));
     }
 
     private static SurveyView.TapLine tap(Design told, Tap tap) {

@@ -42,6 +42,10 @@ final class SurveyUnits {
                 station.done());
     }
 
+    private SurveyView.TrunkLine trunk(SurveyView.TrunkLine trunk) {
+        return new SurveyView.TrunkLine(trunk.tube(), cell("length", trunk.length()), trunk.elbows90());
+    }
+
     private SurveyView.Question question(SurveyView.Question asked) {
         return new SurveyView.Question(
                 asked.path(),
@@ -90,10 +94,6 @@ final class SurveyUnits {
                 tap.elbows90(),
                 cell("mixer", tap.mixer()),
                 tap.from());
-    }
-
-    private SurveyView.TrunkLine trunk(SurveyView.TrunkLine trunk) {
-        return new SurveyView.TrunkLine(trunk.tube(), cell("length", trunk.length()), trunk.elbows90());
     }
 
     /** A number with its metric unit as it is shown. */

@@ -214,8 +214,29 @@ public final class View {
      *
      * @param current the decided value, as the design has it
      * @param safety what the design's dangers come to with it, the year left open
+     * @param effect what the decision changed, the year left open; empty where the answer is one of before
      */
-    public record Stands(String current, Safety safety) {}
+    public record Stands(String current, Safety safety, Optional<Effect> effect) {}
+
+    /**
+     * What the last change of the design comes to.
+     *
+     * @param number the state in the design's history that it made
+     * @param danger in a sentence, where it brings a danger or a caution; empty where it brings neither
+     * @param lines the few figures that matter, before and after
+     * @param raised cautions that come with it
+     * @param settled cautions that are gone with it
+     * @param moved what moved with it without being named, such as pipes that are stretched
+     * @param open what is not judged yet, in a sentence; empty where all is
+     */
+    public record Effect(
+            int number,
+            String danger,
+            List<RebuildView.Line> lines,
+            List<Finding> raised,
+            List<Finding> settled,
+            List<String> moved,
+            String open) {}
 
     /**
      * The one verdict on a design's dangers.

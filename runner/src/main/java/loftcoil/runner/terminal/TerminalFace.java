@@ -37,9 +37,11 @@ public final class TerminalFace {
             r      the refresher: a quarter of an hour that finds what has faded
             n      rebuild: an old design and a new one side by side
             h      your house: measure it, station by station
+            g      your designs: several, with the history of every change, undo and back to then
             t      what a term means
-            u      units: metric or US
+            o      what is still open in this lesson; go there
             f      find words in lessons, words and questions
+            u      units: metric or US
             !      in an emergency: what to do when it hammers, steams, drips or smokes
             ?      this list
             q      leave; all is kept""";
@@ -47,8 +49,11 @@ public final class TerminalFace {
     private final LearnerApp bench;
     private final PutBack console;
     private String told = "";
+    private int noticed;
     /** The step a search led to; empty for where the learner was. */
     private String wanted = "";
+
+    private String open = "";
 
     TerminalFace(LearnerApp bench, Console console) {
         this.bench = bench;
@@ -71,7 +76,6 @@ public final class TerminalFace {
     void walk() {
         View.Course course = bench.course();
         console.say("Your work is kept in " + course.folder());
-        course.notices().forEach(console::warn);
         tellUnsaved();
         if (!course.unitsSaid()) {
             units();
@@ -89,13 +93,16 @@ public final class TerminalFace {
         console.say("Until next time.");
     }
 
-    /** Says it where work is not in the folder, once for each reason. */
+    /** Says it where work is not in the folder, once for each reason, and what else happened to the files there. */
     private void tellUnsaved() {
         String now = bench.unsaved().orElse("");
         if (!now.equals(told) && !now.isEmpty()) {
             console.warn(UNSAVED + now);
         }
         told = now;
+        List<String> notices = bench.course().notices();
+        notices.subList(Math.min(noticed, notices.size()), notices.size()).forEach(console::warn);
+        noticed = notices.size();
     }
 
     private void saveBeforeLeaving() {
@@ -117,6 +124,7 @@ public final class TerminalFace {
     /** Walks one lesson; the name of the one to go on with, empty to leave. */
     private String lesson(String lessonId) {
         View.Lesson lesson = bench.lesson(lessonId);
+        open = lessonId;
         console.say("");
         console.head(lesson.title() + "  (about " + lesson.minutes() + " minutes)");
         int at = start(lesson, wanted.isEmpty() ? lesson.at() : wanted);
@@ -175,6 +183,7 @@ public final class TerminalFace {
             console.warn(
                     PlainText.of((caution.danger() ? "DANGER: " : "CAUTION: ") + caution.markdown(), console.width()));
         } else if (step instanceof View.Drawing drawing) {
+            bench.plainDrawing().forEach(console::say);
             console.say(PlainText.of(drawing.picture().says(), console.width()));
         }
         return goOn();
@@ -182,7 +191,7 @@ public final class TerminalFace {
 
     private Move goOn() {
         while (true) {
-            Optional<String> reply = console.ask("[Enter] ");
+            Optional<String> reply = console.ask("[Enter goes on, ? more] ");
             if (reply.isEmpty()) {
                 return new Move.Leave();
             }
@@ -202,7 +211,7 @@ public final class TerminalFace {
             case "q" -> Optional.of(new Move.Leave());
             case "b" -> Optional.of(new Move.Back());
             case "w" -> chooseLesson();
-            case "d" -> stay(DesignText.lines(bench.design(), bench.safety(), console.width()));
+            case "d" -> stay(DesignText.lines(bench, console.width()));
             case "c" -> stay(clears());
             case "r" -> refresh();
             case "n" -> {
@@ -213,12 +222,17 @@ public final class TerminalFace {
                 new MeasureWalk(bench.survey(), console).walk();
                 yield Optional.empty();
             }
+            case "g" -> {
+                new DesignsWalk(bench.designs(), console).walk();
+                yield Optional.empty();
+            }
             case "t" -> stay(terms());
+            case "f" -> find();
             case "u" -> {
                 units();
                 yield Optional.empty();
             }
-            case "f" -> find();
+            case "o" -> unanswered();
             case "!" ->
                 stay(ConductWords.lines(bench.conduct()).stream()
                         .flatMap(line -> Wrap.lines(line, console.width()).stream())
@@ -260,6 +274,30 @@ public final class TerminalFace {
     private List<String> terms() {
         String sought = console.ask("Term, or a part of it; Enter for all: ").orElse("");
         return TermsText.lines(bench.words(), sought, console.width());
+    }
+
+    private Optional<Move> unanswered() {
+        List<View.Question> left = bench.lesson(open).steps().stream()
+                .filter(View.Question.class::isInstance)
+                .map(View.Question.class::cast)
+                .filter(question -> !question.asked().equals("predict"))
+                .filter(question ->
+                        !question.reply().map(reply -> reply.state().isDone()).orElse(false))
+                .toList();
+        if (left.isEmpty()) {
+            return stay(List.of("Every question of this lesson is answered."));
+        }
+        for (int i = 0; i < left.size(); i++) {
+            console.say("%3d  %s".formatted(i + 1, left.get(i).label()));
+        }
+        String typed =
+                console.ask("Number to go there, or Enter to stay: ").orElse("").strip();
+        for (int i = 0; i < left.size(); i++) {
+            if (typed.equals(Integer.toString(i + 1))) {
+                return Optional.of(new Move.To(open, left.get(i).id()));
+            }
+        }
+        return Optional.empty();
     }
 
     private Optional<Move> find() {

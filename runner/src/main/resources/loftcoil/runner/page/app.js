@@ -10,6 +10,7 @@ import { offerMeanings } from './terms.js';
 import { showConduct } from './conduct.js';
 import { showBuildSheet } from './buildsheet.js';
 import { showRebuild } from './rebuild.js';
+import { showDesigns } from './designs.js';
 import { showHouse } from './house.js';
 import { showRefresher } from './refresher.js';
 import { showRiser } from './riser.js';
@@ -30,6 +31,7 @@ const VIEWS = {
   refresher: { title: 'Refresher', open: (main) => showRefresher(main, refreshCourse) },
   'build-sheet': { title: 'Build sheet', open: (main) => showBuildSheet(main) },
   house: { title: 'Your house', open: (main) => showHouse(main, refreshLoop) },
+  designs: { title: 'Designs', open: (main) => showDesigns(main, () => Promise.all([refreshCourse(), refreshLoop()])) },
   rebuild: { title: 'Rebuild', open: (main) => showRebuild(main, refreshLoop) },
 };
 

@@ -12,7 +12,8 @@ export function showBuildSheet(main) {
   const follow = () => {
     remember(chosen);
     clear(saves).append(save('pdf', 'Save as PDF', chosen), save('html', 'Save as HTML', chosen),
-      save('csv', 'Save the shopping list', chosen), print(place));
+      save('csv', 'Save the shopping list', chosen), print(place),
+      el('button', { type: 'button', onclick: printSheet }, 'Print'));
     return look(place, chosen);
   };
   clear(main).append(el('article', { class: 'build-sheet' },
@@ -64,7 +65,7 @@ async function look(place, chosen) {
   try {
     await ready(wanted);
     if (place.dataset.wanted !== wanted) return;
-    const frame = el('iframe', { src: wanted, title: 'Your build sheet', sandbox: 'allow-same-origin' });
+    const frame = el('iframe', { src: wanted, title: 'Your build sheet', sandbox: 'allow-same-origin allow-modals' });
     frame.addEventListener('load', () => fit(frame));
     clear(place).append(frame);
     say('The build sheet is ready.');
@@ -117,3 +118,16 @@ function remember({ paper }) {
     window.localStorage.setItem(CHOSEN, paper);
   } catch { /* It then lasts only as long as the page. */ }
 }
+
+/** Prints the sheet, which stands in a frame: the page around it would be cut over many leaves. */
+function printSheet() {
+  const frame = document.querySelector('.sheet-place iframe');
+  if (frame) frame.contentWindow.print();
+  else say('The build sheet is not ready yet.');
+}
+
+document.addEventListener('keydown', (event) => {
+  if (event.key !== 'p' || !(event.ctrlKey || event.metaKey) || !document.querySelector('.sheet-place iframe')) return;
+  event.preventDefault();
+  printSheet();
+});

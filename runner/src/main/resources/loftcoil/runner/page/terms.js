@@ -6,7 +6,7 @@ let known = null;
 
 /** Letters alone count: 'Hot legs' is the term 'hot leg'. */
 function keyOf(words) {
-  return words.toLowerCase().normalize('NFD').replace(/[^a-z0-9 ]+/g, '').replace(/s\b/g, '').trim();
+  return words.toLowerCase().normalize('NFD').replace(/\s+/g, ' ').replace(/[^a-z0-9 ]+/g, '').replace(/s\b/g, '').trim();
 }
 
 async function glossary() {

@@ -69,6 +69,7 @@ class CommandLineTest {
                 "class",
                 "export",
                 "self-check",
+                "licences",
                 "prove"
             })
     void everyCommandHasHelp(String command) {
@@ -340,5 +341,11 @@ class CommandLineTest {
         assertEquals(2, status);
         assertTrue(err.toString().startsWith("LESSON: "), err.toString());
         assertTrue(err.toString().contains("01-warm-water"), err.toString());
+    }
+
+    @Test
+    void theLicencesAreListed() {
+        assertEquals(0, run("licences"));
+        assertTrue(out.toString().lines().anyMatch(line -> line.matches("org\\.jline:jline:[0-9.]+ +BSD-3-Clause .*")));
     }
 }

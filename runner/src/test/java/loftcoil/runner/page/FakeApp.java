@@ -15,6 +15,7 @@ import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.progress.LessonProgress.Recall;
 import loftcoil.runner.show.ConductWords;
+import loftcoil.runner.show.DesignsApp;
 import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.show.MendView;
 import loftcoil.runner.show.RebuildApp;
@@ -235,7 +236,7 @@ final class FakeApp implements LearnerApp {
                 new View.Counted(0, 0),
                 "",
                 "",
-                Optional.of(new View.Stands(tankBaseM + " m", design().safety())));
+                Optional.of(new View.Stands(tankBaseM + " m", design().safety(), Optional.of(effect()))));
     }
 
     private static View.Reply judged(String text, int tries) {
@@ -317,6 +318,17 @@ final class FakeApp implements LearnerApp {
     }
 
     @Override
+    public Optional<View.Picture> tried(String lessonId, String stepId, double value) {
+        calls.add("tried " + value);
+        return Optional.of(FakeDrawn.loop(Double.toString(value)));
+    }
+
+    @Override
+    public List<String> plainDrawing() {
+        return List.of("#~#");
+    }
+
+    @Override
     public View.Safety safety() {
         calls.add("safety");
         return safety("");
@@ -336,6 +348,16 @@ final class FakeApp implements LearnerApp {
     @Override
     public BuildSheet build() {
         return BuildSheet.of(Example.orchardBothy());
+    }
+
+    @Override
+    public View.Effect effect() {
+        return new View.Effect(1, "", List.of(), List.of(), List.of(), List.of(), "");
+    }
+
+    @Override
+    public DesignsApp designs() {
+        throw new UnknownNameException("There are no designs here.");
     }
 
     @Override

@@ -117,7 +117,7 @@ class OneVerdictTest {
         Design design = DESIGNS.get(name);
         try (ProgressFile files = ProgressFile.open(folder)) {
             LearnerStore store = new LearnerStore(files, 1);
-            store.decide(design);
+            store.becomes(design, loftcoil.runner.progress.Trail.How.DECIDED);
             Sheet sheet = whole(name);
             assertEquals(design, store.design());
             View.Safety whole = SafetyWords.of(sheet.verdict(), sheet.grounds(), Units.METRIC);
@@ -206,7 +206,7 @@ class OneVerdictTest {
         Design design = DESIGNS.get("7 kW");
         try (ProgressFile files = ProgressFile.open(folder)) {
             LearnerStore store = new LearnerStore(files, 1);
-            store.decide(design);
+            store.becomes(design, loftcoil.runner.progress.Trail.How.DECIDED);
             assertEquals(SheetJson.write(whole("7 kW")), SheetJson.write(new WholeSheets(store).sheet()));
         }
         assertEquals(whole("7 kW").verdict(), SafetyVerdict.whole(design));

@@ -44,6 +44,15 @@ class TerminalFaceTest {
     }
 
     @Test
+    void wordsAreFoundAndWhatIsNotAnsweredIsListed() {
+        ScriptedConsole console = walk("f", "tank", "", "o", "", "f", "zebra", "q");
+        assertTrue(console.all().contains("Words to find: "), console.all());
+        assertTrue(console.all().contains("  1  "), console.all());
+        assertTrue(console.all().contains("Number to go there, or Enter to stay: "), console.all());
+        assertTrue(console.all().contains("Nothing in the course has all of these words."), console.all());
+    }
+
+    @Test
     void aWholeLessonIsWalkedAndItsOutcomesAreSaid() {
         // Prose, danger, guess, Java, question, choice in the order of seed 7, drawing, Java with a plot, decision;
         // then out.
@@ -101,13 +110,13 @@ class TerminalFaceTest {
                 "s",
                 "",
                 "raise it",
-                "1 = 12",
-                "2 = 60",
+                "tank.baseM = 12",
+                "loop.laggingMm = 60",
                 "judge",
                 "back",
-                "3 = b",
+                "vent.valve = b",
                 "loop.valves = 1",
-                "1 = 2,2",
+                "tank.baseM = 2,2",
                 "?",
                 "judge",
                 "q");
@@ -130,11 +139,13 @@ class TerminalFaceTest {
 
     @Test
     void theDraggedValueCanBeSetAndIsHeldToItsRange() {
-        ScriptedConsole console = walk("", "", "", "s", "", "", "", "v", "2,5", "v", "99", "v", "high", "q");
+        ScriptedConsole console =
+                walk("", "", "", "s", "", "", "", "v", "2,5", "v", "8 ft", "v", "99", "v", "high", "v", "2 kg", "q");
 
         assertTrue(console.all().contains("tank at 2.5"), console.all());
-        assertTrue(console.all().contains("99 is outside 1 to 3 m."), console.all());
-        assertTrue(console.all().contains("'high' is no number; allowed is 1 to 3 m."), console.all());
+        assertTrue(console.all().contains("99; allowed: 1 to 3 m"), console.all());
+        assertTrue(console.all().contains("“high”"), console.all());
+        assertTrue(console.all().contains("the unit does not fit"), console.all());
     }
 
     @Test
