@@ -126,9 +126,9 @@ public final class CourseBench {
         }
         memory.mark("after every lesson");
         time("the dangers, a year judged", "safety", () -> !visit.get("/api/safety").isEmpty());
-        time("build sheet", "sheet", () -> !visit.get("/sheet/show/a4/metric").isEmpty());
-        time("build sheet, again", "sheet", () -> !visit.get("/sheet/show/a4/metric").isEmpty());
-        time("PDF of it", "pdf", () -> !visit.get("/sheet/pdf/letter/us").isEmpty());
+        time("build sheet", "sheet", () -> !visit.get("/sheet/show/a4").isEmpty());
+        time("build sheet, again", "sheet", () -> !visit.get("/sheet/show/a4").isEmpty());
+        time("PDF of it", "pdf", () -> !visit.get("/sheet/pdf/letter").isEmpty());
         memory.mark("after sheet and PDF");
         time("rebuild", "rebuild", () -> !visit.get("/api/rebuild").isEmpty());
         memory.mark("after rebuild");

@@ -72,9 +72,9 @@ final class SelfCheckCommand implements Callable<Integer> {
             }
             visit.get("/api/safety");
             clock.tell("a year of the example house computed, its dangers judged");
-            visit.get("/sheet/show/a4/metric");
+            visit.get("/sheet/show/a4");
             clock.tell("build sheet made");
-            visit.get("/sheet/pdf/letter/us");
+            visit.get("/sheet/pdf/letter");
             clock.tell("build sheet as PDF");
         }
     }
