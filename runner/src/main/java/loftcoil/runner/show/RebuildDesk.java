@@ -2,7 +2,6 @@ package loftcoil.runner.show;
 
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.atomic.AtomicReference;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Differences;
@@ -17,7 +16,7 @@ import loftcoil.runner.progress.Trail;
 final class RebuildDesk implements RebuildApp {
 
     private final LearnerStore store;
-    private final AtomicReference<March> march = new AtomicReference<>(new March());
+    private volatile March march = new March();
 
     RebuildDesk(LearnerStore store) {
         this.store = store;
@@ -68,18 +67,19 @@ final class RebuildDesk implements RebuildApp {
     /** With a year for each change; what is asked for later ends what was asked before. */
     private Rebuild marched(Design old, List<NamedValue> named) {
         March mine = new March();
-        march.getAndSet(mine).stop();
+        march.stop();
+        march = mine;
         return Rebuild.whole(old, named, mine).result();
     }
 
     @Override
     public RebuildView.Far far() {
-        return march.get().far();
+        return march.far();
     }
 
     @Override
     public void stop() {
-        march.get().stop();
+        march.stop();
     }
 
     /** How far the years are that are being marched, and whether to stop. */

@@ -47,7 +47,7 @@ final class TrailWords {
             Trail.Entry entry = trail.entries().get(i);
             moments.add(new DesignsView.Moment(
                     trail.folded() + i,
-                    entry.at().isEmpty() ? "not saved yet" : entry.at().replace('T', ' '),
+                    at(entry),
                     how(entry.how()),
                     i == 0 ? List.of() : changes(trail.entries().get(i - 1).state(), entry.state(), units),
                     i == trail.entries().size() - 1));
@@ -75,6 +75,12 @@ final class TrailWords {
             Optional<Design> now = design(step.after());
             return old.isPresent() && now.isPresent() ? SideBySide.differences(old.get(), now.get(), units) : List.of();
         });
+    }
+
+    /** Where nothing has been changed yet there is nothing to save. */
+    private static String at(Trail.Entry entry) {
+        String without = entry.how() == Trail.How.BEGUN ? "at the start:" : "not saved yet:";
+        return entry.at().isEmpty() ? without : entry.at().replace('T', ' ');
     }
 
     private static String how(Trail.How how) {
