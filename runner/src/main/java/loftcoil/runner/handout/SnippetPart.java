@@ -1,5 +1,7 @@
 package loftcoil.runner.handout;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -11,6 +13,7 @@ import loftcoil.runner.lesson.Drag;
 import loftcoil.runner.lesson.Step;
 import loftcoil.runner.session.Outcome;
 import loftcoil.runner.show.Html;
+import loftcoil.runner.show.View;
 
 /** Java of a lesson, what it prints and what it draws. */
 final class SnippetPart {
@@ -38,8 +41,23 @@ final class SnippetPart {
                                 "small",
                                 blank ? "It prints (write in what you expect, then what it is):" : "It prints:")
                         + Html.element("pre", "printed", Html.text(said));
-        return Html.element("div", "snippet", Html.element("pre", Html.text(snippet.source())) + drag + result)
+        return Html.element("div", "snippet", Html.element("pre", Html.text(inSight(snippet.source()))) + drag + result)
                 + charts;
+    }
+
+    /** Preparation takes paper and is not changed with a pen. */
+    private static String inSight(String source) {
+        List<String> lines = source.stripTrailing().lines().toList();
+        List<String> seen = new ArrayList<>();
+        int at = 0;
+        for (View.Fold fold : View.folds(source)) {
+            seen.addAll(lines.subList(at, fold.from() - 1));
+            int last = seen.size() - 1;
+            seen.set(last, seen.get(last) + "  … " + fold.count() + " more lines on the screen");
+            at = fold.to();
+        }
+        seen.addAll(lines.subList(at, lines.size()));
+        return String.join("\n", seen);
     }
 
     private static String said(Outcome outcome) {

@@ -32,6 +32,7 @@ import loftcoil.runner.show.View;
  * POST save                                      {}; 507 where the folder still cannot take what waits
  * POST put-back  lesson step                     View.Snippet
  * POST answer    lesson step text                View.Reply
+ * POST tried     lesson step value               View.Picture of the loop with a dragged value
  * POST mend      lesson step moved         MendView
  * POST complete  lesson step source cursor       list of View.Suggestion
  * POST stop                                      {}
@@ -64,6 +65,7 @@ final class PageApi {
                 "complete", Ask.change(this::complete),
                 "stop", new Ask("POST", true, this::stop)));
         all.put("search", Ask.change(body -> json.of(bench.search(body.text("text")))));
+        all.put("tried", Ask.change(this::tried));
         all.put("save", Ask.change(this::save));
         all.put("conduct", Ask.read(body -> json.of(bench.conduct())));
         all.put("safety", Ask.read(body -> json.of(bench.safety())));
@@ -127,6 +129,10 @@ final class PageApi {
 
     private JsonNode answer(JsonFields body) {
         return json.of(bench.answer(body.text("lesson"), body.text("step"), body.text("text")));
+    }
+
+    private JsonNode tried(JsonFields body) {
+        return json.of(bench.tried(body.text("lesson"), body.text("step"), body.number("value", "a number")));
     }
 
     private JsonNode mend(JsonFields body) {

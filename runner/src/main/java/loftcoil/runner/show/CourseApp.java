@@ -8,12 +8,14 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.Term;
+import loftcoil.runner.lesson.Drag;
 import loftcoil.runner.lesson.Lesson;
 import loftcoil.runner.lesson.Step;
 import loftcoil.runner.progress.LessonProgress;
@@ -200,6 +202,16 @@ public final class CourseApp implements LearnerApp {
     public View.Reply answer(String lessonId, String stepId, String text) {
         Lesson lesson = find(lessonId);
         return questions.answer(lesson, find(lesson, stepId, Step.Question.class), text);
+    }
+
+    @Override
+    public View.Picture tried(String lessonId, String stepId, double value) {
+        Step.Snippet snippet = find(find(lessonId), stepId, Step.Snippet.class);
+        String change = snippet.drag()
+                .map(Drag::decided)
+                .filter(decided -> !decided.isEmpty())
+                .orElseThrow(() -> new UnknownNameException("The value of '" + stepId + "' is none of the design's."));
+        return LoopPanel.drawn(Changes.apply(store.design(), change, Double.toString(value)));
     }
 
     @Override

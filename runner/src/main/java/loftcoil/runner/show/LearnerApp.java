@@ -50,6 +50,15 @@ public interface LearnerApp extends AutoCloseable {
      */
     MendView mend(String lessonId, String stepId, String moved);
 
+    /**
+     * The learner's own loop with a dragged value in it, which stays a trial: nothing is decided.
+     *
+     * @param stepId a snippet whose value to drag starts where the design is
+     * @param value in the unit of the drag
+     * @throws loftcoil.engine.fault.RefusedException where the design cannot take it
+     */
+    View.Picture tried(String lessonId, String stepId, double value);
+
     /** Ways to go on typing at the cursor, an offset from 0. */
     List<View.Suggestion> complete(String lessonId, String stepId, String source, int cursor);
 

@@ -56,6 +56,7 @@ export const putBack = (lesson, step) => post('put-back', { lesson, step });
 export const answer = (lesson, step, text) => post('answer', { lesson, step, text });
 export const mend = (lesson, step, moved) => post('mend', { lesson, step, moved });
 export const complete = (lesson, step, source, cursor) => post('complete', { lesson, step, source, cursor });
+export const tried = (lesson, step, value) => post('tried', { lesson, step, value });
 export const stop = () => post('stop');
 export const refresher = () => ask('refresher');
 export const refresherAnswer = (question, text) => post('refresher-answer', { id: question, text });

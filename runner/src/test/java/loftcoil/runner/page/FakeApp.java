@@ -97,6 +97,12 @@ final class FakeApp implements LearnerApp {
     }
 
     @Override
+    public View.Picture tried(String lesson, String step, double value) {
+        calls.add("tried " + step + " " + value);
+        return FakeDrawn.chart("Tried at " + value, value);
+    }
+
+    @Override
     public List<View.Found> search(String sought) {
         return sought.contains("nothing")
                 ? List.of()
