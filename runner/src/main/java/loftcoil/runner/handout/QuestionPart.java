@@ -39,11 +39,33 @@ final class QuestionPart {
     }
 
     private static String body(Exercise exercise) {
+        if (exercise instanceof Code code && !code.lines().isEmpty()) {
+            return Prose.blocks(exercise.text()) + lines(code);
+        }
         String starter = exercise instanceof Code code && !code.starter().isBlank()
                 ? Html.element("pre", Html.text(code.starter()))
                 : "";
         String system = exercise instanceof Mend mend ? MendPart.system(mend) : "";
         return Prose.blocks(exercise.text()) + starter + system + options(exercise);
+    }
+
+    /** With a pen a line is chosen, not written. */
+    private static String lines(Code code) {
+        StringBuilder all = new StringBuilder();
+        for (List<String> line : code.lines()) {
+            all.append(
+                    line.size() == 1
+                            ? Html.element("pre", Html.text(line.get(0)))
+                            : Html.element(
+                                    "ul",
+                                    "steps",
+                                    line.stream()
+                                            .map(java -> Html.element(
+                                                    "li",
+                                                    Html.TICK + " " + Html.element("code", Html.text(java.strip()))))
+                                            .collect(Collectors.joining())));
+        }
+        return all.toString();
     }
 
     private static String options(Exercise exercise) {
@@ -66,6 +88,9 @@ final class QuestionPart {
         }
         if (exercise instanceof Decision decision) {
             return answer("Decided: ", decision.unit()) + Html.element("p", "small", "Because:") + RULE;
+        }
+        if (exercise instanceof Code code && !code.lines().isEmpty()) {
+            return answer("It comes to: ", code.reference().unit());
         }
         if (exercise instanceof Quantity quantity) {
             return RULE.repeat(LINES_FOR_WORKING)

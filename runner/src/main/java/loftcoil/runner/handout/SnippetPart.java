@@ -41,8 +41,14 @@ final class SnippetPart {
                                 "small",
                                 blank ? "It prints (write in what you expect, then what it is):" : "It prints:")
                         + Html.element("pre", "printed", Html.text(said));
-        return Html.element("div", "snippet", Html.element("pre", Html.text(inSight(snippet.source()))) + drag + result)
-                + charts;
+        String snippetAndResult = Html.element(
+                "div", "snippet", Html.element("pre", Html.text(inSight(snippet.source()))) + drag + result);
+        return outcome.trace().charts().size() == 1 ? beside(snippetAndResult, charts) : snippetAndResult + charts;
+    }
+
+    /** A plot stands beside its Java: in a table, as nothing else keeps two things side by side on every printer. */
+    private static String beside(String java, String chart) {
+        return "<table class=\"beside\"><tbody><tr><td>" + java + "</td><td>" + chart + "</td></tr></tbody></table>\n";
     }
 
     /** Preparation takes paper and is not changed with a pen. */
