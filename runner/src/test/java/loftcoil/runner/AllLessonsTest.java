@@ -49,7 +49,7 @@ class AllLessonsTest {
         assertTrue(proofs.size() >= 3);
         for (LessonProof proof : proofs) {
             assertEquals(List.of(), proof.faults(), proof.lessonId());
-            assertTrue(proof.charts() >= 2, proof.lessonId() + " draws fewer than two plots");
+            assertTrue(proof.charts() >= 1, proof.lessonId() + " draws no plot");
         }
         theValuesAreTheKeptOnes(proofs, seeds);
     }
@@ -95,6 +95,7 @@ class AllLessonsTest {
             List<Step.Question> questions = lesson.steps().stream()
                     .filter(Step.Question.class::isInstance)
                     .map(Step.Question.class::cast)
+                    .filter(question -> question.asked() != Step.Asked.AGAIN)
                     .toList();
 
             assertEquals(Step.Asked.PREDICT, questions.get(0).asked(), lesson.id());

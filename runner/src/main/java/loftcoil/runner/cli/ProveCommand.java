@@ -11,6 +11,7 @@ import loftcoil.engine.fault.KnownNames;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.lesson.Lesson;
+import loftcoil.runner.lesson.LessonMinutes;
 import loftcoil.runner.prove.ExerciseTable;
 import loftcoil.runner.prove.LessonProof;
 import loftcoil.runner.prove.Proof;
@@ -66,12 +67,22 @@ final class ProveCommand implements Callable<Integer> {
         if (table != null) {
             TargetFile.tryOut(table);
         }
-        List<LessonProof> proofs =
-                new Proof(chosen(whole), SessionSetup.usual(), seeds).run(proof -> print(out, proof));
+        List<LessonProof> proofs = new Proof(chosen(whole), SessionSetup.usual(), seeds).run(proof -> {
+            print(out, proof);
+            whole.lesson(proof.lessonId()).ifPresent(lesson -> minutes(out, lesson));
+        });
         if (table != null) {
             write(table, ExerciseTable.of(whole, proofs));
         }
         return proofs.stream().allMatch(proof -> proof.faults().isEmpty()) ? Refusals.FINE : Refusals.OWN_FAULT;
+    }
+
+    /** A header that says another time than the count is told; nothing is wrong with what the lesson teaches. */
+    private static void minutes(PrintWriter out, Lesson lesson) {
+        int counted = LessonMinutes.of(lesson);
+        if (counted != lesson.minutes()) {
+            out.println("    its header says " + lesson.minutes() + " minutes, counted are " + counted);
+        }
     }
 
     private static void write(Path file, String table) {

@@ -24,9 +24,12 @@ public record Course(List<Lesson> lessons, Map<String, Exercise> exercises, List
         terms = List.copyOf(terms);
     }
 
-    /** The lesson of that name. */
+    /** The lesson of that name, or the one that an earlier edition called so. */
     public Optional<Lesson> lesson(String id) {
-        return lessons.stream().filter(lesson -> lesson.id().equals(id)).findFirst();
+        String now = MovedLessons.now(id);
+        return lessons.stream()
+                .filter(lesson -> lesson.id().equals(id) || lesson.id().equals(now))
+                .findFirst();
     }
 
     /**

@@ -6,8 +6,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import loftcoil.engine.fault.Fault;
+import loftcoil.runner.exercise.Choice;
 import loftcoil.runner.exercise.Decision;
 import loftcoil.runner.exercise.Exercise;
+import loftcoil.runner.exercise.Quantity;
 import loftcoil.runner.lesson.Lesson;
 import loftcoil.runner.lesson.ParsedLesson;
 import loftcoil.runner.lesson.Step;
@@ -102,6 +104,10 @@ final class CrossCheck {
     private void question(
             Lesson lesson, Step.Question question, Map<String, Exercise> exercises, Map<String, String> users) {
         String place = question.line() + ":1";
+        if (question.asked() == Step.Asked.AGAIN) {
+            again(lesson, question, exercises, users);
+            return;
+        }
         String other = users.putIfAbsent(question.exercise(), lesson.id() + ".md:" + question.line());
         if (other != null) {
             lessonShelf.fault(
@@ -120,6 +126,21 @@ final class CrossCheck {
                     place,
                     "exercise " + question.exercise() + " does not exist",
                     "a file of the exercises folder");
+        }
+    }
+
+    /** Only what an earlier lesson has asked, and what can be answered without what stands around it there. */
+    private void again(
+            Lesson lesson, Step.Question question, Map<String, Exercise> exercises, Map<String, String> users) {
+        String user = users.getOrDefault(question.exercise(), lesson.id());
+        Exercise exercise = exercises.get(question.exercise());
+        boolean quick = exercise instanceof Choice || exercise instanceof Quantity;
+        if (user.startsWith(lesson.id()) || !quick || exercise.before()) {
+            lessonShelf.fault(
+                    lesson.id() + ".md",
+                    question.line() + ":1",
+                    "Again: for " + question.exercise(),
+                    "a choice or a quantity that a lesson before this one asks with Question:");
         }
     }
 
@@ -142,6 +163,7 @@ final class CrossCheck {
             case PREDICT -> "Predict:";
             case QUESTION -> "Question:";
             case DECIDE -> "Decide:";
+            case AGAIN -> "Again:";
         };
     }
 }

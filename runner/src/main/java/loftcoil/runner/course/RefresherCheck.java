@@ -68,7 +68,7 @@ final class RefresherCheck {
         Set<String> questions = lesson.steps().stream()
                 .filter(Step.Question.class::isInstance)
                 .map(Step.Question.class::cast)
-                .filter(question -> question.asked() != Step.Asked.DECIDE)
+                .filter(question -> question.asked() == Step.Asked.QUESTION || question.asked() == Step.Asked.PREDICT)
                 .map(Step.Question::exercise)
                 .collect(Collectors.toSet());
         for (int i = 0; i < count; i++) {

@@ -66,7 +66,7 @@ public record Taught(
                 } else if (step instanceof Step.Snippet snippet) {
                     before.add(new Shown(lesson.id(), snippet.source(), true));
                     before.add(new Shown(lesson.id(), snippet.id(), true));
-                } else if (step instanceof Step.Question question) {
+                } else if (step instanceof Step.Question question && question.asked() != Step.Asked.AGAIN) {
                     all.add(of(course, lesson.id(), course.exercise(question.exercise()), before));
                 }
             }

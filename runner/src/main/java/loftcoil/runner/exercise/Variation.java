@@ -13,6 +13,9 @@ public final class Variation {
     private static final long FNV_PRIME = 0x100000001b3L;
     private static final int MOST_DECIMALS = 12;
 
+    /** Where nothing varies, no other seed gives other numbers. */
+    private static final int MOST_TRIES = 20;
+
     private Variation() {}
 
     /**
@@ -28,6 +31,23 @@ public final class Variation {
             return choice.shuffled(order);
         }
         return own instanceof Code code ? code.shuffled(order) : own;
+    }
+
+    /**
+     * The exercise as the learner with this seed meets it once more in a later lesson: other numbers wherever some vary, and
+     * choices in another order.
+     *
+     * @param exercise as read from its file
+     * @param seed the learner's own
+     * @param lesson name of that later lesson
+     */
+    public static Exercise again(Exercise exercise, long seed, String lesson) {
+        Numbers first = numbers(exercise, seed);
+        long other = seed ^ hash(lesson);
+        for (int tries = 0; tries < MOST_TRIES && numbers(exercise, other).equals(first); tries++) {
+            other++;
+        }
+        return own(exercise, other);
     }
 
     /**

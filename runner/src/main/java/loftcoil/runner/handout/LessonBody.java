@@ -24,13 +24,13 @@ final class LessonBody {
         this.course = course;
         this.runs = runs;
         this.setting = setting;
-        this.questions = new QuestionPart();
-        this.key = new KeyPart(reckoning);
+        this.questions = new QuestionPart(setting.units());
+        this.key = new KeyPart(reckoning, setting.units());
     }
 
     String of(Lesson lesson) {
         StringBuilder body = new StringBuilder(top(lesson));
-        lesson.steps().forEach(step -> body.append(step(step)));
+        lesson.steps().forEach(step -> body.append(step(lesson, step)));
         return body.toString();
     }
 
@@ -47,7 +47,7 @@ final class LessonBody {
                 "header", Html.element("p", "kicker", kicker + ", about " + lesson.minutes() + " minutes") + names);
     }
 
-    private String step(Step step) {
+    private String step(Lesson lesson, Step step) {
         if (step instanceof Step.Prose prose) {
             return Prose.blocks(prose.markdown());
         }
@@ -60,14 +60,17 @@ final class LessonBody {
         if (step instanceof Step.Snippet snippet) {
             boolean blank = guessed && !setting.key();
             guessed = false;
-            return SnippetPart.of(snippet, runs, blank);
+            return SnippetPart.of(snippet, runs, blank, setting.units());
         }
-        return question((Step.Question) step);
+        return question(lesson, (Step.Question) step);
     }
 
-    private String question(Step.Question question) {
+    private String question(Lesson lesson, Step.Question question) {
         guessed |= question.asked() == Step.Asked.PREDICT;
-        Exercise exercise = Variation.own(course.exercise(question.exercise()), setting.seed());
+        Exercise asked = course.exercise(question.exercise());
+        Exercise exercise = question.asked() == Step.Asked.AGAIN
+                ? Variation.again(asked, setting.seed(), lesson.id())
+                : Variation.own(asked, setting.seed());
         number++;
         return setting.key()
                 ? questions.asked(number, question, exercise) + key.of(exercise)
@@ -81,9 +84,10 @@ final class LessonBody {
         return Html.element("div", "warn " + (caution.danger() ? "danger" : "warning"), inside);
     }
 
-    private static String drawing(Step.Drawing step) {
+    private String drawing(Step.Drawing step) {
         return LoopPicture.of(
                 Example.orchardBothy(),
-                step.caption() + ": the orchard bothy, an invented example that every design starts from.");
+                step.caption() + ": the orchard bothy, an invented example that every design starts from.",
+                setting.units());
     }
 }

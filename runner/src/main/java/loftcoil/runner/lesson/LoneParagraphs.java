@@ -19,9 +19,9 @@ final class LoneParagraphs {
     private static final String FOLDER = "../exercises/";
     private static final Pattern TARGET =
             Pattern.compile("\\.\\./exercises/(\\d\\d-[a-z0-9-]+/([a-z0-9]+(?:-[a-z0-9]+)*))\\.json");
-    private static final Pattern LABEL = Pattern.compile("(Predict|Question|Decide):\\s*(\\S.*)");
+    private static final Pattern LABEL = Pattern.compile("(Predict|Question|Decide|Again):\\s*(\\S.*)");
     private static final String QUESTION =
-            "a paragraph that is only [Predict: …], [Question: …] or [Decide: …] with a link"
+            "a paragraph that is only [Predict: …], [Question: …], [Decide: …] or [Again: …] with a link"
                     + " such as (../exercises/01-warm-water/two-legs.json)";
 
     private static final String YOUR_LOOP = "drawings/your-loop.svg";

@@ -60,9 +60,9 @@ public sealed interface Step {
      */
     record Question(String id, int line, Asked asked, String label, String exercise) implements Step {
 
-        /** Whether it counts as done once it is right or decided: a guess does not. */
+        /** Whether it counts as done once it is right or decided: a guess does not, nor does what was asked before. */
         public boolean counted() {
-            return asked != Asked.PREDICT;
+            return asked == Asked.QUESTION || asked == Asked.DECIDE;
         }
     }
 
@@ -73,6 +73,8 @@ public sealed interface Step {
         /** An answer that is checked. */
         QUESTION,
         /** A choice that goes into the learner's own design. */
-        DECIDE
+        DECIDE,
+        /** A question of an earlier lesson once more, with other numbers. */
+        AGAIN
     }
 }

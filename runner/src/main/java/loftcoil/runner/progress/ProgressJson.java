@@ -51,12 +51,16 @@ final class ProgressJson {
         if (version == 1 && !older.has("refresher")) {
             older.putObject("refresher");
         }
+        if (!older.has("units")) {
+            older.put("units", "");
+        }
         for (JsonNode lesson : older.path("lessons")) {
             for (JsonNode answers : lesson.path("answers")) {
                 answers.forEach(ProgressJson::withoutWords);
             }
         }
-        return tree;
+        OlderLessons.bring(older);
+        return older;
     }
 
     private static void withoutWords(JsonNode answer) {

@@ -50,7 +50,7 @@ final class ExerciseProof {
     }
 
     void take(Course course, Step step) {
-        if (!(step instanceof Step.Question question)) {
+        if (!(step instanceof Step.Question question) || question.asked() == Step.Asked.AGAIN) {
             return;
         }
         checked++;

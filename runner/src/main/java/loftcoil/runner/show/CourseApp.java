@@ -13,6 +13,8 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
+import loftcoil.engine.study.Comparison;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.Term;
 import loftcoil.runner.lesson.Drag;
@@ -21,6 +23,7 @@ import loftcoil.runner.lesson.Step;
 import loftcoil.runner.progress.LessonProgress;
 import loftcoil.runner.progress.Progress;
 import loftcoil.runner.progress.ProgressFile;
+import loftcoil.runner.progress.Trail;
 import loftcoil.runner.session.Outcome;
 import loftcoil.runner.session.Session;
 import loftcoil.runner.session.SessionSetup;
@@ -38,6 +41,7 @@ public final class CourseApp implements LearnerApp {
     private final QuestionDesk questions;
     private final RefreshDesk refresh;
     private final RebuildDesk rebuild;
+    private final DesignsDesk designs;
     private final SurveyDesk survey;
     private final MendDesk mends;
     private final WholeSheets sheets;
@@ -53,8 +57,9 @@ public final class CourseApp implements LearnerApp {
         this.questions = new QuestionDesk(course, store, reckoning);
         this.refresh = new RefreshDesk(course, store, reckoning);
         this.rebuild = new RebuildDesk(store);
+        this.designs = new DesignsDesk(store);
         this.survey = new SurveyDesk(store);
-        this.mends = new MendDesk(course, reckoning);
+        this.mends = new MendDesk(course, reckoning, store::units);
         this.sheets = new WholeSheets(store);
         this.clears = new ClearsDesk(store);
     }
@@ -95,7 +100,8 @@ public final class CourseApp implements LearnerApp {
         String open =
                 course.lesson(last).isPresent() ? last : course.lessons().get(0).id();
         List<View.LessonLine> lines = course.lessons().stream().map(this::line).toList();
-        return new View.Course(lines, open, store.folder(), store.notices());
+        return new View.Course(
+                lines, open, store.folder(), store.notices(), store.units().code(), store.unitsSaid());
     }
 
     private View.LessonLine line(Lesson lesson) {
@@ -128,7 +134,7 @@ public final class CourseApp implements LearnerApp {
             return new View.Caution(caution.id(), caution.danger(), caution.markdown());
         }
         if (step instanceof Step.Drawing drawing) {
-            return new View.Drawing(drawing.id(), drawing.caption(), LoopPanel.drawn(store.design()));
+            return new View.Drawing(drawing.id(), drawing.caption(), LoopPanel.drawn(store.design(), store.units()));
         }
         if (step instanceof Step.Snippet snippet) {
             return snippetView(lesson, snippet);
@@ -138,12 +144,15 @@ public final class CourseApp implements LearnerApp {
 
     private View.Snippet snippetView(Lesson lesson, Step.Snippet snippet) {
         Progress.LessonWork work = store.work(lesson.id());
+        String source = work.snippets().getOrDefault(snippet.id(), snippet.source());
         return new View.Snippet(
                 snippet.id(),
-                work.snippets().getOrDefault(snippet.id(), snippet.source()),
+                source,
                 snippet.source(),
                 work.ran().contains(snippet.id()),
-                snippet.drag().map(drag -> SnippetRunner.own(drag, store.design())));
+                snippet.drag().map(drag -> Slider.of(SnippetRunner.own(drag, store.design()), store.units())),
+                View.folds(source),
+                snippet.drag().filter(drag -> !drag.decided().isEmpty()).isPresent());
     }
 
     @Override
@@ -161,7 +170,7 @@ public final class CourseApp implements LearnerApp {
         // Of a changed snippet the guess was not made.
         boolean asWritten = numbersOf(source).equals(numbersOf(snippet.source()));
         List<String> predictions = done && asWritten ? questions.predictions(lesson, snippet, again) : List.of();
-        return RunWords.of(ran.outcome(), ran.before(), predictions);
+        return RunWords.of(ran.outcome(), ran.before(), predictions, store.units());
     }
 
     /** The numbers in some Java, in order; remarks and texts aside. */
@@ -211,7 +220,7 @@ public final class CourseApp implements LearnerApp {
                 .map(Drag::decided)
                 .filter(decided -> !decided.isEmpty())
                 .orElseThrow(() -> new UnknownNameException("The value of '" + stepId + "' is none of the design's."));
-        return LoopPanel.drawn(Changes.apply(store.design(), change, Double.toString(value)));
+        return LoopPanel.drawn(Changes.apply(store.design(), change, Double.toString(value)), store.units());
     }
 
     @Override
@@ -254,19 +263,56 @@ public final class CourseApp implements LearnerApp {
     }
 
     @Override
+    public View.ConductTable conduct() {
+        return ConductWords.table(store.units());
+    }
+
+    @Override
+    public Units units() {
+        return store.units();
+    }
+
+    @Override
+    public void choose(Units units) {
+        store.choose(units);
+    }
+
+    /** Shows everything in those units until the end, or until the learner chooses others. */
+    public void useForNow(Units units) {
+        store.useForNow(units);
+    }
+
+    @Override
     public View.Design design() {
-        return LoopPanel.view(store.design());
+        return LoopPanel.view(store.design(), store.units());
     }
 
     @Override
     public View.Safety safety() {
         Design design = store.design();
         try {
-            return SafetyWords.of(sheets.sheet().verdict(), sheets.sheet().grounds());
+            return SafetyWords.of(sheets.sheet().verdict(), sheets.sheet().grounds(), store.units());
         } catch (RefusedException cannotBe) {
             // A design that fits together may still have a year that cannot be, such as that of the other half of the
             // earth.
-            return SafetyWords.withoutYear(SafetyVerdict.quick(design), Grounds.of(design), cannotBe);
+            return SafetyWords.withoutYear(SafetyVerdict.quick(design), Grounds.of(design), cannotBe, store.units());
+        }
+    }
+
+    @Override
+    public View.Effect effect() {
+        Trail trail = store.trail();
+        Design now = store.design();
+        int last = trail.entries().size() - 1;
+        Design before = last == 0
+                ? now
+                : TrailWords.design(trail.entries().get(last - 1).state()).orElse(now);
+        try {
+            Comparison compared = Comparison.of(sheets.sheet(before), sheets.sheet(now));
+            return EffectWords.of(trail.number(), compared, "", "", store.units());
+        } catch (RefusedException cannotBe) {
+            String why = "The year could not be judged: " + cannotBe.lines().get(0) + ".";
+            return EffectWords.of(trail.number(), Comparison.of(before, now), "", why, store.units());
         }
     }
 
@@ -298,6 +344,11 @@ public final class CourseApp implements LearnerApp {
     @Override
     public RebuildApp rebuild() {
         return rebuild;
+    }
+
+    @Override
+    public DesignsApp designs() {
+        return designs;
     }
 
     @Override

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.Term;
 import loftcoil.runner.lesson.Lesson;
@@ -21,7 +21,7 @@ final class CourseSearch {
 
     private record Entry(View.Found found, String text, String folded, String foldedHead) {}
 
-    CourseSearch(Course course, Function<Step.Question, String> question) {
+    CourseSearch(Course course, BiFunction<Lesson, Step.Question, String> question) {
         for (Term term : course.terms()) {
             String slug = term.name()
                     .toLowerCase(Locale.ROOT)
@@ -37,7 +37,7 @@ final class CourseSearch {
         }
     }
 
-    private String add(Lesson lesson, Step step, String head, Function<Step.Question, String> question) {
+    private String add(Lesson lesson, Step step, String head, BiFunction<Lesson, Step.Question, String> question) {
         String title = lesson.title();
         if (step instanceof Step.Prose prose) {
             String last = head;
@@ -59,7 +59,7 @@ final class CourseSearch {
         } else if (step instanceof Step.Snippet snippet) {
             add("java", lesson.id(), snippet.id(), title, snippet.id().replace('-', ' '), snippet.source());
         } else if (step instanceof Step.Question asked) {
-            add("question", lesson.id(), asked.id(), title, asked.label(), question.apply(asked));
+            add("question", lesson.id(), asked.id(), title, asked.label(), question.apply(lesson, asked));
         }
         return head;
     }

@@ -5,7 +5,6 @@ import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.util.List;
 import java.util.Optional;
-import loftcoil.runner.lesson.Drag;
 import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.progress.LessonProgress;
 
@@ -24,8 +23,16 @@ public final class View {
      * @param open name of the lesson to open first
      * @param folder where the learner's work is kept
      * @param notices things the learner should know, such as a damaged file that was set aside
+     * @param units whose units all is shown in: {@code metric} or {@code us}
+     * @param unitsSaid whether somebody chose them; else they are asked for
      */
-    public record Course(List<LessonLine> lessons, String open, String folder, List<String> notices) {}
+    public record Course(
+            List<LessonLine> lessons,
+            String open,
+            String folder,
+            List<String> notices,
+            String units,
+            boolean unitsSaid) {}
 
     /**
      * One lesson in the list.
@@ -85,13 +92,21 @@ public final class View {
      * @param ran true where it has run to its end before
      * @param drag the value to drag, if any
      * @param folds lines of preparation that a face leaves out of sight until they are asked for
+     * @param ofDesign true where the value to drag is one of the design, so that the loop can be drawn as tried
      */
-    public record Snippet(String id, String source, String original, boolean ran, Optional<Drag> drag, List<Fold> folds)
+    public record Snippet(
+            String id,
+            String source,
+            String original,
+            boolean ran,
+            Optional<Slider> drag,
+            List<Fold> folds,
+            boolean ofDesign)
             implements Step {
 
         /** With the folds that its text has. */
-        public Snippet(String id, String source, String original, boolean ran, Optional<Drag> drag) {
-            this(id, source, original, ran, drag, Preparation.of(source));
+        public Snippet(String id, String source, String original, boolean ran, Optional<Slider> drag) {
+            this(id, source, original, ran, drag, Preparation.of(source), false);
         }
     }
 
@@ -118,7 +133,7 @@ public final class View {
      * Something to answer.
      *
      * @param id name of the step
-     * @param asked {@code predict}, {@code question} or {@code decide}
+     * @param asked {@code predict}, {@code question}, {@code decide} or {@code again}
      * @param form {@code quantity}, {@code choice}, {@code java}, {@code decision} or {@code mend}
      * @param label a short name
      * @param markdown the question
@@ -211,8 +226,29 @@ public final class View {
      *
      * @param current the decided value, as the design has it
      * @param safety what the design's dangers come to with it, the year left open
+     * @param effect what the decision changed, the year left open; empty where the answer is one of before
      */
-    public record Stands(String current, Safety safety) {}
+    public record Stands(String current, Safety safety, Optional<Effect> effect) {}
+
+    /**
+     * What the last change of the design comes to.
+     *
+     * @param number the state in the design's history that it made
+     * @param danger in a sentence, where it brings a danger or a caution; empty where it brings neither
+     * @param lines the few figures that matter, before and after
+     * @param raised cautions that come with it
+     * @param settled cautions that are gone with it
+     * @param moved what moved with it without being named, such as pipes that are stretched
+     * @param open what is not judged yet, in a sentence; empty where all is
+     */
+    public record Effect(
+            int number,
+            String danger,
+            List<RebuildView.Line> lines,
+            List<Finding> raised,
+            List<Finding> settled,
+            List<String> moved,
+            String open) {}
 
     /**
      * The one verdict on a design's dangers.

@@ -3,6 +3,7 @@ package loftcoil.runner.terminal;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.show.ConductWords;
 import loftcoil.runner.show.LearnerApp;
@@ -36,16 +37,19 @@ public final class TerminalFace {
             r      the refresher: a quarter of an hour that finds what has faded
             n      rebuild: an old design and a new one side by side
             h      your house: measure it, station by station
+            g      your designs: several, with the history of every change, undo and back to then
             t      what a term means
-            u      what is not answered in this lesson; go there
+            o      what is still open in this lesson; go there
             f      find words in lessons, words and questions
+            u      units: metric or US
             !      in an emergency: what to do when it hammers, steams, drips or smokes
             ?      this list
             q      leave; all is kept""";
 
     private final LearnerApp bench;
-    private final Console console;
+    private final PutBack console;
     private String told = "";
+    private int noticed;
     /** The step a search led to; empty for where the learner was. */
     private String wanted = "";
 
@@ -53,7 +57,7 @@ public final class TerminalFace {
 
     TerminalFace(LearnerApp bench, Console console) {
         this.bench = bench;
-        this.console = console;
+        this.console = new PutBack(console);
     }
 
     /**
@@ -72,8 +76,10 @@ public final class TerminalFace {
     void walk() {
         View.Course course = bench.course();
         console.say("Your work is kept in " + course.folder());
-        course.notices().forEach(console::warn);
         tellUnsaved();
+        if (!course.unitsSaid()) {
+            units();
+        }
         console.say("? lists what you can type, ! says what to do in an emergency, q leaves.");
         walkFrom(course.open());
     }
@@ -87,13 +93,16 @@ public final class TerminalFace {
         console.say("Until next time.");
     }
 
-    /** Says it where work is not in the folder, once for each reason. */
+    /** Says it where work is not in the folder, once for each reason, and what else happened to the files there. */
     private void tellUnsaved() {
         String now = bench.unsaved().orElse("");
         if (!now.equals(told) && !now.isEmpty()) {
             console.warn(UNSAVED + now);
         }
         told = now;
+        List<String> notices = bench.course().notices();
+        notices.subList(Math.min(noticed, notices.size()), notices.size()).forEach(console::warn);
+        noticed = notices.size();
     }
 
     private void saveBeforeLeaving() {
@@ -212,9 +221,17 @@ public final class TerminalFace {
                 new MeasureWalk(bench.survey(), console).walk();
                 yield Optional.empty();
             }
+            case "g" -> {
+                new DesignsWalk(bench.designs(), console).walk();
+                yield Optional.empty();
+            }
             case "t" -> stay(terms());
             case "f" -> find();
-            case "u" -> unanswered();
+            case "u" -> {
+                units();
+                yield Optional.empty();
+            }
+            case "o" -> unanswered();
             case "!" ->
                 stay(ConductWords.lines(bench.conduct()).stream()
                         .flatMap(line -> Wrap.lines(line, console.width()).stream())
@@ -233,6 +250,24 @@ public final class TerminalFace {
             clears = typed.filter(text -> !text.strip().equals("s")).isPresent() ? bench.clears() : bench.stopClears();
         }
         return ClearsText.lines(clears, console.width());
+    }
+
+    /**
+     * Asks whose units; Enter leaves them as they are, and that is kept too, so that it is asked once. What is no answer is taken
+     * for what the learner was going to type next.
+     */
+    private void units() {
+        String now = bench.units().code();
+        Optional<String> typed = console.ask("Units: metric (m, L, °C) or us (ft and in, gal, °F) [" + now + "]: ")
+                .map(String::strip);
+        String name = typed.filter(text -> !text.isEmpty()).orElse(now);
+        Units.named(name).ifPresentOrElse(bench::choose, () -> {
+            bench.choose(bench.units());
+            console.giveBack(name);
+        });
+        if (typed.isPresent()) {
+            console.say("All is shown in " + bench.units().words() + "; Java stays metric. u changes it.");
+        }
     }
 
     private List<String> terms() {

@@ -32,7 +32,7 @@ record Asked(Lesson lesson, Step.Question step, Exercise exercise) {
 
     /** Whether an answer to it is judged. */
     boolean judged() {
-        return step.asked() == Step.Asked.QUESTION;
+        return step.asked() == Step.Asked.QUESTION || step.asked() == Step.Asked.AGAIN;
     }
 
     String kind() {
@@ -40,6 +40,7 @@ record Asked(Lesson lesson, Step.Question step, Exercise exercise) {
             case PREDICT -> "guess";
             case QUESTION -> "question";
             case DECIDE -> "decision";
+            case AGAIN -> "again";
         };
     }
 

@@ -10,10 +10,12 @@ import { offerMeanings } from './terms.js';
 import { showConduct } from './conduct.js';
 import { showBuildSheet } from './buildsheet.js';
 import { showRebuild } from './rebuild.js';
+import { showDesigns } from './designs.js';
 import { showHouse } from './house.js';
 import { showRefresher } from './refresher.js';
 import { showRiser } from './riser.js';
 import { refreshLoop } from './loop.js';
+import { showUnits } from './units.js';
 import { readAddress } from './address.js';
 import { setUpHelp } from './help.js';
 import { setUpFolds } from './folds.js';
@@ -29,13 +31,22 @@ const VIEWS = {
   refresher: { title: 'Refresher', open: (main) => showRefresher(main, refreshCourse) },
   'build-sheet': { title: 'Build sheet', open: (main) => showBuildSheet(main) },
   house: { title: 'Your house', open: (main) => showHouse(main, refreshLoop) },
+  designs: { title: 'Designs', open: (main) => showDesigns(main, () => Promise.all([refreshCourse(), refreshLoop()])) },
   rebuild: { title: 'Rebuild', open: (main) => showRebuild(main, refreshLoop) },
 };
 
 async function refreshCourse() {
   state.course = await api.course();
+  showUnits(state.course, drawAnew);
   showLessons(state.course, state.lesson ? state.lesson.id : '');
   showRiser(state.course, state.lesson);
+}
+
+/** After other units were chosen: all that is on the screen, where it is. */
+async function drawAnew() {
+  state.lesson = null;
+  await follow();
+  await refreshLoop();
 }
 
 function afterReply(reply, question) {

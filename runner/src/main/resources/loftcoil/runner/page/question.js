@@ -11,6 +11,7 @@ import { forget, remember, remembered } from './keep.js';
 const WORDS = {
   predict: { kind: 'Before you run it', button: 'Note my guess' },
   question: { kind: 'Question', button: 'Check' },
+  again: { kind: 'From an earlier lesson', button: 'Check' },
   decide: { kind: 'Your decision', button: 'Put it in my design' },
   mend: { kind: 'Find the fault', button: 'Does it work now?' },
 };

@@ -8,6 +8,7 @@ import { drawn } from './picture.js';
 import { makeSlider } from './slider.js';
 import { showBanner } from './banner.js';
 import { showRun } from './result.js';
+import { unitsNow } from './units.js';
 import { forget, keepLater, keptNow, remember, remembered } from './keep.js';
 
 export function snippetStep(step, { lesson }) {
@@ -27,6 +28,7 @@ export function snippetStep(step, { lesson }) {
   };
   const sheet = el('section', { class: 'sheet', 'aria-label': `Java: ${name}` },
     el('p', { class: 'sheet-name' }, name),
+    unitsNow() === 'us' ? el('p', { class: 'quiet java-units' }, 'Java reckons and prints in metric units; plots and sliders are in yours.') : null,
     parts.frame,
     el('div', { class: 'sheet-foot' }, parts.run, parts.stop, el('span', { class: 'keys' }, 'Ctrl+Enter runs, Esc leaves'),
       parts.status, parts.seconds, parts.all, parts.back, parts.undo));
@@ -173,7 +175,7 @@ async function drag(state) {
 
 /** The learner's own loop as it is tried, beside the curve: one picture at a time, and always the newest value next. */
 async function showTried(state) {
-  if (!state.step.drag.decided) return;
+  if (!state.step.ofDesign) return;
   state.toTry = true;
   if (state.trying) return;
   state.trying = true;

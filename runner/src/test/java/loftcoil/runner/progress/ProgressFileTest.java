@@ -120,6 +120,38 @@ class ProgressFileTest {
     }
 
     @Test
+    void workInALessonThatWasCutInTwoIsFoundInBoth() throws IOException {
+        String given = "[{\"text\": \"1\", \"state\": \"right\", \"mistake\": \"\"}]";
+        Files.writeString(
+                temp.resolve("progress.json"),
+                "{\"version\": 2, \"seed\": 5, \"lesson\": \"14-what-can-hurt\", \"refresher\": {}, \"lessons\": {"
+                        + "\"14-what-can-hurt\": {\"step\": \"vent-height\", \"snippets\": {\"top-and-bottom\": \"1\"},"
+                        + " \"ran\": [\"a-closed-tank\", \"top-and-bottom\"], \"answers\": {\"vent-height\": " + given
+                        + ", \"alarm-sounds\": " + given + "}},"
+                        + "\"06-slope-air-and-filling\": {\"step\": \"a-drip\", \"snippets\": {}, \"ran\": [],"
+                        + " \"answers\": {\"a-drip\": " + given + "}}}}");
+
+        Progress read = read();
+
+        assertEquals("05-steam-and-the-vent", read.lesson());
+        Progress.LessonWork steam = read.work("05-steam-and-the-vent");
+        Progress.LessonWork hurt = read.work("15-what-can-hurt");
+        assertEquals("vent-height", steam.step());
+        assertEquals(List.of("a-closed-tank"), steam.ran());
+        assertEquals(1, steam.answersTo("vent-height").size());
+        assertEquals(List.of("top-and-bottom"), hurt.ran());
+        assertEquals("1", hurt.snippets().get("top-and-bottom"));
+        assertEquals(1, hurt.answersTo("alarm-sounds").size());
+        assertEquals(0, hurt.answersTo("vent-height").size());
+        assertEquals(
+                1, read.work("07-slope-air-and-filling").answersTo("a-drip").size());
+        try (ProgressFile file = ProgressFile.open(temp)) {
+            file.keep(read);
+        }
+        assertEquals(read, read());
+    }
+
+    @Test
     void anAnswerOfTheEditionBeforeItsWordsWereKeptStillReads() throws IOException {
         Files.writeString(
                 temp.resolve("progress.json"),

@@ -396,4 +396,29 @@ class CourseAppTest {
         assertTrue(safety.open().contains("more of the kind"), safety.open());
         assertEquals(bench.design().safety().findings(), safety.findings());
     }
+
+    @Test
+    void aDecisionAnswersWithFiguresBeforeAndAfterAndWithItsDanger() {
+        View.Reply reply = bench.answer(LESSON, "tank", "-1 m");
+
+        View.Effect quick = reply.stands().orElseThrow().effect().orElseThrow();
+        assertTrue(reply.words().contains("This is dangerous"), reply.words());
+        assertTrue(quick.raised().stream().anyMatch(found -> found.code().equals("LC-TANK-LOW")), quick.toString());
+        assertEquals("circulates", quick.lines().get(0).label());
+        assertEquals(
+                List.of("yes", "no"),
+                List.of(quick.lines().get(0).before(), quick.lines().get(0).after()));
+        assertTrue(quick.moved().get(0).startsWith("Cold pipe “"), quick.moved().toString());
+        assertTrue(quick.open().contains("not judged yet"), quick.open());
+
+        View.Effect whole = bench.effect();
+        assertEquals(quick.number(), whole.number());
+        assertEquals("", whole.open());
+        assertTrue(
+                whole.lines().stream()
+                        .anyMatch(line -> line.label().equals("hottest water in the tank")
+                                && !line.before().isEmpty()
+                                && !line.after().isEmpty()),
+                whole.lines().toString());
+    }
 }

@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Test;
 class CourseSearchTest {
 
     private static final Course COURSE = CourseReader.builtIn();
-    private final CourseSearch search =
-            new CourseSearch(COURSE, asked -> COURSE.exercise(asked.exercise()).text());
+    private final CourseSearch search = new CourseSearch(
+            COURSE, (lesson, asked) -> COURSE.exercise(asked.exercise()).text());
 
     @Test
     void aTermComesFirstThenTheLessonsThatSpeakOfIt() {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import loftcoil.engine.caution.Conduct;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.DesignJson;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.progress.LessonProgress.Recall;
 import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.SharedSession;
@@ -28,6 +29,7 @@ class TerminalFaceTest {
     @BeforeEach
     void open() {
         bench = CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SharedSession::lent, 7);
+        bench.choose(Units.METRIC);
     }
 
     @AfterEach
@@ -43,7 +45,7 @@ class TerminalFaceTest {
 
     @Test
     void wordsAreFoundAndWhatIsNotAnsweredIsListed() {
-        ScriptedConsole console = walk("f", "tank", "", "u", "", "f", "zebra", "q");
+        ScriptedConsole console = walk("f", "tank", "", "o", "", "f", "zebra", "q");
         assertTrue(console.all().contains("Words to find: "), console.all());
         assertTrue(console.all().contains("  1  "), console.all());
         assertTrue(console.all().contains("Number to go there, or Enter to stay: "), console.all());
@@ -122,7 +124,7 @@ class TerminalFaceTest {
         String all = console.all();
         assertTrue(all.contains("Find the fault: a cold tank"), all);
         assertTrue(all.contains("The loop does not circulate"), all);
-        assertTrue(all.contains("-1 to 3 m"), all);
+        assertTrue(all.contains("−1 to 3 m"), all);
         assertTrue(all.contains("a none, b a valve"), all);
         assertTrue(all.contains("“raise it” is no change"), all);
         assertTrue(all.contains("tank.baseM: “12”; allowed"), all);
@@ -130,7 +132,7 @@ class TerminalFaceTest {
         assertTrue(all.contains("Heat does not push down."), all);
         assertTrue(all.contains("Valve in the open vent: a valve"), all);
         assertTrue(all.contains("“loop.valves = 1” is no change"), all);
-        assertTrue(all.contains("Tank base above the floor: 2.2 m (as found -0.6)"), all);
+        assertTrue(all.contains("Tank base above the floor: 2.2 m (as found -0.6 m)"), all);
         assertTrue(all.contains("It works."), all);
         assertTrue(all.contains("without changing “Valve in the open vent”"), all);
     }
@@ -154,7 +156,7 @@ class TerminalFaceTest {
         assertTrue(all.contains("q      leave; all is kept"), all);
         assertTrue(all.contains("Heights above the floor"), all);
         assertTrue(all.contains("There is no lesson 9; the list goes from 1 to 2."), all);
-        assertTrue(all.contains("More  (about 5 minutes)"), all);
+        assertTrue(all.contains("More  (about 3 minutes)"), all);
     }
 
     @Test
@@ -201,7 +203,7 @@ class TerminalFaceTest {
         String all = console.all();
         assertTrue(all.contains("0 of 3 questions answered."), all);
         assertTrue(all.contains("One lesson has faded."), all);
-        assertTrue(all.contains("  1  A first try  (5 min; 2 of 3 missed)"), all);
+        assertTrue(all.contains("  1  A first try  (6 min; 2 of 3 missed)"), all);
         assertEquals(Recall.FADED, bench.course().lessons().get(0).recall());
         assertEquals(0, console.left());
     }
