@@ -67,12 +67,17 @@ public final class MendCheck {
     Verdict verdict(String typed) {
         Map<String, String> moved;
         Design design;
+        Diagnosis diagnosis = Diagnosis.of(mend, typed);
         try {
-            moved = MendTrial.moved(mend, typed);
+            moved = MendTrial.moved(mend, diagnosis.changes());
             design = MendTrial.design(mend, moved);
         } catch (RefusedException refused) {
             return new Verdict.Unreadable(
                     "The system cannot be built like that: " + String.join("; ", refused.lines()) + ".");
+        }
+        Optional<Verdict> said = mend.diagnosed() ? diagnosis.verdict(mend, !moved.isEmpty()) : Optional.empty();
+        if (said.isPresent()) {
+            return said.get();
         }
         if (moved.isEmpty()) {
             return new Verdict.Unreadable("Nothing has been changed yet.");

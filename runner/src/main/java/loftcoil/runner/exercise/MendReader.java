@@ -1,5 +1,6 @@
 package loftcoil.runner.exercise;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,6 +24,8 @@ final class MendReader {
     private static final String FAULTY = "{\"patch\": {…}, \"changes\": {…}}, at least one of the two";
     private static final String LEVERS = "{\"change\": name, \"from\": …, \"to\": …, \"by\": …}, or with options";
     private static final String VALUES = "the value of each change, as text";
+    private static final int READINGS = 2;
+    private static final int FEWEST_CAUSES = 3;
     private static final Allowed DECIMALS = new Allowed(0, 6, "");
 
     private final JsonFields fields;
@@ -46,7 +49,8 @@ final class MendReader {
                 fields.words(
                         "source", "where the cure is from; \"common practice\" or \"from memory\" where that is so"),
                 new About.Solution(solution.words("text", "cause, how to tell, and cure, in CommonMark"), ""));
-        SortedMap<String, String> mended = values(solution.object("changes", VALUES));
+        SortedMap<String, String> mended =
+                solution.has("changes") ? values(solution.object("changes", VALUES)) : new TreeMap<>();
         solution.done();
         FaultySystem faulty = faulty();
         List<Lever> levers = fields.each("levers", MendReader::lever);
@@ -61,7 +65,8 @@ final class MendReader {
                 about,
                 faulty,
                 levers,
-                fields.each("readings", MendReader::reading),
+                readings(),
+                causes(),
                 wanted,
                 fields.each("mistakes", MendReader::mistake),
                 mended);
@@ -127,12 +132,36 @@ final class MendReader {
         return read;
     }
 
+    private List<Mend.Reading> readings() {
+        List<Mend.Reading> read = new ArrayList<>();
+        fields.each("readings", MendReader::reading)
+                .forEach(each -> read.add(new Mend.Reading(
+                        each.label(), each.java(), each.unit(), each.decimals(), each.tells(), read.size() + 1)));
+        return read;
+    }
+
+    private List<Choice.Option> causes() {
+        List<Choice.Option> read = new ArrayList<>();
+        fields.each("causes", cause -> {
+                    Choice.Option option = new Choice.Option(
+                            cause.words("text", "what may be the cause, with its reason"),
+                            cause.has("right") && cause.flag("right"),
+                            cause.words("say", "what to say to who named it"));
+                    cause.done();
+                    return option;
+                })
+                .forEach(each -> read.add(new Choice.Option(each.text(), each.right(), each.say(), read.size() + 1)));
+        return read;
+    }
+
     private static Mend.Reading reading(JsonFields reading) {
         Mend.Reading read = new Mend.Reading(
                 reading.words("label", "what is read"),
                 reading.words("java", "an expression on design that gives a number"),
                 PartsReader.unit(reading),
-                reading.whole("decimals", DECIMALS));
+                reading.whole("decimals", DECIMALS),
+                reading.has("tells") && reading.flag("tells"),
+                0);
         reading.done();
         return read;
     }
@@ -152,7 +181,10 @@ final class MendReader {
         if (names.size() < mend.levers().size()) {
             fields.fault("levers", "a change twice", "each change once");
         }
-        within("solution.changes", mend.mended(), names);
+        if (!mend.mended().isEmpty() || !mend.diagnosed()) {
+            within("solution.changes", mend.mended(), names);
+        }
+        diagnosis(mend);
         for (int i = 0; i < mend.mistakes().size(); i++) {
             within("mistakes[" + i + "].changes", mend.mistakes().get(i).changes(), names);
         }
@@ -165,6 +197,27 @@ final class MendReader {
             refused.faults().stream()
                     .map(Fault::line)
                     .forEach(line -> fields.fault("faulty", line, "a system that can be computed"));
+        }
+    }
+
+    /** Two readings tell the cause, and others are there to be taken in vain; so are other causes. */
+    private void diagnosis(Mend mend) {
+        if (!mend.diagnosed()) {
+            return;
+        }
+        long telling = mend.readings().stream().filter(Mend.Reading::tells).count();
+        if (telling != READINGS || mend.readings().size() <= READINGS) {
+            fields.fault(
+                    "readings",
+                    mend.readings().size() + " readings, " + telling + " of them tell",
+                    "more than two, just two of which tell");
+        }
+        long right = mend.causes().stream().filter(Choice.Option::right).count();
+        if (right != 1 || mend.causes().size() < FEWEST_CAUSES) {
+            fields.fault(
+                    "causes",
+                    mend.causes().size() + " causes, " + right + " of them right",
+                    "at least " + FEWEST_CAUSES + ", just one of them right");
         }
     }
 

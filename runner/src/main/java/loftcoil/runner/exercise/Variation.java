@@ -30,6 +30,9 @@ public final class Variation {
         if (own instanceof Choice choice) {
             return choice.shuffled(order);
         }
+        if (own instanceof Mend mend) {
+            return mend.shuffled(order);
+        }
         return own instanceof Code code ? code.shuffled(order) : own;
     }
 

@@ -7,6 +7,7 @@ import loftcoil.engine.design.Change;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.words.Units;
+import loftcoil.runner.exercise.Choice;
 import loftcoil.runner.exercise.Lever;
 import loftcoil.runner.exercise.Mend;
 import loftcoil.runner.show.Html;
@@ -19,6 +20,12 @@ final class MendPart {
 
     /** The system as its owner has it. */
     static String system(Mend mend, Units units) {
+        if (mend.diagnosed()) {
+            return Html.element("p", "Which two readings would tell?")
+                    + ticks(mend.readings().stream().map(Mend.Reading::label).toList())
+                    + Html.element("p", "And what is the cause?")
+                    + ticks(mend.causes().stream().map(Choice.Option::text).toList());
+        }
         Design faulty = mend.faulty().design();
         List<List<String>> levers = mend.levers().stream()
                 .map(lever -> List.of(
@@ -36,10 +43,38 @@ final class MendPart {
                 + Html.element("ul", "steps", wanted);
     }
 
-    /** One way to mend it. */
-    static String mended(Mend mend, Units units) {
+    private static String ticks(List<String> texts) {
         return Html.element(
-                "p", Html.element("strong", "Mended by:").strip() + " " + Html.text(words(mend.mended(), units)));
+                "ul",
+                "steps",
+                texts.stream()
+                        .map(text -> Html.element("li", Html.TICK + " " + Html.text(text)))
+                        .collect(Collectors.joining()));
+    }
+
+    /** One way to mend it, and before that what tells the cause. */
+    static String mended(Mend mend, Units units) {
+        String tells = !mend.diagnosed()
+                ? ""
+                : Html.element(
+                        "p",
+                        Html.element("strong", "Cause:").strip() + " "
+                                + Html.text(mend.causes().stream()
+                                        .filter(Choice.Option::right)
+                                        .map(Choice.Option::text)
+                                        .collect(Collectors.joining()))
+                                + ". Told by: "
+                                + Html.text(mend.readings().stream()
+                                        .filter(Mend.Reading::tells)
+                                        .map(Mend.Reading::label)
+                                        .collect(Collectors.joining("; "))));
+        if (mend.mended().isEmpty()) {
+            return tells;
+        }
+        return tells
+                + Html.element(
+                        "p",
+                        Html.element("strong", "Mended by:").strip() + " " + Html.text(words(mend.mended(), units)));
     }
 
     /** Changes that are tried in vain, as rows of a table. */

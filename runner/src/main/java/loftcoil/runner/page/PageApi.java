@@ -36,7 +36,7 @@ import loftcoil.runner.show.View;
  * POST save                                      {}; 507 where the folder still cannot take what waits
  * POST put-back  lesson step                     View.Snippet
  * POST answer    lesson step text                View.Reply
- * POST tried     lesson step value               View.Picture of the loop with a dragged value
+ * POST tried     lesson step value         the design with what is dragged as a ghost, if it can be built
  * POST mend      lesson step moved         MendView
  * POST complete  lesson step source cursor       list of View.Suggestion
  * POST stop                                      {}
@@ -147,7 +147,12 @@ final class PageApi {
     }
 
     private JsonNode tried(JsonFields body) {
-        return json.of(bench.tried(body.text("lesson"), body.text("step"), body.number("value", "a number")));
+        String lesson = body.text("lesson");
+        String step = body.text("step");
+        double value = body.number("value", "a number");
+        ObjectNode answer = json.object();
+        bench.tried(lesson, step, value).ifPresent(picture -> answer.set("picture", json.of(picture)));
+        return answer;
     }
 
     private JsonNode mend(JsonFields body) {

@@ -12,6 +12,7 @@ import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.engine.study.Comparison;
 import loftcoil.engine.words.Units;
@@ -150,9 +151,34 @@ public final class CourseApp implements LearnerApp {
                 source,
                 snippet.source(),
                 work.ran().contains(snippet.id()),
-                snippet.drag().map(drag -> Slider.of(SnippetRunner.own(drag, store.design()), store.units())),
-                View.folds(source),
-                snippet.drag().filter(drag -> !drag.decided().isEmpty()).isPresent());
+                snippet.drag().map(drag -> Slider.of(SnippetRunner.own(drag, store.design()), store.units())));
+    }
+
+    @Override
+    public Optional<View.Picture> tried(String lessonId, String stepId, double value) {
+        Step.Snippet snippet = find(find(lessonId), stepId, Step.Snippet.class);
+        Design decided = store.design();
+        return snippet.drag()
+                .map(Drag::decided)
+                .filter(change -> !change.isEmpty())
+                .flatMap(change -> {
+                    try {
+                        Design design = Changes.apply(decided, change, Double.toString(value));
+                        return Optional.of(LoopPanel.over(
+                                "Your loop, and as tried: " + decided.name(),
+                                decided,
+                                design,
+                                "as tried",
+                                store.units()));
+                    } catch (RefusedException refused) {
+                        return Optional.empty();
+                    }
+                });
+    }
+
+    @Override
+    public List<String> plainDrawing() {
+        return HouseText.of(Drawing.of(store.design()), store.units()::of);
     }
 
     @Override
@@ -214,18 +240,12 @@ public final class CourseApp implements LearnerApp {
     }
 
     @Override
-    public View.Picture tried(String lessonId, String stepId, double value) {
-        Step.Snippet snippet = find(find(lessonId), stepId, Step.Snippet.class);
-        String change = snippet.drag()
-                .map(Drag::decided)
-                .filter(decided -> !decided.isEmpty())
-                .orElseThrow(() -> new UnknownNameException("The value of '" + stepId + "' is none of the design's."));
-        return LoopPanel.drawn(Changes.apply(store.design(), change, Double.toString(value)), store.units());
-    }
-
-    @Override
     public MendView mend(String lessonId, String stepId, String moved) {
-        return mends.view(find(find(lessonId), stepId, Step.Question.class), moved);
+        Lesson lesson = find(lessonId);
+        boolean found = store.work(lesson.id()).answersTo(stepId).stream()
+                .anyMatch(given -> given.state().isDone());
+        return mends.view(
+                find(lesson, stepId, Step.Question.class), store.progress().seed(), found, moved);
     }
 
     @Override

@@ -51,15 +51,6 @@ public interface LearnerApp extends AutoCloseable {
      */
     MendView mend(String lessonId, String stepId, String moved);
 
-    /**
-     * The learner's own loop with a dragged value in it, which stays a trial: nothing is decided.
-     *
-     * @param stepId a snippet whose value to drag starts where the design is
-     * @param value in the unit of the drag
-     * @throws loftcoil.engine.fault.RefusedException where the design cannot take it
-     */
-    View.Picture tried(String lessonId, String stepId, double value);
-
     /** Ways to go on typing at the cursor, an offset from 0. */
     List<View.Suggestion> complete(String lessonId, String stepId, String source, int cursor);
 
@@ -87,6 +78,19 @@ public interface LearnerApp extends AutoCloseable {
 
     /** The learner's own design, drawn and computed; its verdict leaves the year open. */
     View.Design design();
+
+    /**
+     * The learner's own design with what is being tried as a ghost in the same frame; empty where the value is none of the design's, or
+     * cannot be built.
+     *
+     * @param lessonId name of the lesson
+     * @param stepId name of the snippet whose value is dragged
+     * @param value the value, metric
+     */
+    Optional<View.Picture> tried(String lessonId, String stepId, double value);
+
+    /** The learner's own design, drawn in signs for a terminal. */
+    List<String> plainDrawing();
 
     /**
      * What the dangers of the learner's own design come to, the year judged too; the first time for a design it takes about a

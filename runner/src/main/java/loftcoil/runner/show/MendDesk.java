@@ -8,12 +8,12 @@ import java.util.function.Supplier;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.fault.RefusedException;
-import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.Numeral;
 import loftcoil.engine.words.Units;
+import loftcoil.runner.check.Diagnosis;
 import loftcoil.runner.check.MendCheck;
 import loftcoil.runner.check.MendTrial;
 import loftcoil.runner.course.Course;
@@ -23,6 +23,7 @@ import loftcoil.runner.exercise.Lever;
 import loftcoil.runner.exercise.Mend;
 import loftcoil.runner.exercise.Reckoning;
 import loftcoil.runner.exercise.ReckoningException;
+import loftcoil.runner.exercise.Variation;
 import loftcoil.runner.lesson.Drag;
 import loftcoil.runner.lesson.Step;
 
@@ -40,37 +41,76 @@ final class MendDesk {
     }
 
     /**
-     * The system with its levers as the text says.
+     * The system with its levers as the text says. Where a cause is asked for, nothing but the readings taken is shown until it
+     * was found.
      *
      * @param question a step whose exercise is a faulty system
-     * @param text what was moved, as {@link MendTrial#moved} reads it; empty for the system as found
+     * @param seed the learner's, for the order of what is shown
+     * @param found whether the cause was found before
+     * @param text what was moved, as {@link MendTrial#moved} reads it, with a {@link Diagnosis}; empty for the system as found
      * @throws UnknownNameException where the exercise is of another kind
      */
-    MendView view(Step.Question question, String text) {
-        Exercise exercise = course.exercise(question.exercise());
+    MendView view(Step.Question question, long seed, boolean found, String text) {
+        Exercise exercise = Variation.own(course.exercise(question.exercise()), seed);
         if (!(exercise instanceof Mend mend)) {
             throw new UnknownNameException("There is nothing to mend in '" + question.id() + "'.");
         }
         Units units = chosen.get();
+        Diagnosis diagnosis = Diagnosis.of(mend, text);
+        List<MendView.Reading> readings = mend.diagnosed() ? readings(mend, diagnosis, units) : List.of();
+        List<MendView.Cause> causes = causes(mend, diagnosis);
+        if (mend.diagnosed() && !found) {
+            return new MendView(List.of(), Optional.empty(), "", List.of(), List.of(), readings, causes);
+        }
         Map<String, String> moved = Map.of();
         try {
-            moved = MendTrial.moved(mend, text);
+            moved = MendTrial.moved(mend, diagnosis.changes());
             Design design = MendTrial.design(mend, moved);
             Sheet sheet = Sheet.of(design);
             return new MendView(
                     levers(mend, moved, units),
-                    Optional.of(LoopSvg.picture("The loop: " + design.name(), Drawing.of(design), units)),
+                    Optional.of(LoopPanel.picture("The loop: " + design.name(), design, units)),
                     sheet.loop().words(units),
                     figures(mend, sheet, units),
-                    List.of());
+                    List.of(),
+                    readings,
+                    causes);
         } catch (RefusedException refused) {
             return new MendView(
                     levers(mend, moved, units),
                     Optional.empty(),
                     "",
                     List.of(),
-                    new Shown(units).said(refused).lines());
+                    new Shown(units).said(refused).lines(),
+                    readings,
+                    causes);
         }
+    }
+
+    private List<MendView.Reading> readings(Mend mend, Diagnosis diagnosis, Units units) {
+        MendCheck check = new MendCheck(mend, reckoning);
+        Design found = mend.faulty().design();
+        return mend.readings().stream()
+                .map(reading -> {
+                    boolean taken = diagnosis.read().contains(reading.number());
+                    String value = taken ? reading(check, reading, found, units) : "";
+                    return new MendView.Reading(reading.number(), reading.label(), taken, value);
+                })
+                .toList();
+    }
+
+    private static List<MendView.Cause> causes(Mend mend, Diagnosis diagnosis) {
+        return !diagnosis.hasRead()
+                ? List.of()
+                : mend.causes().stream()
+                        .map(cause -> new MendView.Cause(
+                                cause.number(),
+                                cause.text(),
+                                diagnosis
+                                        .cause()
+                                        .filter(named -> named == cause.number())
+                                        .isPresent()))
+                        .toList();
     }
 
     private List<View.Figure> figures(Mend mend, Sheet sheet, Units units) {

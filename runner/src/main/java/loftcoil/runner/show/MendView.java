@@ -11,19 +11,54 @@ import java.util.Optional;
  * @param circulates one sentence on the loop; empty where nothing can be built like that
  * @param figures what can be read on it
  * @param refused why nothing can be built like that, a line each; none where it can
+ * @param readings what may be read before the cause is named; none where no cause is asked for
+ * @param causes what may be the cause; none before two readings are taken
  */
 public record MendView(
         List<Lever> levers,
         Optional<View.Picture> picture,
         String circulates,
         List<View.Figure> figures,
-        List<String> refused) {
+        List<String> refused,
+        List<Reading> readings,
+        List<Cause> causes) {
+
+    /** A system whose cause is not asked for. */
+    public MendView(
+            List<Lever> levers,
+            Optional<View.Picture> picture,
+            String circulates,
+            List<View.Figure> figures,
+            List<String> refused) {
+        this(levers, picture, circulates, figures, refused, List.of(), List.of());
+    }
+
+    /**
+     * Something that can be read.
+     *
+     * @param number the number it is taken by
+     * @param label what it is
+     * @param taken whether it was chosen
+     * @param value with its unit; empty while it is not taken
+     */
+    public record Reading(int number, String label, boolean taken, String value) {}
+
+    /**
+     * Something that may be the cause.
+     *
+     * @param number the number it is named by
+     * @param text the cause and its reason
+     * @param named whether it was chosen
+     */
+    public record Cause(int number, String text, boolean named) {}
 
     /** Keeps its own copies. */
     public MendView {
         levers = List.copyOf(levers);
         figures = List.copyOf(figures);
         refused = List.copyOf(refused);
+        readings = List.copyOf(readings);
+        causes = List.copyOf(causes);
     }
 
     /**

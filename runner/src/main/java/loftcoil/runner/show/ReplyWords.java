@@ -106,13 +106,17 @@ final class ReplyWords {
                 typed, state, words, hint, new View.Counted(tries.wrong(), tries.leftBeforeSolution()), worked, source);
     }
 
+    private static boolean isCause(Mend mend, Verdict.Taken taken) {
+        return mend.causes().stream().anyMatch(cause -> cause.text().equals(taken.words()));
+    }
+
     /** What is said first. */
     String words(Exercise exercise, Verdict verdict) {
-        if (exercise instanceof Mend && verdict instanceof Verdict.Right) {
-            return "It works.";
+        if (exercise instanceof Mend mend && verdict instanceof Verdict.Right right) {
+            return isCause(mend, right.taken()) ? "You have found it." : "It works.";
         }
-        if (exercise instanceof Mend && verdict instanceof Verdict.Wrong) {
-            return "It does not do what it should yet.";
+        if (exercise instanceof Mend mend && verdict instanceof Verdict.Wrong wrong) {
+            return isCause(mend, wrong.taken()) ? "Not yet." : "It does not do what it should yet.";
         }
         if (verdict instanceof Verdict.Right right) {
             return "Right"

@@ -92,21 +92,14 @@ public final class View {
      * @param ran true where it has run to its end before
      * @param drag the value to drag, if any
      * @param folds lines of preparation that a face leaves out of sight until they are asked for
-     * @param ofDesign true where the value to drag is one of the design, so that the loop can be drawn as tried
      */
     public record Snippet(
-            String id,
-            String source,
-            String original,
-            boolean ran,
-            Optional<Slider> drag,
-            List<Fold> folds,
-            boolean ofDesign)
+            String id, String source, String original, boolean ran, Optional<Slider> drag, List<Fold> folds)
             implements Step {
 
         /** With the folds that its text has. */
         public Snippet(String id, String source, String original, boolean ran, Optional<Slider> drag) {
-            this(id, source, original, ran, drag, Preparation.of(source), false);
+            this(id, source, original, ran, drag, Preparation.of(source));
         }
     }
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import loftcoil.engine.words.Numeral;
 import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.show.MendView;
@@ -28,6 +29,8 @@ final class MendStep {
     private final String lessonId;
     private final View.Question question;
     private final Map<String, String> moved = new LinkedHashMap<>();
+    private String read = "";
+    private String cause = "";
 
     MendStep(LearnerApp bench, Console console, String lessonId, View.Question question) {
         this.bench = bench;
@@ -46,7 +49,10 @@ final class MendStep {
                 .forEach(console::say));
         show(now);
         while (true) {
-            Optional<String> typed = console.ask("number = value, judge, or back to put all back: ");
+            Optional<String> typed = console.ask(
+                    now.levers().isEmpty()
+                            ? "read and two numbers, cause and its number, or judge: "
+                            : "number = value, judge, or back to put all back: ");
             if (typed.isEmpty()) {
                 return new Move.Leave();
             }
@@ -59,10 +65,39 @@ final class MendStep {
                 if (move.isPresent()) {
                     return move.get();
                 }
+            } else if (now.levers().isEmpty()) {
+                diagnose(line);
+                now = bench.mend(lessonId, question.id(), text());
+                if (!now.levers().isEmpty() && moveNothing()) {
+                    return new Move.On();
+                }
+                show(now);
             } else if (done(line, now)) {
                 return new Move.On();
             }
         }
+    }
+
+    /** Takes readings or names a cause, by the numbers shown; anything else is judged or refused. */
+    private void diagnose(String line) {
+        String word = line.toLowerCase(Locale.ROOT);
+        if (word.equals("judge")) {
+            ReplyText.say(console, bench.answer(lessonId, question.id(), text()));
+        } else if (word.matches("read[\\s\\d,]+")) {
+            read = "read = " + word.substring(4).replace(',', ' ').strip();
+        } else if (word.matches("cause\\s+\\d{1,3}")) {
+            cause = "cause = " + word.substring(5).strip();
+        } else {
+            console.warn("“" + line + "” is neither; type for example read 1 3, then cause 2, then judge.");
+        }
+    }
+
+    /** Who has found that nothing is wrong, or wants to go on, need not move anything. */
+    private boolean moveNothing() {
+        return console.ask("Found. Enter goes on; m lets you mend it: ")
+                .map(String::strip)
+                .filter("m"::equalsIgnoreCase)
+                .isEmpty();
     }
 
     private boolean done(String line, MendView start) {
@@ -125,12 +160,42 @@ final class MendStep {
     }
 
     private String text() {
-        return moved.entrySet().stream()
-                .map(each -> each.getKey() + " = " + each.getValue())
+        return Stream.concat(
+                        Stream.of(read, cause).filter(each -> !each.isEmpty()),
+                        moved.entrySet().stream().map(each -> each.getKey() + " = " + each.getValue()))
                 .collect(Collectors.joining("; "));
     }
 
+    private void diagnosis(MendView now) {
+        console.say("What can be read (two of them tell):");
+        for (MendView.Reading reading : now.readings()) {
+            Wrap.lines(
+                            "%2d. %s%s"
+                                    .formatted(
+                                            reading.number(),
+                                            reading.label(),
+                                            reading.value().isEmpty() ? "" : ": " + reading.value()),
+                            console.width())
+                    .forEach(console::say);
+        }
+        if (!now.causes().isEmpty()) {
+            console.say("What is the cause, and why?");
+        }
+        for (MendView.Cause each : now.causes()) {
+            Wrap.lines(
+                            "%2d. %s%s".formatted(each.number(), each.text(), each.named() ? "  (named)" : ""),
+                            console.width())
+                    .forEach(console::say);
+        }
+    }
+
     private void show(MendView now) {
+        if (!now.readings().isEmpty()) {
+            diagnosis(now);
+        }
+        if (now.levers().isEmpty()) {
+            return;
+        }
         Wrap.lines(now.circulates(), console.width()).forEach(console::say);
         FigureText.lines(now.figures()).forEach(console::say);
         console.say("What can be changed:");

@@ -68,6 +68,8 @@ export const rebuild = () => ask('rebuild');
 export const rebuildKept = (name) => post('rebuild-kept', { name });
 export const rebuildFrom = (old, from) => post('rebuild-from', { old, from });
 export const rebuildCompare = (old, changes, year) => post('rebuild-compare', { old, changes, year });
+export const rebuildFar = () => ask('rebuild-far');
+export const rebuildStop = () => post('rebuild-stop');
 export const rebuildTake = (old, changes) => post('rebuild-take', { old, changes });
 export const designs = () => ask('designs');
 export const designsDo = (what, body) => post(`designs-${what}`, body);

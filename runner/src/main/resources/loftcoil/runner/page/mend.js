@@ -1,9 +1,11 @@
-// A faulty system: its levers, its drawing and what can be read on it; each move is shown at once, judged when asked.
+// A faulty system: first two readings and a cause; when that is found its levers, its drawing and what can be read on it. Each
+// move is shown at once, judged when asked.
 import * as api from './api.js';
 import { clear, el, say, sign } from './dom.js';
 import { drawn, numbers } from './picture.js';
 import { makeSlider } from './slider.js';
 import { remember } from './keep.js';
+import { diagnosisField } from './diagnosis.js';
 
 const AFTER_MS = 120;
 let counter = 0;
@@ -16,13 +18,14 @@ function inLine(deed) {
   return turn;
 }
 
-/** The field of such a question; its text is what was moved, as `change = value; …`. */
+/** The field of such a question; its text is what was read, named and moved, as `read = 1 3; cause = 2; change = value; …`. */
 export function mendField(step, key, text, lessonId) {
   const place = el('div', { class: 'mend' }, el('p', { class: 'quiet' }, 'Loading the system…'));
   const levers = [];
+  let diagnosis = null;
   const state = { wanted: '', busy: false, timer: 0 };
-  const moved = () => levers.filter((lever) => lever.value() !== lever.found)
-    .map((lever) => `${lever.change} = ${lever.value()}`).join('; ');
+  const moved = () => [diagnosis ? diagnosis.text() : '', ...levers.filter((lever) => lever.value() !== lever.found)
+    .map((lever) => `${lever.change} = ${lever.value()}`)].filter(Boolean).join('; ');
 
   function touched() {
     remember(key, moved());
@@ -41,9 +44,10 @@ export function mendField(step, key, text, lessonId) {
         state.wanted = moved();
         state.view = await inLine(() => api.mend(lessonId, step.id, state.wanted));
         show(place, state.view);
+        if (diagnosis) diagnosis.show(state.view);
       } while (state.wanted !== moved());
       // Said with its name and only of what was moved: other systems on the page are silent.
-      if (!state.view.refused.length) say(`${step.label}: ${state.view.circulates}`);
+      if (!state.view.refused.length && state.view.circulates) say(`${step.label}: ${state.view.circulates}`);
     } catch (trouble) {
       tell(place, [`The system cannot be shown: ${trouble.message}`]);
     } finally {
@@ -51,11 +55,13 @@ export function mendField(step, key, text, lessonId) {
     }
   }
 
-  async function load() {
+  async function load(from) {
     try {
-      const start = await inLine(() => api.mend(lessonId, step.id, text).catch(() => api.mend(lessonId, step.id, '')));
-      levers.push(...start.levers.map((lever) => makeLever(lever, touched)));
+      const start = await inLine(() => api.mend(lessonId, step.id, from).catch(() => api.mend(lessonId, step.id, '')));
+      diagnosis = start.readings.length ? diagnosisField(start, step.id, touched) : null;
+      levers.splice(0, levers.length, ...start.levers.map((lever) => makeLever(lever, touched)));
       build(place, levers, () => { for (const lever of levers) lever.putBack(); touched(); });
+      if (diagnosis) place.prepend(diagnosis.box);
       show(place, start);
     } catch (trouble) {
       clear(place).append(el('p', { class: 'trouble' }, `The system cannot be shown: ${trouble.message}`));
@@ -66,7 +72,9 @@ export function mendField(step, key, text, lessonId) {
     box: place,
     text: moved,
     focus: () => { const first = place.querySelector('input, select'); if (first) first.focus(); },
-    placed: () => whenNear(place, load),
+    placed: () => whenNear(place, () => load(text)),
+    // Once the cause is found, the levers are free.
+    answered: (said) => { if (said.state === 'right' && !levers.length) load(moved()); },
   };
 }
 
@@ -81,7 +89,9 @@ function whenNear(place, deed) {
 }
 
 function build(place, levers, putBack) {
-  clear(place).append(
+  clear(place);
+  if (!levers.length) return;
+  place.append(
     el('fieldset', { class: 'mend-levers' }, el('legend', {}, 'What you can change'),
       ...levers.map((lever) => lever.box),
       el('button', { type: 'button', class: 'plain', onclick: putBack }, 'Put all back as found')),
@@ -95,6 +105,7 @@ function build(place, levers, putBack) {
 
 function show(place, view) {
   const system = place.querySelector('.mend-system');
+  if (!system) return;
   tell(place, view.refused);
   system.classList.toggle('stale', view.refused.length > 0);
   if (view.refused.length) return;

@@ -13,7 +13,7 @@ const WORDS = {
   question: { kind: 'Question', button: 'Check' },
   again: { kind: 'From an earlier lesson', button: 'Check' },
   decide: { kind: 'Your decision', button: 'Put it in my design' },
-  mend: { kind: 'Find the fault', button: 'Does it work now?' },
+  mend: { kind: 'Find the fault', button: 'Is that it?' },
 };
 
 export function questionStep(step, { lesson, outline, afterReply }) {
@@ -38,7 +38,7 @@ export function questionStep(step, { lesson, outline, afterReply }) {
     if (isHeld(button)) return;
     const text = field.text();
     if (!text.trim()) return ask(reply, field, step);
-    await send({ lesson, step, text, reply, button, current, key, afterReply, box });
+    await send({ lesson, step, text, reply, button, current, key, afterReply, box, answered: field.answered });
   });
   form.addEventListener('moved', () => outdate(reply));
   box.addEventListener('placed', () => field.placed(() => form.requestSubmit(), () => button.focus()), { once: true });
@@ -58,13 +58,13 @@ function outdate(reply) {
 }
 
 function ask(reply, field, step) {
-  const words = { mend: 'Change something first.', java: 'Write it, or choose one in every line, first.' }[step.form]
+  const words = { mend: 'Choose two readings first.', java: 'Write it, or choose one in every line, first.' }[step.form]
     || (step.options.length ? 'Choose one first.' : 'Type an answer first.');
   reply.replaceChildren(el('p', { class: 'quiet' }, words));
   field.focus();
 }
 
-async function send({ lesson, step, text, reply, button, current, key, afterReply, box }) {
+async function send({ lesson, step, text, reply, button, current, key, afterReply, box, answered }) {
   hold(button, true);
   const checked = checking(reply);
   try {
@@ -74,6 +74,7 @@ async function send({ lesson, step, text, reply, button, current, key, afterRepl
     showReply(reply, said);
     box.dataset.state = said.state;
     if (said.stands) showCurrent(current, said.stands.current);
+    if (answered) answered(said);
     await afterReply(said, step);
   } catch (trouble) {
     remember(key, text);

@@ -4,10 +4,10 @@ import { el, hold, isHeld, say } from './dom.js';
 import { spokenRun } from './spoken.js';
 import { running } from './running.js';
 import { makeEditor } from './editor.js';
-import { drawn } from './picture.js';
 import { makeSlider } from './slider.js';
 import { showBanner } from './banner.js';
 import { showRun } from './result.js';
+import { showTried } from './loop.js';
 import { unitsNow } from './units.js';
 import { forget, keepLater, keptNow, remember, remembered } from './keep.js';
 
@@ -16,7 +16,6 @@ export function snippetStep(step, { lesson }) {
   const unsent = remembered(`code ${lesson.id}/${step.id}`);
   const parts = {
     frame: el('div', { class: 'code' }),
-    tried: el('div', { class: 'tried' }),
     result: el('div', { class: 'result', role: 'group', 'aria-label': `What ${name} came to` }),
     status: el('span', { class: 'busy', role: 'status' }),
     seconds: el('span', { class: 'busy', 'aria-hidden': 'true' }),
@@ -37,7 +36,7 @@ export function snippetStep(step, { lesson }) {
     state.slider = makeSlider(step.drag, step.dragged && step.dragged[step.drag.variable], () => drag(state));
     sheet.append(state.slider.box);
   }
-  sheet.append(parts.result, parts.tried);
+  sheet.append(parts.result);
   connect(state, sheet);
   if (unsent !== null && unsent !== step.source) keepLater(lesson.id, step.id, unsent);
   return sheet;
@@ -153,7 +152,6 @@ function busy(parts) {
 /** Dragging: one run at a time, and always the newest value next. */
 async function drag(state) {
   state.wanted = true;
-  showTried(state);
   if (state.dragging) return;
   state.dragging = true;
   const ended = running(() => api.stop().catch(() => {}));
@@ -161,6 +159,8 @@ async function drag(state) {
     while (state.wanted) {
       state.wanted = false;
       const source = state.editor.text();
+      // The drawing is no part of the run: where it does not come, the plot still does.
+      showTried(state.lesson.id, state.step.id, state.slider.value()).catch(() => {});
       const result = await api.run(state.lesson.id, state.step.id, source, dragged(state));
       show(state, result, { steady: true });
       sayAtRest(state, result);
@@ -170,27 +170,6 @@ async function drag(state) {
   } finally {
     ended();
     state.dragging = false;
-  }
-}
-
-/** The learner's own loop as it is tried, beside the curve: one picture at a time, and always the newest value next. */
-async function showTried(state) {
-  if (!state.step.ofDesign) return;
-  state.toTry = true;
-  if (state.trying) return;
-  state.trying = true;
-  try {
-    while (state.toTry) {
-      state.toTry = false;
-      const value = state.slider.value();
-      const picture = await api.tried(state.lesson.id, state.step.id, value);
-      state.parts.tried.replaceChildren(
-        el('p', { class: 'field-label' }, 'Your loop, as tried'), drawn(picture), el('p', { class: 'quiet' }, 'Nothing is decided by it.'));
-    }
-  } catch (trouble) {
-    state.parts.tried.replaceChildren(el('p', { class: 'quiet' }, `As tried it cannot be built: ${trouble.message}`));
-  } finally {
-    state.trying = false;
   }
 }
 

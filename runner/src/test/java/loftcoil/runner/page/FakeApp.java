@@ -119,12 +119,6 @@ final class FakeApp implements LearnerApp {
     }
 
     @Override
-    public View.Picture tried(String lesson, String step, double value) {
-        calls.add("tried " + step + " " + value);
-        return FakeDrawn.chart("Tried at " + value, value);
-    }
-
-    @Override
     public List<View.Found> search(String sought) {
         return sought.contains("nothing")
                 ? List.of()
@@ -321,6 +315,17 @@ final class FakeApp implements LearnerApp {
                         new View.Figure("Coil outlet", "72.6 °C"), new View.Figure("Tank base", tankBaseM + " m")),
                 "It circulates, the right way round.",
                 safety("The year is not judged yet."));
+    }
+
+    @Override
+    public Optional<View.Picture> tried(String lessonId, String stepId, double value) {
+        calls.add("tried " + value);
+        return Optional.of(FakeDrawn.loop(Double.toString(value)));
+    }
+
+    @Override
+    public List<String> plainDrawing() {
+        return List.of("#~#");
     }
 
     @Override

@@ -90,6 +90,6 @@ final class Slips {
 
     /** Java without its remarks and texts. */
     private static String code(String java) {
-        return java.replaceAll("\"(?:[^\"\\\\\n]|\\\\.)*\"", "\"\"").replaceAll("//.*", "");
+        return java.replaceAll("\"(?:[^\"\\\\\n]++|\\\\.)*+\"", "\"\"").replaceAll("//.*", "");
     }
 }
