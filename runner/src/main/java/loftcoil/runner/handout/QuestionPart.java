@@ -48,11 +48,33 @@ final class QuestionPart {
     }
 
     private String body(Exercise exercise) {
+        if (exercise instanceof Code code && !code.lines().isEmpty()) {
+            return Prose.blocks(exercise.text()) + lines(code);
+        }
         String starter = exercise instanceof Code code && !code.starter().isBlank()
                 ? Html.element("pre", Html.text(code.starter()))
                 : "";
         String system = exercise instanceof Mend mend ? MendPart.system(mend, shown.units()) : "";
         return Prose.blocks(exercise.text()) + starter + system + options(exercise);
+    }
+
+    /** With a pen a line is chosen, not written. */
+    private static String lines(Code code) {
+        StringBuilder all = new StringBuilder();
+        for (List<String> line : code.lines()) {
+            all.append(
+                    line.size() == 1
+                            ? Html.element("pre", Html.text(line.get(0)))
+                            : Html.element(
+                                    "ul",
+                                    "steps",
+                                    line.stream()
+                                            .map(java -> Html.element(
+                                                    "li",
+                                                    Html.TICK + " " + Html.element("code", Html.text(java.strip()))))
+                                            .collect(Collectors.joining())));
+        }
+        return all.toString();
     }
 
     private String options(Exercise exercise) {
@@ -77,6 +99,9 @@ final class QuestionPart {
             return answer("Decided: ", shown.unit(decision.change(), decision.unit()))
                     + Html.element("p", "small", "Because:")
                     + RULE;
+        }
+        if (exercise instanceof Code code && !code.lines().isEmpty()) {
+            return answer("It comes to: ", code.reference().unit());
         }
         if (exercise instanceof Quantity quantity) {
             return RULE.repeat(LINES_FOR_WORKING)

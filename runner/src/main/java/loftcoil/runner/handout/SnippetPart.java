@@ -1,5 +1,7 @@
 package loftcoil.runner.handout;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -13,6 +15,7 @@ import loftcoil.runner.session.Outcome;
 import loftcoil.runner.show.ChartUnits;
 import loftcoil.runner.show.Html;
 import loftcoil.runner.show.Slider;
+import loftcoil.runner.show.View;
 
 /** Java of a lesson, what it prints and what it draws. */
 final class SnippetPart {
@@ -44,8 +47,29 @@ final class SnippetPart {
                                 "small",
                                 blank ? "It prints (write in what you expect, then what it is):" : "It prints:")
                         + Html.element("pre", "printed", Html.text(said));
-        return Html.element("div", "snippet", Html.element("pre", Html.text(snippet.source())) + drag + result)
-                + charts;
+        String snippetAndResult = Html.element(
+                "div", "snippet", Html.element("pre", Html.text(inSight(snippet.source()))) + drag + result);
+        return outcome.trace().charts().size() == 1 ? beside(snippetAndResult, charts) : snippetAndResult + charts;
+    }
+
+    /** A plot stands beside its Java: in a table, as nothing else keeps two things side by side on every printer. */
+    private static String beside(String java, String chart) {
+        return "<table class=\"beside\"><tbody><tr><td>" + java + "</td><td>" + chart + "</td></tr></tbody></table>\n";
+    }
+
+    /** Preparation takes paper and is not changed with a pen. */
+    private static String inSight(String source) {
+        List<String> lines = source.stripTrailing().lines().toList();
+        List<String> seen = new ArrayList<>();
+        int at = 0;
+        for (View.Fold fold : View.folds(source)) {
+            seen.addAll(lines.subList(at, fold.from() - 1));
+            int last = seen.size() - 1;
+            seen.set(last, seen.get(last) + "  … " + fold.count() + " more lines on the screen");
+            at = fold.to();
+        }
+        seen.addAll(lines.subList(at, lines.size()));
+        return String.join("\n", seen);
     }
 
     private static String said(Outcome outcome) {

@@ -36,7 +36,8 @@ public final class ChartUnits {
                         .toList(),
                 order.marks().stream()
                         .map(mark -> new ChartOrder.Mark(turned(mark.at(), across), units.said(mark.words())))
-                        .toList());
+                        .toList(),
+                order.empty());
     }
 
     private static Optional<MeasureKind> kind(ChartOrder.Axis axis) {

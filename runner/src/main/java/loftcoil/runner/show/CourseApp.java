@@ -147,9 +147,10 @@ public final class CourseApp implements LearnerApp {
 
     private View.Snippet snippetView(Lesson lesson, Step.Snippet snippet) {
         Progress.LessonWork work = store.work(lesson.id());
+        String source = work.snippets().getOrDefault(snippet.id(), snippet.source());
         return new View.Snippet(
                 snippet.id(),
-                work.snippets().getOrDefault(snippet.id(), snippet.source()),
+                source,
                 snippet.source(),
                 work.ran().contains(snippet.id()),
                 snippet.drag().map(drag -> Slider.of(SnippetRunner.own(drag, store.design()), store.units())));

@@ -103,6 +103,11 @@ public final class View {
         }
     }
 
+    /** The lines of some Java that only prepare or draw. */
+    public static List<Fold> folds(String source) {
+        return Preparation.of(source);
+    }
+
     /**
      * Lines of Java that need not be seen: the line before the first says what they do.
      *

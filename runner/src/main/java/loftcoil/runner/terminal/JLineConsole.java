@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.jline.reader.Completer;
@@ -74,8 +75,10 @@ final class JLineConsole implements Console, AutoCloseable {
         Terminal.SignalHandler before = terminal.handle(Terminal.Signal.INT, signal -> stop.run());
         ScheduledExecutorService watch = Executors.newSingleThreadScheduledExecutor(this::background);
         try {
-            watch.schedule(() -> say("Running. Ctrl+C stops it."), 1, TimeUnit.SECONDS);
-            return work.get();
+            ScheduledFuture<?> told = watch.schedule(() -> say("Running. Ctrl+C stops it."), 1, TimeUnit.SECONDS);
+            T came = work.get();
+            told.cancel(false);
+            return came;
         } finally {
             watch.shutdownNow();
             terminal.handle(Terminal.Signal.INT, before);

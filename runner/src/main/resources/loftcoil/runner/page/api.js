@@ -50,7 +50,6 @@ export const words = () => ask('words');
 export const search = (text) => post('search', { text });
 export const conduct = () => ask('conduct');
 export const run = (lesson, step, source, dragged) => post('run', { lesson, step, source, dragged });
-export const tried = (lesson, step, value) => post('tried', { lesson, step, value });
 export const keep = (lesson, step, source, leaving = false) =>
   post('keep', { lesson, step, source }, { keepalive: leaving });
 export const units = (units) => post('units', { units });
@@ -59,6 +58,7 @@ export const putBack = (lesson, step) => post('put-back', { lesson, step });
 export const answer = (lesson, step, text) => post('answer', { lesson, step, text });
 export const mend = (lesson, step, moved) => post('mend', { lesson, step, moved });
 export const complete = (lesson, step, source, cursor) => post('complete', { lesson, step, source, cursor });
+export const tried = (lesson, step, value) => post('tried', { lesson, step, value });
 export const stop = () => post('stop');
 export const refresher = () => ask('refresher');
 export const refresherAnswer = (question, text) => post('refresher-answer', { id: question, text });
