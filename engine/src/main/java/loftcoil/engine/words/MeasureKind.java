@@ -109,6 +109,8 @@ public enum MeasureKind {
 
     private final String unit;
     private final int decimals;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a record of text and numbers
     private final UsUnit us;
 
     MeasureKind(String unit, int decimals, UsUnit us) {

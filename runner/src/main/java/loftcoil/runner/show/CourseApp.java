@@ -1,9 +1,6 @@
 package loftcoil.runner.show;
 
 import java.util.List;
-import loftcoil.runner.lesson.Drag;
-import loftcoil.engine.sheet.Drawing;
-import loftcoil.engine.design.Changes;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -11,14 +8,18 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.sheet.Headings;
 import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.engine.study.Comparison;
 import loftcoil.engine.words.Units;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.Term;
+import loftcoil.runner.lesson.Drag;
 import loftcoil.runner.lesson.Lesson;
 import loftcoil.runner.lesson.Step;
 import loftcoil.runner.progress.LessonProgress;
@@ -135,7 +136,8 @@ public final class CourseApp implements LearnerApp {
             return new View.Caution(caution.id(), caution.danger(), caution.markdown());
         }
         if (step instanceof Step.Drawing drawing) {
-            return new View.Drawing(drawing.id(), drawing.caption(), LoopPanel.drawn(store.design(), store.units()));
+            return new View.Drawing(
+                    drawing.id(), drawing.caption(), LoopPanel.drawn(store.design(), headings(), store.units()));
         }
         if (step instanceof Step.Snippet snippet) {
             return snippetView(lesson, snippet);
@@ -157,20 +159,33 @@ public final class CourseApp implements LearnerApp {
     public Optional<View.Picture> tried(String lessonId, String stepId, double value) {
         Step.Snippet snippet = find(find(lessonId), stepId, Step.Snippet.class);
         Design decided = store.design();
-        return snippet.drag().map(Drag::decided).filter(change -> !change.isEmpty()).flatMap(change -> {
-            try {
-                Design design = Changes.apply(decided, change, Double.toString(value));
-                return Optional.of(LoopPanel.over(
-                        "Your loop, and as tried: " + decided.name(), decided, design, "as tried", store.units()));
-            } catch (RefusedException refused) {
-                return Optional.empty();
-            }
-        });
+        return snippet.drag()
+                .map(Drag::decided)
+                .filter(change -> !change.isEmpty())
+                .flatMap(change -> {
+                    try {
+                        Design design = Changes.apply(decided, change, Double.toString(value));
+                        return Optional.of(LoopPanel.over(
+                                "Your loop, and as tried: " + decided.name(),
+                                decided,
+                                design,
+                                "as tried",
+                                headings(),
+                                store.units()));
+                    } catch (RefusedException refused) {
+                        return Optional.empty();
+                    }
+                });
+    }
+
+    /** Which way the pipes lead, where the learner took that with a compass. */
+    private Headings headings() {
+        return Headings.of(store.survey());
     }
 
     @Override
     public List<String> plainDrawing() {
-        return HouseText.of(Drawing.of(store.design()), store.units()::of);
+        return HouseText.of(Drawing.of(store.design(), headings()), store.units()::of);
     }
 
     @Override
@@ -296,7 +311,7 @@ public final class CourseApp implements LearnerApp {
 
     @Override
     public View.Design design() {
-        return LoopPanel.view(store.design(), store.units());
+        return LoopPanel.view(store.design(), headings(), store.units());
     }
 
     @Override
