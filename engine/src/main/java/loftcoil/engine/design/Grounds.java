@@ -1,6 +1,8 @@
 package loftcoil.engine.design;
 
 import java.util.Collection;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * What the figures and the verdict of a design rest on: how many of its values are of each origin. Names are none of them, nor is what may
@@ -19,12 +21,13 @@ public record Grounds(int yours, int assumed, int borrowed) {
 
     /** The grounds of some values of a design. */
     public static Grounds of(Collection<DesignFields.Value> values) {
-        int[] counts = new int[Origin.values().length];
-        values.stream()
+        Map<Origin, Long> counts = values.stream()
                 .filter(Grounds::counts)
-                .forEach(value -> counts[origin(value).ordinal()]++);
+                .collect(Collectors.groupingBy(Grounds::origin, Collectors.counting()));
         return new Grounds(
-                counts[Origin.YOURS.ordinal()], counts[Origin.ASSUMED.ordinal()], counts[Origin.BORROWED.ordinal()]);
+                counts.getOrDefault(Origin.YOURS, 0L).intValue(),
+                counts.getOrDefault(Origin.ASSUMED, 0L).intValue(),
+                counts.getOrDefault(Origin.BORROWED, 0L).intValue());
     }
 
     /** Whether something rests on a value, so that it is counted. */

@@ -73,7 +73,8 @@ final class MendPart {
         }
         return tells
                 + Html.element(
-                        "p", Html.element("strong", "Mended by:").strip() + " " + Html.text(words(mend.mended(), units)));
+                        "p",
+                        Html.element("strong", "Mended by:").strip() + " " + Html.text(words(mend.mended(), units)));
     }
 
     /** Changes that are tried in vain, as rows of a table. */

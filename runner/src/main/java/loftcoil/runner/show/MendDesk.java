@@ -77,7 +77,13 @@ final class MendDesk {
                     causes);
         } catch (RefusedException refused) {
             return new MendView(
-                    levers(mend, moved, units), Optional.empty(), "", List.of(), new Shown(units).said(refused).lines(), readings, causes);
+                    levers(mend, moved, units),
+                    Optional.empty(),
+                    "",
+                    List.of(),
+                    new Shown(units).said(refused).lines(),
+                    readings,
+                    causes);
         }
     }
 
