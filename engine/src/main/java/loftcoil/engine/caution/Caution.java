@@ -1,6 +1,7 @@
 package loftcoil.engine.caution;
 
 import java.util.Comparator;
+import java.util.Optional;
 import loftcoil.engine.words.MeasuredText;
 import loftcoil.engine.words.Units;
 
@@ -36,6 +37,11 @@ public record Caution(CautionKind kind, Severity severity, MeasuredText words) {
     /** The words in those units. */
     public String text(Units units) {
         return units.words(words);
+    }
+
+    /** What to do if it happens, by the name of the rule of conduct; empty where none of the table applies. */
+    public Optional<MeasuredText> happens() {
+        return kind.conduct().map(Conduct::happens);
     }
 
     /** Published source, or "common practice, no source", in metric units. */

@@ -12,6 +12,7 @@ import static loftcoil.engine.caution.WorkStep.UPKEEP;
 
 import java.util.Collections;
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
 import loftcoil.engine.words.MeasuredText;
 import loftcoil.engine.words.Sentences;
@@ -24,49 +25,49 @@ import loftcoil.engine.words.Sentences;
  */
 public enum CautionKind {
     /** The water boils somewhere in the loop. */
-    BOIL(DANGER, FILLING),
+    BOIL(Conduct.STEAM, DANGER, FILLING),
     /** The loop comes near boiling. */
-    BOIL_NEAR(WARNING, FILLING),
+    BOIL_NEAR(Conduct.STEAM, WARNING, FILLING),
     /** The loop boils under a harder case. */
-    BOIL_HARD(DANGER, FILLING),
+    BOIL_HARD(Conduct.STEAM, DANGER, FILLING),
     /** The tank comes near boiling in the year. */
-    BOIL_TANK(DANGER, ONE_DAY, FILLING),
+    BOIL_TANK(Conduct.HOT_TANK, DANGER, ONE_DAY, FILLING),
     /** Bubbles form on the hottest side of the coil before its water boils. */
     SING(NOTE, UPKEEP),
     /** A lit fire under water that stands. */
-    STILL(DANGER, FILLING),
+    STILL(Conduct.STEAM, DANGER, FILLING),
     /** The tank is not above the coil. */
-    TANK_LOW(DANGER, FILLING),
+    TANK_LOW(Conduct.STEAM, DANGER, FILLING),
     /** A fire lit after a rest boils the loop or leaves it swinging. */
-    START(DANGER, FILLING),
+    START(Conduct.STEAM, DANGER, FILLING),
     /** A fire lit after a rest may do so, or the water takes long to set off, or runs backward. */
-    START_UNSURE(WARNING, FILLING),
+    START_UNSURE(Conduct.STEAM, WARNING, FILLING),
     /** Air gathers in the loop, or nothing tells the water which way to set off. */
-    AIR(DANGER, FILLING),
+    AIR(Conduct.STEAM, DANGER, FILLING),
     /** A leg with so little slope that it may hold air once it has sagged. */
-    FLAT(WARNING, FILLING),
+    FLAT(Conduct.STEAM, WARNING, FILLING),
     /** Part of the loop is above the waterline. */
-    SIPHON(DANGER, FILLING),
+    SIPHON(Conduct.STEAM, DANGER, FILLING),
     /** Something in the loop can be shut. */
-    VALVE(DANGER, ONE_DAY, PARTS),
+    VALVE(Conduct.STEAM, DANGER, ONE_DAY, PARTS),
     /** The coil is said to take more of the fuel than coils do. */
     COIL_SHARE(WARNING, PARTS),
     /** Joints of the coil stand in the fire. */
-    COIL_JOINT(DANGER, IN_TIME, PARTS),
+    COIL_JOINT(Conduct.STEAM, DANGER, IN_TIME, PARTS),
     /** The coil's tube is thin. */
-    COIL_WALL(WARNING, IN_TIME, PARTS),
+    COIL_WALL(Conduct.STEAM, WARNING, IN_TIME, PARTS),
     /** The tank is sealed. */
-    SEALED(DANGER, FILLING),
+    SEALED(Conduct.STEAM, DANGER, FILLING),
     /** The tank has no vent. */
-    VENT_NONE(DANGER, PARTS, FILLING),
+    VENT_NONE(Conduct.STEAM, DANGER, PARTS, FILLING),
     /** The vent can be shut. */
-    VENT_VALVE(DANGER, ONE_DAY, PARTS, FILLING),
+    VENT_VALVE(Conduct.STEAM, DANGER, ONE_DAY, PARTS, FILLING),
     /** The vent is narrow. */
-    VENT_BORE(DANGER, IN_TIME, PARTS),
+    VENT_BORE(Conduct.STEAM, DANGER, IN_TIME, PARTS),
     /** The vent ends low. */
-    VENT_LOW(DANGER, PARTS),
+    VENT_LOW(Conduct.STEAM, DANGER, PARTS),
     /** The cold feed can be shut. */
-    FEED_VALVE(DANGER, ONE_DAY, PARTS, FILLING),
+    FEED_VALVE(Conduct.STEAM, DANGER, ONE_DAY, PARTS, FILLING),
     /** Tank water can be sucked into drinking water. */
     BACKFLOW(WARNING, ONE_DAY, PARTS),
     /** Water of the tank is taken for drinking water. */
@@ -76,31 +77,31 @@ public enum CautionKind {
     /** Germs grow in warm water. */
     LEGIONELLA(WARNING, IN_TIME, UPKEEP),
     /** The loop may freeze. */
-    FROST_LOOP(DANGER, ONE_DAY, FILLING),
+    FROST_LOOP(Conduct.BACK_IN, DANGER, ONE_DAY, FILLING),
     /** The tank may freeze. */
-    FROST_TANK(WARNING, ONE_DAY, UPKEEP),
+    FROST_TANK(Conduct.BACK_IN, WARNING, ONE_DAY, UPKEEP),
     /** The tank behind its window may freeze. */
-    FROST_WINDOW(WARNING, ONE_DAY, UPKEEP),
+    FROST_WINDOW(Conduct.BACK_IN, WARNING, ONE_DAY, UPKEEP),
     /** What is not drained freezes in the empty house. */
-    FROST_EMPTY(DANGER, ONE_DAY, UPKEEP),
+    FROST_EMPTY(Conduct.BACK_IN, DANGER, ONE_DAY, UPKEEP),
     /** Poison in water that people use. */
     ANTIFREEZE(DANGER, FILLING),
     /** The return port is hardly covered even when full. */
-    DRY_COVER(DANGER, FILLING),
+    DRY_COVER(Conduct.STEAM, DANGER, FILLING),
     /** The taps can bare the return port. */
-    DRY_DRAW(DANGER, FILLING),
+    DRY_DRAW(Conduct.STEAM, DANGER, FILLING),
     /** Nothing keeps the water from sinking to the return port. */
-    LEVEL(WARNING, IN_TIME, UPKEEP),
+    LEVEL(Conduct.STEAM, WARNING, IN_TIME, UPKEEP),
     /** A fire is lit under a drained loop. */
-    DRY_FIRE(DANGER, ONE_DAY, FILLING),
+    DRY_FIRE(Conduct.STEAM, DANGER, ONE_DAY, FILLING),
     /** Lime narrows the coil. */
-    SCALE(WARNING, IN_TIME, UPKEEP),
+    SCALE(Conduct.STEAM, WARNING, IN_TIME, UPKEEP),
     /** Metals that copper eats. */
     METALS(WARNING, IN_TIME, PARTS),
     /** Plastic near the fire. */
     PLASTIC(DANGER, PARTS),
     /** Lagging hotter than it may be. */
-    LAGGING_HOT(WARNING, IN_TIME, PARTS),
+    LAGGING_HOT(Conduct.FUMES, WARNING, IN_TIME, PARTS),
     /** Bare pipe that burns a hand. */
     HOT_PIPE(WARNING, PARTS),
     /** The roof carries too much. */
@@ -112,21 +113,21 @@ public enum CautionKind {
     /** The axle carries too much. */
     AXLE(DANGER, ONE_DAY, LOADS),
     /** The flue is near what burns. */
-    FLUE_NEAR(DANGER, FILLING),
+    FLUE_NEAR(Conduct.FUMES, DANGER, FILLING),
     /** The heater is near what burns. */
-    HEATER_NEAR(DANGER, FILLING),
+    HEATER_NEAR(Conduct.FUMES, DANGER, FILLING),
     /** The flue ends low. */
-    FLUE_LOW(WARNING, FILLING),
+    FLUE_LOW(Conduct.FUMES, WARNING, FILLING),
     /** No carbon monoxide alarm. */
-    CO_ALARM(DANGER, FILLING, UPKEEP),
+    CO_ALARM(Conduct.FUMES, DANGER, FILLING, UPKEEP),
     /** Too little air for the fire. */
-    CO_AIR(DANGER, FILLING),
+    CO_AIR(Conduct.FUMES, DANGER, FILLING),
     /** A fan pulls flue gas back. */
-    CO_FAN(DANGER, ONE_DAY, FILLING),
+    CO_FAN(Conduct.FUMES, DANGER, ONE_DAY, FILLING),
     /** Tar in a cool flue. */
-    CREOSOTE(DANGER, IN_TIME, UPKEEP),
+    CREOSOTE(Conduct.FUMES, DANGER, IN_TIME, UPKEEP),
     /** Wet wood. */
-    WET_WOOD(WARNING, IN_TIME, UPKEEP),
+    WET_WOOD(Conduct.FUMES, WARNING, IN_TIME, UPKEEP),
     /** Too little pressure for a machine. */
     INLET(NOTE, PARTS),
     /** Warm water grows over the rim. */
@@ -142,6 +143,9 @@ public enum CautionKind {
 
     static final Sentences SENTENCES = Sentences.read(CautionKind.class, "cautions.properties");
 
+    @SuppressWarnings("ImmutableEnumChecker")
+    private final Optional<Conduct> conduct;
+
     private final Severity severity;
     private final Onset onset;
     // Never changed after it is made; a Set does not say so in its type.
@@ -154,9 +158,23 @@ public enum CautionKind {
     }
 
     CautionKind(Severity severity, Onset onset, WorkStep first, WorkStep... others) {
+        this(Optional.empty(), severity, onset, EnumSet.of(first, others));
+    }
+
+    /** The same where a rule of conduct says what to do if it comes true. */
+    CautionKind(Conduct conduct, Severity severity, WorkStep first, WorkStep... others) {
+        this(Optional.of(conduct), severity, Onset.NEXT_USE, EnumSet.of(first, others));
+    }
+
+    CautionKind(Conduct conduct, Severity severity, Onset onset, WorkStep first, WorkStep... others) {
+        this(Optional.of(conduct), severity, onset, EnumSet.of(first, others));
+    }
+
+    CautionKind(Optional<Conduct> conduct, Severity severity, Onset onset, Set<WorkStep> beside) {
+        this.conduct = conduct;
         this.severity = severity;
         this.onset = onset;
-        this.beside = Collections.unmodifiableSet(EnumSet.of(first, others));
+        this.beside = Collections.unmodifiableSet(beside);
     }
 
     /** Code of our own, such as {@code LC-BOIL}, by which other programs know it. */
@@ -167,6 +185,11 @@ public enum CautionKind {
     /** How bad it can get; a caution of it may be milder. */
     public Severity severity() {
         return severity;
+    }
+
+    /** What to do if it comes true; empty where none of the table of conduct applies. */
+    public Optional<Conduct> conduct() {
+        return conduct;
     }
 
     /** How soon it can hurt. */

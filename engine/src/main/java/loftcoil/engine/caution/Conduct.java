@@ -28,6 +28,16 @@ public enum Conduct {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
+    /** Its name, by which a caution refers to it, without a full stop. */
+    public MeasuredText title() {
+        return SENTENCES.say("conduct." + code() + ".title");
+    }
+
+    /** What stands under a caution that it applies to. */
+    MeasuredText happens() {
+        return SENTENCES.say("conduct.happens", "rule", title());
+    }
+
     /** When it holds, without a full stop. */
     public MeasuredText when() {
         return SENTENCES.say("conduct." + code() + ".when");

@@ -1,8 +1,8 @@
 package loftcoil.engine.design;
 
 import java.util.Collection;
+import java.util.EnumMap;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /**
  * What the figures and the verdict of a design rest on: how many of its values are of each origin. Names are none of them, nor is what may
@@ -21,13 +21,12 @@ public record Grounds(int yours, int assumed, int borrowed) {
 
     /** The grounds of some values of a design. */
     public static Grounds of(Collection<DesignFields.Value> values) {
-        Map<Origin, Long> counts = values.stream()
-                .filter(Grounds::counts)
-                .collect(Collectors.groupingBy(Grounds::origin, Collectors.counting()));
+        Map<Origin, Integer> counts = new EnumMap<>(Origin.class);
+        values.stream().filter(Grounds::counts).forEach(value -> counts.merge(origin(value), 1, Integer::sum));
         return new Grounds(
-                counts.getOrDefault(Origin.YOURS, 0L).intValue(),
-                counts.getOrDefault(Origin.ASSUMED, 0L).intValue(),
-                counts.getOrDefault(Origin.BORROWED, 0L).intValue());
+                counts.getOrDefault(Origin.YOURS, 0),
+                counts.getOrDefault(Origin.ASSUMED, 0),
+                counts.getOrDefault(Origin.BORROWED, 0));
     }
 
     /** Whether something rests on a value, so that it is counted. */

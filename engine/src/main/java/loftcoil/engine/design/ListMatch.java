@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BiPredicate;
@@ -21,6 +22,7 @@ import loftcoil.engine.words.MeasuredText;
  */
 record ListMatch(Listed listed, List<Integer> to, int count) {
 
+    private static final String NAME = ".name";
     private static final int GONE = -1;
 
     ListMatch {
@@ -33,7 +35,7 @@ record ListMatch(Listed listed, List<Integer> to, int count) {
         Integer[] to = new Integer[before.size()];
         Arrays.fill(to, GONE);
         if (listed.named()) {
-            pair(to, before, after, (one, other) -> one.get(".name").equals(other.get(".name")));
+            pair(to, before, after, (one, other) -> Objects.equals(one.get(NAME), other.get(NAME)));
         }
         pair(to, before, after, Map::equals);
         if (!listed.named() || before.size() == after.size()) {

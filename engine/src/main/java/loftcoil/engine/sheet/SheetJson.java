@@ -82,6 +82,7 @@ public final class SheetJson {
                     .put("severity", caution.severity().code())
                     .put("text", caution.text())
                     .put("source", caution.source());
+            caution.kind().conduct().ifPresent(rule -> one.put("conduct", rule.code()));
             more.accept(caution, one);
         }
         ArrayNode asks = out.putArray("asks");

@@ -188,6 +188,7 @@ public final class SheetText {
     private void caution(Caution caution) {
         lines.add("  " + caution.severity().label() + " " + caution.code());
         wrapped("    ", caution.text(units));
+        caution.happens().ifPresent(words -> wrapped("    ", units.words(words)));
         wrapped("    ", "Source: " + caution.source(units));
         more.apply(caution).forEach(words -> wrapped("    ", units.words(words)));
     }

@@ -9,6 +9,7 @@ import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
@@ -47,10 +48,27 @@ class ConductTest {
     void noSentenceIsLeftOver() {
         Set<String> codes = new TreeSet<>(
                 Sentences.read(Conduct.class, "conduct.properties").codes());
-        Stream.concat(Stream.of(Conduct.values()).map(Conduct::rule), Stream.of(Conduct.worth(), Conduct.afterFrost()))
+        Stream.concat(
+                        Stream.of(Conduct.values()).flatMap(rule -> Stream.of(rule.rule(), rule.happens())),
+                        Stream.of(Conduct.worth(), Conduct.afterFrost()))
                 .flatMap(said -> Stream.of(said.code().split(" ")))
                 .forEach(codes::remove);
         assertEquals(Set.of(), codes);
+    }
+
+    /** A danger of the coil, the tank, the flue or the frost says which rule applies where it comes true. */
+    @Test
+    void aCautionNamesTheRuleThatApplies() {
+        assertEquals(
+                "If it happens, hold to the table of conduct: A coil that boils or may be dry.",
+                new Caution(CautionKind.BOIL_HARD, Severity.DANGER, CautionKind.BOIL_HARD.decides())
+                        .happens()
+                        .orElseThrow()
+                        .metric());
+        assertEquals(Optional.of(Conduct.HOT_TANK), CautionKind.BOIL_TANK.conduct());
+        assertEquals(Optional.of(Conduct.FUMES), CautionKind.CO_ALARM.conduct());
+        assertEquals(Optional.of(Conduct.BACK_IN), CautionKind.FROST_LOOP.conduct());
+        assertEquals(Optional.empty(), CautionKind.SCALD.conduct());
     }
 
     @Test

@@ -138,7 +138,7 @@ class SouthTest {
 
     private static List<String> doubts(Design design) {
         return Doubts.of(design).stream()
-                .map(doubt -> doubt.code().split(" ")[0])
+                .map(doubt -> doubt.code().replaceFirst(" .*", ""))
                 .toList();
     }
 

@@ -73,7 +73,8 @@ final class CautionList {
 
     private String box(Caution caution, boolean sourced, String after) {
         String source = sourced
-                ? " "
+                ? caution.happens().map(words -> " " + inline(words)).orElse("")
+                        + " "
                         + Html.element(
                                 "span",
                                 "source",

@@ -13,6 +13,7 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.sheet.Headings;
 import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.engine.study.Comparison;
 import loftcoil.engine.words.Units;
@@ -140,7 +141,8 @@ public final class CourseApp implements LearnerApp {
             return new View.Caution(caution.id(), caution.danger(), caution.markdown());
         }
         if (step instanceof Step.Drawing drawing) {
-            return new View.Drawing(drawing.id(), drawing.caption(), LoopPanel.drawn(store.design(), store.units()));
+            return new View.Drawing(
+                    drawing.id(), drawing.caption(), LoopPanel.drawn(store.design(), headings(), store.units()));
         }
         if (step instanceof Step.Snippet snippet) {
             return snippetView(lesson, snippet);
@@ -173,6 +175,7 @@ public final class CourseApp implements LearnerApp {
                                 decided,
                                 design,
                                 "as tried",
+                                headings(),
                                 store.units()));
                     } catch (RefusedException refused) {
                         return Optional.empty();
@@ -180,9 +183,14 @@ public final class CourseApp implements LearnerApp {
                 });
     }
 
+    /** Which way the pipes lead, where the learner took that with a compass. */
+    private Headings headings() {
+        return Headings.of(store.survey());
+    }
+
     @Override
     public List<String> plainDrawing() {
-        return HouseText.of(Drawing.of(store.design()), store.units()::of);
+        return HouseText.of(Drawing.of(store.design(), headings()), store.units()::of);
     }
 
     @Override
@@ -308,7 +316,7 @@ public final class CourseApp implements LearnerApp {
 
     @Override
     public View.Design design() {
-        return LoopPanel.view(store.design(), store.units());
+        return LoopPanel.view(store.design(), headings(), store.units());
     }
 
     @Override

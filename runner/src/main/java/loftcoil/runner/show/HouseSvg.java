@@ -1,6 +1,7 @@
 package loftcoil.runner.show;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -29,6 +30,8 @@ public final class HouseSvg {
 
     /** Letters of the longest line below the drawing. */
     private static final int LINE = 44;
+
+    private static final int LONG_LINE = 72;
 
     private static final double[] ALONG = {0.45, 0.3, 0.7, 0.2, 0.8, 0.55, 0.1, 0.9};
 
@@ -445,6 +448,11 @@ public final class HouseSvg {
 
     /** Ticks where a pipe is cut, with the marks of its pieces beside them; those without room are listed. */
     private void pieces(Line pipe, List<String> cut) {
+        // Those of the coil have no room, and the pipes to the taps are not to scale across.
+        if (pipe.role() == Drawing.Role.COIL || pipe.role() == Drawing.Role.TAP) {
+            listed.addAll(Lists.lines(pipe.mark() + " in pieces from its near end: ", cut, LONG_LINE));
+            return;
+        }
         List<double[]> line = at(pipe.points());
         for (int i = 1; i < cut.size(); i++) {
             double[] at = WaterSvg.along(line, (double) i / cut.size());
@@ -458,16 +466,16 @@ public final class HouseSvg {
         List<String> noRoom = new ArrayList<>();
         for (int i = 0; i < cut.size(); i++) {
             double[] at = WaterSvg.along(line, (i + 0.5) / cut.size());
-            if (pipe.role() == Drawing.Role.COIL || placeBeside(cut.get(i), 0.8 * letters, at, 1.1) == null) {
+            if (!placedBeside(cut.get(i), 0.8 * letters, at, 1.1)) {
                 noRoom.add(cut.get(i));
             }
         }
         if (!noRoom.isEmpty()) {
-            listed.addAll(Lists.lines(pipe.mark() + " in pieces from its near end: ", noRoom, LINE));
+            listed.addAll(Lists.lines(pipe.mark() + " in pieces from its near end: ", noRoom, LONG_LINE));
         }
     }
 
-    private At placeBeside(String words, double size, double[] at, double gap) {
+    private boolean placedBeside(String words, double size, double[] at, double gap) {
         double off = gap * letters;
         List<At> places = new ArrayList<>();
         for (double further : new double[] {1, 1.8, 2.8}) {
@@ -478,7 +486,7 @@ public final class HouseSvg {
         }
         Optional<At> found = placed.place(words, size, places);
         found.ifPresent(place -> svg.words(place, words, size));
-        return found.orElse(null);
+        return found.isPresent();
     }
 
     private void tankName() {
@@ -564,13 +572,9 @@ public final class HouseSvg {
             Drawing.Run run = pipe.run();
             if (pipe.role() != Drawing.Role.COIL && run.levelRunM() > SLOPED_SHARE * run.lengthM()) {
                 String words = pipe.mark() + " " + slope(run, pen.speak());
-                boolean beside = false;
-                for (double share : ALONG) {
-                    if (!beside) {
-                        beside = placeBeside(words, 0.72 * letters, WaterSvg.along(at(pipe.points()), share), 0.9)
-                                != null;
-                    }
-                }
+                List<double[]> line = at(pipe.points());
+                boolean beside = Arrays.stream(ALONG)
+                        .anyMatch(share -> placedBeside(words, 0.72 * letters, WaterSvg.along(line, share), 0.9));
                 if (!beside) {
                     listed.add(words);
                 }

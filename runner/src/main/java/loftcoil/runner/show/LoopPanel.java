@@ -7,6 +7,7 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.sheet.Currents;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.Figures;
+import loftcoil.engine.sheet.Headings;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.sheet.SheetFigure;
 import loftcoil.engine.words.Measure;
@@ -18,22 +19,28 @@ final class LoopPanel {
     private LoopPanel() {}
 
     static View.Design view(Design design, Units units) {
+        return view(design, Headings.UNKNOWN, units);
+    }
+
+    /** The same, its pipes led as they were surveyed. */
+    static View.Design view(Design design, Headings headings, Units units) {
         Sheet sheet = Sheet.of(design);
         return new View.Design(
                 design.name(),
-                drawn(design, units),
+                drawn(design, headings, units),
                 figures(sheet, units),
                 sheet.loop().words(units),
                 SafetyWords.of(sheet.verdict(), sheet.grounds(), units));
     }
 
-    static View.Picture drawn(Design design, Units units) {
-        return picture("Your loop: " + design.name(), design, units);
+    /** The learner's own house, its pipes led as they were surveyed. */
+    static View.Picture drawn(Design design, Headings headings, Units units) {
+        return LoopSvg.picture("Your loop: " + design.name(), scene(design, headings, Optional.empty()), units::of);
     }
 
     /** A house with its water as it runs when the tank is as warm as usual. */
     static View.Picture picture(String title, Design design, Units units) {
-        return LoopSvg.picture(title, scene(design, Optional.empty()), units::of);
+        return LoopSvg.picture(title, scene(design, Headings.UNKNOWN, Optional.empty()), units::of);
     }
 
     /**
@@ -43,13 +50,18 @@ final class LoopPanel {
      * @param words what it is
      */
     static View.Picture over(String title, Design design, Design other, String words, Units units) {
-        Optional<HouseSvg.Ghost> ghost = Optional.of(new HouseSvg.Ghost(Drawing.of(other), words));
-        return LoopSvg.picture(title, scene(design, ghost), units::of);
+        return over(title, design, other, words, Headings.UNKNOWN, units);
     }
 
-    private static LoopSvg.Scene scene(Design design, Optional<HouseSvg.Ghost> ghost) {
+    /** The same, the pipes of both led as they were surveyed. */
+    static View.Picture over(String title, Design design, Design other, String words, Headings headings, Units units) {
+        Optional<HouseSvg.Ghost> ghost = Optional.of(new HouseSvg.Ghost(Drawing.of(other, headings), words));
+        return LoopSvg.picture(title, scene(design, headings, ghost), units::of);
+    }
+
+    private static LoopSvg.Scene scene(Design design, Headings headings, Optional<HouseSvg.Ghost> ghost) {
         Currents currents = Currents.of(design, Sheet.USUAL_TANK_C);
-        return new LoopSvg.Scene(Drawing.of(design), Optional.of(currents), ghost);
+        return new LoopSvg.Scene(Drawing.of(design, headings), Optional.of(currents), ghost);
     }
 
     static List<View.Figure> figures(Sheet sheet, Units units) {

@@ -14,6 +14,7 @@ import loftcoil.engine.fault.RefusedException;
 final class MonthsText {
 
     private static final Pattern RANGE = Pattern.compile("(\\S+)\\s*(?:\\bto\\b|[-–])\\s*(\\S+)");
+    private static final Pattern SPACES = Pattern.compile("\\s+");
     private static final int MONTHS = 12;
 
     /** A name is known by these many letters. */
@@ -38,7 +39,7 @@ final class MonthsText {
                     months.add((from - 1 + i) % MONTHS + 1);
                 }
             } else {
-                for (String word : part.strip().split("\\s+")) {
+                for (String word : SPACES.split(part.strip())) {
                     if (!word.isEmpty()) {
                         months.add(month(word, path));
                     }

@@ -53,7 +53,10 @@ final class SafetyWords {
                         caution.code(),
                         caution.severity().code(),
                         caution.severity().label(),
-                        caution.text(units)))
+                        caution.text(units)
+                                + caution.happens()
+                                        .map(words -> " " + units.words(words))
+                                        .orElse("")))
                 .toList();
     }
 }
