@@ -103,7 +103,12 @@ public final class CourseApp implements LearnerApp {
                 course.lesson(last).isPresent() ? last : course.lessons().get(0).id();
         List<View.LessonLine> lines = course.lessons().stream().map(this::line).toList();
         return new View.Course(
-                lines, open, store.folder(), store.notices(), store.units().code(), store.unitsSaid());
+                lines,
+                open,
+                store.folder(),
+                store.notices().stream().map(store.units()::said).toList(),
+                store.units().code(),
+                store.unitsSaid());
     }
 
     private View.LessonLine line(Lesson lesson) {

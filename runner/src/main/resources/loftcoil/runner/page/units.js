@@ -16,9 +16,9 @@ export function showUnits(course, changed) {
   document.documentElement.dataset.units = course.units;
   const place = id('units');
   if (!place.firstChild) {
-    const field = el('select', { id: 'units-choice', 'aria-label': 'Units', onchange: () => choose(field.value, changed) },
-      ...UNITS.map(([code, words]) => el('option', { value: code }, words)));
-    place.append(el('label', { for: 'units-choice' }, 'Units'), field);
+    const field = el('select', { id: 'units-choice', onchange: () => choose(field.value, changed) },
+      ...UNITS.map(([code, words]) => el('option', { value: code }, `${words} units`)));
+    place.append(el('label', { for: 'units-choice', class: 'unseen' }, 'Units'), field);
   }
   id('units-choice').value = course.units;
   ask(course, changed);
