@@ -1,5 +1,7 @@
 package loftcoil.bench;
 
+import loftcoil.runner.cli.CourseBench;
+
 /** All measurements of the runner, one after the other, with the machine they were taken on. */
 public final class RunnerBench {
 
@@ -18,6 +20,7 @@ public final class RunnerBench {
                 System.getProperty("os.name"),
                 System.getProperty("os.arch"));
         SnippetBench.run();
+        CourseBench.run();
         PageBench.run();
     }
 }

@@ -9,6 +9,7 @@ import loftcoil.runner.course.CourseReader;
 import loftcoil.runner.page.LiveCourseCase;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
@@ -39,7 +40,42 @@ class CourseBrowserTest extends LiveCourseCase {
         browser.goTo("02-tank-above-coil");
 
         assertEquals("double mine = 41 + 1;", browser.source("sunk-tank"));
-        assertTrue(browser.has("rise-that-counts", "[aria-live]"));
+        assertTrue(
+                browser.text("rise-that-counts", "[aria-live]").contains("volume flow"), "what was said is said again");
+        assertEquals(List.of(), browser.troubles());
+    }
+
+    @Tag("thorough")
+    @Test
+    void aPlotIsReadByKeysAWordOpensWhereItStandsAndLinesAreChosenWithoutTyping() {
+        browser.goTo("02-tank-above-coil");
+        browser.run("move-the-tank");
+        WebElement plot = browser.in("move-the-tank", ".drawn-frame");
+        plot.sendKeys(Keys.END);
+        assertTrue(
+                browser.text("move-the-tank", ".readout")
+                        .matches("Tank base above the floor 3.5.m: forward flow: \\d.*L/min"),
+                browser.text("move-the-tank", ".readout"));
+        plot.sendKeys(Keys.HOME);
+        assertTrue(browser.text("move-the-tank", ".readout").contains("stands still or boils"));
+
+        browser.until(
+                "the terms",
+                () -> !browser.driver().findElements(By.cssSelector(".term")).isEmpty());
+        WebElement term = browser.driver().findElement(By.cssSelector(".term"));
+        term.sendKeys(Keys.ENTER);
+        assertEquals("true", term.getDomAttribute("aria-expanded"));
+        assertEquals(List.of(), browser.accessibilityFaults());
+        term.sendKeys(Keys.ESCAPE);
+        assertTrue(browser.driver().findElements(By.cssSelector(".term-box")).isEmpty());
+
+        browser.click(browser.driver().findElement(By.xpath("//button[starts-with(., 'Choose the lines')]")));
+        for (String line : List.of("circuit(70)", "marginK() < 8")) {
+            browser.click(
+                    browser.step("lowest-tank").findElement(By.xpath(".//label[contains(., '" + line + "')]//input")));
+        }
+        browser.click(browser.in("lowest-tank", ".form-foot .main"));
+        browser.until("the reply", () -> browser.has("lowest-tank", ".said-right"));
         assertEquals(List.of(), browser.troubles());
     }
 

@@ -2,6 +2,7 @@ package loftcoil.engine.caution;
 
 import java.util.Comparator;
 import loftcoil.engine.words.MeasuredText;
+import loftcoil.engine.words.Units;
 
 /**
  * One caution raised by a design.
@@ -29,11 +30,21 @@ public record Caution(CautionKind kind, Severity severity, MeasuredText words) {
 
     /** The words in metric units. */
     public String text() {
-        return words.metric();
+        return text(Units.METRIC);
+    }
+
+    /** The words in those units. */
+    public String text(Units units) {
+        return units.words(words);
     }
 
     /** Published source, or "common practice, no source", in metric units. */
     public String source() {
-        return kind.source().metric();
+        return source(Units.METRIC);
+    }
+
+    /** The same in those units. */
+    public String source(Units units) {
+        return units.words(kind.source());
     }
 }

@@ -23,7 +23,7 @@ final class DesignTable {
             new Field<>("window", "Panes", "Left out: there are none.", WindowFields.FORM, Design::window);
     static final Field<Design, List<Tap>> TAPS =
             new Field<>("taps", "Taps", "May be none.", TapFields.LIST, Design::taps);
-    private static final Field<Design, Optional<Trunk>> TRUNK = new Field<>(
+    static final Field<Design, Optional<Trunk>> TRUNK = new Field<>(
             "trunk",
             "Pipe that taps share",
             "Left out: each tap has a pipe of its own from the tank.",

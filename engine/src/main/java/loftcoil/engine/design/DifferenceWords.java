@@ -116,6 +116,9 @@ final class DifferenceWords {
     /** As many decimal places as tell the value, and tell it from the other. */
     private static Measure measure(double value, DesignField field, Optional<Double> other) {
         Measure rough = new Measure(value * field.inKind(), field.kind());
+        if (field.kind() == MeasureKind.CLOCK_H) {
+            return rough;
+        }
         Optional<Measure> second = other.map(one -> new Measure(one * field.inKind(), field.kind()));
         for (int finer = 0; finer < MOST_FINER; finer++) {
             int places = finer;

@@ -55,15 +55,17 @@ public final class Differences {
     }
 
     /**
-     * What moved with a change without being named by it, such as the pipe that is stretched where a tank is raised.
+     * What moved with changes without being named by them, such as the pipe that is stretched where a tank is raised.
      *
-     * @param before the design before the change
-     * @param after the design after it
-     * @param change the name of the change, or the path of a field
-     * @throws loftcoil.engine.fault.RefusedException where there is no change of that name
+     * @param before the design before the changes
+     * @param after the design after them
+     * @param changes the names of the changes, or paths of fields
+     * @throws loftcoil.engine.fault.RefusedException where there is no change of one of the names
      */
-    public static List<Said> moved(Design before, Design after, String change) {
-        List<String> decided = Changes.decides(change);
+    public static List<Said> moved(Design before, Design after, List<String> changes) {
+        List<String> decided = changes.stream()
+                .flatMap(change -> Changes.decides(change).stream())
+                .toList();
         Predicate<Said> named = said -> decided.stream()
                 .anyMatch(path -> path.equals(said.path())
                         || DesignFields.general(said.path()).equals(DesignFields.general(path)));

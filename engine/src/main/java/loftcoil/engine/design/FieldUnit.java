@@ -16,6 +16,8 @@ enum FieldUnit {
     C("°C", MeasureKind.TEMP_C, 1),
     KW("kW", MeasureKind.POWER_W, 1000),
     H("h", MeasureKind.TIME_H, 1),
+    /** An hour of the day. */
+    CLOCK("h", MeasureKind.CLOCK_H, 1),
     DEGREES("degrees", MeasureKind.ANGLE_DEG, 1),
     PERCENT("%", MeasureKind.PERCENT, 1),
     COUNT("", MeasureKind.COUNT, 1),

@@ -32,7 +32,7 @@ final class FireFields {
             "litFromH",
             "Hour at which the fire is lit",
             "On a usual day, by the clock.",
-            Leaf.number(0, 24, FieldUnit.H),
+            Leaf.number(0, 24, FieldUnit.CLOCK),
             Fire::litFromH);
     private static final Field<Fire, Double> LIT_FOR = new Field<>(
             "litForH",

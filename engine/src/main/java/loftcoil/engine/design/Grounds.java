@@ -1,5 +1,7 @@
 package loftcoil.engine.design;
 
+import java.util.Collection;
+
 /**
  * What the figures and the verdict of a design rest on: how many of its values are of each origin. Names are none of them, nor is what may
  * be left out and is, unless a number with a stated range stands in for it.
@@ -12,8 +14,13 @@ public record Grounds(int yours, int assumed, int borrowed) {
 
     /** The grounds of a design. */
     public static Grounds of(Design design) {
+        return of(DesignFields.of(design));
+    }
+
+    /** The grounds of some values of a design. */
+    public static Grounds of(Collection<DesignFields.Value> values) {
         int[] counts = new int[Origin.values().length];
-        DesignFields.of(design).stream()
+        values.stream()
                 .filter(Grounds::counts)
                 .forEach(value -> counts[origin(value).ordinal()]++);
         return new Grounds(
@@ -21,7 +28,7 @@ public record Grounds(int yours, int assumed, int borrowed) {
     }
 
     /** Whether something rests on a value, so that it is counted. */
-    public static boolean counts(DesignFields.Value value) {
+    private static boolean counts(DesignFields.Value value) {
         boolean name = value.path().equals("name") || value.path().endsWith(".name");
         return !name && (value.text().isPresent() || value.field().assumed().isPresent());
     }

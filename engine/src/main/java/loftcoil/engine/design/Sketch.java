@@ -80,14 +80,18 @@ public record Sketch(Design told) {
     /**
      * The same with other taps, all of one origin; draws from a tap that is no longer there are dropped.
      *
+     * @param trunk the pipe that several of them share; empty where each has its own from the tank
      * @throws RefusedException where a value is out of its range by itself; with every fault
      */
-    public Sketch withTaps(List<Tap> taps, Origin origin) {
+    public Sketch withTaps(List<Tap> taps, Optional<Trunk> trunk, Origin origin) {
         List<String> names = taps.stream().map(Tap::name).toList();
         List<Use> kept =
                 told.use().stream().filter(use -> names.contains(use.tap())).toList();
-        Design changed = DesignTable.with(DesignTable.with(told, DesignTable.TAPS, taps), DesignTable.USE, kept);
-        return inRange(noted(without(changed, "taps"), Map.of("taps", origin)));
+        Design tapped = DesignTable.with(DesignTable.with(told, DesignTable.TAPS, taps), DesignTable.TRUNK, trunk);
+        Design changed = without(DesignTable.with(tapped, DesignTable.USE, kept), "taps", "trunk");
+        Map<String, Origin> origins = new HashMap<>(Map.of("taps", origin));
+        trunk.ifPresent(shared -> origins.put("trunk", origin));
+        return inRange(noted(changed, origins));
     }
 
     /**

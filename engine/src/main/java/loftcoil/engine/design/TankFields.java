@@ -77,7 +77,7 @@ final class TankFields {
             "refillAtH",
             "Hour at which the tank is filled by hand",
             "Only where somebody fills it up once a day.",
-            Said.number(Leaf.number(0, 24, FieldUnit.H), "cold water follows every draw by itself"),
+            Said.number(Leaf.number(0, 24, FieldUnit.CLOCK), "cold water follows every draw by itself"),
             Tank::refillAtH);
 
     private static final Field<Tank, Optional<Tank.Kind>> SHAPE = new Field<>(

@@ -130,7 +130,7 @@ final class TapFields {
     static final Form<List<Tap>> LIST = new Parts<>(TABLE, Optional.empty(), false);
 
     private static final Field<Use, Double> AT = new Field<>(
-            "atH", "Hour of the draw", "By the clock, every day.", Leaf.number(0, 24, FieldUnit.H), Use::atH);
+            "atH", "Hour of the draw", "By the clock, every day.", Leaf.number(0, 24, FieldUnit.CLOCK), Use::atH);
     private static final Field<Use, Double> LITRES = new Field<>(
             "litres",
             "Mixed water drawn",

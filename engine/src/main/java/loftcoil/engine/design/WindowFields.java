@@ -21,7 +21,7 @@ final class WindowFields {
             "shutFromH",
             "Hour at which the board is shut",
             "On a usual day, by the clock.",
-            Leaf.number(0, 24, FieldUnit.H),
+            Leaf.number(0, 24, FieldUnit.CLOCK),
             ShutterChoice::shutFromH);
     private static final Field<ShutterChoice, Double> SHUT_FOR = new Field<>(
             "shutForH",

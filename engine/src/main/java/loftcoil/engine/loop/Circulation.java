@@ -2,6 +2,7 @@ package loftcoil.engine.loop;
 
 import java.util.function.Function;
 import loftcoil.engine.words.MeasuredText;
+import loftcoil.engine.words.Units;
 
 /** What the loop does in the forward direction. */
 public sealed interface Circulation permits Circulates, Boils, Still {
@@ -11,7 +12,12 @@ public sealed interface Circulation permits Circulates, Boils, Still {
 
     /** The finding in metric units. */
     default String words() {
-        return finding().metric();
+        return words(Units.METRIC);
+    }
+
+    /** The finding in those units. */
+    default String words(Units units) {
+        return units.words(finding());
     }
 
     /** Whether a stable forward flow exists in which nothing boils. */

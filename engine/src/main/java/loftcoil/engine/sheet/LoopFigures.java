@@ -6,6 +6,7 @@ import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.Circulation;
 import loftcoil.engine.loop.FlowSearch;
 import loftcoil.engine.loop.SteadyFlow;
+import loftcoil.engine.words.Units;
 
 /**
  * The loop's figures with the whole tank at one temperature, as the sheet shows them. Where no stable forward flow exists,
@@ -34,8 +35,13 @@ public record LoopFigures(
                 tankC, circuit.setting().firing().heatW() / W_PER_KW, lit.circulation(), lit.forward(), night);
     }
 
-    /** The finding in plain words. */
+    /** The finding in plain words, in metric units. */
     public String words() {
         return circulation.words();
+    }
+
+    /** The finding in plain words. */
+    public String words(Units units) {
+        return circulation.words(units);
     }
 }

@@ -1,6 +1,7 @@
 package loftcoil.engine.sheet;
 
 import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.Units;
 
 /**
  * One figure of a sheet.
@@ -26,7 +27,7 @@ public record SheetFigure(String key, FigureGroup group, Figure<?> figure, Strin
     }
 
     /** Its value with its unit and what is said behind it. */
-    public String words() {
-        return measure().metric() + (note.isEmpty() ? "" : ", " + note);
+    public String words(Units units) {
+        return units.of(measure()) + (note.isEmpty() ? "" : ", " + units.said(note));
     }
 }

@@ -12,6 +12,7 @@ import loftcoil.engine.run.MonthRow;
 import loftcoil.engine.survey.Doubts;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasuredText;
+import loftcoil.engine.words.Units;
 
 /** A sheet as lines of text for a person. */
 public final class SheetText {
@@ -41,25 +42,28 @@ public final class SheetText {
 
     private final List<SheetFigure> figures;
     private final Function<Caution, List<MeasuredText>> more;
+    private final Units units;
     private final List<String> lines = new ArrayList<>();
 
-    private SheetText(List<SheetFigure> figures, Function<Caution, List<MeasuredText>> more) {
+    private SheetText(List<SheetFigure> figures, Function<Caution, List<MeasuredText>> more, Units units) {
         this.figures = figures;
         this.more = more;
+        this.units = units;
     }
 
-    /** The sheet as lines without line breaks. */
+    /** The sheet as lines without line breaks, in metric units. */
     public static List<String> lines(Sheet sheet) {
-        return lines(sheet, caution -> List.of());
+        return lines(sheet, Units.METRIC, caution -> List.of());
     }
 
     /**
      * The same, with more about each caution.
      *
+     * @param units whose units it is in
      * @param more what is known of a caution besides, a heading first and its items after it
      */
-    public static List<String> lines(Sheet sheet, Function<Caution, List<MeasuredText>> more) {
-        SheetText text = new SheetText(Figures.toRead(sheet), more);
+    public static List<String> lines(Sheet sheet, Units units, Function<Caution, List<MeasuredText>> more) {
+        SheetText text = new SheetText(Figures.toRead(sheet), more, units);
         text.all(sheet);
         return List.copyOf(text.lines);
     }
@@ -89,7 +93,7 @@ public final class SheetText {
         if (!sheet.asks().isEmpty()) {
             lines.add("");
             lines.add("Not said in the design");
-            sheet.asks().forEach(ask -> wrapped("  ", ask.text() + " (" + ask.field() + ")"));
+            sheet.asks().forEach(ask -> wrapped("  ", units.words(ask.words()) + " (" + ask.field() + ")"));
         }
     }
 
@@ -102,8 +106,8 @@ public final class SheetText {
         lines.add("");
         if (group == FigureGroup.LOOP) {
             lines.add(group.words() + ", whole tank at "
-                    + Measure.celsius(sheet.loop().tankC()).metric());
-            wrapped("  ", sheet.loop().words());
+                    + units.of(Measure.celsius(sheet.loop().tankC())));
+            wrapped("  ", sheet.loop().words(units));
         } else {
             lines.add(group.words());
         }
@@ -133,13 +137,12 @@ public final class SheetText {
     private String withEnds(SheetFigure figure) {
         Optional<SheetFigure> low = end(figure, LOW);
         Optional<SheetFigure> high = end(figure, HIGH);
-        String label = String.format(Locale.ROOT, "  %-38s ", figure.label());
+        String label = String.format(Locale.ROOT, "  %-38s ", units.said(figure.label()));
         if (low.isEmpty() && high.isEmpty()) {
-            return label + figure.words();
+            return label + figure.words(units);
         }
-        String values =
-                String.format(Locale.ROOT, ENDS, label + figure.measure().metric(), number(low), number(high));
-        return values + (figure.note().isEmpty() ? "" : "  " + figure.note());
+        String values = String.format(Locale.ROOT, ENDS, label + units.of(figure.measure()), number(low), number(high));
+        return values + (figure.note().isEmpty() ? "" : "  " + units.said(figure.note()));
     }
 
     private Optional<SheetFigure> end(SheetFigure figure, String end) {
@@ -148,8 +151,8 @@ public final class SheetText {
         return figures.stream().filter(other -> other.key().equals(key)).findFirst();
     }
 
-    private static String number(Optional<SheetFigure> end) {
-        return end.map(figure -> figure.measure().number()).orElse("none");
+    private String number(Optional<SheetFigure> end) {
+        return end.map(figure -> units.number(figure.measure())).orElse("none");
     }
 
     /** A column for each figure of a month that has a heading. */
@@ -161,28 +164,32 @@ public final class SheetText {
             lines.add("");
             lines.add(FigureGroup.MONTHS.words());
             lines.add(cells("", columns, Figure::head));
-            lines.add(cells("", columns, figure -> figure.kind().unit()));
+            lines.add(cells("", columns, figure -> units.unit(figure.kind())));
             years.mid()
                     .months()
                     .forEach(row -> lines.add(cells(
                             Month.of(row.month()).getDisplayName(TextStyle.SHORT, Locale.ENGLISH),
                             columns,
-                            figure -> figure.measure(figure.value().applyAsDouble(row))
-                                    .number())));
+                            figure -> units.number(figure.measure(figure.value().applyAsDouble(row))))));
         });
     }
 
-    private static String cells(String first, List<Figure<MonthRow>> columns, Function<Figure<MonthRow>, String> cell) {
+    private String cells(String first, List<Figure<MonthRow>> columns, Function<Figure<MonthRow>, String> cell) {
         StringBuilder line = new StringBuilder(String.format(Locale.ROOT, "  %-4s", first));
-        columns.forEach(figure -> line.append(String.format(Locale.ROOT, " %7s", cell.apply(figure))));
+        columns.forEach(figure -> line.append(String.format(Locale.ROOT, cellFormat(), cell.apply(figure))));
         return line.toString().stripTrailing();
+    }
+
+    /** Heat in Btu has more digits. */
+    private String cellFormat() {
+        return units == Units.US ? " %9s" : " %7s";
     }
 
     private void caution(Caution caution) {
         lines.add("  " + caution.severity().label() + " " + caution.code());
-        wrapped("    ", caution.text());
-        wrapped("    ", "Source: " + caution.source());
-        more.apply(caution).forEach(words -> wrapped("    ", words.metric()));
+        wrapped("    ", caution.text(units));
+        wrapped("    ", "Source: " + caution.source(units));
+        more.apply(caution).forEach(words -> wrapped("    ", units.words(words)));
     }
 
     private void wrapped(String indent, String text) {

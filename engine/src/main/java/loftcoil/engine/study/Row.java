@@ -5,6 +5,8 @@ import loftcoil.engine.sheet.Figure;
 import loftcoil.engine.sheet.FigureGroup;
 import loftcoil.engine.sheet.SheetFigure;
 import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
+import loftcoil.engine.words.Units;
 
 /**
  * One figure of two designs side by side.
@@ -61,28 +63,35 @@ public record Row(
     }
 
     /** The unit in which {@link #shownBefore}, {@link #shownAfter} and {@link #shownDifference} are written. */
-    public String shownUnit() {
-        return written(0).kind().unit();
+    public String shownUnit(Units units) {
+        return units.unit(written(0).kind());
     }
 
     /** The earlier design's figure with the digits a person can use; empty where it has none. */
-    public String shownBefore() {
-        return before.isPresent() ? written(before.getAsDouble()).number() : "";
+    public String shownBefore(Units units) {
+        return before.isPresent() ? units.number(written(before.getAsDouble())) : "";
     }
 
     /** The later design's figure with the digits a person can use; empty where it has none. */
-    public String shownAfter() {
-        return after.isPresent() ? written(after.getAsDouble()).number() : "";
+    public String shownAfter(Units units) {
+        return after.isPresent() ? units.number(written(after.getAsDouble())) : "";
     }
 
     /** What the later design has more, with its sign, in the digits of the figure; empty where either has none. */
-    public String shownDifference() {
-        return difference().isPresent() ? written(difference().getAsDouble()).signed() : "";
+    public String shownDifference(Units units) {
+        return difference().isPresent() ? units.signed(step(written(difference().getAsDouble()))) : "";
     }
 
     /** Both values and what is between them have one unit. */
     private Measure written(double value) {
         return figure.measure(value, Math.max(Math.abs(before.orElse(0)), Math.abs(after.orElse(0))));
+    }
+
+    /** What is between two temperatures is none: nothing more is no °F more, not 32. */
+    private static Measure step(Measure between) {
+        return between.kind() == MeasureKind.TEMP_C
+                ? new Measure(between.value(), MeasureKind.TEMP_DIFF_K, between.finer(), between.bare())
+                : between;
     }
 
     /** Whether both designs have the figure, and the two values differ by no more than this share of the larger. */

@@ -1,5 +1,6 @@
 package loftcoil.engine.survey;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +10,6 @@ import loftcoil.engine.design.Coded;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignFields;
 import loftcoil.engine.design.Grounds;
-import loftcoil.engine.design.Origin;
 import loftcoil.engine.words.MeasuredText;
 
 /** A stop on the way round a house with tape and paper, in the order in which one walks. */
@@ -36,6 +36,8 @@ public enum Station implements Coded {
             "fire.burnKgPerH",
             "fire.litFromH",
             "fire.litForH",
+            "fire.litAgainFromH",
+            "fire.litAgainForH",
             "fire.months",
             "fire.fireboxM2",
             "safety.flue.flueToCombustibleMm",
@@ -98,7 +100,19 @@ public enum Station implements Coded {
             "safety.coldFeed.airGapMm",
             "safety.coldFeed.overflowBoreMm",
             "safety.materials.tank",
-            "safety.signedNotForDrinking");
+            "safety.signedNotForDrinking"),
+    /** What a tank does to a house on wheels. */
+    WHEELS(
+            "wheels",
+            "safety.structure.wheels.massKg",
+            "safety.structure.wheels.centreHeightM",
+            "safety.structure.wheels.centreAheadM",
+            "safety.structure.wheels.hitchAheadM",
+            "safety.structure.wheels.trackM",
+            "safety.structure.wheels.axleLimitKg",
+            "safety.structure.wheels.floorAboveRoadM",
+            "safety.structure.wheels.tankAheadM",
+            "safety.structure.wheels.tankAsideM");
 
     private final String code;
 
@@ -157,15 +171,26 @@ public enum Station implements Coded {
         return Optional.empty();
     }
 
-    /** Where the borrowed values of a design could be measured: how many at each stop, in walking order; stops without any are left out. */
+    /** How many values of a design are of each origin at each stop, in walking order; a stop at which nothing stands yet is left out. */
+    public static Map<Station, Grounds> grounds(Design design) {
+        Map<Station, List<DesignFields.Value>> values = new EnumMap<>(Station.class);
+        DesignFields.of(design).forEach(value -> of(value.path())
+                .ifPresent(station -> values.computeIfAbsent(station, any -> new ArrayList<>())
+                        .add(value)));
+        Map<Station, Grounds> grounds = new EnumMap<>(Station.class);
+        values.forEach((station, own) -> grounds.put(station, Grounds.of(own)));
+        return grounds;
+    }
+
+    /** Where the borrowed values of a design could be measured: how many at each stop; stops without any are left out. */
     public static Map<Station, Integer> borrowed(Design design) {
-        Map<Station, Integer> counts = new EnumMap<>(Station.class);
-        DesignFields.of(design).stream()
-                .filter(value -> Grounds.counts(value) && value.text().isPresent())
-                .filter(value -> value.origin() == Origin.BORROWED)
-                .flatMap(value -> of(value.path()).stream())
-                .forEach(station -> counts.merge(station, 1, Integer::sum));
-        return counts;
+        Map<Station, Integer> borrowed = new EnumMap<>(Station.class);
+        grounds(design).forEach((station, own) -> {
+            if (!own.own()) {
+                borrowed.put(station, own.borrowed());
+            }
+        });
+        return borrowed;
     }
 
     /** Paths of the fields of a design that are asked for there, in order; none where pipes or taps are walked instead. */

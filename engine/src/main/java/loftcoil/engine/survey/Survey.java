@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import loftcoil.engine.design.Design;
@@ -15,6 +14,7 @@ import loftcoil.engine.design.Origin;
 import loftcoil.engine.design.Sketch;
 import loftcoil.engine.design.Tank;
 import loftcoil.engine.design.Tap;
+import loftcoil.engine.design.Trunk;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.words.MeasuredText;
@@ -74,9 +74,19 @@ public record Survey(Sketch sketch, List<WalkedPipe> hot, List<WalkedPipe> cold,
         return new Survey(sketch.withUse(told.uses(), Origin.YOURS), hot, cold, Optional.of(told));
     }
 
-    /** The same with other taps; draws from a tap that is no longer there are dropped. */
-    public Survey withTaps(List<Tap> taps) {
-        return new Survey(sketch.withTaps(taps, Origin.YOURS), hot, cold, Optional.empty());
+    /**
+     * The same with other taps; draws from a tap that is no longer there are dropped.
+     *
+     * @param trunk the pipe that several share; empty where each has its own from the tank
+     */
+    public Survey withTaps(List<Tap> taps, Optional<Trunk> trunk) {
+        return new Survey(sketch.withTaps(taps, trunk, Origin.YOURS), hot, cold, keptHabits(taps));
+    }
+
+    /** Habits whose taps are all there still. */
+    private Optional<Habits> keptHabits(List<Tap> taps) {
+        List<String> names = taps.stream().map(Tap::name).toList();
+        return habits.filter(told -> names.containsAll(List.of(told.sink(), told.tub(), told.machine())));
     }
 
     /** The same without panes. */
@@ -98,29 +108,9 @@ public record Survey(Sketch sketch, List<WalkedPipe> hot, List<WalkedPipe> cold,
         return run(run).isEmpty() ? Optional.empty() : Optional.of(Closing.of(run, run(run), wantedM));
     }
 
-    /**
-     * How far the pipes miss in the plan: how far from where they set out they end, seen from above, once round by hot run, tank, cold
-     * run and coil, m. Ports and ends of a coil lie beside each other, so that it is never quite nought. Empty where a piece that leads
-     * along has no heading.
-     */
-    public OptionalDouble planMissM() {
-        List<WalkedPipe> round = new ArrayList<>(hot);
-        round.addAll(cold);
-        if (hot.isEmpty()
-                || cold.isEmpty()
-                || round.stream()
-                        .anyMatch(pipe ->
-                                pipe.way() == Way.ALONG && pipe.headingDeg().isEmpty())) {
-            return OptionalDouble.empty();
-        }
-        double north = 0;
-        double east = 0;
-        for (WalkedPipe pipe : round) {
-            double heading = Math.toRadians(pipe.headingDeg().orElse(0));
-            north += pipe.levelRunM() * Math.cos(heading);
-            east += pipe.levelRunM() * Math.sin(heading);
-        }
-        return OptionalDouble.of(Math.hypot(north, east));
+    /** How the pipes close seen from above; empty where a run is not walked, or a piece that leads along has no direction. */
+    public Optional<PlanClosing> plan() {
+        return PlanClosing.of(hot, cold, sketch.told().tank());
     }
 
     /** The sketch with the runs that were walked in the place of the borrowed ones, closed where they close. */

@@ -56,6 +56,9 @@ public final class SurveyJson {
             });
             one.put("aroundC", pipe.aroundC());
             pipe.aroundFireOutC().ifPresent(around -> one.put("aroundFireOutC", around));
+            if (pipe.outdoors()) {
+                one.put("outdoors", true);
+            }
             one.put("measured", pipe.measured());
         }
         return out;
@@ -118,6 +121,7 @@ public final class SurveyJson {
                 lagging(in),
                 number(in, "aroundC"),
                 numberIfSaid(in, "aroundFireOutC"),
+                in.has("outdoors") && in.flag("outdoors"),
                 in.flag("measured"));
         in.done();
         // What is missing or no number would be told again for the placeholder that stands in for it.

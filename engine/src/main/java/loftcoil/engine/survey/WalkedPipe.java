@@ -32,6 +32,7 @@ import loftcoil.engine.pipe.TubeTable;
  * @param lagging its lagging; empty for a bare tube
  * @param aroundC temperature around it while the fire burns, °C; −30 to 250
  * @param aroundFireOutC the same with the fire out, °C; empty where it is that of the room then
+ * @param outdoors whether it runs outdoors, where the air of the place is round it and the two temperatures are passed over
  * @param measured true where a tape lay beside it; false where its length is a guess
  */
 public record WalkedPipe(
@@ -46,6 +47,7 @@ public record WalkedPipe(
         Optional<LaggingChoice> lagging,
         double aroundC,
         OptionalDouble aroundFireOutC,
+        boolean outdoors,
         boolean measured) {
 
     private static final double MM_PER_M = 1000;
@@ -142,6 +144,7 @@ public record WalkedPipe(
                 lagging,
                 aroundC,
                 aroundFireOutC,
+                outdoors,
                 measured);
     }
 
@@ -154,6 +157,15 @@ public record WalkedPipe(
         if (elbows45 > 0) {
             fittings.put("elbow45", elbows45);
         }
-        return new Leg(name, tube, lengthM, riseM(), fittings, lagging, aroundC, aroundFireOutC);
+        return new Leg(
+                name,
+                tube,
+                lengthM,
+                riseM(),
+                fittings,
+                lagging,
+                aroundC,
+                aroundFireOutC,
+                outdoors ? Optional.of(true) : Optional.empty());
     }
 }

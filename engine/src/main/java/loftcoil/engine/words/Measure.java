@@ -110,21 +110,16 @@ public record Measure(double value, MeasureKind kind, int finer, boolean bare) i
     /** The number in metric units with its unit, such as {@code 1.45 m}. */
     @Override
     public String metric() {
-        String unit = bare ? "" : kind.unit();
-        // A degree of angle stands close, as in 45°.
-        return number() + (unit.isEmpty() || kind == MeasureKind.ANGLE_DEG ? "" : " ") + unit;
+        return Units.METRIC.of(this);
     }
 
     /** The number in metric units alone, with the sign of a minus, never with an exponent; nought has no sign. */
     public String number() {
+        if (kind == MeasureKind.CLOCK_H) {
+            return ClockTime.of24(value);
+        }
         double written = kind == MeasureKind.SHARE ? PER_CENT * value : value;
         return Numeral.fixed(written, Math.max(0, decimals() + finer));
-    }
-
-    /** The number with its sign, a plus too; nought has none. */
-    public String signed() {
-        String number = number();
-        return value > 0 && number.chars().anyMatch(digit -> digit >= '1' && digit <= '9') ? "+" + number : number;
     }
 
     /** Small flows and weights keep a figure more, or nothing would be left of them; large ones need none. */

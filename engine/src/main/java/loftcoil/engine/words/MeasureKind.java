@@ -1,82 +1,131 @@
 package loftcoil.engine.words;
 
-/** What a measure is, and the metric unit its number is in. */
+import static loftcoil.engine.words.UsUnit.Style.FEET;
+import static loftcoil.engine.words.UsUnit.Style.INCHES;
+
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** What a measure is: the metric unit its number is in, how that is written, and what a US workshop writes in its place. */
 public enum MeasureKind {
     /** A length or level in m. */
-    LENGTH_M("m", 2),
+    LENGTH_M("m", 2, UsUnit.tape(FEET, "ft", UsUnit.M_PER_FT)),
     /** A small length in mm: cuts, bores, lagging. */
-    SMALL_LENGTH_MM("mm", 0),
+    SMALL_LENGTH_MM("mm", 0, UsUnit.tape(INCHES, "in", UsUnit.M_PER_IN * 1000)),
     /** A slope in mm of rise for each m of level run. */
-    SLOPE_MM_PER_M("mm/m", 0),
+    SLOPE_MM_PER_M("mm/m", 0, UsUnit.places(2, "in/ft", 1000.0 / 12)),
     /** An area in m². */
-    AREA_M2("m²", 2),
+    AREA_M2("m²", 2, UsUnit.places(1, "ft²", UsUnit.M_PER_FT * UsUnit.M_PER_FT)),
     /** A small area in cm²: openings for air. */
-    SMALL_AREA_CM2("cm²", 0),
+    SMALL_AREA_CM2("cm²", 0, UsUnit.places(1, "in²", 2.54 * 2.54)),
     /** A volume in L. */
-    VOLUME_L("L", 1),
+    VOLUME_L("L", 1, UsUnit.places(1, "US gal", UsUnit.L_PER_GAL).finerBelow(3)),
     /** A mass in kg. */
-    MASS_KG("kg", 1),
+    MASS_KG("kg", 1, UsUnit.places(0, "lb", UsUnit.KG_PER_LB).finerBelow(20)),
     /** A small mass in g, for a kitchen scale. */
-    SMALL_MASS_G("g", 0),
+    SMALL_MASS_G("g", 0, UsUnit.places(1, "oz", UsUnit.KG_PER_LB * 1000 / 16)),
     /** A mass of each metre of tube, kg/m. */
-    MASS_KG_PER_M("kg/m", 2),
+    MASS_KG_PER_M("kg/m", 2, UsUnit.places(2, "lb/ft", UsUnit.KG_PER_LB / UsUnit.M_PER_FT)),
     /** A density in kg/m³. */
-    DENSITY_KG_PER_M3("kg/m³", 0),
+    DENSITY_KG_PER_M3("kg/m³", 0, UsUnit.digits("lb/ft³", UsUnit.KG_PER_LB / Math.pow(UsUnit.M_PER_FT, 3))),
     /** A mass in each hour, kg/h. */
-    MASS_KG_PER_H("kg/h", 1),
+    MASS_KG_PER_H("kg/h", 1, UsUnit.places(1, "lb/h", UsUnit.KG_PER_LB)),
     /** A flow by mass in kg/s. */
-    FLOW_KG_PER_S("kg/s", 4),
+    FLOW_KG_PER_S("kg/s", 4, UsUnit.digits("lb/min", UsUnit.KG_PER_LB / 60)),
     /** A flow in L/min. */
-    FLOW_L_PER_MIN("L/min", 1),
+    FLOW_L_PER_MIN("L/min", 1, UsUnit.places(2, "US gal/min", UsUnit.L_PER_GAL).finerBelow(0.1)),
     /** A flow in L/min, its unit in words as in the first sentence on a loop. */
-    FLOW_LITRES_A_MINUTE("litres a minute", 2),
+    FLOW_LITRES_A_MINUTE(
+            "litres a minute",
+            2,
+            UsUnit.places(2, "US gallons a minute", UsUnit.L_PER_GAL)
+                    .finerBelow(0.1)
+                    .typedAs("US gal/min")),
     /** A temperature in °C. */
-    TEMP_C("°C", 0),
+    TEMP_C("°C", 0, UsUnit.places(0, "°F", UsUnit.K_PER_F).from(-UsUnit.FREEZING_F * UsUnit.K_PER_F)),
     /** A difference of temperatures in K. */
-    TEMP_DIFF_K("K", 0),
+    TEMP_DIFF_K("K", 0, UsUnit.places(0, "°F", UsUnit.K_PER_F)),
     /** A difference of temperatures, said in °C as builders do. */
-    TEMP_DIFF_C("°C", 1),
+    TEMP_DIFF_C("°C", 1, UsUnit.places(0, "°F", UsUnit.K_PER_F).finerBelow(10)),
     /** A resistance of an area to heat in m² K/W. */
-    RESISTANCE_M2K_PER_W("m² K/W", 2),
+    RESISTANCE_M2K_PER_W(
+            "m² K/W",
+            2,
+            UsUnit.places(1, "ft² h °F/Btu", UsUnit.K_PER_F * UsUnit.M_PER_FT * UsUnit.M_PER_FT / UsUnit.W_PER_BTU_H)),
     /** A heat flow in W. */
-    POWER_W("W", 0),
+    POWER_W("W", 0, UsUnit.digits("Btu/h", UsUnit.W_PER_BTU_H)),
     /** The heat flow of a fire or a coil in kW. */
-    POWER_KW("kW", 1),
+    POWER_KW("kW", 1, UsUnit.digits("Btu/h", UsUnit.W_PER_BTU_H / 1000)),
     /** Heat passed by an area for each kelvin, W/(m² K). */
-    U_VALUE("W/(m² K)", 2),
+    U_VALUE(
+            "W/(m² K)",
+            2,
+            UsUnit.digits("Btu/(h ft² °F)", UsUnit.W_PER_BTU_H / (UsUnit.K_PER_F * UsUnit.M_PER_FT * UsUnit.M_PER_FT))),
     /** Heat in kWh. */
-    ENERGY_KWH("kWh", 1),
+    ENERGY_KWH("kWh", 1, UsUnit.digits("Btu", UsUnit.KWH_PER_BTU)),
+    /** Heat flow into or out of each metre of pipe, W/m. */
+    HEAT_W_PER_M("W/m", 1, UsUnit.digits("Btu/(h ft)", UsUnit.W_PER_BTU_H / UsUnit.M_PER_FT)),
+    /** Heat flow through each square metre, W/m². */
+    HEAT_W_PER_M2("W/m²", 0, UsUnit.digits("Btu/(h ft²)", UsUnit.W_PER_BTU_H / (UsUnit.M_PER_FT * UsUnit.M_PER_FT))),
+    /** Heat of a day in kWh. */
+    ENERGY_KWH_A_DAY("kWh a day", 1, UsUnit.digits("Btu a day", UsUnit.KWH_PER_BTU)),
+    /** Sun on an area in a day, kWh/m². */
+    SUN_KWH_PER_M2_DAY(
+            "kWh/m² a day",
+            2,
+            UsUnit.digits("Btu/ft² a day", UsUnit.KWH_PER_BTU / (UsUnit.M_PER_FT * UsUnit.M_PER_FT))),
+    /** Heat in each kilogram of wood, kWh/kg. */
+    HEATING_VALUE_KWH_PER_KG("kWh/kg", 2, UsUnit.digits("Btu/lb", UsUnit.KWH_PER_BTU / UsUnit.KG_PER_LB)),
+    /** Lime in water, as CaCO3, mg/L. */
+    HARDNESS_MG_PER_L("mg/L", 0, UsUnit.places(1, "gpg", UsUnit.MG_PER_GRAIN / UsUnit.L_PER_GAL)),
+    /** A large mass in t. */
+    LARGE_MASS_T("t", 1, UsUnit.digits("lb", UsUnit.KG_PER_LB / 1000)),
     /** A pressure in Pa. */
-    PRESSURE_PA("Pa", 0),
+    PRESSURE_PA("Pa", 0, UsUnit.digits("inH₂O", UsUnit.PA_PER_IN_OF_WATER)),
     /** The pressure at a tap in kPa. */
-    PRESSURE_KPA("kPa", 0),
+    PRESSURE_KPA("kPa", 0, UsUnit.digits("psi", UsUnit.PA_PER_PSI / 1000)),
     /** A weight as a force in N. */
-    FORCE_N("N", 0),
+    FORCE_N("N", 0, UsUnit.digits("lbf", UsUnit.N_PER_LBF)),
     /** A load on an area in kN/m². */
-    LOAD_KN_PER_M2("kN/m²", 2),
+    LOAD_KN_PER_M2("kN/m²", 2, UsUnit.digits("lbf/ft²", UsUnit.N_PER_LBF / (1000 * UsUnit.M_PER_FT * UsUnit.M_PER_FT))),
     /** A short time in s. */
-    TIME_S("s", 0),
+    TIME_S("s", 0, UsUnit.alike()),
     /** A time in min. */
-    TIME_MIN("min", 0),
-    /** A time in h, or the hour of the day. */
-    TIME_H("h", 1),
+    TIME_MIN("min", 0, UsUnit.alike()),
+    /** A time in h. */
+    TIME_H("h", 1, UsUnit.alike()),
+    /** An hour of the day, as a clock shows it. */
+    CLOCK_H("", 0, UsUnit.clock()),
     /** An angle in degrees. */
-    ANGLE_DEG("°", 0),
+    ANGLE_DEG("°", 0, UsUnit.alike()),
     /** A share in percent. */
-    PERCENT("%", 0),
+    PERCENT("%", 0, UsUnit.alike()),
     /** A share of one, 0 to 1, that is written in percent. */
-    SHARE("%", 0),
+    SHARE("%", 0, UsUnit.alike()),
     /** A number of pieces. */
-    COUNT("", 0),
+    COUNT("", 0, UsUnit.alike()),
     /** A plain number. */
-    NONE("", 2);
+    NONE("", 2, UsUnit.alike());
 
     private final String unit;
     private final int decimals;
+    private final UsUnit us;
 
-    MeasureKind(String unit, int decimals) {
+    MeasureKind(String unit, int decimals, UsUnit us) {
         this.unit = unit;
         this.decimals = decimals;
+        this.us = us;
+    }
+
+    /** The kind whose metric unit is written so, the first of them; empty where there is none, or no unit. */
+    public static Optional<MeasureKind> ofUnit(String unit) {
+        return unit.isEmpty()
+                ? Optional.empty()
+                : Stream.of(values()).filter(kind -> kind.unit.equals(unit)).findFirst();
+    }
+
+    UsUnit us() {
+        return us;
     }
 
     /** Metric unit as written; empty for plain numbers. */

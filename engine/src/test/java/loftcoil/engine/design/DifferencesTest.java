@@ -29,7 +29,7 @@ class DifferencesTest {
     @Test
     void aRaisedTankTellsThePipesThatAreStretched() {
         Design raised = Changes.apply(BOTHY, "tank.baseM", "2.75");
-        List<String> moved = Differences.moved(BOTHY, raised, "tank.baseM").stream()
+        List<String> moved = Differences.moved(BOTHY, raised, List.of("tank.baseM")).stream()
                 .map(said -> said.words().metric())
                 .toList();
         assertEquals(4, moved.size(), moved.toString());
@@ -44,9 +44,9 @@ class DifferencesTest {
     @Test
     void aChangeOfNothingButItselfMovesNothingElse() {
         Design hotter = Changes.apply(BOTHY, "fire.litForH", "3");
-        assertEquals(List.of(), Differences.moved(BOTHY, hotter, "fire.litForH"));
+        assertEquals(List.of(), Differences.moved(BOTHY, hotter, List.of("fire.litForH")));
         Design wider = Changes.apply(BOTHY, "loop.tube", "EN1057 28x0.9");
-        assertEquals(List.of(), Differences.moved(BOTHY, wider, "loop.tube"));
+        assertEquals(List.of(), Differences.moved(BOTHY, wider, List.of("loop.tube")));
     }
 
     @Test

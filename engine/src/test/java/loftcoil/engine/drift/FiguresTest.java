@@ -23,6 +23,7 @@ import loftcoil.engine.sheet.SheetJson;
 import loftcoil.engine.sheet.SheetText;
 import loftcoil.engine.study.Comparison;
 import loftcoil.engine.study.Row;
+import loftcoil.engine.words.Units;
 import org.junit.jupiter.api.Test;
 
 /** Every figure of the one list stands in text, JSON and comparison, under one name and with digits a person can use. */
@@ -100,7 +101,8 @@ class FiguresTest {
                 ALL.stream().map(SheetFigure::key).collect(Collectors.toSet()),
                 rows.stream().map(Row::key).collect(Collectors.toSet()));
         for (Row row : rows) {
-            String shown = row.shownBefore() + " " + row.shownAfter() + " " + row.shownDifference();
+            String shown = row.shownBefore(Units.METRIC) + " " + row.shownAfter(Units.METRIC) + " "
+                    + row.shownDifference(Units.METRIC);
             assertFalse(EXPONENT.matcher(shown).find() || shown.contains("NaN"), row.toString());
         }
     }

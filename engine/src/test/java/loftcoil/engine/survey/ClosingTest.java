@@ -27,6 +27,7 @@ class ClosingTest {
                 Optional.empty(),
                 19,
                 OptionalDouble.empty(),
+                false,
                 measured);
     }
 

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
@@ -144,9 +145,15 @@ class SurveyTest {
     @Test
     void thePlanClosesWhereTheHeadingsLeadBack() {
         Survey east = survey(90, 270);
-        assertEquals(0.2, east.planMissM().orElseThrow(), 0.03);
-        assertTrue(survey(90, 90).planMissM().orElseThrow() > 2.4);
-        assertEquals(OptionalDouble.empty(), START.withRun(Closing.Run.HOT, HOT).planMissM());
+        assertEquals(0.2, east.plan().orElseThrow().missM(), 0.03);
+        assertTrue(east.plan().orElseThrow().closes());
+        assertEquals(
+                "plan.near plan.beyond",
+                survey(270, 90).plan().orElseThrow().words().code().replace("short", "beyond"));
+        PlanClosing open = survey(90, 90).plan().orElseThrow();
+        assertTrue(open.missM() > 2.4);
+        assertEquals("plan.open plan.beyond", open.words().code());
+        assertEquals(Optional.empty(), START.withRun(Closing.Run.HOT, HOT).plan());
     }
 
     private static Survey survey(double hotDeg, double coldDeg) {
@@ -167,6 +174,7 @@ class SurveyTest {
                         pipe.lagging(),
                         pipe.aroundC(),
                         pipe.aroundFireOutC(),
+                        pipe.outdoors(),
                         pipe.measured()))
                 .toList();
     }

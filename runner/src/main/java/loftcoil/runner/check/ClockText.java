@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param hours hours since midnight, 0 up to 24
  * @param halfSaid whether it is clear which half of the day is meant
  */
-record ClockText(double hours, boolean halfSaid) {
+public record ClockText(double hours, boolean halfSaid) {
 
     private static final int NOON = 12;
     private static final List<String> NUMBERS =
@@ -33,7 +33,7 @@ record ClockText(double hours, boolean halfSaid) {
     private static final Pattern AHEAD = Pattern.compile("^(?:(?:at|about|around|from|usually|ca\\.?|~)\\s*)+");
 
     /** The time of day written there; nothing where there is none. */
-    static Optional<ClockText> read(String typed) {
+    public static Optional<ClockText> read(String typed) {
         String plain = typed.toLowerCase(Locale.ROOT)
                 .replaceAll("[\\s\\p{Z}\\p{Cc}\\p{Cf}]+", " ")
                 .strip();

@@ -61,7 +61,8 @@ final class BuildCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        SheetSetting setting = new SheetSetting(paper.chosen(), units.chosen(), LocalDate.now(ZoneId.systemDefault()));
+        SheetSetting setting =
+                new SheetSetting(paper.chosen(), units.chosen(folder), LocalDate.now(ZoneId.systemDefault()));
         TargetFile target = TargetFile.of(to);
         BuildSheet sheet = BuildSheet.of(DesignFile.read(folder.design(file)));
         Optional<Clears> found = clears
@@ -75,7 +76,7 @@ final class BuildCommand implements Callable<Integer> {
         out.println("The build sheet of '" + sheet.design().name() + "' is in " + target.path());
         if (!sheet.buildable()) {
             out.println("It begins with why this design must not be built as it is. "
-                    + sheet.verdict().metric().replace("*", ""));
+                    + setting.units().words(sheet.verdict()).replace("*", ""));
         }
         out.flush();
         return Refusals.FINE;

@@ -15,6 +15,7 @@ import loftcoil.runner.show.ComparisonText;
 import loftcoil.runner.show.SideBySide;
 import loftcoil.runner.terminal.Wrap;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -47,6 +48,9 @@ final class CompareCommand implements Callable<Integer> {
     @Option(names = "--no-year", description = "leave out the year, which takes a second or more for each change")
     private boolean noYear;
 
+    @Mixin
+    private UnitsOption units = new UnitsOption();
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -63,7 +67,8 @@ final class CompareCommand implements Callable<Integer> {
         } else {
             List<String> lines = new ArrayList<>(
                     List.of(before.name() + " (" + oldFile + ") and " + after.name() + " (" + newFile + ")"));
-            lines.addAll(ComparisonText.lines(SideBySide.of(compared, rebuild.effects()), WIDTH));
+            lines.addAll(ComparisonText.lines(
+                    SideBySide.of(compared, rebuild.effects(), units.chosen(new FolderOption())), WIDTH));
             if (!rebuild.leadsTo(compared.after())) {
                 lines.add("");
                 lines.add(changes.isEmpty() ? NO_NAME : MORE);

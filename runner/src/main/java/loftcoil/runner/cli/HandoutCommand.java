@@ -49,6 +49,9 @@ final class HandoutCommand implements Callable<Integer> {
     private PaperOption paper = new PaperOption();
 
     @Mixin
+    private UnitsOption units = new UnitsOption();
+
+    @Mixin
     private CourseOptions course = new CourseOptions();
 
     @Spec
@@ -56,7 +59,7 @@ final class HandoutCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        LessonSetting setting = new LessonSetting(paper.chosen(), seed, key);
+        LessonSetting setting = new LessonSetting(paper.chosen(), units.chosen(new FolderOption()), seed, key);
         TargetFile target = TargetFile.of(to);
         Course read = course.read();
         Lesson chosen = find(read);

@@ -10,7 +10,6 @@ import loftcoil.runner.handout.HandoutHtml;
 import loftcoil.runner.handout.Paper;
 import loftcoil.runner.handout.SheetSetting;
 import loftcoil.runner.handout.ShoppingList;
-import loftcoil.runner.handout.Units;
 import loftcoil.runner.page.BuildSheetPrinter;
 import loftcoil.runner.show.LearnerApp;
 
@@ -29,9 +28,7 @@ final class HandoutPrinter implements BuildSheetPrinter {
     public Printed print(Asked asked) {
         Paper paper =
                 Paper.named(asked.paper()).orElseThrow(() -> RefusedException.of("paper", asked.paper(), "a4, letter"));
-        Units units =
-                Units.named(asked.units()).orElseThrow(() -> RefusedException.of("units", asked.units(), "metric, us"));
-        SheetSetting setting = new SheetSetting(paper, units, LocalDate.now(ZoneId.systemDefault()));
+        SheetSetting setting = new SheetSetting(paper, bench.units(), LocalDate.now(ZoneId.systemDefault()));
         BuildSheet sheet = bench.build();
         return switch (asked.form()) {
             case PDF ->
@@ -46,7 +43,7 @@ final class HandoutPrinter implements BuildSheetPrinter {
             case CSV ->
                 new Printed(
                         name("shopping-list", sheet) + ".csv",
-                        ShoppingList.csv(sheet.parts(), units).getBytes(StandardCharsets.UTF_8));
+                        ShoppingList.csv(sheet.parts(), bench.units()).getBytes(StandardCharsets.UTF_8));
         };
     }
 

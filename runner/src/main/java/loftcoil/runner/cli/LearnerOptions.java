@@ -1,6 +1,8 @@
 package loftcoil.runner.cli;
 
 import java.security.SecureRandom;
+import java.util.Optional;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.SessionSetup;
 import loftcoil.runner.show.CourseApp;
@@ -22,9 +24,25 @@ final class LearnerOptions {
     private @Nullable Long seed;
 
     @Mixin
+    private UnitsOption units = new UnitsOption();
+
+    @Mixin
     private CourseOptions course = new CourseOptions();
 
+    /** The units named, else those kept in the folder. */
+    Units units() {
+        return units.chosen(folder);
+    }
+
+    /** Opens the learner's work in the units the learner chose. */
     CourseApp open() {
+        Optional<Units> said = units.said();
+        CourseApp bench = opened();
+        said.ifPresent(bench::useForNow);
+        return bench;
+    }
+
+    private CourseApp opened() {
         long newSeed = seed == null ? new SecureRandom().nextLong() : seed;
         var read = course.read();
         SessionSetup setup = SessionSetup.usual();

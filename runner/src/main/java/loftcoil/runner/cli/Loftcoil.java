@@ -2,6 +2,7 @@ package loftcoil.runner.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import loftcoil.runner.chart.Screen;
@@ -30,6 +31,8 @@ import picocli.CommandLine.Spec;
             HandoutCommand.class,
             ClassCommand.class,
             ExportCommand.class,
+            SelfCheckCommand.class,
+            LicencesCommand.class,
             ProveCommand.class
         },
         footer = {
@@ -83,6 +86,7 @@ public final class Loftcoil implements Callable<Integer> {
     /** The whole command line, ready to run; apart from {@link #main} so that tests can run it. */
     static CommandLine commandLine() {
         CommandLine commandLine = new CommandLine(new Loftcoil());
+        commandLine.registerConverter(Path.class, StartedFrom::file);
         commandLine.setExecutionExceptionHandler(Refusals::handle);
         commandLine.setParameterExceptionHandler(Refusals::badArguments);
         return commandLine;

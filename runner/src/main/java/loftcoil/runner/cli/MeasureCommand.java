@@ -6,9 +6,9 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.handout.Paper;
 import loftcoil.runner.handout.SurveyForm;
-import loftcoil.runner.handout.Units;
 import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.terminal.TerminalFace;
 import org.jspecify.annotations.Nullable;
@@ -54,9 +54,6 @@ final class MeasureCommand implements Callable<Integer> {
     private String size = "";
 
     @Mixin
-    private UnitsOption units = new UnitsOption();
-
-    @Mixin
     private LearnerOptions learner = new LearnerOptions();
 
     @Spec
@@ -79,7 +76,7 @@ final class MeasureCommand implements Callable<Integer> {
 
     private int write(Path file) {
         Paper paper = Paper.named(size).orElseThrow(() -> RefusedException.of("--size", size, "a4, letter"));
-        Units chosen = units.chosen();
+        Units chosen = learner.units();
         TargetFile target = TargetFile.of(file);
         target.write(() -> SurveyForm.html(paper, chosen), () -> SurveyForm.pdf(paper, chosen));
         PrintWriter out = spec.commandLine().getOut();

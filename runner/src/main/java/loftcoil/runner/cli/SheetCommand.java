@@ -13,8 +13,10 @@ import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.sheet.SheetJson;
 import loftcoil.engine.sheet.SheetText;
 import loftcoil.engine.study.ProgressListener;
+import loftcoil.engine.words.Units;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -48,6 +50,9 @@ final class SheetCommand implements Callable<Integer> {
             description = "search what would clear each danger (a few seconds; always with --json, unless --no-clears)")
     private @Nullable Boolean clears;
 
+    @Mixin
+    private UnitsOption units = new UnitsOption();
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -64,14 +69,14 @@ final class SheetCommand implements Callable<Integer> {
             out.println(
                     found.map(searched -> ClearsJson.write(sheet, searched)).orElseGet(() -> SheetJson.write(sheet)));
         } else {
-            text(sheet, found).forEach(out::println);
+            text(sheet, found, units.chosen(new FolderOption())).forEach(out::println);
         }
         out.flush();
         return Refusals.FINE;
     }
 
-    private static List<String> text(Sheet sheet, Optional<Clears> found) {
-        return SheetText.lines(sheet, caution -> found.flatMap(clears -> clears.of(caution.kind()))
+    private static List<String> text(Sheet sheet, Optional<Clears> found, Units units) {
+        return SheetText.lines(sheet, units, caution -> found.flatMap(clears -> clears.of(caution.kind()))
                 .map(ClearWords::all)
                 .orElse(List.of()));
     }

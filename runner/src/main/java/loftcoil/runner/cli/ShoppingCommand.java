@@ -77,7 +77,7 @@ final class ShoppingCommand implements Callable<Integer> {
         TargetFile target = TargetFile.csv(to);
         Design design = DesignFile.read(folder.design(file));
         PartsList parts = PartsList.of(design);
-        target.write(ShoppingList.csv(parts, units.chosen()));
+        target.write(ShoppingList.csv(parts, units.chosen(folder)));
         out.println("The shopping list of '" + design.name() + "' is in " + target.path() + ": "
                 + parts.parts().size()
                 + " lines. Write what each line costs into its last column, then: shopping --sum "

@@ -1,6 +1,7 @@
 package loftcoil.runner.handout;
 
 import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.words.Units;
 
 /**
  * The scale a drawing is printed at, one of those a scale rule has.

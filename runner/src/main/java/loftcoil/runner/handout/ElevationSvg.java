@@ -8,6 +8,7 @@ import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.Drawing.Line;
 import loftcoil.engine.sheet.Drawing.Point;
 import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.look.Colours;
 import loftcoil.runner.show.DrawingWords;
 import loftcoil.runner.show.LoopShapes;

@@ -37,7 +37,7 @@ final class FiguresPart {
                 .orElse("");
         int doubt = doubts.indexOf(Prose.inline(measures.words(figure.doubt())));
         return List.of(
-                Html.text(figure.label()),
+                Html.text(measures.units().said(figure.label())),
                 Html.element("strong", Html.text(measures.of(figure.value()))),
                 ends,
                 Integer.toString(doubt + 1));

@@ -2,6 +2,7 @@ package loftcoil.runner.handout;
 
 import java.util.List;
 import loftcoil.engine.words.Numeral;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.check.Worked;
 import loftcoil.runner.exercise.Choice;
 import loftcoil.runner.exercise.Decision;
@@ -20,9 +21,11 @@ final class KeyPart {
     private static final double PERCENT = 100;
 
     private final Reckoning reckoning;
+    private final Units units;
 
-    KeyPart(Reckoning reckoning) {
+    KeyPart(Reckoning reckoning, Units units) {
         this.reckoning = reckoning;
+        this.units = units;
     }
 
     String of(Exercise exercise) {
@@ -50,7 +53,7 @@ final class KeyPart {
                     "p", bold("Nothing is right or wrong here.") + " It goes into the learner’s own design.");
         }
         if (exercise instanceof Mend mend) {
-            return MendPart.mended(mend);
+            return MendPart.mended(mend, units);
         }
         try {
             return Worked.answer(exercise, reckoning)
@@ -101,7 +104,7 @@ final class KeyPart {
                             .toList());
         }
         return exercise instanceof Mend mend
-                ? table(List.of("known wrong idea", "changes", "what to say"), MendPart.wrongIdeas(mend))
+                ? table(List.of("known wrong idea", "changes", "what to say"), MendPart.wrongIdeas(mend, units))
                 : "";
     }
 

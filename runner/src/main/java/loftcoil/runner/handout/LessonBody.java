@@ -24,8 +24,8 @@ final class LessonBody {
         this.course = course;
         this.runs = runs;
         this.setting = setting;
-        this.questions = new QuestionPart();
-        this.key = new KeyPart(reckoning);
+        this.questions = new QuestionPart(setting.units());
+        this.key = new KeyPart(reckoning, setting.units());
     }
 
     String of(Lesson lesson) {
@@ -60,7 +60,7 @@ final class LessonBody {
         if (step instanceof Step.Snippet snippet) {
             boolean blank = guessed && !setting.key();
             guessed = false;
-            return SnippetPart.of(snippet, runs, blank);
+            return SnippetPart.of(snippet, runs, blank, setting.units());
         }
         return question(lesson, (Step.Question) step);
     }
@@ -84,9 +84,10 @@ final class LessonBody {
         return Html.element("div", "warn " + (caution.danger() ? "danger" : "warning"), inside);
     }
 
-    private static String drawing(Step.Drawing step) {
+    private String drawing(Step.Drawing step) {
         return LoopPicture.of(
                 Example.orchardBothy(),
-                step.caption() + ": the orchard bothy, an invented example that every design starts from.");
+                step.caption() + ": the orchard bothy, an invented example that every design starts from.",
+                setting.units());
     }
 }

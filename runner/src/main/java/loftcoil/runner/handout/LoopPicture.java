@@ -2,6 +2,7 @@ package loftcoil.runner.handout;
 
 import loftcoil.engine.design.Design;
 import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.show.Html;
 
 /** A loop in elevation within a lesson on paper. */
@@ -16,10 +17,10 @@ final class LoopPicture {
      *
      * @param caption plain text
      */
-    static String of(Design design, String caption) {
+    static String of(Design design, String caption, Units units) {
         Drawing drawing = Drawing.of(design);
-        DrawingScale scale = DrawingScale.fitting(drawing.bounds(), ROOM, Units.METRIC);
-        String svg = ElevationSvg.of(drawing, ElevationPart.marks(design), new MeasureText(Units.METRIC), scale);
+        DrawingScale scale = DrawingScale.fitting(drawing.bounds(), ROOM, units);
+        String svg = ElevationSvg.of(drawing, ElevationPart.marks(design), new MeasureText(units), scale);
         return Html.element("div", "drawing", svg + Html.element("p", "small", Html.text(caption)));
     }
 }

@@ -5,6 +5,7 @@ import java.util.stream.Collectors;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.MeasuredText;
+import loftcoil.engine.words.Units;
 
 /** Writes measures, and words with measures in them, in the units of the reader. */
 final class MeasureText {
@@ -26,26 +27,22 @@ final class MeasureText {
 
     /** The measure with its unit. */
     String of(Measure measure) {
-        String unit = measure.bare() ? "" : unit(measure.kind());
-        String number = number(measure);
-        // A degree of angle stands close, as in 45°.
-        boolean close = unit.isEmpty() || measure.kind() == MeasureKind.ANGLE_DEG;
-        return (number + (close ? "" : " ") + unit).replace(' ', TIED);
+        return units.of(measure).replace(' ', TIED);
     }
 
     /** The number alone, for a column whose heading has the unit; feet and inches keep theirs. */
     String number(Measure measure) {
-        return units == Units.US ? UsMeasure.number(measure) : measure.number();
+        return units.number(measure);
     }
 
     /** What stands behind the number; empty where nothing does. */
     String unit(MeasureKind kind) {
-        return units == Units.US ? UsMeasure.unit(kind) : kind.unit();
+        return units.unit(kind);
     }
 
     /** Unit to name over a column that is filled in by hand; empty where there is none. */
     String unitToWrite(MeasureKind kind) {
-        return units == Units.US ? UsMeasure.toWrite(kind) : kind.unit();
+        return units == Units.US && kind == MeasureKind.LENGTH_M ? "ft, in" : units.typedUnit(kind);
     }
 
     /** From the one to the other; once where both read alike. */

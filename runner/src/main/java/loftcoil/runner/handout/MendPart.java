@@ -6,10 +6,12 @@ import java.util.stream.Collectors;
 import loftcoil.engine.design.Change;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.exercise.Choice;
 import loftcoil.runner.exercise.Lever;
 import loftcoil.runner.exercise.Mend;
 import loftcoil.runner.show.Html;
+import loftcoil.runner.show.Shown;
 
 /** A faulty system on paper: its drawing, what may be changed, what it must do; and for the teacher how it is mended. */
 final class MendPart {
@@ -17,7 +19,7 @@ final class MendPart {
     private MendPart() {}
 
     /** The system as its owner has it. */
-    static String system(Mend mend) {
+    static String system(Mend mend, Units units) {
         if (mend.diagnosed()) {
             return Html.element("p", "Which two readings would tell?")
                     + ticks(mend.readings().stream().map(Mend.Reading::label).toList())
@@ -27,12 +29,15 @@ final class MendPart {
         Design faulty = mend.faulty().design();
         List<List<String>> levers = mend.levers().stream()
                 .map(lever -> List.of(
-                        Html.text(lever.label()), Html.text(now(faulty, lever)), Html.text(lever.allowed()), ""))
+                        Html.text(lever.label()),
+                        Html.text(now(faulty, lever, units)),
+                        Html.text(units.said(lever.allowed())),
+                        ""))
                 .toList();
         String wanted = mend.wanted().stream()
                 .map(want -> Html.element("li", Html.TICK + " " + Html.text(want.say())))
                 .collect(Collectors.joining());
-        return LoopPicture.of(faulty, "The system as it is.")
+        return LoopPicture.of(faulty, "The system as it is.", units)
                 + Html.table("levers", List.of("what may be changed", "now", "allowed", "changed to"), levers)
                 + Html.element("p", "It is mended when:")
                 + Html.element("ul", "steps", wanted);
@@ -48,7 +53,7 @@ final class MendPart {
     }
 
     /** One way to mend it, and before that what tells the cause. */
-    static String mended(Mend mend) {
+    static String mended(Mend mend, Units units) {
         String tells = !mend.diagnosed()
                 ? ""
                 : Html.element(
@@ -68,28 +73,30 @@ final class MendPart {
         }
         return tells
                 + Html.element(
-                        "p", Html.element("strong", "Mended by:").strip() + " " + Html.text(words(mend.mended())));
+                        "p",
+                        Html.element("strong", "Mended by:").strip() + " " + Html.text(words(mend.mended(), units)));
     }
 
     /** Changes that are tried in vain, as rows of a table. */
-    static List<List<String>> wrongIdeas(Mend mend) {
+    static List<List<String>> wrongIdeas(Mend mend, Units units) {
         return mend.mistakes().stream()
                 .map(mistake -> List.of(
                         Html.text(mistake.because()),
-                        Html.text(words(mistake.changes())),
+                        Html.text(words(mistake.changes(), units)),
                         Prose.inline(mistake.hint())))
                 .toList();
     }
 
-    private static String now(Design design, Lever lever) {
-        return (Changes.current(design, lever.change()) + " " + lever.unit()).strip();
+    private static String now(Design design, Lever lever, Units units) {
+        return new Shown(units).value(lever.change(), Changes.current(design, lever.change()), lever.unit());
     }
 
-    private static String words(Map<String, String> changes) {
+    private static String words(Map<String, String> changes, Units units) {
         return changes.entrySet().stream()
                 .map(change -> {
                     Change described = Changes.describe(change.getKey());
-                    return (described.label() + " to " + change.getValue() + " " + described.unit()).strip();
+                    return described.label() + " to "
+                            + new Shown(units).value(change.getKey(), change.getValue(), described.unit());
                 })
                 .collect(Collectors.joining("; "));
     }

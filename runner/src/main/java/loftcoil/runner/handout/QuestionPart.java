@@ -2,6 +2,7 @@ package loftcoil.runner.handout;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.exercise.Choice;
 import loftcoil.runner.exercise.Code;
 import loftcoil.runner.exercise.Decision;
@@ -10,6 +11,7 @@ import loftcoil.runner.exercise.Mend;
 import loftcoil.runner.exercise.Quantity;
 import loftcoil.runner.lesson.Step;
 import loftcoil.runner.show.Html;
+import loftcoil.runner.show.Shown;
 
 /** A question on paper, with room to answer it. */
 final class QuestionPart {
@@ -17,6 +19,12 @@ final class QuestionPart {
     private static final String RULE = "<div class=\"rule\">\u00a0</div>\n";
     private static final int LINES_FOR_WORKING = 2;
     private static final int LINES_FOR_JAVA = 5;
+
+    private final Shown shown;
+
+    QuestionPart(Units units) {
+        this.shown = new Shown(units);
+    }
 
     /** The question alone. */
     String asked(int number, Step.Question question, Exercise exercise) {
@@ -39,18 +47,18 @@ final class QuestionPart {
         return Html.element("h3", Html.text(number + ". " + kind + ": " + question.label()));
     }
 
-    private static String body(Exercise exercise) {
+    private String body(Exercise exercise) {
         String starter = exercise instanceof Code code && !code.starter().isBlank()
                 ? Html.element("pre", Html.text(code.starter()))
                 : "";
-        String system = exercise instanceof Mend mend ? MendPart.system(mend) : "";
+        String system = exercise instanceof Mend mend ? MendPart.system(mend, shown.units()) : "";
         return Prose.blocks(exercise.text()) + starter + system + options(exercise);
     }
 
-    private static String options(Exercise exercise) {
+    private String options(Exercise exercise) {
         List<String> options = exercise instanceof Choice choice
                 ? choice.options().stream().map(Choice.Option::text).toList()
-                : exercise instanceof Decision decision ? decision.options() : List.of();
+                : exercise instanceof Decision decision ? shown.options(decision.options()) : List.of();
         return options.isEmpty()
                 ? ""
                 : Html.element(
@@ -61,12 +69,14 @@ final class QuestionPart {
                                 .collect(Collectors.joining()));
     }
 
-    private static String room(Exercise exercise) {
+    private String room(Exercise exercise) {
         if (exercise instanceof Choice) {
             return Html.element("p", "small", "Why?") + RULE;
         }
         if (exercise instanceof Decision decision) {
-            return answer("Decided: ", decision.unit()) + Html.element("p", "small", "Because:") + RULE;
+            return answer("Decided: ", shown.unit(decision.change(), decision.unit()))
+                    + Html.element("p", "small", "Because:")
+                    + RULE;
         }
         if (exercise instanceof Quantity quantity) {
             return RULE.repeat(LINES_FOR_WORKING)

@@ -1,6 +1,7 @@
 package loftcoil.runner.handout;
 
 import java.time.LocalDate;
+import loftcoil.engine.words.Units;
 
 /**
  * How a sheet is to be made.

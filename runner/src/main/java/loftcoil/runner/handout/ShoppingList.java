@@ -6,6 +6,7 @@ import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvParser;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,6 +15,7 @@ import java.util.regex.Pattern;
 import loftcoil.engine.build.PartsList;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.show.Html;
 
 /**
@@ -125,9 +127,12 @@ public record ShoppingList(BigDecimal sum, int priced, List<String> open) {
                 .with(CsvSchema.emptySchema().withColumnSeparator(separator))
                 .readValues(table)) {
             return rows.readAll();
-        } catch (IOException broken) {
+        } catch (JsonProcessingException broken) {
+            int line = broken.getLocation() == null ? 1 : broken.getLocation().getLineNr();
             throw RefusedException.of(
-                    "the list", String.valueOf(broken.getMessage()), "a table of comma-separated values");
+                    "line " + line, "no columns can be made of it", "a table of comma-separated values");
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
         }
     }
 

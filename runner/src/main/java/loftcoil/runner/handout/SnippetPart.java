@@ -5,12 +5,14 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import loftcoil.engine.words.Numeral;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.chart.ChartDrawer;
 import loftcoil.runner.chart.ChartOrder;
-import loftcoil.runner.lesson.Drag;
 import loftcoil.runner.lesson.Step;
 import loftcoil.runner.session.Outcome;
+import loftcoil.runner.show.ChartUnits;
 import loftcoil.runner.show.Html;
+import loftcoil.runner.show.Slider;
 
 /** Java of a lesson, what it prints and what it draws. */
 final class SnippetPart {
@@ -25,11 +27,15 @@ final class SnippetPart {
      *
      * @param blank true where the class has guessed what comes: numbers that it works out are left to be written in
      */
-    static String of(Step.Snippet snippet, LessonRuns runs, boolean blank) {
+    static String of(Step.Snippet snippet, LessonRuns runs, boolean blank, Units units) {
         Outcome outcome = runs.run(snippet);
-        String drag = snippet.drag().map(runs::start).map(SnippetPart::slider).orElse("");
-        String charts =
-                outcome.trace().charts().stream().map(SnippetPart::chart).collect(Collectors.joining());
+        String drag = snippet.drag()
+                .map(runs::start)
+                .map(start -> slider(Slider.of(start, units)))
+                .orElse("");
+        String charts = outcome.trace().charts().stream()
+                .map(order -> chart(ChartUnits.in(units, order)))
+                .collect(Collectors.joining());
         String said = blank ? blanked(said(outcome), snippet.source()) : said(outcome);
         String result = said.isBlank()
                 ? ""
@@ -69,14 +75,12 @@ final class SnippetPart {
                         : "_".repeat(Math.max(LEAST_BLANK, found.group().length() + 2)));
     }
 
-    private static String slider(Drag drag) {
+    private static String slider(Slider drag) {
         return Html.element(
                 "p",
                 "small",
-                Html.text(drag.label() + ": here " + Numeral.shown(drag.start(), 4) + " " + drag.unit()
-                        + "; on the screen it slides from " + Numeral.shown(drag.from(), 4) + " to "
-                        + Numeral.shown(drag.to(), 4) + " "
-                        + drag.unit() + "."));
+                Html.text(drag.label() + ": here " + drag.words(drag.start()) + "; on the screen it slides from "
+                        + drag.words(drag.from()) + " to " + drag.words(drag.to()) + "."));
     }
 
     private static String chart(ChartOrder order) {

@@ -7,8 +7,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loftcoil.engine.design.DesignField;
 import loftcoil.engine.design.DesignFields;
+import loftcoil.engine.survey.HabitAsked;
 import loftcoil.engine.survey.Station;
 import loftcoil.engine.words.MeasureKind;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.show.Html;
 
 /** The survey of a house as a form to carry about with a tape: every station, every question, blank lines for pipes and taps. */
@@ -65,7 +67,7 @@ public final class SurveyForm {
                                         "up, down, along",
                                         "length",
                                         "higher for each m",
-                                        "compass",
+                                        "turns",
                                         "90°",
                                         "45°",
                                         "tube",
@@ -74,17 +76,29 @@ public final class SurveyForm {
                                         "m/g"),
                                 PIPE_ROWS);
                     case TAPS ->
-                        rows(
-                                List.of(
-                                        "no.",
-                                        "name",
-                                        "mouth above floor",
-                                        "tube",
-                                        "length",
-                                        "elbows",
-                                        "mixing valve",
-                                        "m/g"),
-                                TAP_ROWS);
+                        Html.table(
+                                        ANSWERS,
+                                        HEADINGS,
+                                        List.of(
+                                                List.of(
+                                                        "Pipe from the tank that several taps share: its tube",
+                                                        "name",
+                                                        "",
+                                                        ""),
+                                                List.of("Length of that pipe", "length", "", ""),
+                                                List.of("Its elbows", "number", "", "")))
+                                + rows(
+                                        List.of(
+                                                "no.",
+                                                "name",
+                                                "from tank or shared pipe",
+                                                "mouth above floor",
+                                                "tube",
+                                                "length",
+                                                "elbows",
+                                                "mixing valve",
+                                                "m/g"),
+                                        TAP_ROWS);
                     case CLIMATE -> months();
                     case PEOPLE -> habits() + questions(station, measures);
                     default -> questions(station, measures);
@@ -104,13 +118,8 @@ public final class SurveyForm {
     }
 
     private static String habits() {
-        List<List<String>> rows = Stream.of(
-                        "How many people live there",
-                        "Low showers or washes in a tub, each person, a week",
-                        "Full baths, each person, a week",
-                        "Times a day that dishes are washed by hand",
-                        "Machine loads a week that take hot water from the tank")
-                .map(what -> List.of(what, "number", "", ""))
+        List<List<String>> rows = Stream.of(HabitAsked.values())
+                .map(asked -> List.of(Html.text(asked.label()), asked.isTap() ? "name" : "number", "", ""))
                 .toList();
         return Html.table(ANSWERS, HEADINGS, rows);
     }

@@ -15,7 +15,7 @@ public interface BuildSheetPrinter {
      * Prints.
      *
      * @param asked what is wanted
-     * @throws loftcoil.engine.fault.RefusedException where that paper or those units are not known; the message says which are
+     * @throws loftcoil.engine.fault.RefusedException where that paper is not known; the message says which are
      */
     Printed print(Asked asked);
 
@@ -45,9 +45,8 @@ public interface BuildSheetPrinter {
      *
      * @param form what the file is to be
      * @param paper name of the paper
-     * @param units name of the units
      */
-    record Asked(Form form, String paper, String units) {}
+    record Asked(Form form, String paper) {}
 
     /** A file. */
     final class Printed {

@@ -26,6 +26,10 @@ final class LastRuns {
         runs.put(key(lesson, step), new Last(source, Map.copyOf(dragged), run));
     }
 
+    synchronized void forget() {
+        runs.clear();
+    }
+
     /** Adds {@code last} and {@code dragged} to each snippet whose text is still the one that ran. */
     void addTo(String lesson, JsonNode steps) {
         for (JsonNode step : steps) {

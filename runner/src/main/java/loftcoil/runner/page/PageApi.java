@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import loftcoil.engine.fault.Allowed;
+import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.json.JsonFields;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.show.View;
 
@@ -21,13 +23,16 @@ import loftcoil.runner.show.View;
  * GET  lesson/ID                                 View.Lesson; a snippet that ran since the start has its View.Run as "last"
  * GET  design                                    View.Design
  * GET  safety                                    View.Safety of the design, the year judged too; takes about a second
+ * GET  effect                                    View.Effect of the last change of the design, the year judged too
  * GET  clears                                    View.Clears: what would clear its dangers, or how far the search is
  * POST clears-search                             View.Clears; begins the search
  * POST clears-stop                               View.Clears; ends it
  * GET  words                                     View.Words
+ * POST search    text                            list of View.Found
  * GET  conduct                                   View.ConductTable
  * POST run       lesson step source dragged      View.Run
  * POST keep      lesson step source              {}; 507 where the folder cannot take it
+ * POST units         units                       View.Course; 400 for units that are not known
  * POST save                                      {}; 507 where the folder still cannot take what waits
  * POST put-back  lesson step                     View.Snippet
  * POST answer    lesson step text                View.Reply
@@ -38,7 +43,7 @@ import loftcoil.runner.show.View;
  *
  * <p>While the learner's folder cannot take the work, every answer that is an object has {@code unsaved}: why, and what to do.
  *
- * <p>{@link RefreshApi}, {@link RebuildApi} and {@link SurveyApi} have more.
+ * <p>{@link RefreshApi}, {@link RebuildApi}, {@link DesignsApi} and {@link SurveyApi} have more.
  */
 final class PageApi {
 
@@ -62,14 +67,18 @@ final class PageApi {
                 "mend", Ask.change(this::mend),
                 "complete", Ask.change(this::complete),
                 "stop", new Ask("POST", true, this::stop)));
+        all.put("search", Ask.change(body -> json.of(bench.search(body.text("text")))));
         all.put("save", Ask.change(this::save));
+        all.put("units", Ask.change(this::units));
         all.put("conduct", Ask.read(body -> json.of(bench.conduct())));
         all.put("safety", Ask.read(body -> json.of(bench.safety())));
+        all.put("effect", Ask.read(body -> json.of(bench.effect())));
         all.put("clears", Ask.read(body -> json.of(bench.clears())));
         all.put("clears-search", Ask.change(body -> json.of(bench.searchClears())));
         all.put("clears-stop", new Ask("POST", true, body -> json.of(bench.stopClears())));
         all.putAll(new RefreshApi(bench, json).asks());
         all.putAll(new RebuildApi(bench, json).asks());
+        all.putAll(new DesignsApi(bench, json).asks());
         all.putAll(new SurveyApi(bench, json).asks());
         this.asks = Map.copyOf(all);
     }
@@ -103,6 +112,14 @@ final class PageApi {
     private JsonNode keep(JsonFields body) {
         bench.keep(body.text("lesson"), body.text("step"), body.text("source"));
         return save(body);
+    }
+
+    private JsonNode units(JsonFields body) {
+        String named = body.text("units");
+        bench.choose(Units.named(named).orElseThrow(() -> RefusedException.of("units", named, "metric, us")));
+        // Their plots are in the units from before.
+        lastRuns.forget();
+        return json.of(bench.course());
     }
 
     private JsonNode save(JsonFields body) {

@@ -10,12 +10,12 @@ import java.util.regex.Pattern;
 import loftcoil.runner.page.BuildSheetPrinter.Form;
 
 /**
- * The build sheet at addresses of its own: {@code /sheet/show/PAPER/UNITS} to look at within the page, {@code /sheet/html/…},
+ * The build sheet at addresses of its own: {@code /sheet/show/PAPER} to look at within the page, {@code /sheet/html/…},
  * {@code /sheet/pdf/…} and, the shopping list, {@code /sheet/csv/…} to keep. It brings its own style, so it has rules of its own; it may run nothing.
  */
 final class Sheets {
 
-    private static final Pattern ADDRESS = Pattern.compile("/sheet/(show|html|pdf|csv)/([a-z0-9]{1,20})/([a-z]{1,20})");
+    private static final Pattern ADDRESS = Pattern.compile("/sheet/(show|html|pdf|csv)/([a-z0-9]{1,20})");
     private static final Map<String, String> OWN_RULES = Map.of(
             "Content-Security-Policy",
             "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'; "
@@ -37,7 +37,7 @@ final class Sheets {
         }
         boolean kept = !address.group(1).equals("show");
         Form form = kept ? Form.valueOf(address.group(1).toUpperCase(Locale.ROOT)) : Form.HTML;
-        BuildSheetPrinter.Asked asked = new BuildSheetPrinter.Asked(form, address.group(2), address.group(3));
+        BuildSheetPrinter.Asked asked = new BuildSheetPrinter.Asked(form, address.group(2));
         return Optional.of(() -> reply(asked, kept));
     }
 

@@ -14,7 +14,7 @@ import loftcoil.runner.show.LearnerApp;
  * GET  survey                                    SurveyView.House
  * POST survey-tell      typed guessed            SurveyView.House
  * POST survey-walk      run pieces               SurveyView.House
- * POST survey-taps      taps                     SurveyView.House
+ * POST survey-taps      trunk taps               SurveyView.House
  * POST survey-habits    habits                   SurveyView.House
  * POST survey-climate     text                   SurveyView.House, from the text of a weather file
  * POST survey-estimate    typed                  SurveyView.House, sun and air as people remember them
@@ -47,7 +47,8 @@ final class SurveyApi {
                 "survey-walk",
                 PageApi.Ask.change(this::walk),
                 "survey-taps",
-                PageApi.Ask.change(body -> json.of(bench.survey().taps(rows(body, "taps")))),
+                PageApi.Ask.change(body -> json.of(bench.survey()
+                        .taps(body.byName("trunk", "names with texts", JsonFields::text), rows(body, "taps")))),
                 "survey-habits",
                 PageApi.Ask.change(body ->
                         json.of(bench.survey().habits(body.byName("habits", "names with texts", JsonFields::text)))),

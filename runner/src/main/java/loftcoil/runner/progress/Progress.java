@@ -13,13 +13,19 @@ import java.util.stream.Collectors;
  * @param seed chooses the learner's own numbers in exercises that vary
  * @param lesson name of the lesson last open; empty at the start
  * @param lessons work by lesson name; work in steps that a lesson no longer has stays here
+ * @param units whose units all is shown in, by their code; empty before they were chosen
  * @param refresher what came of each question of the refresher, by the exercise's path: right, wrong or forgotten; none
  *     before it was begun
  */
 public record Progress(
-        int version, long seed, String lesson, Map<String, LessonWork> lessons, Map<String, AnswerState> refresher) {
+        int version,
+        long seed,
+        String lesson,
+        String units,
+        Map<String, LessonWork> lessons,
+        Map<String, AnswerState> refresher) {
 
-    /** The shape written now. 2 has the refresher, 3 the lessons in today's order. */
+    /** The shape written now. 2 has the refresher; 3 the units, the lessons in today's order and what was said to the last answers. */
     public static final int VERSION = 3;
 
     /** Keeps its own copies. */
@@ -30,7 +36,7 @@ public record Progress(
 
     /** Nothing done yet. */
     public static Progress start(long seed) {
-        return new Progress(VERSION, seed, "", Map.of(), Map.of());
+        return new Progress(VERSION, seed, "", "", Map.of(), Map.of());
     }
 
     /** Work in that lesson; none yet where it was never opened. */
@@ -40,22 +46,27 @@ public record Progress(
 
     /** The same with that lesson last open. */
     public Progress withLesson(String lessonId) {
-        return new Progress(version, seed, lessonId, lessons, refresher);
+        return new Progress(version, seed, lessonId, units, lessons, refresher);
+    }
+
+    /** The same with all shown in those units, by their code. */
+    public Progress withUnits(String chosen) {
+        return new Progress(version, seed, lesson, chosen, lessons, refresher);
     }
 
     /** The same with the work in one lesson replaced. */
     public Progress withWork(String lessonId, LessonWork work) {
-        return new Progress(version, seed, lesson, put(lessons, lessonId, work), refresher);
+        return new Progress(version, seed, lesson, units, put(lessons, lessonId, work), refresher);
     }
 
     /** The same with what came of one question of the refresher. */
     public Progress withRefreshed(String exercise, AnswerState state) {
-        return new Progress(version, seed, lesson, lessons, put(refresher, exercise, state));
+        return new Progress(version, seed, lesson, units, lessons, put(refresher, exercise, state));
     }
 
     /** The same with the refresher not begun. */
     public Progress withoutRefresher() {
-        return new Progress(version, seed, lesson, lessons, Map.of());
+        return new Progress(version, seed, lesson, units, lessons, Map.of());
     }
 
     private static <V> Map<String, V> put(Map<String, V> map, String key, V value) {
@@ -120,7 +131,8 @@ public record Progress(
 
         /** The same with one more answer to that step. */
         public LessonWork withAnswer(String stepId, Given given) {
-            List<Given> more = new ArrayList<>(answersTo(stepId));
+            List<Given> more =
+                    new ArrayList<>(answersTo(stepId).stream().map(Given::plain).toList());
             more.add(given);
             return new LessonWork(step, snippets, ran, put(answers, stepId, more));
         }
@@ -132,6 +144,19 @@ public record Progress(
      * @param text as typed
      * @param state what came of it
      * @param mistake which known mistake it looked like; empty where none
+     * @param words what was said to it first; empty but for the last answer to a question
+     * @param hint what was said then; empty where nothing, and but for the last answer
      */
-    public record Given(String text, AnswerState state, String mistake) {}
+    public record Given(String text, AnswerState state, String mistake, String words, String hint) {
+
+        /** An answer of which no words are kept. */
+        public Given(String text, AnswerState state, String mistake) {
+            this(text, state, mistake, "", "");
+        }
+
+        /** The same without the words, which only the last answer needs. */
+        Given plain() {
+            return new Given(text, state, mistake);
+        }
+    }
 }

@@ -25,6 +25,8 @@ public final class ProgressFile implements AutoCloseable {
     private static final String BEFORE = "design-before-";
     private static final Pattern KEPT = Pattern.compile("design-before-\\d{4}-\\d\\d-\\d\\d(-\\d+)?\\.json");
 
+    private static final String TRAIL = "design.trail.json";
+
     private final Path folder;
     private final FolderLock lock;
     private final List<String> notices = new ArrayList<>();
@@ -95,6 +97,41 @@ public final class ProgressFile implements AutoCloseable {
      */
     public synchronized void keepDesign(String json) {
         new SafeFile(folder.resolve(DESIGN)).write(json.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** The local time at which the learner's design was last written, as {@code 2031-05-04T17:20:05}; empty where there is no file. */
+    public synchronized String designAt() {
+        Path file = folder.resolve(DESIGN);
+        return Files.exists(file) ? new SafeFile(file).moment() : "";
+    }
+
+    /** What tells without reading whether the file of the learner's design has been written since; empty where there is none. */
+    public synchronized String designMark() {
+        return new SafeFile(folder.resolve(DESIGN)).mark();
+    }
+
+    /** How the learner's design came to be; empty where that is not known. */
+    public synchronized Optional<Trail> trail() {
+        Optional<String> json = text(TRAIL);
+        Optional<Trail> trail = json.flatMap(TrailJson::read);
+        if (json.isPresent() && trail.isEmpty()) {
+            setAside(TRAIL, "damaged", "it is no history this Loftcoil can read");
+        }
+        return trail;
+    }
+
+    /**
+     * Keeps how the learner's design came to be.
+     *
+     * @throws FolderException where it cannot be written; what was kept before is untouched
+     */
+    public synchronized void keepTrail(Trail trail) {
+        new SafeFile(folder.resolve(TRAIL)).write(TrailJson.write(trail));
+    }
+
+    /** The designs besides the one that is taken up. */
+    public DesignShelf shelf() {
+        return new DesignShelf(folder);
     }
 
     /**
@@ -189,6 +226,16 @@ public final class ProgressFile implements AutoCloseable {
      */
     public synchronized void setDesignAside(String why) {
         setAside(DESIGN, "damaged", why);
+    }
+
+    /**
+     * Moves a design that can be read but not built out of the way, to a name that is free.
+     *
+     * @param why what does not fit, for the notice
+     * @throws FolderException where it cannot be moved
+     */
+    public synchronized void setDesignApart(String why) {
+        setAside(DESIGN, "not-taken", why);
     }
 
     /** What the learner should know of this folder, such as a file that was set aside; oldest first. */

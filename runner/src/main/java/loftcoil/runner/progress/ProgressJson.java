@@ -51,8 +51,22 @@ final class ProgressJson {
         if (version == 1 && !older.has("refresher")) {
             older.putObject("refresher");
         }
+        if (!older.has("units")) {
+            older.put("units", "");
+        }
+        for (JsonNode lesson : older.path("lessons")) {
+            for (JsonNode answers : lesson.path("answers")) {
+                answers.forEach(ProgressJson::withoutWords);
+            }
+        }
         OlderLessons.bring(older);
         return older;
+    }
+
+    private static void withoutWords(JsonNode answer) {
+        if (answer instanceof ObjectNode given && !given.has("words") && !given.has("hint")) {
+            given.put("words", "").put("hint", "");
+        }
     }
 
     static byte[] write(Progress progress) {

@@ -9,8 +9,12 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 
 /**
  * A file that is always whole: new text is written aside, forced to the disk, and moved into place in one step. Whoever
@@ -127,6 +131,27 @@ final class SafeFile {
             return LocalDate.ofInstant(Files.getLastModifiedTime(file).toInstant(), ZoneId.systemDefault());
         } catch (IOException e) {
             throw noAccess("cannot be looked at", e, "");
+        }
+    }
+
+    /** The moment at which the file was last written, where this machine is, to the second. */
+    String moment() {
+        try {
+            return LocalDateTime.ofInstant(Files.getLastModifiedTime(file).toInstant(), ZoneId.systemDefault())
+                    .truncatedTo(ChronoUnit.SECONDS)
+                    .format(DateTimeFormatter.ISO_LOCAL_DATE_TIME);
+        } catch (IOException e) {
+            throw noAccess("cannot be looked at", e, "");
+        }
+    }
+
+    /** Changes whenever the file is written; empty where there is no file. */
+    String mark() {
+        try {
+            BasicFileAttributes now = Files.readAttributes(file, BasicFileAttributes.class);
+            return now.lastModifiedTime() + " " + now.size() + " " + now.fileKey();
+        } catch (IOException e) {
+            return "";
         }
     }
 

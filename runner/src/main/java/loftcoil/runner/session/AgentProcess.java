@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
@@ -73,9 +74,10 @@ final class AgentProcess implements AutoCloseable {
 
     private static List<String> command(List<Path> classPath, int memoryMb) {
         String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
-        String path = classPath.stream().map(Path::toString).collect(Collectors.joining(File.pathSeparator));
-        return List.of(
-                java,
+        String path = classPath.stream().map(SharedClasses::name).collect(Collectors.joining(File.pathSeparator));
+        List<String> command = new ArrayList<>(List.of(java));
+        command.addAll(SharedClasses.options());
+        command.addAll(List.of(
                 "-Xmx" + memoryMb + "m",
                 "-XX:+UseSerialGC",
                 "-XX:TieredStopAtLevel=1",
@@ -86,7 +88,8 @@ final class AgentProcess implements AutoCloseable {
                 "-Dfile.encoding=UTF-8",
                 "-cp",
                 path,
-                SnippetAgent.class.getName());
+                SnippetAgent.class.getName()));
+        return command;
     }
 
     private static AgentProcess connect(ServerSocket door, Process process, byte[] secret) throws IOException {

@@ -12,6 +12,7 @@ import loftcoil.engine.clear.Way;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.study.ProgressListener;
+import loftcoil.engine.words.Units;
 
 /**
  * Searches in the background what would clear the dangers of the learner's own design. A search of a design that has been changed
@@ -36,7 +37,7 @@ final class ClearsDesk {
     /** How far the search of the design is, or what it found. */
     synchronized View.Clears view() {
         return current()
-                .map(Search::view)
+                .map(search -> search.view(store.units()))
                 .orElseGet(() -> new View.Clears(View.ClearState.NONE, 0, 0, List.of(), NOT_SEARCHED));
     }
 
@@ -131,9 +132,10 @@ final class ClearsDesk {
             return result;
         }
 
-        synchronized View.Clears view() {
-            List<View.ClearedDanger> dangers = result.map(clears ->
-                            clears.dangers().stream().map(ClearsDesk::danger).toList())
+        synchronized View.Clears view(Units units) {
+            List<View.ClearedDanger> dangers = result.map(clears -> clears.dangers().stream()
+                            .map(cleared -> danger(cleared, units))
+                            .toList())
                     .orElse(List.of());
             if (!trouble.isEmpty()) {
                 return new View.Clears(View.ClearState.STOPPED, done, of, List.of(), trouble);
@@ -152,16 +154,16 @@ final class ClearsDesk {
         }
     }
 
-    private static View.ClearedDanger danger(Cleared cleared) {
+    private static View.ClearedDanger danger(Cleared cleared, Units units) {
         return new View.ClearedDanger(
                 cleared.kind().code(),
-                ClearWords.head(cleared).metric(),
-                words(cleared.ways()),
-                cleared.rarer().isEmpty() ? "" : ClearWords.rarerHead().metric(),
-                words(cleared.rarer()));
+                units.words(ClearWords.head(cleared)),
+                words(cleared.ways(), units),
+                cleared.rarer().isEmpty() ? "" : units.words(ClearWords.rarerHead()),
+                words(cleared.rarer(), units));
     }
 
-    private static List<String> words(List<Way> ways) {
-        return ways.stream().map(way -> way.words().metric()).toList();
+    private static List<String> words(List<Way> ways, Units units) {
+        return ways.stream().map(way -> units.words(way.words())).toList();
     }
 }

@@ -49,7 +49,18 @@ public final class ComparisonText {
         cautions("Cautions that come with it", both.raised());
         cautions("Cautions that are gone", both.settled());
         cautions("Cautions that stay", both.staying());
+        parts(both);
         effects(both.effects());
+    }
+
+    /** What to buy, what is left over, and how much of the list stays. */
+    private void parts(RebuildView.SideBySide both) {
+        if (both.parts().isEmpty()) {
+            return;
+        }
+        lines.add("");
+        lines.add("Parts (" + both.partsKept() + " lines of the list stay)");
+        both.parts().forEach(line -> lines.add("  - " + line.fate() + ": " + line.amount() + " " + line.part()));
     }
 
     private void group(RebuildView.Group group) {

@@ -3,6 +3,7 @@ package loftcoil.runner.show;
 import java.util.List;
 import java.util.stream.Stream;
 import loftcoil.engine.caution.Conduct;
+import loftcoil.engine.words.Units;
 
 /** The table of conduct as every face shows it. */
 public final class ConductWords {
@@ -12,14 +13,15 @@ public final class ConductWords {
 
     private ConductWords() {}
 
-    static View.ConductTable table() {
+    /** The table in those units. */
+    public static View.ConductTable table(Units units) {
         return new View.ConductTable(
                 TITLE,
                 Stream.of(Conduct.values())
-                        .map(rule -> new View.ConductRule(
-                                rule.code(), rule.when().metric(), rule.act().metric()))
+                        .map(rule ->
+                                new View.ConductRule(rule.code(), units.words(rule.when()), units.words(rule.act())))
                         .toList(),
-                Conduct.worth().metric());
+                units.words(Conduct.worth()));
     }
 
     /** As lines of plain text; they may be long. */

@@ -4,12 +4,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
+import loftcoil.engine.study.Comparison;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.Term;
 import loftcoil.runner.lesson.Lesson;
@@ -17,12 +21,16 @@ import loftcoil.runner.lesson.Step;
 import loftcoil.runner.progress.LessonProgress;
 import loftcoil.runner.progress.Progress;
 import loftcoil.runner.progress.ProgressFile;
+import loftcoil.runner.progress.Trail;
 import loftcoil.runner.session.Outcome;
 import loftcoil.runner.session.Session;
 import loftcoil.runner.session.SessionSetup;
+import org.jspecify.annotations.Nullable;
 
 /** The real {@link LearnerApp}: a course, a learner's folder and running Java. */
 public final class CourseApp implements LearnerApp {
+
+    private static final Pattern NUMBER = Pattern.compile("(?<![\\w.])\\d[\\d.]*");
 
     private final Course course;
     private final LearnerStore store;
@@ -31,10 +39,12 @@ public final class CourseApp implements LearnerApp {
     private final QuestionDesk questions;
     private final RefreshDesk refresh;
     private final RebuildDesk rebuild;
+    private final DesignsDesk designs;
     private final SurveyDesk survey;
     private final MendDesk mends;
     private final WholeSheets sheets;
     private final ClearsDesk clears;
+    private @Nullable CourseSearch search;
     private final Warming warming = new Warming();
 
     private CourseApp(Course course, LearnerStore store, Supplier<Session> sessions) {
@@ -45,8 +55,9 @@ public final class CourseApp implements LearnerApp {
         this.questions = new QuestionDesk(course, store, reckoning);
         this.refresh = new RefreshDesk(course, store, reckoning);
         this.rebuild = new RebuildDesk(store);
+        this.designs = new DesignsDesk(store);
         this.survey = new SurveyDesk(store);
-        this.mends = new MendDesk(course, reckoning);
+        this.mends = new MendDesk(course, reckoning, store::units);
         this.sheets = new WholeSheets(store);
         this.clears = new ClearsDesk(store);
     }
@@ -87,7 +98,8 @@ public final class CourseApp implements LearnerApp {
         String open =
                 course.lesson(last).isPresent() ? last : course.lessons().get(0).id();
         List<View.LessonLine> lines = course.lessons().stream().map(this::line).toList();
-        return new View.Course(lines, open, store.folder(), store.notices());
+        return new View.Course(
+                lines, open, store.folder(), store.notices(), store.units().code(), store.unitsSaid());
     }
 
     private View.LessonLine line(Lesson lesson) {
@@ -120,7 +132,7 @@ public final class CourseApp implements LearnerApp {
             return new View.Caution(caution.id(), caution.danger(), caution.markdown());
         }
         if (step instanceof Step.Drawing drawing) {
-            return new View.Drawing(drawing.id(), drawing.caption(), LoopPanel.drawn(store.design()));
+            return new View.Drawing(drawing.id(), drawing.caption(), LoopPanel.drawn(store.design(), store.units()));
         }
         if (step instanceof Step.Snippet snippet) {
             return snippetView(lesson, snippet);
@@ -135,7 +147,7 @@ public final class CourseApp implements LearnerApp {
                 work.snippets().getOrDefault(snippet.id(), snippet.source()),
                 snippet.source(),
                 work.ran().contains(snippet.id()),
-                snippet.drag().map(drag -> SnippetRunner.own(drag, store.design())));
+                snippet.drag().map(drag -> Slider.of(SnippetRunner.own(drag, store.design()), store.units())));
     }
 
     @Override
@@ -151,9 +163,15 @@ public final class CourseApp implements LearnerApp {
         // A drag reruns many times a second: what was guessed is said by the first run, and after a new guess.
         boolean again = ran.first() || dragged.isEmpty();
         // Of a changed snippet the guess was not made.
-        boolean asWritten = source.equals(snippet.source());
+        boolean asWritten = numbersOf(source).equals(numbersOf(snippet.source()));
         List<String> predictions = done && asWritten ? questions.predictions(lesson, snippet, again) : List.of();
-        return RunWords.of(ran.outcome(), ran.before(), predictions);
+        return RunWords.of(ran.outcome(), ran.before(), predictions, store.units());
+    }
+
+    /** The numbers in some Java, in order; remarks and texts aside. */
+    private static List<String> numbersOf(String java) {
+        String code = java.replaceAll("\"(?:[^\"\\\\\n]|\\\\.)*\"|//.*", "");
+        return NUMBER.matcher(code).results().map(MatchResult::group).toList();
     }
 
     @Override
@@ -211,6 +229,18 @@ public final class CourseApp implements LearnerApp {
         return new View.Words(course.terms().stream().map(this::term).toList());
     }
 
+    @Override
+    public List<View.Found> search(String sought) {
+        return searcher().find(sought);
+    }
+
+    /** Made when it is first asked for: most never search. */
+    private synchronized CourseSearch searcher() {
+        CourseSearch made = search == null ? new CourseSearch(course, questions::text) : search;
+        search = made;
+        return made;
+    }
+
     private View.Term term(Term term) {
         String title = course.lesson(term.lessonId()).map(Lesson::title).orElse("");
         return new View.Term(term.name(), term.markdown(), term.lessonId(), title);
@@ -222,19 +252,56 @@ public final class CourseApp implements LearnerApp {
     }
 
     @Override
+    public View.ConductTable conduct() {
+        return ConductWords.table(store.units());
+    }
+
+    @Override
+    public Units units() {
+        return store.units();
+    }
+
+    @Override
+    public void choose(Units units) {
+        store.choose(units);
+    }
+
+    /** Shows everything in those units until the end, or until the learner chooses others. */
+    public void useForNow(Units units) {
+        store.useForNow(units);
+    }
+
+    @Override
     public View.Design design() {
-        return LoopPanel.view(store.design());
+        return LoopPanel.view(store.design(), store.units());
     }
 
     @Override
     public View.Safety safety() {
         Design design = store.design();
         try {
-            return SafetyWords.of(sheets.sheet().verdict(), sheets.sheet().grounds());
+            return SafetyWords.of(sheets.sheet().verdict(), sheets.sheet().grounds(), store.units());
         } catch (RefusedException cannotBe) {
             // A design that fits together may still have a year that cannot be, such as that of the other half of the
             // earth.
-            return SafetyWords.withoutYear(SafetyVerdict.quick(design), Grounds.of(design), cannotBe);
+            return SafetyWords.withoutYear(SafetyVerdict.quick(design), Grounds.of(design), cannotBe, store.units());
+        }
+    }
+
+    @Override
+    public View.Effect effect() {
+        Trail trail = store.trail();
+        Design now = store.design();
+        int last = trail.entries().size() - 1;
+        Design before = last == 0
+                ? now
+                : TrailWords.design(trail.entries().get(last - 1).state()).orElse(now);
+        try {
+            Comparison compared = Comparison.of(sheets.sheet(before), sheets.sheet(now));
+            return EffectWords.of(trail.number(), compared, "", "", store.units());
+        } catch (RefusedException cannotBe) {
+            String why = "The year could not be judged: " + cannotBe.lines().get(0) + ".";
+            return EffectWords.of(trail.number(), Comparison.of(before, now), "", why, store.units());
         }
     }
 
@@ -266,6 +333,11 @@ public final class CourseApp implements LearnerApp {
     @Override
     public RebuildApp rebuild() {
         return rebuild;
+    }
+
+    @Override
+    public DesignsApp designs() {
+        return designs;
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
+import loftcoil.engine.words.Units;
 
 /**
  * Where a learner works: the course, the learner's folder and the running Java together, as views. Every face talks to
@@ -56,10 +57,21 @@ public interface LearnerApp extends AutoCloseable {
     /** The glossary. */
     View.Words words();
 
+    /**
+     * Places of the course that have all of some words, accents and capitals aside, the likeliest first.
+     *
+     * @param sought the words, separated by blanks
+     */
+    List<View.Found> search(String sought);
+
     /** What to do in the worst hour, and before a fire: the same for every design. */
-    default View.ConductTable conduct() {
-        return ConductWords.table();
-    }
+    View.ConductTable conduct();
+
+    /** Whose units everything is shown in. */
+    Units units();
+
+    /** Shows everything in those units from now on; kept in the learner's folder. */
+    void choose(Units units);
 
     /** Ends the snippet that is running now, if any. */
     void stop();
@@ -72,6 +84,12 @@ public interface LearnerApp extends AutoCloseable {
      * second. Where the year cannot be computed, the rest is judged, and what is open says why.
      */
     View.Safety safety();
+
+    /**
+     * What the last change of the learner's own design comes to, the year judged too; takes about a second for each of the two. Where
+     * the design has not been changed, or the state before cannot be read, there is nothing in it.
+     */
+    View.Effect effect();
 
     /**
      * The build sheet of the learner's own design; the first time for a design it takes some seconds.
@@ -94,6 +112,9 @@ public interface LearnerApp extends AutoCloseable {
 
     /** An old design and its rebuild side by side. */
     RebuildApp rebuild();
+
+    /** The learner's designs and the history of the one that is taken up. */
+    DesignsApp designs();
 
     /** The learner's house as it is measured. */
     SurveyApp survey();

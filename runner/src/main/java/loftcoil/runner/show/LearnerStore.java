@@ -6,13 +6,15 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
-import loftcoil.engine.design.Example;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.survey.Survey;
 import loftcoil.engine.survey.SurveyJson;
+import loftcoil.engine.words.Units;
+import loftcoil.runner.progress.DesignShelf;
 import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.progress.Progress;
 import loftcoil.runner.progress.ProgressFile;
+import loftcoil.runner.progress.Trail;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,11 +24,10 @@ import org.jspecify.annotations.Nullable;
 final class LearnerStore {
 
     private final ProgressFile files;
-    private final List<String> notices = new ArrayList<>();
     private Progress progress;
-    private Design design;
+    private final OwnDesign own;
+    private Optional<Units> forNow = Optional.empty();
     private boolean progressWaits;
-    private boolean designWaits;
     private boolean surveyWaits;
     private @Nullable Survey survey;
     private @Nullable FolderException unsaved;
@@ -40,29 +41,35 @@ final class LearnerStore {
     LearnerStore(ProgressFile files, long newSeed) {
         this.files = files;
         this.progress = files.progress(newSeed);
-        this.design = files.design().map(this::read).orElseGet(LearnerStore::example);
+        this.own = new OwnDesign(files);
         // Kept at once, so that the seed and with it the learner's numbers stay the same from the first screen on.
         this.progressWaits = true;
         tryToSave();
     }
 
-    private Design read(String json) {
-        try {
-            return DesignJson.read(json);
-        } catch (RefusedException refused) {
-            files.setDesignAside(String.join("; ", refused.lines()));
-            notices.add("Your design starts again from the orchard bothy, an invented example.");
-            return example();
-        }
-    }
-
-    /** What a learner starts from: nothing in it is theirs before they decide it. */
-    private static Design example() {
-        return Example.orchardBothy().borrowed();
-    }
-
     synchronized Progress progress() {
         return progress;
+    }
+
+    /** Whose units all is shown in: those of this start, else those the learner chose, else metric ones. */
+    synchronized Units units() {
+        return forNow.or(() -> Units.named(progress.units())).orElse(Units.METRIC);
+    }
+
+    /** Whether somebody has said whose units. */
+    synchronized boolean unitsSaid() {
+        return forNow.isPresent() || Units.named(progress.units()).isPresent();
+    }
+
+    /** Shows all in those units from now on, at later starts too. */
+    synchronized void choose(Units chosen) {
+        forNow = Optional.empty();
+        update(all -> all.withUnits(chosen.code()));
+    }
+
+    /** Shows all in those units until the end or until others are chosen. */
+    synchronized void useForNow(Units units) {
+        forNow = Optional.of(units);
     }
 
     synchronized Progress.LessonWork work(String lessonId) {
@@ -84,20 +91,47 @@ final class LearnerStore {
         update(all -> all.withWork(lessonId, change.apply(all.work(lessonId))));
     }
 
+    /** The learner's design, as its file has it where that was changed by other means. */
     synchronized Design design() {
-        return design;
+        return own.now();
     }
 
-    synchronized void decide(Design changed) {
-        design = changed;
-        designWaits = true;
+    /** How the learner's design came to be. */
+    synchronized Trail trail() {
+        own.now();
+        return own.trail();
+    }
+
+    /** Makes a changed design the learner's own. */
+    synchronized void becomes(Design changed, Trail.How how) {
+        own.becomes(changed, how);
         tryToSave();
+    }
+
+    /**
+     * Takes up another design in the place of the learner's own, which goes to the shelf with its trail.
+     *
+     * @return the key of the one from before on the shelf
+     * @throws FolderException where the folder cannot be written; nothing is changed then
+     */
+    synchronized String takeUp(Design other, Trail trail) {
+        save();
+        Design before = own.now();
+        String key = shelf().put(before.name(), DesignJson.write(before), own.trail());
+        own.gives(other, trail);
+        tryToSave();
+        return key;
+    }
+
+    /** The learner's other designs. */
+    DesignShelf shelf() {
+        return files.shelf();
     }
 
     /** The survey of the learner's house as far as it has come; where none was begun, it goes on from the learner's design. */
     synchronized Survey survey() {
         if (survey == null) {
-            survey = files.survey().flatMap(this::readSurvey).orElseGet(() -> Survey.of(design));
+            survey = files.survey().flatMap(this::readSurvey).orElseGet(() -> Survey.of(own.now()));
         }
         return survey;
     }
@@ -140,10 +174,7 @@ final class LearnerStore {
                 files.keep(progress);
                 progressWaits = false;
             }
-            if (designWaits) {
-                files.keepDesign(DesignJson.write(design));
-                designWaits = false;
-            }
+            own.save();
             if (surveyWaits && survey != null) {
                 files.keepSurvey(SurveyJson.write(survey));
                 surveyWaits = false;
@@ -157,13 +188,14 @@ final class LearnerStore {
     /**
      * Puts another design in the place of the learner's own, which stays in the folder under a name with the date.
      *
+     * @param how what made it
      * @return the name the design from before is kept under
      */
-    synchronized String replace(Design other) {
+    synchronized String replace(Design other, Trail.How how) {
         // What was decided last must be safe before anything takes its place.
         save();
-        String kept = files.keepBefore(DesignJson.write(design));
-        decide(other);
+        String kept = files.keepBefore(DesignJson.write(own.now()));
+        becomes(other, how);
         return kept;
     }
 
@@ -183,7 +215,7 @@ final class LearnerStore {
 
     synchronized List<String> notices() {
         List<String> all = new ArrayList<>(files.notices());
-        all.addAll(notices);
+        all.addAll(own.notices());
         return all;
     }
 

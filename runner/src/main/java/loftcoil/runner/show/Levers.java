@@ -7,6 +7,8 @@ import java.util.Map;
 import loftcoil.engine.design.Change;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.study.NamedValue;
 
 /** The named changes of a design as levers, by the part of the system they belong to. */
@@ -37,12 +39,12 @@ final class Levers {
     }
 
     /** All changes, each with the value the design has now. */
-    static List<RebuildView.Part> of(Design design) {
+    static List<RebuildView.Part> of(Design design, Shown shown) {
         Map<String, List<RebuildView.Lever>> grouped = new LinkedHashMap<>();
         PARTS.values().forEach(words -> grouped.put(words, new ArrayList<>()));
         for (String name : Changes.names()) {
             String part = PARTS.getOrDefault(name.replaceFirst("\\..*", ""), "Other");
-            grouped.computeIfAbsent(part, words -> new ArrayList<>()).add(lever(design, name));
+            grouped.computeIfAbsent(part, words -> new ArrayList<>()).add(lever(design, name, shown));
         }
         return grouped.entrySet().stream()
                 .filter(group -> !group.getValue().isEmpty())
@@ -50,23 +52,57 @@ final class Levers {
                 .toList();
     }
 
-    private static RebuildView.Lever lever(Design design, String name) {
+    private static RebuildView.Lever lever(Design design, String name, Shown shown) {
         Change change = Changes.describe(name);
         return new RebuildView.Lever(
-                name, change.label(), change.unit(), Changes.current(design, name), change.allowed(), change.options());
+                name,
+                change.label(),
+                shown.unit(name, change.unit()),
+                shown.number(name, Changes.current(design, name), change.unit()),
+                shown.option(change.allowed()),
+                shown.options(change.options()));
     }
 
     /**
      * The values that are not the design's own already, in the order of the named changes.
      *
-     * @throws loftcoil.engine.fault.RefusedException where there is no change of one of the names
+     * @param values as typed, in any fitting unit
+     * @throws loftcoil.engine.fault.RefusedException where there is no change of one of the names, or a value cannot be read
      */
-    static List<NamedValue> changed(Design design, Map<String, String> values) {
+    static List<NamedValue> changed(Design design, Map<String, String> values, Shown shown) {
         values.keySet().forEach(Changes::describe);
-        return Changes.names().stream()
-                .filter(values::containsKey)
-                .map(name -> new NamedValue(name, values.getOrDefault(name, "").strip()))
-                .filter(change -> !change.value().equals(Changes.current(design, change.name())))
-                .toList();
+        List<Fault> faults = new ArrayList<>();
+        List<NamedValue> changed = new ArrayList<>();
+        for (String name : Changes.names()) {
+            try {
+                String value = values.containsKey(name)
+                        ? read(design, name, values.getOrDefault(name, "").strip(), shown)
+                        : Changes.current(design, name);
+                if (!value.equals(Changes.current(design, name))) {
+                    changed.add(new NamedValue(name, value));
+                }
+            } catch (RefusedException refused) {
+                faults.addAll(refused.faults());
+            }
+        }
+        if (!faults.isEmpty()) {
+            throw new RefusedException(faults);
+        }
+        return List.copyOf(changed);
+    }
+
+    /** What was typed, as a change takes it; what was left as it was shown is as it stands. */
+    private static String read(Design design, String name, String typed, Shown shown) {
+        Change change = Changes.describe(name);
+        String now = Changes.current(design, name);
+        if (typed.equals(now) || typed.equals(shown.number(name, now, change.unit()))) {
+            return now;
+        }
+        boolean number = change.range().isPresent()
+                && change.options().isEmpty()
+                && !change.allowed().contains(",");
+        return number && !typed.equals(Changes.NOT_SAID)
+                ? shown.typed(name, typed, change.unit())
+                : shown.chosen(change.options(), typed);
     }
 }

@@ -4,22 +4,28 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.Sheet;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.Numeral;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.check.Diagnosis;
 import loftcoil.runner.check.MendCheck;
 import loftcoil.runner.check.MendTrial;
 import loftcoil.runner.course.Course;
+import loftcoil.runner.exercise.About;
 import loftcoil.runner.exercise.Exercise;
 import loftcoil.runner.exercise.Lever;
 import loftcoil.runner.exercise.Mend;
 import loftcoil.runner.exercise.Reckoning;
 import loftcoil.runner.exercise.ReckoningException;
 import loftcoil.runner.exercise.Variation;
+import loftcoil.runner.lesson.Drag;
 import loftcoil.runner.lesson.Step;
 
 /** Shows a faulty system with its levers as they stand. Nothing of it is kept: only an answer is. */
@@ -27,10 +33,12 @@ final class MendDesk {
 
     private final Course course;
     private final Reckoning reckoning;
+    private final Supplier<Units> chosen;
 
-    MendDesk(Course course, Reckoning reckoning) {
+    MendDesk(Course course, Reckoning reckoning, Supplier<Units> chosen) {
         this.course = course;
         this.reckoning = reckoning;
+        this.chosen = chosen;
     }
 
     /**
@@ -48,8 +56,9 @@ final class MendDesk {
         if (!(exercise instanceof Mend mend)) {
             throw new UnknownNameException("There is nothing to mend in '" + question.id() + "'.");
         }
+        Units units = chosen.get();
         Diagnosis diagnosis = Diagnosis.of(mend, text);
-        List<MendView.Reading> readings = mend.diagnosed() ? readings(mend, diagnosis) : List.of();
+        List<MendView.Reading> readings = mend.diagnosed() ? readings(mend, diagnosis, units) : List.of();
         List<MendView.Cause> causes = causes(mend, diagnosis);
         if (mend.diagnosed() && !found) {
             return new MendView(List.of(), Optional.empty(), "", List.of(), List.of(), readings, causes);
@@ -60,26 +69,32 @@ final class MendDesk {
             Design design = MendTrial.design(mend, moved);
             Sheet sheet = Sheet.of(design);
             return new MendView(
-                    levers(mend, moved),
-                    Optional.of(LoopSvg.picture("The loop: " + design.name(), Drawing.of(design))),
-                    sheet.loop().words(),
-                    figures(mend, sheet),
+                    levers(mend, moved, units),
+                    Optional.of(LoopSvg.picture("The loop: " + design.name(), Drawing.of(design), units)),
+                    sheet.loop().words(units),
+                    figures(mend, sheet, units),
                     List.of(),
                     readings,
                     causes);
         } catch (RefusedException refused) {
             return new MendView(
-                    levers(mend, moved), Optional.empty(), "", List.of(), refused.lines(), readings, causes);
+                    levers(mend, moved, units),
+                    Optional.empty(),
+                    "",
+                    List.of(),
+                    new Shown(units).said(refused).lines(),
+                    readings,
+                    causes);
         }
     }
 
-    private List<MendView.Reading> readings(Mend mend, Diagnosis diagnosis) {
+    private List<MendView.Reading> readings(Mend mend, Diagnosis diagnosis, Units units) {
         MendCheck check = new MendCheck(mend, reckoning);
         Design found = mend.faulty().design();
         return mend.readings().stream()
                 .map(reading -> {
                     boolean taken = diagnosis.read().contains(reading.number());
-                    String value = taken ? reading(check, reading, found) : "";
+                    String value = taken ? reading(check, reading, found, units) : "";
                     return new MendView.Reading(reading.number(), reading.label(), taken, value);
                 })
                 .toList();
@@ -99,39 +114,59 @@ final class MendDesk {
                         .toList();
     }
 
-    private List<View.Figure> figures(Mend mend, Sheet sheet) {
+    private List<View.Figure> figures(Mend mend, Sheet sheet, Units units) {
         List<View.Figure> figures = new ArrayList<>();
         MendCheck check = new MendCheck(mend, reckoning);
         mend.readings()
                 .forEach(reading ->
-                        figures.add(new View.Figure(reading.label(), reading(check, reading, sheet.design()))));
-        figures.addAll(LoopPanel.figures(sheet));
+                        figures.add(new View.Figure(reading.label(), reading(check, reading, sheet.design(), units))));
+        figures.addAll(LoopPanel.figures(sheet, units));
         return figures;
     }
 
-    private static String reading(MendCheck check, Mend.Reading reading, Design design) {
+    private static String reading(MendCheck check, Mend.Reading reading, Design design, Units units) {
         try {
             double value = check.reading(reading, design);
-            return Numeral.withUnit(Numeral.fixed(value, reading.decimals()), reading.unit());
+            return MeasureKind.ofUnit(reading.unit())
+                    .map(kind -> units.of(Measure.rounded(value, kind, reading.decimals())))
+                    .orElseGet(() -> Numeral.withUnit(Numeral.fixed(value, reading.decimals()), reading.unit()));
         } catch (ReckoningException none) {
             return "none";
         }
     }
 
-    private static List<MendView.Lever> levers(Mend mend, Map<String, String> moved) {
+    private static List<MendView.Lever> levers(Mend mend, Map<String, String> moved, Units units) {
         Design found = mend.faulty().design();
-        return mend.levers().stream().map(lever -> lever(lever, found, moved)).toList();
+        return mend.levers().stream()
+                .map(lever -> lever(lever, found, moved, units))
+                .toList();
     }
 
-    private static MendView.Lever lever(Lever lever, Design found, Map<String, String> moved) {
+    private static MendView.Lever lever(Lever lever, Design found, Map<String, String> moved, Units units) {
         String asFound = Changes.current(found, lever.change());
+        Shown shown = new Shown(units);
+        String now = moved.getOrDefault(lever.change(), asFound);
         return new MendView.Lever(
                 lever.change(),
                 lever.label(),
-                lever.unit(),
-                lever.span().map(span -> new MendView.Stops(span.from(), span.to(), span.by())),
+                lever.span().map(span -> Slider.of(drag(lever, span, asFound), units)),
                 lever.span().isPresent() ? List.of() : lever.options(),
+                shown.options(lever.span().isPresent() ? List.of() : lever.options()),
                 asFound,
-                moved.getOrDefault(lever.change(), asFound));
+                now,
+                shown.value(lever.change(), asFound, lever.unit()),
+                shown.value(lever.change(), now, lever.unit()));
+    }
+
+    private static Drag drag(Lever lever, About.Span span, String asFound) {
+        return new Drag(
+                lever.change(),
+                span.from(),
+                span.to(),
+                span.by(),
+                Double.parseDouble(asFound),
+                "",
+                lever.unit(),
+                lever.label());
     }
 }

@@ -62,25 +62,26 @@ public record MendView(
     }
 
     /**
-     * Something that can be changed.
+     * Something that can be changed. A number is sent back in metric units, an option by the name the system has for it.
      *
      * @param change name of the change
      * @param label what it is, in words
-     * @param unit unit of its number; empty where there is none
-     * @param stops where a number is set: the stops it may take
+     * @param slider where a number is set: the stops it may take, in the units of the reader
      * @param options texts to choose among; none where a number is set
+     * @param shownOptions the same as they are shown
      * @param found the value as found
      * @param value the value now
+     * @param shownFound the value as found, as it is shown
+     * @param shownValue the value now, as it is shown
      */
     public record Lever(
             String change,
             String label,
-            String unit,
-            Optional<Stops> stops,
+            Optional<Slider> slider,
             List<String> options,
+            List<String> shownOptions,
             String found,
-            String value) {}
-
-    /** From where to where a number may be set, and in what steps. */
-    public record Stops(double from, double to, double by) {}
+            String value,
+            String shownFound,
+            String shownValue) {}
 }

@@ -1,6 +1,8 @@
 package loftcoil.runner.show;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -8,10 +10,12 @@ import java.util.function.DoubleSupplier;
 import loftcoil.engine.design.Coded;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.LaggingChoice;
+import loftcoil.engine.design.Outdoors;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.KnownNames;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.survey.Closing;
+import loftcoil.engine.survey.Survey;
 import loftcoil.engine.survey.WalkedPipe;
 import loftcoil.engine.survey.Way;
 import loftcoil.engine.words.Numeral;
@@ -23,26 +27,36 @@ final class PieceReader {
     private static final double BESIDE_FLUE_C = 60;
 
     private static final String NONE = "none";
+    private static final String OUTDOORS = "outdoors";
     private static final String GUESSED = "guessed";
     private static final int DIGITS = 5;
 
+    private static final double QUARTER_DEG = 90;
+
+    private static final Map<String, Double> COMPASS =
+            Map.of("n", 0.0, "ne", 45.0, "e", 90.0, "se", 135.0, "s", 180.0, "sw", 225.0, "w", 270.0, "nw", 315.0);
+
+    private final Survey survey;
     private final Design told;
     private final Closing.Run run;
     private final String at;
     private final Map<String, String> typed;
     private final Optional<WalkedPipe> before;
+    private final List<WalkedPipe> walked;
     private final List<Fault> faults;
     private final int number;
 
     PieceReader(
-            Design told,
+            Survey survey,
             Closing.Run run,
             String at,
             Map<String, String> typed,
             List<WalkedPipe> walked,
             List<Fault> faults) {
-        this.told = told;
+        this.survey = survey;
+        told = survey.sketch().told();
         this.run = run;
+        this.walked = walked;
         this.at = at;
         this.typed = typed;
         this.before = walked.isEmpty() ? Optional.empty() : Optional.of(walked.get(walked.size() - 1));
@@ -66,6 +80,7 @@ final class PieceReader {
                 lagging(),
                 around(),
                 OptionalDouble.empty(),
+                outdoors(),
                 !said("measured").filter(GUESSED::equals).isPresent());
         // What could not be read would be told again for what stands in for it.
         if (faults.size() == before) {
@@ -102,13 +117,36 @@ final class PieceReader {
                 .orElse(0.0);
     }
 
+    /** A direction of the compass in degrees or letters, or a turn from the piece before; the first piece of all leads north. */
     private OptionalDouble heading() {
-        Optional<String> text = said("heading");
+        Optional<String> text = said("heading").map(said -> said.toLowerCase(Locale.ROOT));
         if (text.isEmpty()) {
             return OptionalDouble.empty();
         }
-        double turned = caught(0, () -> Typed.number(text.get(), "degrees", at + ".heading"));
-        return OptionalDouble.of((turned % 360 + 360) % 360);
+        double aheadDeg = ahead();
+        double turnedDeg =
+                switch (text.get()) {
+                    case "straight", "ahead" -> aheadDeg;
+                    case "right" -> aheadDeg + QUARTER_DEG;
+                    case "left" -> aheadDeg - QUARTER_DEG;
+                    case "back" -> aheadDeg + 2 * QUARTER_DEG;
+                    default ->
+                        COMPASS.containsKey(text.get())
+                                ? COMPASS.get(text.get())
+                                : caught(0, () -> Typed.number(text.get(), "degrees", at + ".heading"));
+                };
+        return OptionalDouble.of((turnedDeg % 360 + 360) % 360);
+    }
+
+    /** Direction of the last piece along before this one; the cold pipe goes on from the hot one. */
+    private double ahead() {
+        List<WalkedPipe> earlier = new ArrayList<>(run == Closing.Run.COLD ? survey.hot() : List.of());
+        earlier.addAll(walked);
+        double aheadDeg = 0;
+        for (WalkedPipe pipe : earlier) {
+            aheadDeg = pipe.headingDeg().orElse(aheadDeg);
+        }
+        return aheadDeg;
     }
 
     private int whole(String name) {
@@ -159,14 +197,16 @@ final class PieceReader {
                     case "room" -> told.site().roomC();
                     case "loft" -> told.tank().aroundC();
                     case "flue" -> BESIDE_FLUE_C;
-                    case "outdoors" ->
-                        told.site().monthly().meanAirC().stream()
-                                .mapToDouble(Double::doubleValue)
-                                .min()
-                                .orElse(before);
+                    case OUTDOORS -> Outdoors.usualC(told);
                     default -> caught(before, () -> Typed.number(text, "°C", at + ".aroundC"));
                 })
                 .orElse(before);
+    }
+
+    private boolean outdoors() {
+        return said("around")
+                .map(OUTDOORS::equals)
+                .orElse(before.filter(WalkedPipe::outdoors).isPresent());
     }
 
     private double caught(double otherwise, DoubleSupplier read) {

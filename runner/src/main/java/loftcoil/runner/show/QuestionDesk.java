@@ -9,9 +9,10 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
+import loftcoil.engine.study.Comparison;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.check.Checker;
 import loftcoil.runner.check.Verdict;
-import loftcoil.runner.check.Worked;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.exercise.Choice;
 import loftcoil.runner.exercise.Code;
@@ -25,9 +26,12 @@ import loftcoil.runner.lesson.Lesson;
 import loftcoil.runner.lesson.Step;
 import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.progress.Progress;
+import loftcoil.runner.progress.Trail;
 
 /** Shows questions with the learner's own numbers, and takes answers and decisions. */
 final class QuestionDesk {
+
+    private static final String REFUSED = "Your design cannot take that.";
 
     private final Course course;
     private final LearnerStore store;
@@ -41,7 +45,7 @@ final class QuestionDesk {
         this.course = course;
         this.store = store;
         this.reckoning = reckoning;
-        this.replies = new ReplyWords(reckoning);
+        this.replies = new ReplyWords(reckoning, store::units);
     }
 
     private Exercise own(Lesson lesson, Step.Question question) {
@@ -70,22 +74,31 @@ final class QuestionDesk {
                 options(exercise),
                 exercise instanceof Code code ? code.starter() : "",
                 current(exercise),
-                replies.before(exercise, answers),
+                before(exercise, answers),
                 exercise instanceof Code code ? code.lines() : List.of());
     }
 
-    private static String unit(Exercise exercise) {
+    /** The text of a question, with the learner's own numbers. */
+    String text(Lesson lesson, Step.Question question) {
+        return own(lesson, question).text();
+    }
+
+    private Shown shown() {
+        return new Shown(store.units());
+    }
+
+    private String unit(Exercise exercise) {
         if (exercise instanceof Quantity quantity) {
             return quantity.reference().unit();
         }
-        return exercise instanceof Decision decision ? decision.unit() : "";
+        return exercise instanceof Decision decision ? shown().unit(decision.change(), decision.unit()) : "";
     }
 
-    private static List<String> options(Exercise exercise) {
+    private List<String> options(Exercise exercise) {
         if (exercise instanceof Choice choice) {
             return choice.options().stream().map(Choice.Option::text).toList();
         }
-        return exercise instanceof Decision decision ? decision.options() : List.of();
+        return exercise instanceof Decision decision ? shown().options(decision.options()) : List.of();
     }
 
     private String current(Exercise exercise) {
@@ -93,7 +106,7 @@ final class QuestionDesk {
             return "";
         }
         String value = Changes.current(store.design(), decision.change());
-        return decision.unit().isEmpty() || value.equals(Changes.NOT_SAID) ? value : value + " " + decision.unit();
+        return value.equals(Changes.NOT_SAID) ? value : shown().value(decision.change(), value, decision.unit());
     }
 
     View.Reply answer(Lesson lesson, Step.Question question, String text) {
@@ -107,42 +120,86 @@ final class QuestionDesk {
         }
     }
 
-    private View.Reply checked(Lesson lesson, Step.Question question, String text) {
+    private View.Reply checked(Lesson lesson, Step.Question question, String typed) {
         Exercise exercise = own(lesson, question);
+        String text = exercise instanceof Decision decision ? decided(decision, typed) : typed;
         Verdict verdict = Checker.check(exercise, text, reckoning);
         if (verdict instanceof Verdict.Decided decided && exercise instanceof Decision decision) {
             return decide(lesson, question, decision, decided, text);
         }
-        List<Progress.Given> answers = keep(
-                lesson, question, new Progress.Given(text, ReplyWords.state(verdict), ReplyWords.mistake(verdict)));
+        List<Progress.Given> answers = keep(lesson, question, replies.given(exercise, verdict, text));
         return replies.now(exercise, verdict, answers);
+    }
+
+    /** A decision as typed, a number with the unit it is in. */
+    private String decided(Decision decision, String typed) {
+        return decision.options().isEmpty()
+                ? shown().withUnit(decision.change(), typed, decision.unit())
+                : shown().chosen(decision.options(), typed);
     }
 
     private View.Reply decide(
             Lesson lesson, Step.Question question, Decision decision, Verdict.Decided decided, String text) {
+        Design before = store.design();
         try {
-            Design changed = Changes.apply(store.design(), decision.change(), decided.value());
-            store.decide(changed);
+            Design changed = Changes.apply(before, decision.change(), decided.value());
+            store.becomes(changed, Trail.How.DECIDED);
         } catch (RefusedException refused) {
-            keep(lesson, question, new Progress.Given(text, AnswerState.UNREAD, ""));
-            String faults = "- " + String.join("\n- ", refused.lines());
-            return new View.Reply(
-                    text, AnswerState.UNREAD, "Your design cannot take that.", faults, View.Counted.NONE, "", "");
+            String faults = "- " + String.join("\n- ", shown().said(refused).lines());
+            keep(lesson, question, new Progress.Given(text, AnswerState.UNREAD, "", REFUSED, faults));
+            return new View.Reply(text, AnswerState.UNREAD, REFUSED, faults, View.Counted.NONE, "", "");
         }
-        keep(lesson, question, new Progress.Given(text, AnswerState.DECIDED, ""));
         Change change = Changes.describe(decision.change());
-        String words = change.label() + ": " + decided.taken().words() + ". It is in your design now.";
+        SafetyVerdict verdict = SafetyVerdict.quick(store.design());
+        View.Effect effect = EffectWords.of(
+                store.trail().number(),
+                Comparison.of(before, store.design()),
+                decision.change(),
+                verdict.open(),
+                store.units());
+        String words = change.label() + ": " + taken(decision, decided) + ". It is in your design now."
+                + (effect.danger().isEmpty() ? "" : " " + effect.danger());
+        String hint = decision.about().solution().text();
+        keep(lesson, question, new Progress.Given(text, AnswerState.DECIDED, "", words, hint));
         return new View.Reply(
                 text,
                 AnswerState.DECIDED,
                 words,
-                decision.about().solution().text(),
+                hint,
                 View.Counted.NONE,
                 "",
                 decision.about().source(),
-                Optional.of(new View.Stands(
-                        current(decision),
-                        SafetyWords.of(SafetyVerdict.quick(store.design()), Grounds.of(store.design())))));
+                Optional.of(stands(decision, verdict, Optional.of(effect))));
+    }
+
+    private View.Stands stands(Decision decision, SafetyVerdict verdict, Optional<View.Effect> effect) {
+        return new View.Stands(
+                current(decision), SafetyWords.of(verdict, Grounds.of(store.design()), store.units()), effect);
+    }
+
+    private String taken(Decision decision, Verdict.Decided decided) {
+        return store.units() == Units.METRIC
+                ? decided.taken().words()
+                : shown().value(decision.change(), decided.value(), decision.unit());
+    }
+
+    /** A decision is shown again with what its design comes to now. */
+    private Optional<View.Reply> before(Exercise exercise, List<Progress.Given> answers) {
+        Optional<View.Reply> reply = replies.before(exercise, answers);
+        boolean decided =
+                reply.filter(said -> said.state() == AnswerState.DECIDED).isPresent();
+        if (!decided || !(exercise instanceof Decision decision)) {
+            return reply;
+        }
+        return reply.map(said -> new View.Reply(
+                said.answer(),
+                said.state(),
+                said.words(),
+                said.hintMarkdown(),
+                said.tries(),
+                said.workedMarkdown(),
+                decision.about().source(),
+                Optional.of(stands(decision, SafetyVerdict.quick(store.design()), Optional.empty()))));
     }
 
     private List<Progress.Given> keep(Lesson lesson, Step.Question question, Progress.Given given) {
@@ -202,6 +259,6 @@ final class QuestionDesk {
                 ? right.taken().words()
                 : verdict instanceof Verdict.Wrong wrong ? wrong.taken().words() : guess;
         return judged + " guessed " + taken + "; it comes to "
-                + Worked.answer(exercise, reckoning).orElse("what the snippet shows") + ".";
+                + replies.comesTo(exercise).orElse("what the snippet shows") + ".";
     }
 }

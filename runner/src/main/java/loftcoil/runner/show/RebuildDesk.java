@@ -4,10 +4,12 @@ import java.util.List;
 import java.util.Map;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
+import loftcoil.engine.design.Differences;
 import loftcoil.engine.study.Comparison;
 import loftcoil.engine.study.NamedValue;
 import loftcoil.engine.study.Rebuild;
 import loftcoil.runner.progress.TextFile;
+import loftcoil.runner.progress.Trail;
 
 /** The rebuild over a learner's folder. */
 final class RebuildDesk implements RebuildApp {
@@ -37,27 +39,48 @@ final class RebuildDesk implements RebuildApp {
 
     private RebuildView.Start start(Design design, String from) {
         return new RebuildView.Start(
-                design.name(), from, DesignJson.write(design), Levers.of(design), store.keptDesigns());
+                design.name(), from, DesignJson.write(design), Levers.of(design, shown()), store.keptDesigns());
     }
 
     @Override
     public RebuildView.SideBySide compare(String oldJson, Map<String, String> changes, boolean year) {
+        return shown().telling(() -> compared(oldJson, changes, year));
+    }
+
+    private Shown shown() {
+        return new Shown(store.units());
+    }
+
+    private RebuildView.SideBySide compared(String oldJson, Map<String, String> changes, boolean year) {
         Design old = DesignJson.read(oldJson);
-        List<NamedValue> named = Levers.changed(old, changes);
+        List<NamedValue> named = Levers.changed(old, changes, shown());
         Design rebuilt = Rebuild.applied(old, named);
         Rebuild rebuild = year ? Rebuild.whole(old, named) : Rebuild.of(old, named);
         Comparison together = rebuild.together()
                 .comparison()
                 .orElseGet(() -> year ? Comparison.whole(old, rebuilt) : Comparison.of(old, rebuilt));
-        return SideBySide.of(together, rebuild.effects());
+        return SideBySide.of(together, rebuild.effects(), store.units());
     }
 
     @Override
     public RebuildView.Taken takeOver(String oldJson, Map<String, String> changes) {
         Design old = DesignJson.read(oldJson);
-        Design rebuilt = Rebuild.applied(old, Levers.changed(old, changes));
-        String kept = store.replace(rebuilt);
+        List<NamedValue> named = shown().telling(() -> Levers.changed(old, changes, shown()));
+        Design rebuilt = shown().telling(() -> Rebuild.applied(old, named));
+        String kept = store.replace(rebuilt, Trail.How.REBUILT);
         return new RebuildView.Taken(
-                "It is your design now. The one from before is kept in your folder as " + kept + ".", kept);
+                "It is your design now. The one from before is kept in your folder as " + kept + "."
+                        + moved(old, rebuilt, named),
+                kept);
+    }
+
+    /** Nothing is stretched without a word. */
+    private String moved(Design old, Design rebuilt, List<NamedValue> changes) {
+        List<String> moved = Differences.moved(
+                        old, rebuilt, changes.stream().map(NamedValue::name).toList())
+                .stream()
+                .map(said -> store.units().words(said.words()))
+                .toList();
+        return moved.isEmpty() ? "" : " With it moved: " + String.join("; ", moved) + ".";
     }
 }

@@ -53,6 +53,8 @@ public final class RebuildView {
      * @param effects what each change does alone
      * @param year true where the year was marched
      * @param differences all in which the two designs differ, also where no figure does
+     * @param parts what to buy for the rebuild and what it leaves over
+     * @param partsKept how many lines of the parts list stay as they are
      */
     public record SideBySide(
             View.Picture before,
@@ -66,7 +68,18 @@ public final class RebuildView {
             List<View.Finding> staying,
             List<Effect> effects,
             boolean year,
-            List<Difference> differences) {}
+            List<Difference> differences,
+            List<PartLine> parts,
+            int partsKept) {}
+
+    /**
+     * A part that a rebuild wants or leaves over.
+     *
+     * @param fate what becomes of it, in words
+     * @param amount how much of it
+     * @param part what it is
+     */
+    public record PartLine(String fate, String amount, String part) {}
 
     /**
      * One thing in which two designs differ.

@@ -34,7 +34,7 @@ final class RefreshDesk implements Refresh {
         this.course = course;
         this.store = store;
         this.reckoning = reckoning;
-        this.replies = new ReplyWords(reckoning);
+        this.replies = new ReplyWords(reckoning, store::units);
     }
 
     @Override

@@ -3,13 +3,18 @@ package loftcoil.runner.show;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.Numeral;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.check.Verdict;
 import loftcoil.runner.check.Worked;
 import loftcoil.runner.exercise.Choice;
 import loftcoil.runner.exercise.Exercise;
 import loftcoil.runner.exercise.Mend;
 import loftcoil.runner.exercise.Quantity;
+import loftcoil.runner.exercise.Reckoned;
 import loftcoil.runner.exercise.Reckoning;
 import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.progress.Progress;
@@ -19,9 +24,11 @@ import loftcoil.runner.progress.Tries;
 final class ReplyWords {
 
     private final Reckoning reckoning;
+    private final Supplier<Units> units;
 
-    ReplyWords(Reckoning reckoning) {
+    ReplyWords(Reckoning reckoning, Supplier<Units> units) {
         this.reckoning = reckoning;
+        this.units = units;
     }
 
     /** The state an answer is kept under. */
@@ -49,10 +56,19 @@ final class ReplyWords {
      */
     View.Reply now(Exercise exercise, Verdict verdict, List<Progress.Given> answers) {
         String typed = answers.get(answers.size() - 1).text();
-        String hint = verdict instanceof Verdict.Wrong wrong
-                ? wrong.hint()
-                : verdict instanceof Verdict.Right right ? right.say() : "";
-        return reply(exercise, typed, state(verdict), words(exercise, verdict), hint, answers);
+        return reply(exercise, typed, state(verdict), words(exercise, verdict), hint(verdict), answers);
+    }
+
+    /** The answer to be kept, with what is said to it. */
+    Progress.Given given(Exercise exercise, Verdict verdict, String typed) {
+        return new Progress.Given(typed, state(verdict), mistake(verdict), words(exercise, verdict), hint(verdict));
+    }
+
+    private static String hint(Verdict verdict) {
+        if (verdict instanceof Verdict.Wrong wrong) {
+            return wrong.hint();
+        }
+        return verdict instanceof Verdict.Right right ? right.say() : "";
     }
 
     /** The reply to the last answer of an earlier day; empty where there is none. */
@@ -61,6 +77,9 @@ final class ReplyWords {
             return Optional.empty();
         }
         Progress.Given last = answers.get(answers.size() - 1);
+        if (!last.words().isEmpty()) {
+            return Optional.of(reply(exercise, last.text(), last.state(), last.words(), last.hint(), answers));
+        }
         String words =
                 switch (last.state()) {
                     case RIGHT -> "Right.";
@@ -122,8 +141,25 @@ final class ReplyWords {
         return verdict instanceof Verdict.Unreadable unreadable ? unreadable.words() : "";
     }
 
-    private Optional<String> comesTo(Exercise exercise) {
-        return Worked.answer(exercise, reckoning);
+    /** The reference value; with what it is in the units of the reader, where those are not the ones asked for. */
+    Optional<String> comesTo(Exercise exercise) {
+        return Worked.answer(exercise, reckoning).map(answer -> answer + inUnits(exercise));
+    }
+
+    private String inUnits(Exercise exercise) {
+        if (units.get() == Units.METRIC || !(exercise instanceof Reckoned reckoned) || isDifference(exercise)) {
+            return "";
+        }
+        String unit = reckoned.reference().unit();
+        return MeasureKind.ofUnit(unit)
+                .filter(kind -> !units.get().typedUnit(kind).equals(unit))
+                .map(kind -> new Measure(reckoning.number(reckoned.reference().java()), kind).finer(1))
+                .map(measure -> ", which is " + units.get().of(measure))
+                .orElse("");
+    }
+
+    private static boolean isDifference(Exercise exercise) {
+        return exercise instanceof Quantity quantity && quantity.temperature() == Quantity.Temperature.DIFFERENCE;
     }
 
     /** A temperature is off by degrees: a share of 20 °C would say nothing. */

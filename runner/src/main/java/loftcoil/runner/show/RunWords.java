@@ -3,6 +3,7 @@ package loftcoil.runner.show;
 import java.util.List;
 import java.util.Set;
 import loftcoil.engine.words.Numeral;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.chart.ChartDrawer;
 import loftcoil.runner.chart.ChartOrder;
 import loftcoil.runner.chart.ChartPicture;
@@ -26,11 +27,13 @@ final class RunWords {
      * @param outcome what came of it
      * @param before what is said first, such as of pieces above that had to run; empty where nothing
      * @param predictions what the learner had guessed, beside what it came to
+     * @param units whose units its plots are in
      */
-    static View.Run of(Outcome outcome, String before, List<String> predictions) {
+    static View.Run of(Outcome outcome, String before, List<String> predictions, Units units) {
         Outcome.Trace trace = outcome.trace();
-        List<View.Picture> charts =
-                trace.charts().stream().map(RunWords::picture).toList();
+        List<View.Picture> charts = trace.charts().stream()
+                .map(order -> picture(ChartUnits.in(units, order)))
+                .toList();
         String printed = printed(trace);
         if (outcome instanceof Outcome.Done done) {
             String value = value(done.value(), done.type());

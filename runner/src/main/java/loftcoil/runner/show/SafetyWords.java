@@ -6,6 +6,7 @@ import loftcoil.engine.caution.Severity;
 import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
+import loftcoil.engine.words.Units;
 
 /** The verdict on danger as every face shows it. */
 final class SafetyWords {
@@ -16,23 +17,24 @@ final class SafetyWords {
     private SafetyWords() {}
 
     /** Where values are borrowed nothing is said of danger in the learner's house, as long as none is found. */
-    static View.Safety of(SafetyVerdict verdict, Grounds grounds) {
-        return of(verdict, grounds, verdict.open());
+    static View.Safety of(SafetyVerdict verdict, Grounds grounds, Units units) {
+        return of(verdict, grounds, verdict.open(), units);
     }
 
     /** What could be judged of a design whose year cannot be, and why not. */
-    static View.Safety withoutYear(SafetyVerdict quick, Grounds grounds, RefusedException why) {
-        int others = why.lines().size() - 1;
+    static View.Safety withoutYear(SafetyVerdict quick, Grounds grounds, RefusedException why, Units units) {
+        List<String> told = new Shown(units).said(why).lines();
+        int others = told.size() - 1;
         String more = others == 0 ? "." : ", and " + others + " more of the kind.";
-        return of(quick, grounds, "The year could not be judged: " + why.lines().get(0) + more);
+        return of(quick, grounds, "The year could not be judged: " + told.get(0) + more, units);
     }
 
-    private static View.Safety of(SafetyVerdict verdict, Grounds grounds, String open) {
+    private static View.Safety of(SafetyVerdict verdict, Grounds grounds, String open, Units units) {
         return new View.Safety(
                 verdict.level(),
                 verdict.gravest().map(Severity::label).orElse(grounds.own() ? CLEAR_LABEL : BORROWED_LABEL),
                 (finding(verdict) + " " + grounds.words()).strip(),
-                findings(verdict.cautions()),
+                findings(verdict.cautions(), units),
                 verdict.leading().size(),
                 verdict.followingWords(),
                 open);
@@ -45,13 +47,13 @@ final class SafetyWords {
         return verdict.cautions().isEmpty() ? "Nothing was found. That is no promise." : "";
     }
 
-    static List<View.Finding> findings(List<Caution> cautions) {
+    static List<View.Finding> findings(List<Caution> cautions, Units units) {
         return cautions.stream()
                 .map(caution -> new View.Finding(
                         caution.code(),
                         caution.severity().code(),
                         caution.severity().label(),
-                        caution.text()))
+                        caution.text(units)))
                 .toList();
     }
 }

@@ -7,68 +7,87 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import loftcoil.engine.build.PartsChange;
+import loftcoil.engine.build.PartsList;
 import loftcoil.engine.caution.Caution;
+import loftcoil.engine.design.Change;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Differences;
-import loftcoil.engine.fault.Fault;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.FigureGroup;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.study.Comparison;
+import loftcoil.engine.study.NamedValue;
 import loftcoil.engine.study.Rebuild;
 import loftcoil.engine.study.Row;
 import loftcoil.engine.study.Trend;
+import loftcoil.engine.words.Units;
 
 /** Two designs side by side, in words. */
 public final class SideBySide {
 
     private static final String SAME = "same";
 
-    private SideBySide() {}
+    private final Units units;
+
+    private SideBySide(Units units) {
+        this.units = units;
+    }
 
     /**
      * Everything to show of a comparison.
      *
      * @param compared the two designs
      * @param effects what each change between them does alone; may be empty
+     * @param units whose units it is shown in
      */
-    public static RebuildView.SideBySide of(Comparison compared, List<Rebuild.Effect> effects) {
+    public static RebuildView.SideBySide of(Comparison compared, List<Rebuild.Effect> effects, Units units) {
+        return new SideBySide(units).shown(compared, effects);
+    }
+
+    private RebuildView.SideBySide shown(Comparison compared, List<Rebuild.Effect> effects) {
         Sheet before = compared.before();
         Sheet after = compared.after();
+        PartsChange parts = PartsChange.between(PartsList.of(before.design()), PartsList.of(after.design()));
         return new RebuildView.SideBySide(
-                LoopSvg.picture("Before: " + before.design().name(), Drawing.of(before.design())),
-                LoopSvg.picture("After: " + after.design().name(), Drawing.of(after.design())),
-                before.loop().words(),
-                after.loop().words(),
-                SafetyWords.of(after.verdict(), after.grounds()),
+                LoopSvg.picture("Before: " + before.design().name(), Drawing.of(before.design()), units),
+                LoopSvg.picture("After: " + after.design().name(), Drawing.of(after.design()), units),
+                before.loop().words(units),
+                after.loop().words(units),
+                SafetyWords.of(after.verdict(), after.grounds(), units),
                 groups(compared),
-                SafetyWords.findings(compared.cautionsRaised()),
-                SafetyWords.findings(compared.cautionsSettled()),
+                SafetyWords.findings(compared.cautionsRaised(), units),
+                SafetyWords.findings(compared.cautionsSettled(), units),
                 staying(compared),
-                effects.stream().map(SideBySide::effect).toList(),
+                effects.stream().map(this::effect).toList(),
                 after.year().isPresent() || before.year().isPresent(),
-                differences(before.design(), after.design()));
+                differences(before.design(), after.design(), units),
+                parts.lines().stream()
+                        .map(line -> new RebuildView.PartLine(
+                                line.fate().words(),
+                                units.of(line.difference()),
+                                units.words(line.part().what())))
+                        .toList(),
+                parts.kept().size());
     }
 
     /** All in which two designs differ, in words. */
-    static List<RebuildView.Difference> differences(Design before, Design after) {
+    static List<RebuildView.Difference> differences(Design before, Design after, Units units) {
         return Differences.between(before, after).stream()
                 .map(said -> new RebuildView.Difference(
-                        said.part(),
-                        said.label(),
-                        said.before().metric(),
-                        said.after().metric()))
+                        said.part(), said.label(), units.words(said.before()), units.words(said.after())))
                 .toList();
     }
 
-    private static List<RebuildView.Group> groups(Comparison compared) {
+    private List<RebuildView.Group> groups(Comparison compared) {
         Map<FigureGroup, List<Row>> grouped = new EnumMap<>(FigureGroup.class);
         compared.rows().forEach(row -> grouped.computeIfAbsent(row.group(), group -> new ArrayList<>())
                 .add(row));
         return grouped.entrySet().stream()
                 .map(entry -> group(
                         entry.getKey(),
-                        entry.getValue().stream().map(SideBySide::line).toList()))
+                        entry.getValue().stream().map(this::line).toList()))
                 .toList();
     }
 
@@ -77,40 +96,51 @@ public final class SideBySide {
         return new RebuildView.Group(group.words(), (int) changed, lines);
     }
 
-    private static RebuildView.Effect effect(Rebuild.Effect effect) {
+    private RebuildView.Effect effect(Rebuild.Effect effect) {
         List<RebuildView.Line> lines = effect.result()
                 .comparison()
                 .map(alone -> alone.changed().stream()
                         .filter(Row::main)
-                        .map(SideBySide::line)
+                        .map(this::line)
                         .filter(line -> !line.turn().equals(SAME))
                         .toList())
                 .orElse(List.of());
-        List<String> refused = effect.result() instanceof Rebuild.Refused no
-                ? no.faults().stream().map(Fault::line).toList()
-                : List.of();
-        return new RebuildView.Effect(effect.change().words(), refused, lines);
+        List<String> refused =
+                effect.result() instanceof Rebuild.Refused no ? new Shown(units).lines(no.faults()) : List.of();
+        return new RebuildView.Effect(words(effect.change()), refused, lines);
+    }
+
+    private String words(NamedValue named) {
+        Change change = Changes.describe(named.name());
+        return change.label() + ": " + new Shown(units).value(named.name(), named.value(), change.unit());
     }
 
     /** What differs only beyond the digits that are shown is the same to a reader. */
-    private static RebuildView.Line line(Row row) {
-        String before = row.shownBefore();
-        String after = row.shownAfter();
+    private RebuildView.Line line(Row row) {
+        return line(row, units);
+    }
+
+    /** The same for a row by itself. */
+    static RebuildView.Line line(Row row, Units units) {
+        String before = row.shownBefore(units);
+        String after = row.shownAfter(units);
         boolean same = row.turn() == Trend.SAME || before.equals(after);
         return new RebuildView.Line(
-                row.label(),
-                row.shownUnit(),
+                units.said(row.label()),
+                row.shownUnit(units),
                 before,
                 after,
-                same ? "" : row.shownDifference(),
+                same ? "" : row.shownDifference(units),
                 same ? SAME : row.turn().name().toLowerCase(Locale.ROOT));
     }
 
-    private static List<View.Finding> staying(Comparison compared) {
+    private List<View.Finding> staying(Comparison compared) {
         Set<String> old =
                 compared.before().cautions().stream().map(Caution::code).collect(Collectors.toSet());
-        return SafetyWords.findings(compared.after().cautions().stream()
-                .filter(caution -> old.contains(caution.code()))
-                .toList());
+        return SafetyWords.findings(
+                compared.after().cautions().stream()
+                        .filter(caution -> old.contains(caution.code()))
+                        .toList(),
+                units);
     }
 }

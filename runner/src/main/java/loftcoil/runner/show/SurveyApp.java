@@ -33,12 +33,13 @@ public interface SurveyApp {
     SurveyView.House walk(String run, List<Map<String, String>> pieces);
 
     /**
-     * Takes the taps.
+     * Takes the taps, and the pipe that several of them share.
      *
+     * @param trunk with the fields of {@link SurveyView.TrunkLine}, as typed; blank length or none where no pipe is shared
      * @param taps each with the fields of {@link SurveyView.TapLine}, as typed
      * @throws loftcoil.engine.fault.RefusedException where one cannot be read; with every fault, and nothing is taken
      */
-    SurveyView.House taps(List<Map<String, String>> taps);
+    SurveyView.House taps(Map<String, String> trunk, List<Map<String, String>> taps);
 
     /**
      * Takes what people do with hot water, and draws that come to it.

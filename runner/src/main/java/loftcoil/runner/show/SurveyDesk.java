@@ -19,12 +19,14 @@ import loftcoil.engine.design.Grounds;
 import loftcoil.engine.design.LaggingChoice;
 import loftcoil.engine.design.Origin;
 import loftcoil.engine.design.Tap;
+import loftcoil.engine.design.Trunk;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.KnownNames;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.survey.ClimateEstimate;
 import loftcoil.engine.survey.ClimateFile;
 import loftcoil.engine.survey.Closing;
+import loftcoil.engine.survey.HabitAsked;
 import loftcoil.engine.survey.Habits;
 import loftcoil.engine.survey.Sky;
 import loftcoil.engine.survey.Station;
@@ -32,11 +34,14 @@ import loftcoil.engine.survey.Survey;
 import loftcoil.engine.survey.WalkedPipe;
 import loftcoil.engine.survey.Way;
 import loftcoil.engine.words.Numeral;
+import loftcoil.runner.progress.Trail;
 
 /** The survey of a house over a learner's folder. */
 final class SurveyDesk implements SurveyApp {
 
     private static final String NONE = "none";
+    private static final String SHARED = "shared pipe";
+    private static final String OUTDOORS = "outdoors";
     private static final String GUESSED = "guessed";
     private static final String MEASURED = "measured";
     private static final int DIGITS = 5;
@@ -55,14 +60,14 @@ final class SurveyDesk implements SurveyApp {
 
     @Override
     public SurveyView.House house() {
-        return view(store.survey());
+        return inUnits().house(view(store.survey()));
     }
 
     @Override
     public SurveyView.House tell(Map<String, String> typed, boolean guessed) {
         List<Fault> faults = new ArrayList<>();
         Map<String, String> texts = new LinkedHashMap<>();
-        typed.forEach((path, text) -> {
+        inUnits().told(typed).forEach((path, text) -> {
             try {
                 DesignField field = DesignFields.at(path)
                         .orElseThrow(() -> RefusedException.of(path, "no such field", "a field of a design"));
@@ -80,9 +85,11 @@ final class SurveyDesk implements SurveyApp {
         Closing.Run run = run(code);
         List<Fault> faults = new ArrayList<>();
         List<WalkedPipe> walked = new ArrayList<>();
-        for (Map<String, String> piece : pieces) {
+        List<Map<String, String>> before =
+                store.survey().run(run).stream().map(SurveyDesk::row).toList();
+        for (Map<String, String> piece : inUnits().lines(pieces, before)) {
             String at = run.path() + "[" + walked.size() + "]";
-            PieceReader reader = new PieceReader(store.survey().sketch().told(), run, at, piece, walked, faults);
+            PieceReader reader = new PieceReader(store.survey(), run, at, piece, walked, faults);
             walked.add(reader.read());
         }
         Survey.PIECES.faultIn(run.path(), walked.size()).ifPresent(faults::add);
@@ -100,17 +107,50 @@ final class SurveyDesk implements SurveyApp {
     }
 
     @Override
-    public SurveyView.House taps(List<Map<String, String>> lines) {
+    public SurveyView.House taps(Map<String, String> shared, List<Map<String, String>> lines) {
         List<Fault> faults = new ArrayList<>();
+        Optional<Trunk> trunk = trunk(typedTrunk(shared), faults);
         List<Tap> taps = new ArrayList<>();
-        for (Map<String, String> line : lines) {
-            tap(line, "taps[" + taps.size() + "]", faults).ifPresent(taps::add);
+        Design told = store.survey().sketch().told();
+        List<Map<String, String>> before =
+                told.taps().stream().map(tap -> row(told, tap)).toList();
+        for (Map<String, String> line : inUnits().lines(lines, before)) {
+            tap(line, "taps[" + taps.size() + "]", trunk.isPresent(), faults).ifPresent(taps::add);
         }
         refuse(faults);
-        return keep(store.survey().withTaps(taps));
+        return keep(store.survey().withTaps(taps, trunk));
     }
 
-    private Optional<Tap> tap(Map<String, String> line, String at, List<Fault> faults) {
+    private Map<String, String> typedTrunk(Map<String, String> shared) {
+        Map<String, String> before = store.survey()
+                .sketch()
+                .told()
+                .trunk()
+                .map(now -> Map.of("length", trunk(now).length()))
+                .orElse(Map.of());
+        return inUnits().lines(List.of(shared), List.of(before)).get(0);
+    }
+
+    private static Optional<Trunk> trunk(Map<String, String> shared, List<Fault> faults) {
+        String length = shared.getOrDefault("length", "").strip();
+        if (length.isEmpty() || length.equals(NONE)) {
+            return Optional.empty();
+        }
+        try {
+            String elbows = shared.getOrDefault("elbows90", "").strip();
+            return Optional.of(new Trunk(
+                    WalkedPipe.tubeNamed("trunk.tube", Typed.tube(shared.getOrDefault("tube", ""))),
+                    Typed.number(length, "m", "trunk.lengthM"),
+                    elbows.isEmpty()
+                            ? Map.of()
+                            : Map.of("elbow90", (int) Typed.number(elbows, "", "trunk.fittings.elbow90"))));
+        } catch (RefusedException refused) {
+            faults.addAll(refused.faults());
+            return Optional.empty();
+        }
+    }
+
+    private Optional<Tap> tap(Map<String, String> line, String at, boolean shared, List<Fault> faults) {
         try {
             String name = line.getOrDefault("name", "").strip();
             String mixer = line.getOrDefault("mixer", "").strip();
@@ -137,7 +177,7 @@ final class SurveyDesk implements SurveyApp {
                             ? known.mixerLPerMin()
                             : OptionalDouble.empty(),
                     OptionalDouble.empty(),
-                    known.onTrunk(),
+                    shared ? Optional.of(line.getOrDefault("from", "").equals(SHARED)) : Optional.empty(),
                     known.appliance()));
         } catch (RefusedException refused) {
             faults.addAll(refused.faults());
@@ -149,33 +189,34 @@ final class SurveyDesk implements SurveyApp {
     public SurveyView.House habits(Map<String, String> typed) {
         List<Fault> faults = new ArrayList<>();
         Map<String, Double> numbers = new HashMap<>();
-        for (String name : List.of("people", "washesAWeek", "bathsAWeek", "dishesADay", "loadsAWeek")) {
-            try {
-                numbers.put(name, Typed.number(typed.getOrDefault(name, ""), "", name));
-            } catch (RefusedException refused) {
-                faults.addAll(refused.faults());
-            }
-        }
         KnownNames taps = new KnownNames(
                 "tap",
                 store.survey().sketch().told().taps().stream().map(Tap::name).toList());
-        for (String name : List.of("sink", "tub", "machine")) {
-            String tap = typed.getOrDefault(name, "");
-            if (!taps.names().contains(tap)) {
-                faults.add(taps.unknown(name, tap));
+        for (HabitAsked asked : HabitAsked.values()) {
+            String text = typed.getOrDefault(asked.code(), "");
+            if (asked.isTap()) {
+                if (!taps.names().contains(text)) {
+                    faults.add(taps.unknown(asked.code(), text));
+                }
+            } else {
+                try {
+                    numbers.put(asked.code(), Typed.number(text, "", asked.code()));
+                } catch (RefusedException refused) {
+                    faults.addAll(refused.faults());
+                }
             }
         }
         refuse(faults);
         return keep(store.survey()
                 .withHabits(new Habits(
-                        (int) Math.rint(numbers.getOrDefault("people", 0.0)),
-                        numbers.getOrDefault("washesAWeek", 0.0),
-                        numbers.getOrDefault("bathsAWeek", 0.0),
-                        numbers.getOrDefault("dishesADay", 0.0),
-                        numbers.getOrDefault("loadsAWeek", 0.0),
-                        typed.getOrDefault("sink", ""),
-                        typed.getOrDefault("tub", ""),
-                        typed.getOrDefault("machine", ""))));
+                        (int) Math.rint(numbers.getOrDefault(HabitAsked.PEOPLE.code(), 0.0)),
+                        numbers.getOrDefault(HabitAsked.WASHES.code(), 0.0),
+                        numbers.getOrDefault(HabitAsked.BATHS.code(), 0.0),
+                        numbers.getOrDefault(HabitAsked.DISHES.code(), 0.0),
+                        numbers.getOrDefault(HabitAsked.LOADS.code(), 0.0),
+                        typed.getOrDefault(HabitAsked.SINK.code(), ""),
+                        typed.getOrDefault(HabitAsked.TUB.code(), ""),
+                        typed.getOrDefault(HabitAsked.MACHINE.code(), ""))));
     }
 
     @Override
@@ -196,7 +237,8 @@ final class SurveyDesk implements SurveyApp {
     }
 
     @Override
-    public SurveyView.House climateEstimate(Map<String, String> typed) {
+    public SurveyView.House climateEstimate(Map<String, String> remembered) {
+        Map<String, String> typed = inUnits().temperatures(remembered, List.of("warmest", "coldest"));
         List<Fault> faults = new ArrayList<>();
         double warmestC = number(typed, "warmest", faults);
         double coldestC = number(typed, "coldest", faults);
@@ -249,49 +291,101 @@ final class SurveyDesk implements SurveyApp {
     public RebuildView.Taken take() {
         List<Fault> open = store.survey().open();
         refuse(open);
-        String kept = store.replace(store.survey().design());
+        String kept = store.replace(store.survey().design(), Trail.How.MEASURED);
         return new RebuildView.Taken(
                 "It is your design now. The one from before is kept in your folder as " + kept + ".", kept);
     }
 
     private SurveyView.House keep(Survey survey) {
         store.keep(survey);
-        return view(survey);
+        return inUnits().house(view(survey));
     }
 
-    private static void refuse(List<Fault> faults) {
+    private void refuse(List<Fault> faults) {
         if (!faults.isEmpty()) {
-            throw new RefusedException(faults);
+            throw shown().said(new RefusedException(faults));
         }
     }
 
+    private Shown shown() {
+        return new Shown(store.units());
+    }
+
+    private SurveyUnits inUnits() {
+        return new SurveyUnits(shown());
+    }
+
     private static SurveyView.House view(Survey survey) {
+        Design told = survey.sketch().told();
         Map<String, DesignFields.Value> values = new TreeMap<>();
-        DesignFields.of(survey.sketch().told()).forEach(value -> values.put(value.path(), value));
+        DesignFields.of(told).forEach(value -> values.put(value.path(), value));
+        Map<Station, Grounds> grounds = Station.grounds(survey.whole().told());
         List<SurveyView.Station> stations = new ArrayList<>();
         for (Station station : Station.values()) {
+            Grounds own = grounds.getOrDefault(station, new Grounds(0, 0, 0));
+            SurveyView.Run run =
+                    switch (station) {
+                        case HOT_RUN -> run(survey, Closing.Run.HOT);
+                        case COLD_RUN -> run(survey, Closing.Run.COLD);
+                        default -> SurveyView.Run.NONE;
+                    };
             stations.add(new SurveyView.Station(
                     station.code(),
                     station.label(),
                     station.help().metric(),
                     station.paths().stream()
-                            .map(path -> question(survey.sketch().told(), path, values))
+                            .map(path -> question(told, path, values))
                             .toList(),
-                    switch (station) {
-                        case HOT_RUN -> run(survey, Closing.Run.HOT);
-                        case COLD_RUN -> run(survey, Closing.Run.COLD);
-                        default -> SurveyView.Run.NONE;
-                    },
+                    run,
                     station == Station.TAPS
-                            ? survey.sketch().told().taps().stream()
-                                    .map(SurveyDesk::tap)
-                                    .toList()
-                            : List.of()));
+                            ? told.taps().stream().map(tap -> tap(told, tap)).toList()
+                            : List.of(),
+                    station == Station.TAPS
+                            ? told.trunk().map(SurveyDesk::trunk).orElse(SurveyView.TrunkLine.NONE)
+                            : SurveyView.TrunkLine.NONE,
+                    standing(own, run),
+                    own.own() && run.closes()));
         }
         List<SurveyView.Dwelling> dwellings = Stream.of(Dwelling.values())
                 .map(dwelling -> new SurveyView.Dwelling(dwelling.code(), dwelling.label()))
                 .toList();
-        return new SurveyView.House(survey.sketch().told().name(), stations, standing(survey), dwellings);
+        return new SurveyView.House(told.name(), stations, standing(survey, stations), habits(survey), dwellings);
+    }
+
+    private static List<SurveyView.Habit> habits(Survey survey) {
+        List<String> taps =
+                survey.sketch().told().taps().stream().map(Tap::name).toList();
+        return taps.isEmpty()
+                ? List.of()
+                : Stream.of(HabitAsked.values())
+                        .map(asked -> new SurveyView.Habit(
+                                asked.code(),
+                                asked.label(),
+                                survey.habits()
+                                        .map(asked::told)
+                                        .orElseGet(() -> asked.isTap()
+                                                ? taps.get(Math.min(asked.likeliestTap(), taps.size() - 1))
+                                                : asked.usual()),
+                                asked.isTap() ? taps : List.of()))
+                        .toList();
+    }
+
+    /** How far a station is, in a few words. */
+    private static String standing(Grounds own, SurveyView.Run run) {
+        if (!run.closes()) {
+            return "does not end where it has to";
+        }
+        List<String> parts = new ArrayList<>();
+        if (own.yours() > 0) {
+            parts.add(own.yours() + " yours");
+        }
+        if (own.assumed() > 0) {
+            parts.add(own.assumed() + " assumed");
+        }
+        if (own.borrowed() > 0) {
+            parts.add(own.borrowed() + " borrowed");
+        }
+        return parts.isEmpty() ? "nothing told" : String.join(", ", parts);
     }
 
     private static SurveyView.Question question(Design told, String path, Map<String, DesignFields.Value> values) {
@@ -323,6 +417,10 @@ final class SurveyDesk implements SurveyApp {
                 survey.run(run).stream().map(SurveyDesk::piece).toList(),
                 closing.map(found -> found.words().metric()).orElse("Not walked yet; its pipes are borrowed."),
                 closing.map(Closing::closes).orElse(true),
+                closing.map(found -> found.moved().stream()
+                                .map(moved -> moved.words().metric())
+                                .toList())
+                        .orElse(List.of()),
                 closing.map(found -> found.mends().stream()
                                 .map(mend -> mend.words().metric())
                                 .toList())
@@ -343,35 +441,93 @@ final class SurveyDesk implements SurveyApp {
                 pipe.lagging()
                         .map(lagging -> shown(lagging.thicknessMm(), "mm"))
                         .orElse(""),
-                shown(pipe.aroundC(), "°C"),
+                pipe.outdoors() ? OUTDOORS : shown(pipe.aroundC(), "°C"),
                 pipe.measured() ? MEASURED : GUESSED);
     }
 
-    private static SurveyView.TapLine tap(Tap tap) {
+    private static SurveyView.TrunkLine trunk(Trunk trunk) {
+        return new SurveyView.TrunkLine(
+                trunk.tube(),
+                shown(trunk.lengthM(), "m"),
+                Integer.toString(trunk.fittings().getOrDefault("elbow90", 0)));
+    }
+
+    /** A piece as its line is typed, in metric units. */
+    private static Map<String, String> row(WalkedPipe pipe) {
+        SurveyView.Piece piece = piece(pipe);
+        return Map.of(
+                "length", piece.length(),
+                "slope", piece.slope(),
+                "laggingThickness", piece.laggingThickness(),
+                "around", piece.around());
+    }
+
+    /** A tap as its line is typed, in metric units. */
+    private static Map<String, String> row(Design told, Tap tap) {
+        SurveyView.TapLine line = tap(told, tap);
+        return Map.of("level", line.level(), "length", line.length(), "mixer", line.mixer());
+    }
+
+    private static SurveyView.TapLine tap(Design told, Tap tap) {
         return new SurveyView.TapLine(
                 tap.name(),
                 shown(tap.levelM(), "m"),
                 tap.tube(),
                 shown(tap.lengthM(), "m"),
                 Integer.toString(tap.fittings().getOrDefault("elbow90", 0)),
-                tap.mixerC().isPresent() ? shown(tap.mixerC().getAsDouble(), "°C") : NONE);
+                tap.mixerC().isPresent() ? shown(tap.mixerC().getAsDouble(), "°C") : NONE,
+                told.onTrunk(tap) ? SHARED : "tank");
     }
 
     private static String shown(double value, String unit) {
         return Numeral.withUnit(Numeral.typed(value, DIGITS), unit);
     }
 
-    private static SurveyView.Standing standing(Survey survey) {
+    private static SurveyView.Standing standing(Survey survey, List<SurveyView.Station> stations) {
         Survey.Standing standing = survey.standing();
-        List<String> open = standing.open().stream().map(Fault::line).toList();
+        List<String> open = standing.open().stream().map(SurveyDesk::line).toList();
         Grounds grounds = standing.grounds();
+        String sketch = " It is a sketch, not for cutting: ";
         String words = grounds.words()
                 + (open.isEmpty()
-                        ? " All fits together."
-                        : " It is a sketch, not for cutting: something does not fit together yet.");
+                        ? grounds.own() ? " All fits together." : sketch + "all fits together, but on another's values."
+                        : sketch + "something does not fit together yet.");
         List<String> doubts =
                 standing.doubts().stream().map(doubt -> doubt.metric()).toList();
         return new SurveyView.Standing(
-                grounds.yours(), grounds.assumed(), grounds.borrowed(), !open.isEmpty(), words, open, doubts);
+                grounds.yours(),
+                grounds.assumed(),
+                grounds.borrowed(),
+                !open.isEmpty(),
+                words,
+                next(stations, open),
+                survey.plan().map(plan -> plan.words().metric()).orElse(""),
+                open,
+                doubts);
+    }
+
+    /** What does not fit is mended first; then what is borrowed is measured, in walking order. */
+    private static String next(List<SurveyView.Station> stations, List<String> open) {
+        for (int i = 0; i < stations.size(); i++) {
+            SurveyView.Station station = stations.get(i);
+            if (!station.done()) {
+                return "Next: " + (i + 1) + ", " + station.label() + " (" + station.standing() + ").";
+            }
+        }
+        return open.isEmpty()
+                ? "Nothing is borrowed any more: make it your design."
+                : "Everything is told; mend what does not fit.";
+    }
+
+    /** What does not fit, as the person who measured it would say it. */
+    private static String line(Fault fault) {
+        boolean run = Stream.of(Closing.Run.values()).anyMatch(one -> one.path().equals(fault.path()));
+        if (run) {
+            return fault.given();
+        }
+        String place =
+                Station.of(fault.path()).map(station -> station.label() + ": ").orElse("");
+        String label = DesignFields.at(fault.path()).map(DesignField::label).orElse(fault.path());
+        return place + new Fault(label, fault.given(), fault.allowed(), fault.why()).line();
     }
 }

@@ -13,9 +13,21 @@ public final class SurveyView {
      * @param name what it is called
      * @param stations where one stops on the way round it, in order
      * @param standing how far it is
+     * @param habits what is asked about what people do with hot water
      * @param dwellings what it can be begun from besides the learner's design
      */
-    public record House(String name, List<Station> stations, Standing standing, List<Dwelling> dwellings) {}
+    public record House(
+            String name, List<Station> stations, Standing standing, List<Habit> habits, List<Dwelling> dwellings) {}
+
+    /**
+     * A question about what people do with hot water.
+     *
+     * @param name its name, to be sent back with the answer
+     * @param label what is asked for
+     * @param now what was told, or what is usual
+     * @param taps names of the taps to choose from; empty where a number is asked for
+     */
+    public record Habit(String name, String label, String now, List<String> taps) {}
 
     /**
      * An example dwelling.
@@ -33,6 +45,8 @@ public final class SurveyView {
      * @param borrowed how many are copied from the example still
      * @param sketch true while something does not fit, so that nothing may be cut by it
      * @param words all that in a sentence
+     * @param next what to do next, in a sentence
+     * @param plan how the pipes close seen from above; empty where that cannot be told
      * @param open what does not fit, a line each
      * @param doubts what looks like a slip, a question each
      */
@@ -42,6 +56,8 @@ public final class SurveyView {
             int borrowed,
             boolean sketch,
             String words,
+            String next,
+            String plan,
             List<String> open,
             List<String> doubts) {}
 
@@ -54,9 +70,20 @@ public final class SurveyView {
      * @param questions what is asked there; none where pipes or taps are walked instead
      * @param run the run of pipe that is walked there; its code is empty where none is
      * @param taps the taps; none at other stations
+     * @param trunk the pipe that several taps share; its texts are blank where none is
+     * @param standing how far it is, in a few words
+     * @param done whether nothing is left to be told there
      */
     public record Station(
-            String code, String label, String help, List<Question> questions, Run run, List<TapLine> taps) {}
+            String code,
+            String label,
+            String help,
+            List<Question> questions,
+            Run run,
+            List<TapLine> taps,
+            TrunkLine trunk,
+            String standing,
+            boolean done) {}
 
     /**
      * One question.
@@ -89,11 +116,13 @@ public final class SurveyView {
      * @param pieces as walked; none where the run is borrowed
      * @param words whether it ends where it has to
      * @param closes whether it does
+     * @param moved which guessed pieces were moved to close it, and by how much, a sentence each
      * @param mends what may be wrong where it does not
      */
-    public record Run(String code, List<Piece> pieces, String words, boolean closes, List<String> mends) {
+    public record Run(
+            String code, List<Piece> pieces, String words, boolean closes, List<String> moved, List<String> mends) {
 
-        static final Run NONE = new Run("", List.of(), "", true, List.of());
+        static final Run NONE = new Run("", List.of(), "", true, List.of(), List.of());
     }
 
     /**
@@ -109,7 +138,7 @@ public final class SurveyView {
      * @param tube its tube
      * @param lagging material of its lagging, {@code none} for a bare tube
      * @param laggingThickness how thick that is
-     * @param around temperature around it while the fire burns
+     * @param around temperature around it while the fire burns, or {@code outdoors}
      * @param measured {@code measured} or {@code guessed}
      */
     public record Piece(
@@ -135,6 +164,20 @@ public final class SurveyView {
      * @param length length of its pipe
      * @param elbows90 elbows of 90° on the way
      * @param mixer hottest water past its mixing valve; {@code none} where it has none
+     * @param from {@code tank} for a pipe of its own, {@code shared pipe} for one that leaves the trunk
      */
-    public record TapLine(String name, String level, String tube, String length, String elbows90, String mixer) {}
+    public record TapLine(
+            String name, String level, String tube, String length, String elbows90, String mixer, String from) {}
+
+    /**
+     * The pipe from the tank that several taps share, each value as it may be typed back; all blank where there is none.
+     *
+     * @param tube its tube
+     * @param length its length
+     * @param elbows90 elbows of 90° on the way
+     */
+    public record TrunkLine(String tube, String length, String elbows90) {
+
+        static final TrunkLine NONE = new TrunkLine("", "", "");
+    }
 }

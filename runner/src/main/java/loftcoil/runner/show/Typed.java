@@ -11,6 +11,7 @@ import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.words.Numeral;
 import loftcoil.runner.check.AnswerText;
+import loftcoil.runner.check.ClockText;
 import loftcoil.runner.unit.QuantityKind;
 import loftcoil.runner.unit.UnitText;
 import loftcoil.runner.unit.WrittenUnit;
@@ -30,6 +31,12 @@ final class Typed {
     private static final Pattern ONE_IN =
             Pattern.compile("(?i)^([-−–]?)\\s*(\\d+(?:[.,]\\d+)?)\\s*(?:in|:)\\s*(\\d+(?:[.,]\\d+)?)$");
 
+    /** So many inches in each foot. */
+    private static final Pattern IN_PER_FT =
+            Pattern.compile("(?i)^(.*?)\\s*in(?:ch(?:es)?)?\\s*(?:/|per|a|in each)\\s*(?:ft|foot)$");
+
+    private static final double INCHES_IN_FOOT = 12;
+    private static final String SLOPE = "mm/m";
     private static final int DIGITS = 9;
     private static final double MM_PER_M = 1000;
 
@@ -59,7 +66,38 @@ final class Typed {
                     .map(one -> Numeral.typed(number(one, "", path), DIGITS))
                     .collect(Collectors.joining(", "));
         }
-        return Numeral.typed(number(plain, field.unit(), path), DIGITS);
+        return numberText(plain, field.unit(), path);
+    }
+
+    /** Whether a number was typed and nothing behind it. */
+    static boolean isBareNumber(String typed) {
+        return AnswerText.read(typed) instanceof AnswerText.Amount amount
+                && amount.unit().isEmpty()
+                && !typed.contains("%");
+    }
+
+    /**
+     * A number in a unit as text that a design takes, or an hour of the day; text that is no number stays for the design to judge.
+     *
+     * @throws RefusedException where there is no number, or its unit does not fit
+     */
+    static String numberText(String typed, String unit, String path) {
+        if (Shown.isClock(path)) {
+            return hour(typed, path);
+        }
+        return unit.equals(SLOPE)
+                ? Numeral.typed(slopeMmPerM(typed, path), DIGITS)
+                : Numeral.typed(number(typed, unit, path), DIGITS);
+    }
+
+    private static String hour(String typed, String path) {
+        return ClockText.read(typed)
+                .map(clock -> Numeral.typed(clock.hours(), DIGITS))
+                .orElseThrow(() -> new RefusedException(List.of(new Fault(
+                        path,
+                        "“" + typed.strip() + "”",
+                        "a time of day",
+                        "write it as 17:30, 5:30 pm or half past five in the afternoon"))));
     }
 
     /** A tube said as outer diameter by wall, as the table writes that; any other as it is. */
@@ -80,6 +118,10 @@ final class Typed {
             double slope =
                     Double.parseDouble(point(oneIn.group(2))) / Double.parseDouble(point(oneIn.group(3))) * MM_PER_M;
             return oneIn.group(1).isEmpty() ? slope : -slope;
+        }
+        Matcher inFoot = IN_PER_FT.matcher(plain);
+        if (inFoot.matches()) {
+            return number(inFoot.group(1), "", path) / INCHES_IN_FOOT * MM_PER_M;
         }
         return number(plain.replaceAll("(?i)\\s*mm\\s*/\\s*m$", ""), "", path, plain.contains("%") ? MM_PER_M : 1);
     }

@@ -5,7 +5,6 @@ import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.util.List;
 import java.util.Optional;
-import loftcoil.runner.lesson.Drag;
 import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.progress.LessonProgress;
 
@@ -24,8 +23,16 @@ public final class View {
      * @param open name of the lesson to open first
      * @param folder where the learner's work is kept
      * @param notices things the learner should know, such as a damaged file that was set aside
+     * @param units whose units all is shown in: {@code metric} or {@code us}
+     * @param unitsSaid whether somebody chose them; else they are asked for
      */
-    public record Course(List<LessonLine> lessons, String open, String folder, List<String> notices) {}
+    public record Course(
+            List<LessonLine> lessons,
+            String open,
+            String folder,
+            List<String> notices,
+            String units,
+            boolean unitsSaid) {}
 
     /**
      * One lesson in the list.
@@ -86,11 +93,12 @@ public final class View {
      * @param drag the value to drag, if any
      * @param folds lines of preparation that a face leaves out of sight until they are asked for
      */
-    public record Snippet(String id, String source, String original, boolean ran, Optional<Drag> drag, List<Fold> folds)
+    public record Snippet(
+            String id, String source, String original, boolean ran, Optional<Slider> drag, List<Fold> folds)
             implements Step {
 
         /** With the folds that its text has. */
-        public Snippet(String id, String source, String original, boolean ran, Optional<Drag> drag) {
+        public Snippet(String id, String source, String original, boolean ran, Optional<Slider> drag) {
             this(id, source, original, ran, drag, Preparation.of(source));
         }
     }
@@ -206,8 +214,29 @@ public final class View {
      *
      * @param current the decided value, as the design has it
      * @param safety what the design's dangers come to with it, the year left open
+     * @param effect what the decision changed, the year left open; empty where the answer is one of before
      */
-    public record Stands(String current, Safety safety) {}
+    public record Stands(String current, Safety safety, Optional<Effect> effect) {}
+
+    /**
+     * What the last change of the design comes to.
+     *
+     * @param number the state in the design's history that it made
+     * @param danger in a sentence, where it brings a danger or a caution; empty where it brings neither
+     * @param lines the few figures that matter, before and after
+     * @param raised cautions that come with it
+     * @param settled cautions that are gone with it
+     * @param moved what moved with it without being named, such as pipes that are stretched
+     * @param open what is not judged yet, in a sentence; empty where all is
+     */
+    public record Effect(
+            int number,
+            String danger,
+            List<RebuildView.Line> lines,
+            List<Finding> raised,
+            List<Finding> settled,
+            List<String> moved,
+            String open) {}
 
     /**
      * The one verdict on a design's dangers.
@@ -342,6 +371,18 @@ public final class View {
      * @param safety what its dangers come to, the year left open
      */
     public record Design(String name, Picture picture, List<Figure> figures, String circulates, Safety safety) {}
+
+    /**
+     * A place in the course that was searched for.
+     *
+     * @param kind {@code lesson}, {@code caution}, {@code java}, {@code question} or {@code word}
+     * @param lesson name of its lesson; empty for a word
+     * @param step name of the step, or of a word within its address
+     * @param where what the lesson is called; empty for a word
+     * @param head the heading it stands under, the question's label, or the word
+     * @param excerpt some words around what was found
+     */
+    public record Found(String kind, String lesson, String step, String where, String head, String excerpt) {}
 
     /** A labelled figure. */
     public record Figure(String label, String value) {}

@@ -1,5 +1,7 @@
 package loftcoil.runner.show;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.design.Design;
@@ -11,8 +13,11 @@ import loftcoil.engine.sheet.Sheet;
  */
 final class WholeSheets {
 
+    /** The design as it is, the one before, and one to go back to. */
+    private static final int MOST = 3;
+
     private final LearnerStore store;
-    private Optional<Sheet> last = Optional.empty();
+    private final Map<Design, Sheet> made = new LinkedHashMap<>();
     private final Object building = new Object();
     private Optional<BuildSheet> lastBuild = Optional.empty();
 
@@ -22,10 +27,17 @@ final class WholeSheets {
 
     /** The sheet of the design as it is when its turn has come: one that was changed while others waited is never marched. */
     synchronized Sheet sheet() {
-        Design design = store.design();
-        Sheet sheet = last.filter(made -> made.design().equals(design))
-                .orElseGet(() -> Sheet.whole(design, Sheet.USUAL_TANK_C));
-        last = Optional.of(sheet);
+        return sheet(store.design());
+    }
+
+    /** The sheet of a design; the last few are kept, since a decision is set beside the one before. */
+    synchronized Sheet sheet(Design design) {
+        Optional<Sheet> known = Optional.ofNullable(made.remove(design));
+        Sheet sheet = known.orElseGet(() -> Sheet.whole(design, Sheet.USUAL_TANK_C));
+        made.put(design, sheet);
+        if (made.size() > MOST) {
+            made.remove(made.keySet().iterator().next());
+        }
         return sheet;
     }
 

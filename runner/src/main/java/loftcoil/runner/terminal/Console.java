@@ -2,6 +2,7 @@ package loftcoil.runner.terminal;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.jline.reader.Completer;
 
 /** Lines out and lines in: what the terminal face needs of a terminal, so that tests can play one. */
@@ -35,6 +36,16 @@ interface Console {
      * @return the text as left; empty where the learner broke off
      */
     Optional<String> edit(String text, Completer completer);
+
+    /**
+     * Does something that may take long. Meanwhile Ctrl+C stops it, and only it; after a second the learner is told so.
+     *
+     * @param work what is done
+     * @param stop stops it; called from another thread, perhaps more than once
+     */
+    default <T> T running(Supplier<T> work, Runnable stop) {
+        return work.get();
+    }
 
     /** Prints each line. */
     default void say(List<String> lines) {

@@ -2,6 +2,11 @@ package loftcoil.runner.terminal;
 
 import java.io.IOException;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 import org.jline.reader.Completer;
 import org.jline.reader.EOFError;
 import org.jline.reader.EndOfFileException;
@@ -18,6 +23,9 @@ import org.jline.utils.AttributedStyle;
 final class JLineConsole implements Console, AutoCloseable {
 
     private static final int WIDEST = 88;
+
+    /** Where nobody tells the width: fits every terminal, however narrow. */
+    private static final int NARROW = 60;
 
     private final Terminal terminal;
     private final LineReader reader;
@@ -47,8 +55,37 @@ final class JLineConsole implements Console, AutoCloseable {
 
     @Override
     public int width() {
-        int columns = terminal.getWidth();
-        return columns <= 0 ? WIDEST : Math.max(30, Math.min(WIDEST, columns - 2));
+        int columns = dumb() ? columnsTold().orElse(NARROW) : terminal.getWidth();
+        return columns <= 0 ? NARROW : Math.max(30, Math.min(WIDEST, columns - 2));
+    }
+
+    private boolean dumb() {
+        return terminal.getType().startsWith(Terminal.TYPE_DUMB);
+    }
+
+    /** A plain terminal does not tell how wide it is; shells do, where they export it. */
+    private static OptionalInt columnsTold() {
+        String told = System.getenv("COLUMNS");
+        return told != null && told.matches("\\d{1,4}") ? OptionalInt.of(Integer.parseInt(told)) : OptionalInt.empty();
+    }
+
+    @Override
+    public <T> T running(Supplier<T> work, Runnable stop) {
+        Terminal.SignalHandler before = terminal.handle(Terminal.Signal.INT, signal -> stop.run());
+        ScheduledExecutorService watch = Executors.newSingleThreadScheduledExecutor(this::background);
+        try {
+            watch.schedule(() -> say("Running. Ctrl+C stops it."), 1, TimeUnit.SECONDS);
+            return work.get();
+        } finally {
+            watch.shutdownNow();
+            terminal.handle(Terminal.Signal.INT, before);
+        }
+    }
+
+    private Thread background(Runnable deed) {
+        Thread thread = new Thread(deed, "says that it runs");
+        thread.setDaemon(true);
+        return thread;
     }
 
     @Override
@@ -64,7 +101,8 @@ final class JLineConsole implements Console, AutoCloseable {
 
     @Override
     public void warn(String text) {
-        say(new AttributedString(text, AttributedStyle.DEFAULT.foreground(AttributedStyle.YELLOW)).toAnsi(terminal));
+        // Bold in the terminal's own colour: what is yellow on one ground cannot be read on another.
+        say(new AttributedString(text, AttributedStyle.BOLD).toAnsi(terminal));
     }
 
     @Override

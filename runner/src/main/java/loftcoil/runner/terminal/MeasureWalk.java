@@ -78,9 +78,14 @@ final class MeasureWalk {
     private void list() {
         SurveyView.House house = survey.house();
         for (int i = 0; i < house.stations().size(); i++) {
-            console.say("%3d  %s".formatted(i + 1, house.stations().get(i).label()));
+            SurveyView.Station station = house.stations().get(i);
+            say("%3d  %s: %s".formatted(i + 1, station.label(), station.standing()));
         }
         say(house.standing().words());
+        if (!house.standing().plan().isEmpty()) {
+            say(house.standing().plan());
+        }
+        say(house.standing().next());
         house.standing().open().forEach(this::warn);
         house.standing().doubts().forEach(doubt -> say("Is this so? " + doubt));
     }
@@ -90,7 +95,7 @@ final class MeasureWalk {
         say(station.help());
         switch (station.code()) {
             case "hot-run", "cold-run" -> run(station.run());
-            case "taps" -> taps(station.taps());
+            case "taps" -> taps(station);
             case "climate" -> {
                 if (ask("Is there a table to read from? yes, no", "no").equals("yes")) {
                     questions(station);
@@ -178,6 +183,7 @@ final class MeasureWalk {
                 .orElse(run);
         if (walked.closes()) {
             say(walked.words());
+            walked.moved().forEach(moved -> say("  - " + moved));
         } else {
             warn(walked.words());
             say("What may be wrong:");
@@ -200,7 +206,9 @@ final class MeasureWalk {
         if (way.equals(ALONG)) {
             piece.put(
                     "slope", ask("How much higher its far end is for each m, such as 20 mm/m, 1 in 50, -1 in 40", "0"));
-            piece.put("heading", ask("Compass direction it leads in, from north; Enter where nobody took it", ""));
+            piece.put(
+                    "heading",
+                    ask("Which way it turns: left, right, straight, or a compass direction such as 90 or SE", ""));
         }
         piece.put("elbows90", ask("Elbows of 90° where it begins", "0"));
         piece.put("elbows45", ask("Elbows of 45° where it begins", "0"));
@@ -214,11 +222,24 @@ final class MeasureWalk {
         return piece;
     }
 
-    private void taps(List<SurveyView.TapLine> now) {
-        now.forEach(tap -> say("  " + tap.name() + ": mouth at " + tap.level() + ", " + tap.length() + " of "
-                + tap.tube() + ", mixing valve: " + tap.mixer()));
+    private void taps(SurveyView.Station station) {
+        if (!station.trunk().length().isEmpty()) {
+            say("  shared pipe: " + station.trunk().length() + " of "
+                    + station.trunk().tube());
+        }
+        station.taps()
+                .forEach(tap -> say("  " + tap.name() + ": mouth at " + tap.level() + ", " + tap.length() + " of "
+                        + tap.tube() + " from the " + tap.from() + ", mixing valve: " + tap.mixer()));
         if (!ask("Tell the taps anew? yes, no", "no").equals("yes")) {
             return;
+        }
+        Map<String, String> trunk = new HashMap<>();
+        trunk.put(
+                "length", ask("Length of a pipe from the tank that several taps share; Enter where there is none", ""));
+        boolean shared = !trunk.getOrDefault("length", "").isEmpty();
+        if (shared) {
+            trunk.put("tube", ask("Tube of that pipe, such as 28 mm × 1 mm", ""));
+            trunk.put("elbows90", ask("Elbows of 90° on it", "0"));
         }
         List<Map<String, String>> taps = new ArrayList<>();
         while (true) {
@@ -226,15 +247,23 @@ final class MeasureWalk {
             if (name.isEmpty()) {
                 break;
             }
-            taps.add(Map.of(
-                    "name", name,
-                    "level", ask("Its mouth above the floor", ""),
-                    "tube", ask("Tube that leads to it, such as 22 mm × 1 mm", ""),
-                    "length", ask("Length of that pipe", ""),
-                    "elbows90", ask("Elbows of 90° on the way", "0"),
-                    "mixer", ask("Hottest water past its mixing valve, or none", "none")));
+            taps.add(tap(name, shared));
         }
-        survey.taps(taps);
+        survey.taps(trunk, taps);
+    }
+
+    private Map<String, String> tap(String name, boolean shared) {
+        Map<String, String> tap = new HashMap<>();
+        tap.put("name", name);
+        tap.put(
+                "from",
+                shared ? ask("From the shared pipe or from the tank? shared pipe, tank", "shared pipe") : "tank");
+        tap.put("level", ask("Its mouth above the floor", ""));
+        tap.put("tube", ask("Tube that leads to it, such as 22 mm × 1 mm", ""));
+        tap.put("length", ask("Length of that pipe", ""));
+        tap.put("elbows90", ask("Elbows of 90° on the way", "0"));
+        tap.put("mixer", ask("Hottest water past its mixing valve, or none", "none"));
+        return tap;
     }
 
     private void estimate() {
@@ -254,24 +283,16 @@ final class MeasureWalk {
     }
 
     private void habits() {
-        List<String> taps = survey.house().stations().stream()
-                .flatMap(station -> station.taps().stream())
-                .map(SurveyView.TapLine::name)
-                .toList();
-        if (taps.isEmpty()
+        List<SurveyView.Habit> asked = survey.house().habits();
+        if (asked.isEmpty()
                 || !ask("Tell what is drawn by your habits? yes, no", "yes").equals("yes")) {
             return;
         }
-        String named = " (" + String.join(", ", taps) + ")";
         Map<String, String> habits = new HashMap<>();
-        habits.put("people", ask("How many people live there", "2"));
-        habits.put("washesAWeek", ask("Low showers or washes in a tub, each person, a week", "7"));
-        habits.put("bathsAWeek", ask("Full baths, each person, a week", "0"));
-        habits.put("dishesADay", ask("Times a day that dishes are washed by hand", "2"));
-        habits.put("loadsAWeek", ask("Machine loads a week that take hot water from the tank", "0"));
-        habits.put("sink", ask("Tap for hands and dishes" + named, taps.get(0)));
-        habits.put("tub", ask("Tap for washes and baths" + named, taps.get(Math.min(1, taps.size() - 1))));
-        habits.put("machine", ask("Tap for the machine" + named, taps.get(taps.size() - 1)));
+        for (SurveyView.Habit habit : asked) {
+            String named = habit.taps().isEmpty() ? "" : " (" + String.join(", ", habit.taps()) + ")";
+            habits.put(habit.name(), ask(habit.label() + named, habit.now()));
+        }
         caught(() -> survey.habits(habits));
     }
 

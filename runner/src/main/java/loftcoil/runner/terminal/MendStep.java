@@ -13,12 +13,16 @@ import java.util.stream.Stream;
 import loftcoil.engine.words.Numeral;
 import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.show.MendView;
+import loftcoil.runner.show.Slider;
 import loftcoil.runner.show.View;
 
 /** A faulty system to mend in the terminal: changes are typed one by one, then it is judged. */
 final class MendStep {
 
-    private static final Set<String> COMMANDS = Set.of("q", "b", "w", "d", "r", "n", "h", "t", "?");
+    private static final Set<String> COMMANDS =
+            Set.of("q", "b", "w", "c", "d", "f", "g", "r", "n", "h", "t", "u", "o", "!", "?");
+
+    private static final int DIGITS = 12;
 
     private final LearnerApp bench;
     private final Console console;
@@ -116,7 +120,7 @@ final class MendStep {
         Optional<MendView.Lever> lever = find(start.levers(), name);
         if (lever.isEmpty()) {
             console.warn("“" + line + "” is no change; type for example 1 = "
-                    + start.levers().get(0).found() + ", with a number from 1 to "
+                    + start.levers().get(0).shownFound() + ", with a number from 1 to "
                     + start.levers().size() + ".");
             return;
         }
@@ -143,7 +147,16 @@ final class MendStep {
     /** An option may be named by its letter. */
     private static String option(MendView.Lever lever, String value) {
         int letter = value.length() == 1 ? Character.toLowerCase(value.charAt(0)) - 'a' : -1;
-        return letter >= 0 && letter < lever.options().size() ? lever.options().get(letter) : value;
+        if (letter >= 0 && letter < lever.options().size()) {
+            return lever.options().get(letter);
+        }
+        int option = lever.shownOptions().indexOf(value);
+        return option >= 0
+                ? lever.options().get(option)
+                : lever.slider()
+                        .flatMap(slider -> slider.typed(value))
+                        .map(number -> Numeral.typed(number, DIGITS))
+                        .orElse(value);
     }
 
     private String text() {
@@ -190,10 +203,9 @@ final class MendStep {
         for (MendView.Lever lever : now.levers()) {
             number++;
             List<String> lines = new ArrayList<>();
-            String found = lever.value().equals(lever.found()) ? "" : " (as found " + lever.found() + ")";
+            String found = lever.value().equals(lever.found()) ? "" : " (as found " + lever.shownFound() + ")";
             lines.addAll(Wrap.lines(
-                    "%2d. %s: %s %s%s".formatted(number, lever.label(), lever.value(), lever.unit(), found),
-                    console.width()));
+                    "%2d. %s: %s%s".formatted(number, lever.label(), lever.shownValue(), found), console.width()));
             lines.addAll(Wrap.lines("    " + allowed(lever), console.width()));
             lines.forEach(console::say);
         }
@@ -202,12 +214,8 @@ final class MendStep {
     private static String allowed(MendView.Lever lever) {
         List<String> options = new ArrayList<>();
         for (int i = 0; i < lever.options().size(); i++) {
-            options.add((char) ('a' + i) + " " + lever.options().get(i));
+            options.add((char) ('a' + i) + " " + lever.shownOptions().get(i));
         }
-        return lever.stops()
-                .map(stops ->
-                        Numeral.typed(stops.from(), 6) + " to " + Numeral.typed(stops.to(), 6) + " " + lever.unit())
-                .map(String::strip)
-                .orElse(String.join(", ", options));
+        return lever.slider().map(Slider::range).orElse(String.join(", ", options));
     }
 }

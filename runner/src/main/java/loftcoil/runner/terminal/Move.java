@@ -16,6 +16,13 @@ sealed interface Move {
      * To another lesson.
      *
      * @param lessonId its name
+     * @param stepId the step to go to; empty for where the learner was
      */
-    record To(String lessonId) implements Move {}
+    record To(String lessonId, String stepId) implements Move {
+
+        /** To where the learner was in it. */
+        To(String lessonId) {
+            this(lessonId, "");
+        }
+    }
 }

@@ -13,7 +13,8 @@ import loftcoil.runner.show.View;
 /** A question, a guess or a decision in the terminal. */
 final class QuestionStep {
 
-    private static final Set<String> COMMANDS = Set.of("q", "b", "w", "d", "r", "n", "h", "t", "?");
+    private static final Set<String> COMMANDS =
+            Set.of("q", "b", "w", "c", "d", "f", "g", "r", "n", "h", "t", "u", "o", "!", "?");
 
     private final LearnerApp bench;
     private final Console console;
@@ -136,13 +137,30 @@ final class QuestionStep {
     }
 
     private boolean settles(String typed) {
-        View.Reply reply = bench.answer(lessonId, question.id(), typed);
+        View.Reply reply = console.running(() -> bench.answer(lessonId, question.id(), typed), bench::stop);
         boolean settled = ReplyText.say(console, reply);
+        reply.stands().flatMap(View.Stands::effect).ifPresent(quick -> EffectText.lines(effect(quick), console.width())
+                .forEach(console::say));
         // Who waits here anyway is told the whole verdict, and only it: half of one could read as calm.
         reply.stands().map(View.Stands::safety).map(this::judged).ifPresent(safety -> SafetyText.lines(safety).stream()
                 .flatMap(line -> Wrap.lines(line, console.width()).stream())
                 .forEach(console::say));
         return settled;
+    }
+
+    /** With the year, and what was said at once of pipes that moved with it. */
+    private View.Effect effect(View.Effect quick) {
+        View.Effect whole = bench.effect();
+        return whole.number() == quick.number()
+                ? new View.Effect(
+                        whole.number(),
+                        whole.danger(),
+                        whole.lines(),
+                        whole.raised(),
+                        whole.settled(),
+                        quick.moved(),
+                        whole.open())
+                : quick;
     }
 
     private View.Safety judged(View.Safety quick) {

@@ -5,9 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import loftcoil.engine.words.Numeral;
-import loftcoil.runner.lesson.Drag;
 import loftcoil.runner.show.LearnerApp;
+import loftcoil.runner.show.Slider;
 import loftcoil.runner.show.View;
 import org.jline.reader.Candidate;
 import org.jline.reader.Completer;
@@ -28,7 +27,7 @@ final class SnippetStep {
         this.lessonId = lessonId;
         this.snippet = snippet;
         this.source = snippet.source();
-        snippet.drag().ifPresent(drag -> dragged.put(drag.variable(), drag.start()));
+        snippet.drag().ifPresent(drag -> dragged.put(drag.variable(), drag.metric(drag.start())));
     }
 
     Move walk(Function<String, Optional<Move>> common) {
@@ -97,20 +96,18 @@ final class SnippetStep {
             console.say("This Java has no value to drag.");
             return;
         }
-        Drag drag = snippet.drag().get();
-        String range = "%s to %s %s".formatted(Numeral.typed(drag.from(), 6), Numeral.typed(drag.to(), 6), drag.unit());
+        Slider drag = snippet.drag().get();
+        String range = drag.range();
         String typed =
                 console.ask(drag.label() + " (" + range + "): ").orElse("").strip();
-        try {
-            double value = Double.parseDouble(Numeral.hyphened(typed).replace(',', '.'));
-            if (!(value >= drag.from() && value <= drag.to())) {
-                console.say(typed + " is outside " + range + ".");
-                return;
-            }
-            dragged.put(drag.variable(), value);
-            runsWell();
-        } catch (NumberFormatException notANumber) {
+        Optional<Double> value = drag.typed(typed);
+        if (value.isEmpty()) {
             console.say("'" + typed + "' is no number; allowed is " + range + ".");
+        } else if (!drag.holds(value.get())) {
+            console.say(typed + " is outside " + range + ".");
+        } else {
+            dragged.put(drag.variable(), value.get());
+            runsWell();
         }
     }
 
@@ -134,17 +131,18 @@ final class SnippetStep {
             }
         }
         snippet.drag()
-                .ifPresent(drag -> console.say("       %s = %s %s: %s (v sets it)"
+                .ifPresent(drag -> console.say("       %s: %s, %s (v sets it)%s"
                         .formatted(
                                 drag.variable(),
-                                Numeral.shown(dragged.getOrDefault(drag.variable(), drag.start()), 6),
-                                drag.unit(),
-                                drag.label())));
+                                drag.words(
+                                        drag.shown(dragged.getOrDefault(drag.variable(), drag.metric(drag.start())))),
+                                drag.label(),
+                                drag.isMetric() ? "" : "; Java has it in metric units")));
     }
 
     /** Runs and prints what came of it; true where it ran to its end. */
     private boolean runsWell() {
-        View.Run run = bench.run(lessonId, snippet.id(), source, dragged);
+        View.Run run = console.running(() -> bench.run(lessonId, snippet.id(), source, dragged), bench::stop);
         RunText.lines(run, console.width()).forEach(console::say);
         if (run.state() != View.RunState.DONE) {
             console.warn(run.words());

@@ -3,6 +3,7 @@ package loftcoil.runner.terminal;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.show.ConductWords;
 import loftcoil.runner.show.LearnerApp;
@@ -17,6 +18,7 @@ public final class TerminalFace {
     /** Where the text of the list begins, in characters. */
     private static final int HELP_TEXT_AT = 7;
 
+    private static final int FOUND_TEXT_AT = 5;
     private static final String UNSAVED = "NOT SAVED: ";
 
     private static final String HELP =
@@ -35,18 +37,27 @@ public final class TerminalFace {
             r      the refresher: a quarter of an hour that finds what has faded
             n      rebuild: an old design and a new one side by side
             h      your house: measure it, station by station
+            g      your designs: several, with the history of every change, undo and back to then
             t      what a term means
+            o      what is still open in this lesson; go there
+            f      find words in lessons, words and questions
+            u      units: metric or US
             !      in an emergency: what to do when it hammers, steams, drips or smokes
             ?      this list
             q      leave; all is kept""";
 
     private final LearnerApp bench;
-    private final Console console;
+    private final PutBack console;
     private String told = "";
+    private int noticed;
+    /** The step a search led to; empty for where the learner was. */
+    private String wanted = "";
+
+    private String open = "";
 
     TerminalFace(LearnerApp bench, Console console) {
         this.bench = bench;
-        this.console = console;
+        this.console = new PutBack(console);
     }
 
     /**
@@ -65,8 +76,10 @@ public final class TerminalFace {
     void walk() {
         View.Course course = bench.course();
         console.say("Your work is kept in " + course.folder());
-        course.notices().forEach(console::warn);
         tellUnsaved();
+        if (!course.unitsSaid()) {
+            units();
+        }
         console.say("? lists what you can type, ! says what to do in an emergency, q leaves.");
         walkFrom(course.open());
     }
@@ -80,13 +93,16 @@ public final class TerminalFace {
         console.say("Until next time.");
     }
 
-    /** Says it where work is not in the folder, once for each reason. */
+    /** Says it where work is not in the folder, once for each reason, and what else happened to the files there. */
     private void tellUnsaved() {
         String now = bench.unsaved().orElse("");
         if (!now.equals(told) && !now.isEmpty()) {
             console.warn(UNSAVED + now);
         }
         told = now;
+        List<String> notices = bench.course().notices();
+        notices.subList(Math.min(noticed, notices.size()), notices.size()).forEach(console::warn);
+        noticed = notices.size();
     }
 
     private void saveBeforeLeaving() {
@@ -108,15 +124,18 @@ public final class TerminalFace {
     /** Walks one lesson; the name of the one to go on with, empty to leave. */
     private String lesson(String lessonId) {
         View.Lesson lesson = bench.lesson(lessonId);
+        open = lessonId;
         console.say("");
         console.head(lesson.title() + "  (about " + lesson.minutes() + " minutes)");
-        int at = start(lesson);
+        int at = start(lesson, wanted.isEmpty() ? lesson.at() : wanted);
+        wanted = "";
         while (at < lesson.steps().size()) {
             Move move = step(lesson, lesson.steps().get(at));
             if (move instanceof Move.Leave) {
                 return "";
             }
             if (move instanceof Move.To to) {
+                wanted = to.stepId();
                 return to.lessonId();
             }
             at = move instanceof Move.Back ? Math.max(0, at - 1) : at + 1;
@@ -139,9 +158,9 @@ public final class TerminalFace {
                 .orElse("");
     }
 
-    private static int start(View.Lesson lesson) {
+    private static int start(View.Lesson lesson, String stepId) {
         for (int i = 0; i < lesson.steps().size(); i++) {
-            if (lesson.steps().get(i).id().equals(lesson.at())) {
+            if (lesson.steps().get(i).id().equals(stepId)) {
                 return i;
             }
         }
@@ -171,7 +190,7 @@ public final class TerminalFace {
 
     private Move goOn() {
         while (true) {
-            Optional<String> reply = console.ask("[Enter] ");
+            Optional<String> reply = console.ask("[Enter goes on, ? more] ");
             if (reply.isEmpty()) {
                 return new Move.Leave();
             }
@@ -202,7 +221,17 @@ public final class TerminalFace {
                 new MeasureWalk(bench.survey(), console).walk();
                 yield Optional.empty();
             }
+            case "g" -> {
+                new DesignsWalk(bench.designs(), console).walk();
+                yield Optional.empty();
+            }
             case "t" -> stay(terms());
+            case "f" -> find();
+            case "u" -> {
+                units();
+                yield Optional.empty();
+            }
+            case "o" -> unanswered();
             case "!" ->
                 stay(ConductWords.lines(bench.conduct()).stream()
                         .flatMap(line -> Wrap.lines(line, console.width()).stream())
@@ -223,9 +252,78 @@ public final class TerminalFace {
         return ClearsText.lines(clears, console.width());
     }
 
+    /**
+     * Asks whose units; Enter leaves them as they are, and that is kept too, so that it is asked once. What is no answer is taken
+     * for what the learner was going to type next.
+     */
+    private void units() {
+        String now = bench.units().code();
+        Optional<String> typed = console.ask("Units: metric (m, L, °C) or us (ft and in, gal, °F) [" + now + "]: ")
+                .map(String::strip);
+        String name = typed.filter(text -> !text.isEmpty()).orElse(now);
+        Units.named(name).ifPresentOrElse(bench::choose, () -> {
+            bench.choose(bench.units());
+            console.giveBack(name);
+        });
+        if (typed.isPresent()) {
+            console.say("All is shown in " + bench.units().words() + "; Java stays metric. u changes it.");
+        }
+    }
+
     private List<String> terms() {
         String sought = console.ask("Term, or a part of it; Enter for all: ").orElse("");
         return TermsText.lines(bench.words(), sought, console.width());
+    }
+
+    private Optional<Move> unanswered() {
+        List<View.Question> left = bench.lesson(open).steps().stream()
+                .filter(View.Question.class::isInstance)
+                .map(View.Question.class::cast)
+                .filter(question -> !question.asked().equals("predict"))
+                .filter(question ->
+                        !question.reply().map(reply -> reply.state().isDone()).orElse(false))
+                .toList();
+        if (left.isEmpty()) {
+            return stay(List.of("Every question of this lesson is answered."));
+        }
+        for (int i = 0; i < left.size(); i++) {
+            console.say("%3d  %s".formatted(i + 1, left.get(i).label()));
+        }
+        String typed =
+                console.ask("Number to go there, or Enter to stay: ").orElse("").strip();
+        for (int i = 0; i < left.size(); i++) {
+            if (typed.equals(Integer.toString(i + 1))) {
+                return Optional.of(new Move.To(open, left.get(i).id()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Move> find() {
+        String sought = console.ask("Words to find: ").orElse("").strip();
+        List<View.Found> found = sought.isEmpty() ? List.of() : bench.search(sought);
+        if (found.isEmpty()) {
+            return stay(sought.isEmpty() ? List.of() : List.of("Nothing in the course has all of these words."));
+        }
+        for (int i = 0; i < found.size(); i++) {
+            View.Found each = found.get(i);
+            String where = each.where().isEmpty() ? "a word" : each.where();
+            Wrap.hanging(
+                            "%3d  %s (%s): %s".formatted(i + 1, each.head(), where, each.excerpt()),
+                            FOUND_TEXT_AT,
+                            console.width())
+                    .forEach(console::say);
+        }
+        String typed = console.ask("Number to go to its lesson, or Enter to stay: ")
+                .orElse("")
+                .strip();
+        for (int i = 0; i < found.size(); i++) {
+            if (typed.equals(Integer.toString(i + 1)) && !found.get(i).lesson().isEmpty()) {
+                return Optional.of(
+                        new Move.To(found.get(i).lesson(), found.get(i).step()));
+            }
+        }
+        return Optional.empty();
     }
 
     private Optional<Move> unknown(String typed) {
@@ -244,7 +342,7 @@ public final class TerminalFace {
     }
 
     private Optional<Move> refresh() {
-        return new RefreshWalk(bench.refresh(), console).walk().map(Move.To::new);
+        return new RefreshWalk(bench.refresh(), console).walk().map(lessonId -> new Move.To(lessonId));
     }
 
     /**

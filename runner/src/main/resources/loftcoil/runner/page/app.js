@@ -5,13 +5,17 @@ import { showBanner } from './banner.js';
 import { showLesson } from './lesson.js';
 import { showLessons } from './lessons.js';
 import { showWords } from './words.js';
+import { showSearch } from './search.js';
+import { offerMeanings } from './terms.js';
 import { showConduct } from './conduct.js';
 import { showBuildSheet } from './buildsheet.js';
 import { showRebuild } from './rebuild.js';
+import { showDesigns } from './designs.js';
 import { showHouse } from './house.js';
 import { showRefresher } from './refresher.js';
 import { showRiser } from './riser.js';
 import { refreshLoop } from './loop.js';
+import { showUnits } from './units.js';
 import { readAddress } from './address.js';
 import { setUpHelp } from './help.js';
 import { setUpFolds } from './folds.js';
@@ -22,17 +26,27 @@ const state = { course: null, lesson: null };
 /** What is no lesson, by its name in the address. */
 const VIEWS = {
   words: { title: 'Words', open: openWords },
+  search: { title: 'Search', open: (main, place) => showSearch(main, place) },
   emergency: { title: 'In an emergency', open: openConduct },
   refresher: { title: 'Refresher', open: (main) => showRefresher(main, refreshCourse) },
   'build-sheet': { title: 'Build sheet', open: (main) => showBuildSheet(main) },
   house: { title: 'Your house', open: (main) => showHouse(main, refreshLoop) },
+  designs: { title: 'Designs', open: (main) => showDesigns(main, () => Promise.all([refreshCourse(), refreshLoop()])) },
   rebuild: { title: 'Rebuild', open: (main) => showRebuild(main, refreshLoop) },
 };
 
 async function refreshCourse() {
   state.course = await api.course();
+  showUnits(state.course, drawAnew);
   showLessons(state.course, state.lesson ? state.lesson.id : '');
   showRiser(state.course, state.lesson);
+}
+
+/** After other units were chosen: all that is on the screen, where it is. */
+async function drawAnew() {
+  state.lesson = null;
+  await follow();
+  await refreshLoop();
 }
 
 function afterReply(reply, question) {
@@ -53,6 +67,7 @@ async function openLesson(lessonId, step, asked) {
     document.title = `${lesson.title} · Loftcoil`;
     const shown = showLesson(main, lesson, { course: state.course, afterReply });
     showOutline(main, lesson);
+    offerMeanings(main).catch(() => {});
     await refreshCourse();
     shown.goTo(step || (asked ? '' : lesson.at), { focus: moved, marked: !step && !asked });
   } catch (trouble) {

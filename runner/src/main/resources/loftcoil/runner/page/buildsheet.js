@@ -1,10 +1,9 @@
-// The learner's own build sheet: choose paper and units, look at it, keep it as a file. It stands in a frame, with its own style.
+// The learner's own build sheet: choose paper, look at it, keep it as a file. It stands in a frame, with its own style.
 import { arrive, clear, el, say } from './dom.js';
 import { failure } from './api.js';
 
 const CHOSEN = 'loftcoil sheet';
 const PAPERS = [['a4', 'A4'], ['letter', 'US Letter']];
-const UNITS = [['metric', 'metric: m, L, kg, °C'], ['us', 'US: ft and in, gal, lb, °F']];
 
 export function showBuildSheet(main) {
   const chosen = remembered();
@@ -13,7 +12,8 @@ export function showBuildSheet(main) {
   const follow = () => {
     remember(chosen);
     clear(saves).append(save('pdf', 'Save as PDF', chosen), save('html', 'Save as HTML', chosen),
-      save('csv', 'Save the shopping list', chosen), print(place));
+      save('csv', 'Save the shopping list', chosen), print(place),
+      el('button', { type: 'button', onclick: printSheet }, 'Print'));
     return look(place, chosen);
   };
   clear(main).append(el('article', { class: 'build-sheet' },
@@ -21,8 +21,7 @@ export function showBuildSheet(main) {
     el('p', {}, 'Everything your own design comes to, for the workshop: figures, drawing, parts, cuts, weights, filling, ',
       'the first hour, upkeep, and a log. After each decision it is worked out anew.'),
     el('div', { class: 'sheet-choice' },
-      choice('sheet-paper', 'Paper', PAPERS, chosen.paper, (value) => { chosen.paper = value; follow(); }),
-      choice('sheet-units', 'Units', UNITS, chosen.units, (value) => { chosen.units = value; follow(); })),
+      choice('sheet-paper', 'Paper', PAPERS, chosen.paper, (value) => { chosen.paper = value; follow(); })),
     saves,
     place));
   arrive(main);
@@ -53,8 +52,8 @@ function print(place) {
   return button;
 }
 
-function address(form, { paper, units }) {
-  return `/sheet/${form}/${paper}/${units}`;
+function address(form, { paper }) {
+  return `/sheet/${form}/${paper}`;
 }
 
 /** Asks for the sheet first, so that a refusal is told in words; the frame then shows it. */
@@ -66,7 +65,7 @@ async function look(place, chosen) {
   try {
     await ready(wanted);
     if (place.dataset.wanted !== wanted) return;
-    const frame = el('iframe', { src: wanted, title: 'Your build sheet', sandbox: 'allow-same-origin' });
+    const frame = el('iframe', { src: wanted, title: 'Your build sheet', sandbox: 'allow-same-origin allow-modals' });
     frame.addEventListener('load', () => fit(frame));
     clear(place).append(frame);
     say('The build sheet is ready.');
@@ -103,10 +102,10 @@ function fit(frame) {
 
 function remembered() {
   try {
-    const [paper, units] = (window.localStorage.getItem(CHOSEN) || '').split(' ');
-    return { paper: known(PAPERS, paper), units: known(UNITS, units) };
+    const [paper] = (window.localStorage.getItem(CHOSEN) || '').split(' ');
+    return { paper: known(PAPERS, paper) };
   } catch {
-    return { paper: PAPERS[0][0], units: UNITS[0][0] };
+    return { paper: PAPERS[0][0] };
   }
 }
 
@@ -114,8 +113,21 @@ function known(options, value) {
   return options.some(([key]) => key === value) ? value : options[0][0];
 }
 
-function remember({ paper, units }) {
+function remember({ paper }) {
   try {
-    window.localStorage.setItem(CHOSEN, `${paper} ${units}`);
+    window.localStorage.setItem(CHOSEN, paper);
   } catch { /* It then lasts only as long as the page. */ }
 }
+
+/** Prints the sheet, which stands in a frame: the page around it would be cut over many leaves. */
+function printSheet() {
+  const frame = document.querySelector('.sheet-place iframe');
+  if (frame) frame.contentWindow.print();
+  else say('The build sheet is not ready yet.');
+}
+
+document.addEventListener('keydown', (event) => {
+  if (event.key !== 'p' || !(event.ctrlKey || event.metaKey) || !document.querySelector('.sheet-place iframe')) return;
+  event.preventDefault();
+  printSheet();
+});

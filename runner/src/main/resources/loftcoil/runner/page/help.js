@@ -33,6 +33,7 @@ function make() {
     el('h3', {}, 'Keys'),
     el('dl', { class: 'keys-list' }, ...KEYS.flatMap(([name, does]) => [el('dt', {}, el('kbd', {}, name)), el('dd', {}, does)])),
     el('p', {}, el('label', {}, key, ' The ? key opens this window')),
+    el('p', {}, el('a', { href: '/page/licences.txt', target: '_blank', rel: 'noopener' }, 'Licences of the parts by others')),
     el('form', { method: 'dialog' }, el('button', { class: 'main' }, 'Close')));
   // The page's rules allow no form to be sent, not even to a window; so close it ourselves.
   dialog.querySelector('form').addEventListener('submit', (event) => { event.preventDefault(); dialog.close(); });

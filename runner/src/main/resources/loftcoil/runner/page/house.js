@@ -43,15 +43,19 @@ function update(view, house) {
       if (row) row.update(question);
     }
     if (station.run.code) view.rows.get(`run-${station.run.code}`)?.update(station.run);
+    view.rows.get(`station-${station.code}`)?.update(station);
   }
+  view.rows.get('habits')?.update(house);
   tellStanding(view, house.standing);
 }
 
 function tellStanding(view, standing) {
-  view.standing.classList.toggle('sketch', standing.sketch);
-  view.standing.replaceChildren(el('p', {}, standing.words),
-    ...standing.doubts.map((doubt) => el('p', {}, el('strong', {}, 'Is this so? '), doubt)),
-    ...(standing.open.length ? [el('ul', {}, ...standing.open.map((line) => el('li', {}, line)))] : []));
+  view.standing.classList.toggle('sketch', standing.sketch || standing.borrowed > 0);
+  view.standing.replaceChildren(el('p', {}, el('strong', {}, standing.words)),
+    ...(standing.open.length ? [el('ul', {}, ...standing.open.map((line) => el('li', {}, line)))] : []),
+    el('p', {}, standing.next),
+    ...(standing.plan ? [el('p', {}, standing.plan)] : []),
+    ...standing.doubts.map((doubt) => el('p', {}, el('strong', {}, 'Is this so? '), doubt)));
 }
 
 async function ask(view, work, refused) {
@@ -69,13 +73,20 @@ async function ask(view, work, refused) {
 function stationFold(view, station, at) {
   const inside = [el('p', {}, station.help)];
   if (station.run.code) inside.push(runTable(view, station.run));
-  else if (station.code === 'taps') inside.push(tapsTable(view, station.taps, () => redraw(view)));
+  else if (station.code === 'taps') inside.push(tapsTable(view, station));
   if (station.code === 'climate') inside.push(climateForm(view, () => redraw(view)));
   if (station.code === 'people') inside.push(habitsForm(view));
   if (station.code === 'panes') inside.push(noPanes(view));
   inside.push(...station.questions.map((question) => questionRow(view, station, question)));
+  const standing = el('span', { class: 'origin' });
+  const mark = (now) => {
+    standing.textContent = now.standing;
+    standing.className = `origin origin-${now.done ? 'yours' : 'borrowed'}`;
+  };
+  view.rows.set(`station-${station.code}`, { update: mark });
+  mark(station);
   return el('details', { class: 'station', id: `station-${station.code}`, open: at === 0 },
-    el('summary', {}, `${at + 1}. ${station.label}`), ...inside);
+    el('summary', {}, `${at + 1}. ${station.label} `, standing), ...inside);
 }
 
 async function redraw(view) {

@@ -23,7 +23,7 @@ function row(lever, tell) {
     el('label', { for: name }, lever.label), el('span', { class: 'lever-field' }, field,
       lever.unit ? el('span', { class: 'unit' }, lever.unit) : null), mark);
   const move = () => {
-    const value = field.value.trim().replace(',', '.');
+    const value = field.value.trim();
     const same = value === '' || value === lever.current;
     line.classList.toggle('moved', !same);
     tell(lever.name, same ? null : value);
@@ -39,7 +39,7 @@ function was(lever) {
 
 function number(name, lever) {
   const field = el('input', {
-    type: 'text', inputmode: 'decimal', id: name, autocomplete: 'off', maxlength: '20', 'aria-describedby': `${name}-was`,
+    type: 'text', id: name, autocomplete: 'off', maxlength: '60', 'aria-describedby': `${name}-was`,
   });
   field.value = lever.current;
   return field;

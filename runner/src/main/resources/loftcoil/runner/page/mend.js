@@ -127,13 +127,12 @@ function tell(place, lines) {
 }
 
 function makeLever(lever, touched) {
-  const made = lever.stops ? sliding(lever, touched) : choosing(lever, touched);
+  const made = lever.slider ? sliding(lever, touched) : choosing(lever, touched);
   counter += 1;
   const found = el('p', { class: 'found', id: `found-${counter}` });
-  const shown = `${lever.found} ${lever.unit}`.trim();
   const mark = () => {
     const same = made.value() === lever.found;
-    found.textContent = same ? 'as found' : `found at: ${shown}`;
+    found.textContent = same ? 'as found' : `found at: ${lever.shownFound}`;
     made.box.classList.toggle('moved', !same);
   };
   made.box.append(found);
@@ -144,14 +143,13 @@ function makeLever(lever, touched) {
 }
 
 function sliding(lever, touched) {
-  const { from, to, by } = lever.stops;
-  const slider = makeSlider(
-    { label: lever.label, unit: lever.unit, from, to, by, start: Number(lever.found) }, Number(lever.value), touched);
+  const { start, by } = lever.slider;
+  const slider = makeSlider(lever.slider, lever.value === lever.found ? null : Number(lever.value), touched);
   const input = slider.box.querySelector('input');
   return {
     box: slider.box,
-    value: () => (Math.abs(slider.value() - Number(lever.found)) < by / 1000 ? lever.found : String(slider.value())),
-    putBack: () => { input.value = lever.found; input.dispatchEvent(new Event('input')); },
+    value: () => (Math.abs(Number(input.value) - start) < by / 1000 ? lever.found : String(slider.value())),
+    putBack: () => { input.value = start; input.dispatchEvent(new Event('input')); },
   };
 }
 
@@ -159,7 +157,7 @@ function choosing(lever, touched) {
   counter += 1;
   const name = `lever-${counter}`;
   const select = el('select', { id: name, onchange: touched },
-    ...lever.options.map((option) => el('option', { value: option, selected: option === lever.value }, option)));
+    ...lever.options.map((option, n) => el('option', { value: option, selected: option === lever.value }, lever.shownOptions[n])));
   return {
     box: el('div', { class: 'slider choosing' }, el('label', { for: name }, lever.label), select),
     value: () => select.value,

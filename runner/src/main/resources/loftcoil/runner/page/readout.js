@@ -70,12 +70,19 @@ function show(state, n) {
     if (value === null) return;
     const name = state.data.curves[c];
     if (value === 0) return said.push(`${name}: ${state.data.empty || 'no value'}`);
-    mark.append(shape('circle', { cx: x, cy: value[0], r: 5, class: `lc-curve-${(c % 6) + 1}-fill` }));
+    mark.append(shape('circle', { cx: x, cy: value[0], r: 5, ...colourOf(state.svg, c) }));
     said.push(`${name}: ${value[1]}`);
   });
   state.svg.append(mark);
   state.mark = mark;
   state.words.replaceChildren(el('strong', {}, `${state.data.name} ${position}`), ` — ${said.join('; ')}`.replace(' — ', ': '));
+}
+
+/** In the colour of its curve, which the drawing carries as an attribute beside a class. */
+function colourOf(svg, c) {
+  const number = (c % 6) + 1;
+  const drawn = svg.querySelector(`.lc-curve-${number}-stroke, .lc-curve-${number}-fill`);
+  return { class: `lc-curve-${number}-fill`, fill: drawn ? drawn.getAttribute('stroke') || drawn.getAttribute('fill') : 'currentColor' };
 }
 
 function shape(name, attributes) {

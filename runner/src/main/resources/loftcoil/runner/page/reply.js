@@ -1,4 +1,5 @@
 // What is said to an answer: right or not, a hint, the worked solution when it is due, and where the number is from.
+import * as api from './api.js';
 import { clear, el, prose, sign } from './dom.js';
 import { whenJudged } from './loop.js';
 import { safetyBox } from './safety.js';
@@ -14,16 +15,55 @@ export function showReply(place, reply) {
       reply.hintHtml ? prose(reply.hintHtml) : null,
       tries(reply),
       worked(reply),
-      reply.source ? el('p', { class: 'source' }, 'Source: ', reply.source) : null)));
+      source(reply))));
 }
 
 /** What the decision does to the design's dangers; filled in when the year is judged. Told by the panel, so silent here. */
 function judgedLater(stands) {
   if (!stands) return null;
   const { safety } = stands;
-  const place = el('div', { 'aria-live': 'off' }, el('p', {}, 'Your design now:'), safetyBox(safety));
-  if (safety.open) whenJudged(place, (whole) => place.lastChild.replaceWith(safetyBox(whole)));
+  const box = el('div', {}, safetyBox(safety));
+  const effect = el('div', {}, ...(stands.effect ? effectLines(stands.effect) : []));
+  const place = el('div', { 'aria-live': 'off' }, effect, el('p', {}, 'Your design now:'), box);
+  if (safety.open) {
+    whenJudged(place, (whole) => {
+      box.replaceChildren(safetyBox(whole));
+      if (stands.effect) judgeEffect(effect, stands.effect);
+    });
+  }
   return place;
+}
+
+/** With the year; where the design has been changed since, what this decision did stays as it was told. */
+async function judgeEffect(place, quick) {
+  try {
+    const whole = await api.effect();
+    if (whole.number !== quick.number) return;
+    place.replaceChildren(...effectLines({ ...whole, moved: quick.moved }));
+  } catch { /* What was told at once stands. */ }
+}
+
+/** Figures before and after, cautions that came and that went, and what moved with it. */
+function effectLines(effect) {
+  const lines = effect.lines.map((line) => el('tr', { class: `turn-${line.turn}` },
+    el('th', { scope: 'row' }, line.label, line.unit ? el('span', { class: 'quiet' }, ` ${line.unit}`) : null),
+    el('td', {}, line.before || 'none'), el('td', {}, line.after || 'none')));
+  return [
+    el('table', { class: 'effect-lines' }, el('caption', { class: 'unseen' }, 'What the decision changes'),
+      el('thead', {}, el('tr', {}, ...['Figure', 'Before', 'After'].map((head) => el('th', { scope: 'col' }, head)))),
+      el('tbody', {}, ...lines)),
+    effect.open ? el('p', { class: 'quiet' }, effect.open) : null,
+    found('Cautions that come with it', effect.raised),
+    found('Cautions that are gone', effect.settled),
+    effect.moved.length ? el('p', {}, 'With it moved:') : null,
+    effect.moved.length ? el('ul', {}, ...effect.moved.map((line) => el('li', {}, line))) : null,
+  ].filter(Boolean);
+}
+
+function found(heading, list) {
+  if (!list.length) return null;
+  return el('details', { class: 'more' }, el('summary', {}, `${heading} (${list.length})`),
+    el('ul', {}, ...list.map((each) => el('li', { 'data-came': each.code }, el('strong', {}, `${each.label}. `), each.text))));
 }
 
 function tries(reply) {
@@ -31,6 +71,12 @@ function tries(reply) {
   if (reply.state !== 'wrong' || !left) return null;
   const times = wrong === 1 ? '1 try' : `${wrong} tries`;
   return el('p', { class: 'quiet' }, `${times} so far. The worked solution opens after ${left} more.`);
+}
+
+/** Where the number is from and how far off is right: for who asks. */
+function source(reply) {
+  if (!reply.source) return null;
+  return el('details', { class: 'source' }, el('summary', {}, 'Source'), el('p', {}, reply.source));
 }
 
 function worked(reply) {

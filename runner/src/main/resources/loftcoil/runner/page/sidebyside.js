@@ -17,6 +17,7 @@ export function showSideBySide(place, both, take) {
     cautions('Cautions that are gone', both.settled, 'right'),
     cautions('Cautions that stay', both.staying, 'caution'),
     differences(both.differences),
+    parts(both),
     el('h3', {}, 'Figures'),
     ...both.groups.map(group),
     both.year ? null : el('p', { class: 'quiet' }, 'The year is not marched here; “March the year too” adds it.'),
@@ -40,6 +41,19 @@ export function differences(list) {
       el('th', { scope: 'row' }, each.part), el('td', {}, each.label || 'all of it'), el('td', {}, each.before), el('td', {}, each.after))))));
   return el('details', { class: 'figures', open: list.length < 12 },
     el('summary', {}, 'What differs ', el('span', { class: 'brief' }, list.length === 1 ? '1 thing' : `${list.length} things`)), frame);
+}
+
+/** What the rebuild buys and what it leaves over. */
+function parts(both) {
+  if (!both.parts.length) return null;
+  const frame = el('div', { class: 'table-frame', tabindex: '0', role: 'region', 'aria-label': 'Parts of the rebuild' });
+  frame.append(el('table', {},
+    el('caption', { class: 'unseen' }, 'Parts of the rebuild'),
+    el('thead', {}, el('tr', {}, ...['What becomes of it', 'How much', 'Part'].map((head) => el('th', { scope: 'col' }, head)))),
+    el('tbody', {}, ...both.parts.map((line) => el('tr', {},
+      el('th', { scope: 'row' }, line.fate), el('td', {}, line.amount), el('td', {}, line.part))))));
+  return el('details', { class: 'figures', open: both.parts.length < 12 },
+    el('summary', {}, 'Parts to buy and parts left over ', el('span', { class: 'brief' }, `${both.partsKept} lines of the list stay`)), frame);
 }
 
 function group(each) {

@@ -7,11 +7,12 @@ export function makeSlider(drag, last, moved) {
   counter += 1;
   const name = `slider-${counter}`;
   const places = decimals(drag.by);
-  const words = (value) => `${Number(value).toFixed(places).replace('-', '−')} ${drag.unit}`.trim();
+  const words = (value) => TAPE[drag.unit]?.(Number(value))
+    ?? `${Number(value).toFixed(places).replace('-', '−')} ${drag.unit}`.trim();
   const input = el('input', {
     type: 'range', id: name, min: drag.from, max: drag.to, step: drag.by, 'aria-describedby': `${name}-ends`,
   });
-  input.value = last ?? drag.start;
+  input.value = last === undefined || last === null ? drag.start : (last - drag.nought) / drag.one;
   // The slider itself says its value: said here too it would be heard twice.
   const shown = el('output', { for: name, 'aria-live': 'off' }, words(input.value));
   const tell = () => {
@@ -31,7 +32,28 @@ export function makeSlider(drag, last, moved) {
     el('label', { for: name }, drag.label), shown, input,
     el('div', { class: 'slider-ends', id: `${name}-ends` },
       el('span', {}, words(drag.from)), el('span', { class: 'unseen' }, ' to '), el('span', {}, words(drag.to))));
-  return { box, value: () => Number(input.value) };
+  // What is sent is metric, whatever is shown.
+  const value = () => (drag.one === 1 && drag.nought === 0
+    ? Number(input.value) : Number((Number(input.value) * drag.one + drag.nought).toPrecision(9)));
+  return { box, value };
+}
+
+/** Feet and inches as on a tape, to a sixteenth. */
+const TAPE = {
+  ft: (feet) => {
+    const sixteenths = Math.round(Math.abs(feet) * 192);
+    const [whole, rest] = [Math.floor(sixteenths / 192), sixteenths % 192];
+    const sign = feet < 0 && sixteenths > 0 ? '−' : '';
+    return sign + (whole ? `${whole} ft${rest ? ` ${inches(rest)} in` : ''}` : `${inches(rest)} in`);
+  },
+  in: (long) => `${long < 0 ? '−' : ''}${inches(Math.round(Math.abs(long) * 16))} in`,
+};
+
+function inches(sixteenths) {
+  const whole = Math.floor(sixteenths / 16);
+  let [over, under] = [sixteenths % 16, 16];
+  while (over && over % 2 === 0) { over /= 2; under /= 2; }
+  return over ? `${whole || ''}${whole ? '-' : ''}${over}/${under}` : String(whole);
 }
 
 function decimals(by) {

@@ -7,7 +7,7 @@ export function spokenRun(run) {
   const printed = lines.slice(0, MOST_LINES);
   if (lines.length > MOST_LINES) printed.push(`and ${lines.length - MOST_LINES} lines more.`);
   const value = run.value ? [`Value ${run.value}.`] : [];
-  const charts = run.charts.map((chart) => `${chart.title}. ${chart.says}`);
+  const charts = run.charts.map((chart) => chart.says);
   const words = [run.words, ...problems, ...printed, ...value, ...charts, ...run.predictions].filter(Boolean);
   return words.length ? words.join(' ') : 'Done. It printed nothing and has no value.';
 }

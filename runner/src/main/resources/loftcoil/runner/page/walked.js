@@ -7,7 +7,7 @@ const PIECE = [
   { name: 'way', words: 'Leads', options: ['up', 'down', 'along'] },
   { name: 'length', words: 'Length' },
   { name: 'slope', words: 'Higher for each m' },
-  { name: 'heading', words: 'Compass' },
+  { name: 'heading', words: 'Turns' },
   { name: 'elbows90', words: '90°', kind: 'short' },
   { name: 'elbows45', words: '45°', kind: 'short' },
   { name: 'tube', words: 'Tube', kind: 'long' },
@@ -24,6 +24,7 @@ const TAP = [
   { name: 'length', words: 'Length of pipe' },
   { name: 'elbows90', words: '90°', kind: 'short' },
   { name: 'mixer', words: 'Mixing valve' },
+  { name: 'from', words: 'Pipe comes from', options: ['tank', 'shared pipe'] },
 ];
 
 /** A table of pieces, and below it whether they end where they have to. */
@@ -31,30 +32,53 @@ export function runTable(view, run) {
   const closing = el('div', { role: 'status' });
   const trouble = el('div', { role: 'alert' });
   const showClosing = (now) => {
-    closing.replaceChildren(el('p', {}, now.words),
+    closing.replaceChildren(el('p', { class: now.closes ? '' : 'trouble' }, now.words),
+      ...(now.moved.length ? [el('ul', { class: 'mends' }, ...now.moved.map((moved) => el('li', {}, moved)))] : []),
       ...(now.mends.length ? [el('p', {}, 'What may be wrong:'), el('ul', { class: 'mends' }, ...now.mends.map((mend) => el('li', {}, mend)))] : []));
   };
   const table = lines(`run-${run.code}`, PIECE, run.pieces, 'Another piece', (rows) => {
     const pieces = rows.filter((row) => row.length.trim());
     trouble.replaceChildren();
+    const waiting = rows.findIndex((row) => !row.length.trim() && row.name.trim());
+    if (waiting >= 0) trouble.replaceChildren(el('p', { class: 'quiet' }, `Line ${waiting + 1} counts as soon as it has a length.`));
     return view.ask(() => api.surveyWalk(run.code, pieces), (told) => refused(trouble, told));
   });
   view.rows.set(`run-${run.code}`, { update: showClosing });
   showClosing(run);
-  return el('div', {}, el('p', { class: 'quiet' }, 'Where it runs: room, loft, flue, outdoors, or a temperature. Blank: as the piece before.'),
+  return el('div', {}, el('p', { class: 'quiet' }, 'Turns, for a piece that leads along: left, right, straight, or a compass direction such as 90 or SE. Where it runs: room, loft, flue, outdoors, or a temperature. Blank: as the piece before.'),
     table, closing, trouble);
 }
 
-/** A table of taps; who changes a name has the draws told anew. */
-export function tapsTable(view, taps, changed) {
+const TRUNK = [['tube', 'Tube of that pipe'], ['length', 'Length of a pipe from the tank that several taps share; blank where there is none'], ['elbows90', 'Its elbows of 90°']];
+
+/** The pipe that several taps share, and a table of taps. */
+export function tapsTable(view, station) {
   const trouble = el('div', { role: 'alert' });
-  const table = lines('taps', TAP, taps, 'Another tap', async (rows) => {
-    trouble.replaceChildren();
-    const told = rows.filter((row) => row.name.trim());
-    if (!told.every((row) => row.level.trim() && row.length.trim() && row.tube.trim())) return false;
-    return view.ask(() => api.surveyTaps(told), (lines) => refused(trouble, lines));
+  const waits = el('p', { class: 'quiet', role: 'status' });
+  const trunk = TRUNK.map(([name, words]) => {
+    const field = el('input', { type: 'text', id: `trunk-${name}`, autocomplete: 'off', maxlength: '60' });
+    field.value = station.trunk[name];
+    return [name, words, field];
   });
-  return el('div', {}, table, trouble, el('p', {}, el('button', { type: 'button', onclick: changed }, 'Take these taps to the other questions')));
+  const table = lines('taps', TAP, station.taps, 'Another tap', async (rows) => {
+    trouble.replaceChildren();
+    waits.textContent = '';
+    const told = rows.filter((row) => row.name.trim());
+    const shared = Object.fromEntries(trunk.map(([name, , field]) => [name, field.value]));
+    if (!told.every((row) => row.level.trim() && row.length.trim() && row.tube.trim())) {
+      waits.textContent = 'Kept as soon as each tap has its mouth, tube and length.';
+      return false;
+    }
+    if (shared.length.trim() && !shared.tube.trim()) {
+      waits.textContent = 'Kept as soon as the shared pipe has its tube.';
+      return false;
+    }
+    return view.ask(() => api.surveyTaps(shared, told), (lines) => refused(trouble, lines));
+  });
+  trunk.forEach(([, , field]) => field.addEventListener('change', table.keepAll));
+  const [tube, length, elbows] = trunk.map(([name, words, field]) => el('div', { class: 'asked' },
+    el('label', { for: `trunk-${name}` }, words), el('span', { class: 'field' }, field)));
+  return el('div', {}, length, tube, elbows, table, waits, trouble);
 }
 
 function refused(place, told) {
@@ -70,11 +94,13 @@ function lines(name, columns, rows, more, keep) {
   if (!rows.length) add({});
   const table = el('table', { class: 'walked' },
     el('thead', {}, el('tr', {}, ...columns.map((column) => el('th', { scope: 'col' }, column.words)), el('th', { scope: 'col' }, 'Take out'))), body);
-  return el('div', {}, el('div', { class: 'walked-frame', tabindex: '0', role: 'region', 'aria-label': more }, table),
+  const made = el('div', {}, el('div', { class: 'walked-frame', tabindex: '0', role: 'region', 'aria-label': more }, table),
     el('p', {}, el('button', {
       type: 'button',
       onclick: () => { add({}); body.lastElementChild.querySelector('input, select').focus(); },
     }, more)));
+  made.keepAll = keepAll;
+  return made;
 }
 
 function line(name, columns, row, body, keepAll) {
@@ -93,25 +119,26 @@ function line(name, columns, row, body, keepAll) {
   return made;
 }
 
-const HABITS = [
-  ['people', 'How many people live there', '2'],
-  ['washesAWeek', 'Low showers or washes in a tub, each person, a week', '7'],
-  ['bathsAWeek', 'Full baths, each person, a week', '0'],
-  ['dishesADay', 'Times a day that dishes are washed by hand', '2'],
-  ['loadsAWeek', 'Machine loads a week that take hot water from the tank', '0'],
-];
-const AT = [['sink', 'Tap for hands and dishes', 0], ['tub', 'Tap for washes and baths', 1], ['machine', 'Tap for the machine', 2]];
-
-/** Habits as people say them; they become the draws of a mean day. */
+/** Habits as people say them; they become the draws of a mean day. Drawn anew when the taps become others. */
 export function habitsForm(view) {
-  const taps = view.house.stations.flatMap((station) => station.taps).map((tap) => tap.name);
-  if (!taps.length) return el('p', {}, 'Tell the taps first, then what is drawn at them.');
+  const place = el('div', {});
+  let taps = '';
+  const show = (house) => {
+    const now = house.habits.map((habit) => habit.taps.join('|')).join('|');
+    if (taps === now && place.firstChild) return;
+    taps = now;
+    place.replaceChildren(habitQuestions(view, house.habits));
+  };
+  view.rows.set('habits', { update: show });
+  show(view.house);
+  return place;
+}
+
+function habitQuestions(view, asked) {
+  if (!asked.length) return el('p', {}, 'Tell the taps first, then what is drawn at them.');
   const said = el('p', { role: 'status' });
   const trouble = el('div', { role: 'alert' });
-  const fields = [
-    ...HABITS.map(([name, words, usual]) => [name, words, el('input', { type: 'text', id: `habit-${name}`, autocomplete: 'off', maxlength: '20', value: usual })]),
-    ...AT.map(([name, words, at]) => [name, words, tapChooser(`habit-${name}`, taps, at)]),
-  ];
+  const fields = asked.map((habit) => [habit.name, habit.label, habitField(habit)]);
   const tell = async () => {
     trouble.replaceChildren();
     said.textContent = '';
@@ -123,9 +150,12 @@ export function habitsForm(view) {
   el('p', {}, el('button', { type: 'button', onclick: tell }, 'Work out the draws')), said, trouble);
 }
 
-function tapChooser(name, taps, at) {
-  const field = el('select', { id: name }, ...taps.map((tap) => el('option', { value: tap }, tap)));
-  field.value = taps[Math.min(at, taps.length - 1)];
+function habitField(habit) {
+  const name = `habit-${habit.name}`;
+  const field = habit.taps.length
+    ? el('select', { id: name }, ...habit.taps.map((tap) => el('option', { value: tap }, tap)))
+    : el('input', { type: 'text', id: name, autocomplete: 'off', maxlength: '20' });
+  field.value = habit.now;
   return field;
 }
 

@@ -82,11 +82,11 @@ class BuildSheetBrowserTest extends LiveCourseCase {
     @Test
     void unitsChosenAreShownAndRememberedAndKept() {
         assertTrue(!sheetText().contains("°F"));
-        new Select(one("#sheet-units")).selectByValue("us");
+        new Select(one("#units-choice")).selectByValue("us");
         browser.until("US units", () -> sheetText().contains("°F"));
         new Select(one("#sheet-paper")).selectByValue("letter");
         browser.until("the link", () -> String.valueOf(one("a.button").getDomAttribute("href"))
-                .equals("/sheet/pdf/letter/us"));
+                .equals("/sheet/pdf/letter"));
 
         browser.driver().executeScript("location.hash = '#/words'");
         browser.until("words", () -> !all("main:not([aria-busy]) dl.words").isEmpty());
@@ -94,7 +94,7 @@ class BuildSheetBrowserTest extends LiveCourseCase {
         untilShown();
 
         assertEquals(
-                "us", new Select(one("#sheet-units")).getFirstSelectedOption().getDomAttribute("value"));
+                "us", new Select(one("#units-choice")).getFirstSelectedOption().getDomAttribute("value"));
         Object kept = browser.driver()
                 .executeAsyncScript(
                         """

@@ -68,6 +68,8 @@ class CommandLineTest {
                 "handout",
                 "class",
                 "export",
+                "self-check",
+                "licences",
                 "prove"
             })
     void everyCommandHasHelp(String command) {
@@ -339,5 +341,11 @@ class CommandLineTest {
         assertEquals(2, status);
         assertTrue(err.toString().startsWith("LESSON: "), err.toString());
         assertTrue(err.toString().contains("01-warm-water"), err.toString());
+    }
+
+    @Test
+    void theLicencesAreListed() {
+        assertEquals(0, run("licences"));
+        assertTrue(out.toString().lines().anyMatch(line -> line.matches("org\\.jline:jline:[0-9.]+ +BSD-3-Clause .*")));
     }
 }

@@ -11,6 +11,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Example;
@@ -96,5 +97,16 @@ class CompareCommandTest {
         assertEquals(0, run("compare", file("old.json", BOTHY), file.toString(), "--no-year"), err.toString());
         assertTrue(out.toString().contains("the rest of what differs"), out.toString());
         assertTrue(out.toString().contains("Outlet above the floor: 1.05 m → 0.55 m"), out.toString());
+    }
+
+    @Test
+    void whatIsBoughtAndLeftOverStandsInTheText() throws IOException {
+        String fourPanes = file("new.json", Changes.apply(BOTHY, "window.panes", "4"));
+
+        assertEquals(0, run("compare", file("old.json", BOTHY), fourPanes, "--no-year"), err.toString());
+
+        assertTrue(out.toString().contains("to buy or find: 1 pane of"), out.toString());
+        assertTrue(out.toString().contains("lines of the list stay"), out.toString());
+        assertFalse(out.toString().contains("left over: 1 pane"), out.toString());
     }
 }

@@ -202,4 +202,20 @@ class PrintingCommandsTest {
         assertRefused(
                 runWithTryCourse("export", "--to", design.resolve("below").toString()), "cannot be written", "allowed");
     }
+
+    @Test
+    void theShoppingListIsWrittenAndAddedUp() throws IOException {
+        String list = in("list.csv").toString();
+
+        assertEquals(0, run("shopping", design.toString(), "--to", list), err.toString());
+        String filled = Files.readString(in("list.csv")).replaceFirst(",\r\n(?=\"Tube)", ",\"12,50\"\r\n");
+        Files.writeString(in("list.csv"), filled);
+        assertEquals(0, run("shopping", "--sum", list), err.toString());
+
+        assertTrue(out.toString().contains("have no price yet"), out.toString());
+        assertRefused(run("shopping", design.toString(), "--to", in("list.txt").toString()), "list.txt", ".csv");
+        assertRefused(run("shopping", "--sum", in("missing.csv").toString()), "missing.csv");
+        assertRefused(run("shopping", "--sum", design.toString()), "line 2", "comma-separated");
+        assertRefused(run("shopping", design.toString()), "--to", "--sum");
+    }
 }

@@ -24,6 +24,7 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.design.Leg;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.show.Html;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;

@@ -9,6 +9,7 @@ import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.words.Units;
 import org.junit.jupiter.api.Test;
 
 class ElevationSvgTest {

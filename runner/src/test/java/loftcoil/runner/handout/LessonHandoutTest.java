@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.exercise.Numbers;
 import loftcoil.runner.exercise.Variation;
@@ -28,7 +29,7 @@ class LessonHandoutTest {
                 COURSE,
                 COURSE.lesson("01-try").orElseThrow(),
                 SharedSession::lent,
-                new LessonSetting(Paper.LETTER, seed, key));
+                new LessonSetting(Paper.LETTER, Units.METRIC, seed, key));
     }
 
     private static String html(long seed, boolean key) {
@@ -84,7 +85,7 @@ class LessonHandoutTest {
                             COURSE,
                             COURSE.lesson("02-more").orElseThrow(),
                             SharedSession::lent,
-                            new LessonSetting(Paper.A4, SEED, key))
+                            new LessonSetting(Paper.A4, Units.METRIC, SEED, key))
                     .html();
             assertTrue(page.contains("The coil knocks and the tank stays cold."), "the symptoms");
             assertTrue(

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.MeasuredText;
+import loftcoil.engine.words.Units;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -13,7 +14,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Measures as a builder reads them. The US values are conversions by NIST Special Publication 811 (2008), appendix B.8: 1 in =
- * 25.4 mm, 1 US gal = 3.785412 L, 1 lb = 0.45359237 kg, 1 oz = 28.34952 g, 1 Btu (IT) = 1055.056 J, 1 psi = 6894.757 Pa, 1 lbf = 4.448222 N,
+ * 25.4 mm, 1 US gal = 3.785412 L, 1 lb = 0.45359237 kg, 1 oz = 28.34952 g, 1 Btu (IT) = 1055.056 J, 1 psi = 6894.757 Pa, 1 lbf = 4.448222 N, 1 inch of water
+ * (4 °C) = 249.082 Pa,
  * 1 lb/ft = 1.488164 kg/m, 1 lb/ft³ = 16.01846 kg/m³, 1 ft² h °F/Btu = 0.1761102 m² K/W.
  */
 class MeasureTextTest {
@@ -32,7 +34,7 @@ class MeasureTextTest {
         "LENGTH_M, 0.3047, 1 ft",
         "SMALL_LENGTH_MM, 812.8, 32 in",
         "SMALL_LENGTH_MM, 811, 31-15/16 in",
-        "SMALL_LENGTH_MM, 22, 0.87 in",
+        "SMALL_LENGTH_MM, 22, 7/8 in",
         "SMALL_LENGTH_MM, 0.9, 0.035 in",
         "SMALL_LENGTH_MM, 40, 1-9/16 in",
         "SLOPE_MM_PER_M, 20.833333, 0.25 in/ft",
@@ -61,8 +63,16 @@ class MeasureTextTest {
         "TIME_S, 2, 2.0 s",
         "POWER_W, 2000, '6,820 Btu/h'",
         "ENERGY_KWH, 1, '3,410 Btu'",
-        "PRESSURE_PA, 100000, 14.5 psi",
-        "PRESSURE_PA, 86.5, 0.0125 psi",
+        "PRESSURE_PA, 249.08891, 1.00 inH₂O",
+        "PRESSURE_PA, 21.3, 0.0855 inH₂O",
+        "SUN_KWH_PER_M2_DAY, 4.5, '1,430 Btu/ft² a day'",
+        "HARDNESS_MG_PER_L, 171.18, 10.0 gpg",
+        "HEAT_W_PER_M, 10, 10.4 Btu/(h ft)",
+        "HEAT_W_PER_M2, 100, 31.7 Btu/(h ft²)",
+        "CLOCK_H, 17.5, 5:30 pm",
+        "CLOCK_H, 0, 12 midnight",
+        "CLOCK_H, 12, 12 noon",
+        "CLOCK_H, 0.25, 12:15 am",
         "FORCE_N, 1412, 317 lbf",
         "LOAD_KN_PER_M2, 8.24, 172 lbf/ft²",
         "TIME_MIN, 45, 45 min",

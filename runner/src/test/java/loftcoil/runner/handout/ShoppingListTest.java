@@ -10,6 +10,7 @@ import java.util.List;
 import loftcoil.engine.build.PartsList;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.words.Units;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

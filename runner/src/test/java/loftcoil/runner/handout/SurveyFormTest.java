@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import loftcoil.engine.design.DesignFields;
 import loftcoil.engine.survey.Station;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.show.Html;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;

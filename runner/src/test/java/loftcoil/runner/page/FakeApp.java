@@ -10,9 +10,12 @@ import java.util.concurrent.CountDownLatch;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
 import loftcoil.engine.design.Example;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.progress.LessonProgress.Recall;
+import loftcoil.runner.show.ConductWords;
+import loftcoil.runner.show.DesignsApp;
 import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.show.MendView;
 import loftcoil.runner.show.RebuildApp;
@@ -31,6 +34,7 @@ final class FakeApp implements LearnerApp {
     private volatile CountDownLatch running = new CountDownLatch(0);
     volatile @Nullable String full;
     volatile @Nullable Throwable fault;
+    private volatile Units units = Units.METRIC;
     private volatile String tankBaseM = "2.20";
 
     @Override
@@ -46,7 +50,25 @@ final class FakeApp implements LearnerApp {
                         new View.LessonLine(FakeCourse.THIRD, "Finding faults", 30, 0, 1, Recall.OPEN)),
                 FakeCourse.FIRST,
                 "/home/orchard/loftcoil",
-                List.of());
+                List.of(),
+                units.code(),
+                true);
+    }
+
+    @Override
+    public Units units() {
+        return units;
+    }
+
+    @Override
+    public void choose(Units chosen) {
+        calls.add("units " + chosen.code());
+        units = chosen;
+    }
+
+    @Override
+    public View.ConductTable conduct() {
+        return ConductWords.table(units);
     }
 
     @Override
@@ -94,6 +116,14 @@ final class FakeApp implements LearnerApp {
                     Optional.ofNullable(replies.get(each.id())));
         }
         return step;
+    }
+
+    @Override
+    public List<View.Found> search(String sought) {
+        return sought.contains("nothing")
+                ? List.of()
+                : List.of(new View.Found(
+                        "question", FakeCourse.FIRST, "push", "Warm water", "the push of two legs", "Two legs are"));
     }
 
     @Override
@@ -206,7 +236,7 @@ final class FakeApp implements LearnerApp {
                 new View.Counted(0, 0),
                 "",
                 "",
-                Optional.of(new View.Stands(tankBaseM + " m", design().safety())));
+                Optional.of(new View.Stands(tankBaseM + " m", design().safety(), Optional.of(effect()))));
     }
 
     private static View.Reply judged(String text, int tries) {
@@ -307,6 +337,16 @@ final class FakeApp implements LearnerApp {
     @Override
     public BuildSheet build() {
         return BuildSheet.of(Example.orchardBothy());
+    }
+
+    @Override
+    public View.Effect effect() {
+        return new View.Effect(1, "", List.of(), List.of(), List.of(), List.of(), "");
+    }
+
+    @Override
+    public DesignsApp designs() {
+        throw new UnknownNameException("There are no designs here.");
     }
 
     @Override

@@ -2,7 +2,7 @@ package loftcoil.runner.page;
 
 import java.util.List;
 import java.util.Optional;
-import loftcoil.runner.lesson.Drag;
+import loftcoil.runner.show.Slider;
 import loftcoil.runner.show.View;
 
 /** A short course for page tests: every kind of step, and awkward text. */
@@ -127,7 +127,8 @@ final class FakeCourse {
                         source,
                         HEIGHT,
                         false,
-                        Optional.of(new Drag("tankBaseM", -0.5, 3.5, 0.05, 2.2, "", "m", "Tank base above the floor"))),
+                        Optional.of(
+                                new Slider("tankBaseM", -0.5, 3.5, 0.05, 2.2, "m", "Tank base above the floor", 1, 0))),
                 new View.Caution("c1", false, "Hot pipes burn. Keep them out of reach or lag them."),
                 question(
                         "tank-height",

@@ -3,6 +3,7 @@ package loftcoil.runner.page;
 import java.util.List;
 import java.util.Optional;
 import loftcoil.runner.show.MendView;
+import loftcoil.runner.show.Slider;
 import loftcoil.runner.show.View;
 
 /** A faulty system for page tests: its flow follows the tank, and it refuses a tank at 3 m. */
@@ -17,17 +18,21 @@ final class FakeMend {
                 new MendView.Lever(
                         "tank.baseM",
                         "Tank base above the floor",
-                        "m",
-                        Optional.of(new MendView.Stops(-1, 3, 0.1)),
+                        Optional.of(new Slider("tank.baseM", -1, 3, 0.1, -0.6, "m", "Tank base above the floor", 1, 0)),
+                        List.of(),
                         List.of(),
                         "-0.6",
-                        baseM),
+                        baseM,
+                        "-0.6 m",
+                        baseM + " m"),
                 new MendView.Lever(
                         "vent.valve",
                         "Valve in the open vent",
-                        "",
                         Optional.empty(),
                         List.of("none", "a valve"),
+                        List.of("none", "a valve"),
+                        "a valve",
+                        valve,
                         "a valve",
                         valve));
         if (baseM.equals("3")) {

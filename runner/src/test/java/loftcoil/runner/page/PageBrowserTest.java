@@ -332,6 +332,29 @@ class PageBrowserTest extends BrowserCase {
         assertEquals(List.of(), browser.accessibilityFaults());
     }
 
+    @Tag("thorough")
+    @Test
+    void searchFindsAndLeadsThere() {
+        browser.click(browser.driver().findElement(By.linkText("Search")));
+        browser.until(
+                "the field",
+                () -> !browser.driver().findElements(By.id("search-for")).isEmpty());
+        browser.press("nothing");
+        browser.until(
+                "the words",
+                () -> browser.driver().findElement(By.tagName("main")).getText().contains("Nothing in the course"));
+        assertEquals(List.of(), browser.accessibilityFaults());
+        browser.driver().findElement(By.id("search-for")).clear();
+        browser.driver().findElement(By.id("search-for")).sendKeys("legs");
+        browser.until("a hit", () -> !browser.driver()
+                .findElements(By.cssSelector(".found-list a"))
+                .isEmpty());
+        browser.click(browser.driver().findElement(By.cssSelector(".found-list a")));
+        browser.until("the question", () -> "step-push"
+                .equals(browser.driver().switchTo().activeElement().getDomAttribute("id")));
+        assertEquals(List.of(), browser.troubles());
+    }
+
     private List<String> openQuestions() {
         return browser.driver().findElements(By.cssSelector("#outline .unanswered a")).stream()
                 .map(link -> link.getDomAttribute("href").replaceFirst(".*/", ""))

@@ -34,7 +34,7 @@ class SheetsTest {
         if (!asked.paper().equals("a4")) {
             throw new RefusedException(List.of(new Fault("paper", asked.paper(), "a4", "")));
         }
-        String text = (asked.form() == BuildSheetPrinter.Form.PDF ? "%PDF " : "<p>") + asked.units();
+        String text = (asked.form() == BuildSheetPrinter.Form.PDF ? "%PDF " : "<p>") + asked.paper();
         return new BuildSheetPrinter.Printed(
                 "sheet." + (asked.form().name().toLowerCase(Locale.ROOT)), text.getBytes(StandardCharsets.UTF_8));
     }
@@ -60,9 +60,9 @@ class SheetsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "/sheet/show/a4/us, text/html; charset=utf-8, , <p>us",
-        "/sheet/html/a4/metric, text/html; charset=utf-8, attachment; filename=\"sheet.html\", <p>metric",
-        "/sheet/pdf/a4/us, application/pdf, attachment; filename=\"sheet.pdf\", %PDF us",
+        "/sheet/show/a4, text/html; charset=utf-8, , <p>a4",
+        "/sheet/html/a4, text/html; charset=utf-8, attachment; filename=\"sheet.html\", <p>a4",
+        "/sheet/pdf/a4, application/pdf, attachment; filename=\"sheet.pdf\", %PDF a4",
     })
     void aSheetIsShownOrKept(String path, String type, String kept, String content) throws Exception {
         HttpResponse<String> answer = get(path, true);
@@ -75,7 +75,7 @@ class SheetsTest {
 
     @Test
     void aSheetMayRunNothingAndStandsInOurPageOnly() throws Exception {
-        String policy = get("/sheet/show/a4/us", true)
+        String policy = get("/sheet/show/a4", true)
                 .headers()
                 .firstValue("Content-Security-Policy")
                 .orElseThrow();
@@ -85,19 +85,18 @@ class SheetsTest {
 
     @Test
     void whoHasNotComeInGetsNone() throws Exception {
-        assertEquals(401, get("/sheet/pdf/a4/us", false).statusCode());
+        assertEquals(401, get("/sheet/pdf/a4", false).statusCode());
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {"/sheet/pdf/a4", "/sheet/odt/a4/us", "/sheet/pdf/../../etc/us", "/sheet/pdf/A4/us", "/sheet/"})
+    @ValueSource(strings = {"/sheet/pdf/", "/sheet/odt/a4", "/sheet/pdf/../../etc", "/sheet/pdf/A4", "/sheet/"})
     void otherAddressesLeadNowhere(String path) throws Exception {
         assertEquals(404, get(path, true).statusCode());
     }
 
     @Test
     void unknownPaperIsRefusedInWords() throws Exception {
-        HttpResponse<String> answer = get("/sheet/pdf/b5/us", true);
+        HttpResponse<String> answer = get("/sheet/pdf/b5", true);
         assertEquals(400, answer.statusCode());
         assertTrue(answer.body().contains("paper: b5; allowed: a4"), answer.body());
     }
@@ -107,7 +106,7 @@ class SheetsTest {
         try (PageServer bare = PageServer.open(new FakeApp(), PageSetup.anyPort())) {
             String own = PageServing.cookieOf(
                     client.send(HttpRequest.newBuilder(bare.address()).GET().build(), BodyHandlers.ofString()));
-            URI path = URI.create("http://127.0.0.1:" + bare.address().getPort() + "/sheet/show/a4/us");
+            URI path = URI.create("http://127.0.0.1:" + bare.address().getPort() + "/sheet/show/a4");
             HttpResponse<String> answer = client.send(
                     HttpRequest.newBuilder(path).header("Cookie", own).build(), BodyHandlers.ofString());
             assertEquals(404, answer.statusCode());

@@ -152,8 +152,32 @@ class ProgressFileTest {
     }
 
     @Test
+    void anAnswerOfTheEditionBeforeItsWordsWereKeptStillReads() throws IOException {
+        Files.writeString(
+                temp.resolve("progress.json"),
+                "{\"version\": 2, \"seed\": 5, \"lesson\": \"01-warm\", \"refresher\": {}, \"lessons\": {\"01-warm\": {\"step\":"
+                        + " \"a\", \"snippets\": {}, \"ran\": [], \"answers\": {\"legs\": [{\"text\": \"9\", \"state\":"
+                        + " \"wrong\", \"mistake\": \"no gravity\"}]}}}}");
+        assertEquals(
+                List.of(new Given("9", AnswerState.WRONG, "no gravity")),
+                read().work("01-warm").answersTo("legs"));
+    }
+
+    @Test
+    void onlyTheLastAnswerKeepsWhatWasSaid() {
+        Progress.LessonWork work = Progress.LessonWork.NONE
+                .withAnswer("legs", new Given("9", AnswerState.WRONG, "", "Not yet.", "Look."))
+                .withAnswer("legs", new Given("88", AnswerState.RIGHT, "", "Right.", ""));
+        assertEquals(
+                List.of("", "Right."),
+                work.answersTo("legs").stream().map(Given::words).toList());
+    }
+
+    @Test
     void aFileOfANewerEditionIsSetAsideAsSuch() throws IOException {
-        Files.writeString(temp.resolve("progress.json"), "{\"version\": 4, \"everything\": \"else\"}");
+        Files.writeString(
+                temp.resolve("progress.json"),
+                "{\"version\": " + (Progress.VERSION + 1) + ", \"everything\": \"else\"}");
         read();
         assertTrue(Files.exists(temp.resolve("progress.newer-1.json")));
     }

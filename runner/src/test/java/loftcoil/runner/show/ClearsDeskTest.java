@@ -47,13 +47,13 @@ class ClearsDeskTest {
 
     @Test
     void whatWasFoundIsOfOneDesignAndOfNoOther() throws InterruptedException {
-        store.decide(HARMLESS);
+        store.becomes(HARMLESS, loftcoil.runner.progress.Trail.How.DECIDED);
         desk.start();
         View.Clears found = ended();
         assertEquals(new View.Clears(View.ClearState.DONE, 0, 0, List.of(), ""), found);
         assertEquals(found, desk.start(), "a search that is done is not begun again");
         assertEquals(HARMLESS, desk.found().orElseThrow().design());
-        store.decide(HARMLESS.withTankBaseM(2.5));
+        store.becomes(HARMLESS.withTankBaseM(2.5), loftcoil.runner.progress.Trail.How.DECIDED);
         assertEquals(View.ClearState.NONE, desk.view().state());
         assertTrue(desk.found().isEmpty());
     }
@@ -64,7 +64,7 @@ class ClearsDeskTest {
         assertEquals(View.ClearState.STOPPED, desk.stop().state());
         View.Clears stopped = ended();
         assertEquals(View.ClearState.STOPPED, stopped.state());
-        store.decide(HARMLESS);
+        store.becomes(HARMLESS, loftcoil.runner.progress.Trail.How.DECIDED);
         desk.start();
         assertEquals(View.ClearState.DONE, ended().state());
     }

@@ -139,6 +139,8 @@ class CourseAppTest {
         assertEquals(1, run.predictions().size());
         assertTrue(run.predictions().get(0).contains("5 g/L"), run.predictions().get(0));
         assertTrue(run.predictions().get(0).contains("16.5"), run.predictions().get(0));
+        View.Run changed = bench.run(LESSON, "weigh", WEIGH.replace("60", "90"), Map.of());
+        assertEquals(List.of(), changed.predictions(), "the guess was not made of these numbers");
     }
 
     @Test
@@ -351,7 +353,7 @@ class CourseAppTest {
                 .orElseThrow();
         assertEquals("mend", again.form());
         assertEquals("tank.baseM = 2", again.reply().orElseThrow().answer());
-        assertEquals("Right.", again.reply().orElseThrow().words());
+        assertEquals("It works.", again.reply().orElseThrow().words(), "said again as it was said");
     }
 
     @Test
@@ -400,5 +402,30 @@ class CourseAppTest {
         assertTrue(safety.open().startsWith("The year could not be judged: "), safety.open());
         assertTrue(safety.open().contains("more of the kind"), safety.open());
         assertEquals(bench.design().safety().findings(), safety.findings());
+    }
+
+    @Test
+    void aDecisionAnswersWithFiguresBeforeAndAfterAndWithItsDanger() {
+        View.Reply reply = bench.answer(LESSON, "tank", "-1 m");
+
+        View.Effect quick = reply.stands().orElseThrow().effect().orElseThrow();
+        assertTrue(reply.words().contains("This is dangerous"), reply.words());
+        assertTrue(quick.raised().stream().anyMatch(found -> found.code().equals("LC-TANK-LOW")), quick.toString());
+        assertEquals("circulates", quick.lines().get(0).label());
+        assertEquals(
+                List.of("yes", "no"),
+                List.of(quick.lines().get(0).before(), quick.lines().get(0).after()));
+        assertTrue(quick.moved().get(0).startsWith("Cold pipe “"), quick.moved().toString());
+        assertTrue(quick.open().contains("not judged yet"), quick.open());
+
+        View.Effect whole = bench.effect();
+        assertEquals(quick.number(), whole.number());
+        assertEquals("", whole.open());
+        assertTrue(
+                whole.lines().stream()
+                        .anyMatch(line -> line.label().equals("hottest water in the tank")
+                                && !line.before().isEmpty()
+                                && !line.after().isEmpty()),
+                whole.lines().toString());
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
+import loftcoil.engine.words.Units;
 import org.junit.jupiter.api.Test;
 
 class LoopPanelTest {
@@ -18,7 +19,7 @@ class LoopPanelTest {
 
     @Test
     void aLoopThatBoilsIsADanger() {
-        View.Design view = LoopPanel.view(BRISK.withCoilHeatKW(20).withTankBaseM(0.5));
+        View.Design view = LoopPanel.view(BRISK.withCoilHeatKW(20).withTankBaseM(0.5), Units.METRIC);
 
         assertEquals("danger", view.safety().level());
         assertTrue(view.circulates().startsWith("The loop boils."), view.circulates());
@@ -28,7 +29,7 @@ class LoopPanelTest {
 
     @Test
     void aTankBelowTheCoilIsADanger() {
-        View.Design view = LoopPanel.view(BOTHY.withTankBaseM(-1));
+        View.Design view = LoopPanel.view(BOTHY.withTankBaseM(-1), Units.METRIC);
 
         assertEquals("danger", view.safety().level());
         assertTrue(view.circulates().startsWith("The loop does not circulate"), view.circulates());
@@ -38,7 +39,8 @@ class LoopPanelTest {
     void aLoopThatCirculatesIsClearSoFarAndSaysThatTheYearIsOpen() {
         Design bent =
                 Changes.apply(Changes.apply(BOTHY, "coil.turns", "bent from one length"), "coil.tube", "EN1057 22x1.2");
-        View.Safety safety = LoopPanel.view(bent.withCoilHeatKW(1)).safety();
+        View.Safety safety =
+                LoopPanel.view(bent.withCoilHeatKW(1), Units.METRIC).safety();
         assertEquals("clear", safety.level());
         assertEquals("Starts and year are not judged yet.", safety.open());
     }
@@ -46,7 +48,7 @@ class LoopPanelTest {
     /** Elbows in the fire, of tube too thin for it; and a flue that may be too cool. */
     @Test
     void aCoilThatTheFireEatsIsADanger() {
-        View.Safety safety = LoopPanel.view(BOTHY).safety();
+        View.Safety safety = LoopPanel.view(BOTHY, Units.METRIC).safety();
         assertEquals("danger", safety.level());
         assertEquals(
                 List.of("LC-COIL-JOINT", "LC-COIL-WALL", "LC-CREOSOTE"),
@@ -55,13 +57,16 @@ class LoopPanelTest {
 
     @Test
     void aColdCoilStandsWithoutDanger() {
-        assertEquals("clear", LoopPanel.view(BOTHY.withCoilHeatKW(0)).safety().level());
+        assertEquals(
+                "clear",
+                LoopPanel.view(BOTHY.withCoilHeatKW(0), Units.METRIC).safety().level());
     }
 
     /** At 40 °C the loop goes round; late in the evening it boils, and the panel says so before any year is marched. */
     @Test
     void aLoopThatBoilsWithAHotTankIsADangerAtOnce() {
-        View.Safety safety = LoopPanel.view(BRISK.withCoilHeatKW(7)).safety();
+        View.Safety safety =
+                LoopPanel.view(BRISK.withCoilHeatKW(7), Units.METRIC).safety();
         assertEquals("danger", safety.level());
         assertEquals("LC-BOIL-HARD", safety.findings().get(0).code());
     }

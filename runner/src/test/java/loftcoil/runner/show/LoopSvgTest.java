@@ -9,6 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.words.Units;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -16,14 +17,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 class LoopSvgTest {
 
     private static final Pattern LABEL =
-            Pattern.compile("<text x=\"[-\\d.]+\" y=\"([-\\d.]+)\"[^>]*>-?\\d+\\.\\d\\d m ");
+            Pattern.compile("<text x=\"[-\\d.]+\" y=\"([-\\d.]+)\"[^>]*>−?\\d+\\.\\d\\d m ");
     private static final Pattern VIEW = Pattern.compile("viewBox=\"0 (-?\\d+) (\\d+) (\\d+)\"");
 
     @ParameterizedTest
     @ValueSource(doubles = {-2, -0.1, 0.0, 0.2, 0.25, 2.2, 6})
     void labelsNeitherTouchNorLeaveThePicture(double tankBaseM) {
         String svg = LoopSvg.picture(
-                        "Your loop", Drawing.of(Example.orchardBothy().withTankBaseM(tankBaseM)))
+                        "Your loop", Drawing.of(Example.orchardBothy().withTankBaseM(tankBaseM)), Units.METRIC)
                 .svg();
         List<Double> baselines = LABEL.matcher(svg)
                 .results()

@@ -31,11 +31,11 @@ import loftcoil.engine.sheet.SheetJson;
 import loftcoil.engine.sheet.SheetText;
 import loftcoil.engine.study.Comparison;
 import loftcoil.engine.study.Rebuild;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.exercise.FaultySystem;
 import loftcoil.runner.handout.HandoutHtml;
 import loftcoil.runner.handout.Paper;
 import loftcoil.runner.handout.SheetSetting;
-import loftcoil.runner.handout.Units;
 import loftcoil.runner.progress.ProgressFile;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -117,10 +117,10 @@ class OneVerdictTest {
         Design design = DESIGNS.get(name);
         try (ProgressFile files = ProgressFile.open(folder)) {
             LearnerStore store = new LearnerStore(files, 1);
-            store.decide(design);
+            store.becomes(design, loftcoil.runner.progress.Trail.How.DECIDED);
             Sheet sheet = whole(name);
             assertEquals(design, store.design());
-            View.Safety whole = SafetyWords.of(sheet.verdict(), sheet.grounds());
+            View.Safety whole = SafetyWords.of(sheet.verdict(), sheet.grounds(), Units.METRIC);
             Set<String> codes = codes(whole.findings());
             String level = whole.level();
 
@@ -134,7 +134,7 @@ class OneVerdictTest {
             assertEquals(codes, in(List.of(json.path("cautions").toString())), "sheet as JSON");
 
             Comparison compared = Comparison.of(BOTHY, sheet);
-            RebuildView.SideBySide both = SideBySide.of(compared, List.of());
+            RebuildView.SideBySide both = SideBySide.of(compared, List.of(), Units.METRIC);
             assertEquals(whole, both.safety());
             Set<String> beside = codes(both.raised());
             beside.addAll(codes(both.staying()));
@@ -170,14 +170,16 @@ class OneVerdictTest {
 
     private static void isPartOfTheWhole(String name) {
         Design design = DESIGNS.get(name);
-        View.Safety quick = LoopPanel.view(design).safety();
+        View.Safety quick = LoopPanel.view(design, Units.METRIC).safety();
         assertEquals(
-                quick, SafetyWords.of(SafetyVerdict.quick(design), Grounds.of(design)), "panel and decision's reply");
+                quick,
+                SafetyWords.of(SafetyVerdict.quick(design), Grounds.of(design), Units.METRIC),
+                "panel and decision's reply");
         boolean started = whole(name).starts().isPresent();
         assertEquals(started ? "Starts and year are not judged yet." : "The year is not judged yet.", quick.open());
         Set<String> lost = codes(quick.findings());
-        lost.removeAll(codes(
-                SafetyWords.of(whole(name).verdict(), whole(name).grounds()).findings()));
+        lost.removeAll(codes(SafetyWords.of(whole(name).verdict(), whole(name).grounds(), Units.METRIC)
+                .findings()));
         lost.remove("LC-SCALD");
         assertEquals(Set.of(), lost);
     }
@@ -189,7 +191,7 @@ class OneVerdictTest {
         Design design = DesignJson.read(bare.toString());
         assertEquals(
                 "The starts are not judged yet.",
-                LoopPanel.view(design).safety().open());
+                LoopPanel.view(design, Units.METRIC).safety().open());
     }
 
     @Test
@@ -204,7 +206,7 @@ class OneVerdictTest {
         Design design = DESIGNS.get("7 kW");
         try (ProgressFile files = ProgressFile.open(folder)) {
             LearnerStore store = new LearnerStore(files, 1);
-            store.decide(design);
+            store.becomes(design, loftcoil.runner.progress.Trail.How.DECIDED);
             assertEquals(SheetJson.write(whole("7 kW")), SheetJson.write(new WholeSheets(store).sheet()));
         }
         assertEquals(whole("7 kW").verdict(), SafetyVerdict.whole(design));

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.check.Checker;
 import loftcoil.runner.exercise.About;
 import loftcoil.runner.exercise.Quantity;
@@ -45,6 +46,8 @@ class ReplyWordsTest {
             String value, String unit, Quantity.Temperature temperature, String answer, String words) {
         Quantity quantity = asked(value, unit, temperature);
 
-        assertEquals(words, new ReplyWords(NUMBERS).words(quantity, Checker.check(quantity, answer, NUMBERS)));
+        assertEquals(
+                words,
+                new ReplyWords(NUMBERS, () -> Units.METRIC).words(quantity, Checker.check(quantity, answer, NUMBERS)));
     }
 }

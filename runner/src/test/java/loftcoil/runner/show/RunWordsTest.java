@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.chart.ChartOrder;
 import loftcoil.runner.chart.Plot;
 import loftcoil.runner.session.Outcome;
@@ -19,7 +20,7 @@ class RunWordsTest {
     }
 
     private static View.Run words(Outcome outcome) {
-        return RunWords.of(outcome, "", List.of());
+        return RunWords.of(outcome, "", List.of(), Units.METRIC);
     }
 
     @Test

@@ -83,6 +83,10 @@ class SurveyDeskTest {
             SurveyView.House house = bench.survey().walk("hot", HOT);
 
             assertTrue(run(house, "hot").closes(), run(house, "hot").words());
+            assertEquals(1, run(house, "hot").moved().size(), "one was guessed");
+            assertTrue(
+                    run(house, "hot").moved().get(0).startsWith("'hot pipe 2' ends "),
+                    run(house, "hot").moved().toString());
             RebuildView.Taken taken = bench.survey().take();
             assertTrue(taken.kept().startsWith("design-before-"));
             Design design = DesignJson.read(bench.rebuild().own().json());
@@ -93,6 +97,123 @@ class SurveyDeskTest {
             assertEquals(Origin.YOURS, design.origin("hotLegs[0].lengthM"));
             assertEquals(Origin.ASSUMED, design.origin("hotLegs[1].riseM"));
             assertEquals(Origin.BORROWED, design.origin("tank.baseM"));
+        }
+    }
+
+    @Test
+    void pipesThatTurnByHandLeadBackOrTheirPlanSaysWhereTheyEnd() {
+        try (CourseApp bench = open()) {
+            bench.survey()
+                    .walk(
+                            "hot",
+                            List.of(
+                                    Map.of("way", "up", "length", "1.44 m"),
+                                    Map.of("way", "along", "length", "1.4 m", "slope", "1 in 4", "heading", "left"),
+                                    Map.of("way", "along", "length", "2 m", "slope", "0", "heading", "right")));
+            SurveyView.House house = bench.survey()
+                    .walk(
+                            "cold",
+                            List.of(
+                                    Map.of("way", "down", "length", "1.9 m"),
+                                    Map.of("way", "along", "length", "2 m", "slope", "0", "heading", "back"),
+                                    Map.of("way", "along", "length", "0.6 m", "slope", "0", "heading", "left")));
+
+            assertEquals("270", run(house, "hot").pieces().get(1).heading());
+            assertEquals("0", run(house, "hot").pieces().get(2).heading());
+            assertEquals("180", run(house, "cold").pieces().get(1).heading(), "the cold pipe goes on from the hot one");
+            assertEquals("90", run(house, "cold").pieces().get(2).heading());
+            assertEquals(
+                    "The plan does not close: seen from above the cold pipe ends 0.76 m short of the coil's inlet."
+                            + " Look at the lengths along and which way each turns.",
+                    house.standing().plan());
+        }
+    }
+
+    @Test
+    void aPipeOutdoorsStaysThereAndHasTheAirOfThePlace() {
+        try (CourseApp bench = open()) {
+            SurveyView.House house = bench.survey()
+                    .walk(
+                            "cold",
+                            List.of(
+                                    Map.of("way", "down", "length", "1.7 m", "around", "room"),
+                                    Map.of(
+                                            "way",
+                                            "along",
+                                            "length",
+                                            "1.2 m",
+                                            "slope",
+                                            "-1 in 6",
+                                            "around",
+                                            "outdoors")));
+
+            assertEquals("outdoors", run(house, "cold").pieces().get(1).around());
+            assertEquals("19 °C", run(house, "cold").pieces().get(0).around());
+            bench.survey().take();
+            Design design = DesignJson.read(bench.rebuild().own().json());
+            assertTrue(design.coldLegs().get(1).isOutdoors());
+            assertFalse(design.coldLegs().get(0).isOutdoors());
+        }
+        try (CourseApp bench = open()) {
+            assertEquals(
+                    "outdoors",
+                    run(bench.survey().house(), "cold").pieces().get(1).around(),
+                    "kept over a restart");
+        }
+    }
+
+    @Test
+    void tapsShareAPipeWhereItIsTold() {
+        Map<String, String> sink =
+                Map.of("name", "sink", "level", "1 m", "tube", "15x1", "length", "1 m", "from", "shared pipe");
+        Map<String, String> bath =
+                Map.of("name", "bath", "level", "0.6 m", "tube", "22 mm x 1", "length", "4 m", "from", "tank");
+        try (CourseApp bench = open()) {
+            SurveyView.House house = bench.survey()
+                    .taps(Map.of("tube", "28 mm × 1", "length", "9 ft 4", "elbows90", "2"), List.of(sink, bath));
+            SurveyView.Station taps = house.stations().stream()
+                    .filter(station -> station.code().equals("taps"))
+                    .findFirst()
+                    .orElseThrow();
+
+            assertEquals("2.8448 m", taps.trunk().length());
+            assertEquals(
+                    List.of("shared pipe", "tank"),
+                    taps.taps().stream().map(SurveyView.TapLine::from).toList());
+            bench.survey().take();
+            Design design = DesignJson.read(bench.rebuild().own().json());
+            assertEquals(Map.of("elbow90", 2), design.trunk().orElseThrow().fittings());
+            assertEquals(
+                    List.of(true, false),
+                    design.taps().stream().map(design::onTrunk).toList());
+
+            bench.survey().taps(Map.of(), List.of(bath));
+            bench.survey().take();
+            assertTrue(DesignJson.read(bench.rebuild().own().json()).trunk().isEmpty());
+            RefusedException refused = assertThrows(RefusedException.class, () -> bench.survey()
+                    .taps(Map.of("length", "3 m", "tube", "a hose"), List.of(sink)));
+            assertEquals("trunk.tube", refused.faults().get(0).path());
+        }
+    }
+
+    @Test
+    void aHouseSaysWhatIsNextAndWhyItIsASketch() {
+        try (CourseApp bench = open()) {
+            SurveyView.House house = bench.survey().house();
+            assertTrue(house.standing()
+                    .words()
+                    .endsWith("It is a sketch, not for cutting: all fits together, but on another's values."));
+            assertTrue(
+                    house.standing().next().startsWith("Next: 1, Outside: the place ("),
+                    house.standing().next());
+
+            SurveyView.House missing = bench.survey().walk("hot", List.of(Map.of("way", "up", "length", "1.4 m")));
+            SurveyView.Station hot = missing.stations().get(5);
+            assertFalse(hot.done());
+            assertEquals("does not end where it has to", hot.standing());
+            assertEquals(
+                    "The hot pipe ends 0.40 m below the return port.",
+                    missing.standing().open().get(0));
         }
     }
 
@@ -161,19 +282,23 @@ class SurveyDeskTest {
     void tapsAndHabitsBecomeDraws() {
         try (CourseApp bench = open()) {
             bench.survey()
-                    .taps(List.of(
-                            Map.of(
-                                    "name",
-                                    "sink",
-                                    "level",
-                                    "3 ft 3",
-                                    "tube",
-                                    "22 mm x 1",
-                                    "length",
-                                    "4 m",
-                                    "mixer",
-                                    "45 °C"),
-                            Map.of("name", "tub", "level", "0.6", "tube", "22x1", "length", "5", "mixer", "none")));
+                    .taps(
+                            Map.of(),
+                            List.of(
+                                    Map.of(
+                                            "name",
+                                            "sink",
+                                            "level",
+                                            "3 ft 3",
+                                            "tube",
+                                            "22 mm x 1",
+                                            "length",
+                                            "4 m",
+                                            "mixer",
+                                            "45 °C"),
+                                    Map.of(
+                                            "name", "tub", "level", "0.6", "tube", "22x1", "length", "5", "mixer",
+                                            "none")));
             bench.survey()
                     .habits(Map.of(
                             "people",
@@ -322,7 +447,7 @@ class SurveyDeskTest {
             refused(() -> survey.walk("hot", Collections.nCopies(21, piece)), "hotLegs");
             Map<String, String> tap =
                     Map.of("name", "sink", "level", "99 m", "tube", "22x1", "length", "4 m", "mixer", "90");
-            refused(() -> survey.taps(List.of(tap)), "taps[0].levelM", "taps[0].mixerC");
+            refused(() -> survey.taps(Map.of(), List.of(tap)), "taps[0].levelM", "taps[0].mixerC");
 
             assertEquals(before, survey.house());
         }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import loftcoil.engine.caution.Conduct;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.DesignJson;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.progress.LessonProgress.Recall;
 import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.SharedSession;
@@ -28,6 +29,7 @@ class TerminalFaceTest {
     @BeforeEach
     void open() {
         bench = CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SharedSession::lent, 7);
+        bench.choose(Units.METRIC);
     }
 
     @AfterEach
@@ -39,6 +41,15 @@ class TerminalFaceTest {
         ScriptedConsole console = new ScriptedConsole(typed);
         new TerminalFace(bench, console).walk();
         return console;
+    }
+
+    @Test
+    void wordsAreFoundAndWhatIsNotAnsweredIsListed() {
+        ScriptedConsole console = walk("f", "tank", "", "o", "", "f", "zebra", "q");
+        assertTrue(console.all().contains("Words to find: "), console.all());
+        assertTrue(console.all().contains("  1  "), console.all());
+        assertTrue(console.all().contains("Number to go there, or Enter to stay: "), console.all());
+        assertTrue(console.all().contains("Nothing in the course has all of these words."), console.all());
     }
 
     @Test
@@ -113,7 +124,7 @@ class TerminalFaceTest {
         String all = console.all();
         assertTrue(all.contains("Find the fault: a cold tank"), all);
         assertTrue(all.contains("The loop does not circulate"), all);
-        assertTrue(all.contains("-1 to 3 m"), all);
+        assertTrue(all.contains("−1 to 3 m"), all);
         assertTrue(all.contains("a none, b a valve"), all);
         assertTrue(all.contains("“raise it” is no change"), all);
         assertTrue(all.contains("tank.baseM: “12”; allowed"), all);
@@ -121,18 +132,20 @@ class TerminalFaceTest {
         assertTrue(all.contains("Heat does not push down."), all);
         assertTrue(all.contains("Valve in the open vent: a valve"), all);
         assertTrue(all.contains("“loop.valves = 1” is no change"), all);
-        assertTrue(all.contains("Tank base above the floor: 2.2 m (as found -0.6)"), all);
+        assertTrue(all.contains("Tank base above the floor: 2.2 m (as found -0.6 m)"), all);
         assertTrue(all.contains("It works."), all);
         assertTrue(all.contains("without changing “Valve in the open vent”"), all);
     }
 
     @Test
     void theDraggedValueCanBeSetAndIsHeldToItsRange() {
-        ScriptedConsole console = walk("", "", "", "s", "", "", "", "v", "2,5", "v", "99", "v", "high", "q");
+        ScriptedConsole console =
+                walk("", "", "", "s", "", "", "", "v", "2,5", "v", "8 ft", "v", "99", "v", "high", "v", "2 kg", "q");
 
         assertTrue(console.all().contains("tank at 2.5"), console.all());
-        assertTrue(console.all().contains("99 is outside 1 to 3 m."), console.all());
-        assertTrue(console.all().contains("'high' is no number; allowed is 1 to 3 m."), console.all());
+        assertTrue(console.all().contains("99; allowed: 1 to 3 m"), console.all());
+        assertTrue(console.all().contains("“high”"), console.all());
+        assertTrue(console.all().contains("the unit does not fit"), console.all());
     }
 
     @Test

@@ -1,0 +1,76 @@
+package loftcoil.engine.words;
+
+/** Lengths as a US tape measure shows them. */
+final class TapeMeasure {
+
+    private static final int INCHES_IN_FOOT = 12;
+    /** Levels and runs: to a quarter inch, 6 mm. */
+    private static final int QUARTERS = 4;
+    /** Cuts: to a sixteenth, 1.6 mm, as a tape is marked. */
+    private static final int SIXTEENTHS = 16;
+    /** Below this an inch is written as a decimal, as walls are sold; a sixteenth would be a quarter of it. */
+    private static final double DECIMAL_BELOW_IN = 0.24;
+
+    private static final double FINE_BELOW_IN = 0.2;
+    private static final int FINE_PLACES = 3;
+
+    /** From here on nobody measures with a tape: an altitude is in feet. */
+    private static final double FEET_ALONE_FROM_IN = 12 * 100;
+
+    private TapeMeasure() {}
+
+    /**
+     * Feet and inches to a quarter inch; a length below a foot in inches alone.
+     *
+     * @param inches how long
+     * @param fine to a sixteenth
+     */
+    static String feet(double inches, boolean fine) {
+        if (Math.abs(inches) >= FEET_ALONE_FROM_IN) {
+            return UsUnit.decimals(inches / INCHES_IN_FOOT, 0) + " ft";
+        }
+        int of = fine ? SIXTEENTHS : QUARTERS;
+        long parts = Math.round(Math.abs(inches) * of);
+        String sign = inches < 0 && parts > 0 ? "−" : "";
+        long feet = parts / ((long) of * INCHES_IN_FOOT);
+        long rest = parts % ((long) of * INCHES_IN_FOOT);
+        String rests = fraction(rest, of) + " in";
+        if (feet == 0) {
+            return sign + rests;
+        }
+        return sign + feet + " ft" + (rest == 0 ? "" : " " + rests);
+    }
+
+    /**
+     * Inches to a sixteenth where that is fine enough, as a decimal below.
+     *
+     * @param inches how long
+     * @param finer decimal places that somebody wants beyond a tape's, as of a bore; 0 or below for none
+     */
+    static String inches(double inches, int finer) {
+        double size = Math.abs(inches);
+        if (size == 0) {
+            return "0 in";
+        }
+        if (size < DECIMAL_BELOW_IN || finer > 0) {
+            return Numeral.fixed(inches, size < FINE_BELOW_IN ? FINE_PLACES : 1 + Math.max(1, finer)) + " in";
+        }
+        return (inches < 0 ? "−" : "") + fraction(Math.round(size * SIXTEENTHS), SIXTEENTHS) + " in";
+    }
+
+    /** Whole and rest, the rest in its lowest terms: 31-15/16, 5-1/2, 3. */
+    private static String fraction(long parts, int of) {
+        long whole = parts / of;
+        long rest = parts % of;
+        int below = of;
+        while (rest != 0 && rest % 2 == 0) {
+            rest /= 2;
+            below /= 2;
+        }
+        if (rest == 0) {
+            return Long.toString(whole);
+        }
+        String part = rest + "/" + below;
+        return whole == 0 ? part : whole + "-" + part;
+    }
+}

@@ -1,0 +1,287 @@
+package loftcoil.runner.cli;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * The whole course as a learner's browser asks for it, in one Loftcoil that was started by the starter of the folder to carry where there
+ * is one: starts by phase, every piece of Java as it stands and with one number changed, every slider, the sheets, and the most memory
+ * that all Java machines together took.
+ */
+public final class CourseBench {
+
+    /** Where the profile "carry" lays the folder. */
+    private static final Path CARRY = Path.of("target", "carry");
+
+    private static final Pattern DECIMAL = Pattern.compile("(?<![\\w.\"])(\\d+\\.\\d+)(?![\\w.\"])");
+    private static final int STARTS = 5;
+    private static final int STOPS = 10;
+    private static final int SHOWN = 6;
+    private static final long WATCH_MS = 100;
+    private static final double MILLION = 1e6;
+
+    private final ObjectMapper mapper = new ObjectMapper();
+    private final Map<String, List<Double>> times = new HashMap<>();
+
+    private final ProcessHandle loftcoil;
+
+    private CourseBench(ProcessHandle loftcoil) {
+        this.loftcoil = loftcoil;
+    }
+
+    /** Measures and prints. */
+    public static void run() throws IOException, InterruptedException {
+        starts();
+        Path folder = Files.createTempDirectory("loftcoil-bench");
+        Process loftcoil = start(folder);
+        try {
+            PageVisit visit = PageVisit.enter(address(loftcoil));
+            try (MemoryWatch memory = new MemoryWatch(loftcoil.toHandle(), WATCH_MS)) {
+                new CourseBench(loftcoil.toHandle()).walk(visit, memory);
+            }
+        } finally {
+            end(loftcoil);
+        }
+    }
+
+    private static void starts() throws IOException, InterruptedException {
+        List<Double> address = new ArrayList<>();
+        List<Double> lesson = new ArrayList<>();
+        List<Double> java = new ArrayList<>();
+        List<Double> worked = new ArrayList<>();
+        for (int i = 0; i < STARTS; i++) {
+            long began = System.nanoTime();
+            Process loftcoil = start(Files.createTempDirectory("loftcoil-bench"));
+            try {
+                URI opening = address(loftcoil);
+                address.add(since(began));
+                PageVisit visit = PageVisit.enter(opening);
+                visit.readAll();
+                JsonNode course = new ObjectMapper().readTree(visit.get("/api/course"));
+                String first = course.path("open").textValue();
+                JsonNode steps = new ObjectMapper()
+                        .readTree(visit.get("/api/lesson/" + first))
+                        .path("steps");
+                lesson.add(since(began));
+                worked.add(computedMs(loftcoil.toHandle()));
+                for (JsonNode step : steps) {
+                    if (step.has("original")) {
+                        ran(visit, first, step, step.path("original").textValue(), Map.of());
+                        break;
+                    }
+                }
+                java.add(since(began));
+            } finally {
+                end(loftcoil);
+            }
+        }
+        System.out.println(carried().map(Path::toString).orElse("no folder to carry; started from the classes"));
+        print("start to address", address);
+        print("start to page and first lesson", lesson);
+        print("  processor time of that", worked);
+        print("start to first Java run", java);
+    }
+
+    private void walk(PageVisit visit, MemoryWatch memory) throws IOException, InterruptedException {
+        int failed = 0;
+        JsonNode course = mapper.readTree(visit.get("/api/course"));
+        List<String> lessons = new ArrayList<>();
+        course.path("lessons").forEach(line -> lessons.add(line.path("id").textValue()));
+        for (String lesson : lessons) {
+            JsonNode steps = mapper.readTree(visit.get("/api/lesson/" + lesson)).path("steps");
+            for (JsonNode step : steps) {
+                if (!step.has("original")) {
+                    continue;
+                }
+                String id = lesson + ", " + step.path("id").textValue();
+                String source = step.path("original").textValue();
+                time("a piece of Java", id, () -> ran(visit, lesson, step, source, Map.of()));
+                if (!step.path("drag").isNull() && step.has("drag")) {
+                    slide(visit, lesson, step, source, id);
+                }
+                String changed = changed(source);
+                if (!time("with one number changed", id, () -> ran(visit, lesson, step, changed, Map.of()))) {
+                    failed++;
+                }
+                ran(visit, lesson, step, source, Map.of());
+            }
+        }
+        memory.mark("after every lesson");
+        time("the dangers, a year judged", "safety", () -> !visit.get("/api/safety").isEmpty());
+        time("build sheet", "sheet", () -> !visit.get("/sheet/show/a4/metric").isEmpty());
+        time("build sheet, again", "sheet", () -> !visit.get("/sheet/show/a4/metric").isEmpty());
+        time("PDF of it", "pdf", () -> !visit.get("/sheet/pdf/letter/us").isEmpty());
+        memory.mark("after sheet and PDF");
+        time("rebuild", "rebuild", () -> !visit.get("/api/rebuild").isEmpty());
+        memory.mark("after rebuild");
+        times.keySet().stream().sorted().forEach(kind -> print(kind, times.get(kind)));
+        slowest("a piece of Java");
+        slowest("with one number changed");
+        slowest("a slider moved");
+        System.out.printf("%d changed pieces did not run to their end%n", failed);
+        System.out.println(memory);
+    }
+
+    private void slide(PageVisit visit, String lesson, JsonNode step, String source, String id)
+            throws IOException, InterruptedException {
+        JsonNode drag = step.path("drag");
+        double from = drag.path("from").doubleValue();
+        double to = drag.path("to").doubleValue();
+        double by = drag.path("by").doubleValue();
+        for (int i = 1; i <= STOPS; i++) {
+            double value = from + by * Math.rint((to - from) / by * i / (STOPS + 1));
+            Map<String, Double> dragged = Map.of(drag.path("variable").textValue(), value);
+            time("a slider moved", id, () -> ran(visit, lesson, step, source, dragged));
+        }
+    }
+
+    /** The same with the first decimal number a little larger; where there is none, with a comment, so that it is compiled anew. */
+    private static String changed(String source) {
+        Matcher number = DECIMAL.matcher(source);
+        if (!number.find()) {
+            return source + "\n// changed\n";
+        }
+        double more = Double.parseDouble(number.group(1)) * 1.01;
+        return source.substring(0, number.start()) + String.format(Locale.ROOT, "%.4f", more)
+                + source.substring(number.end());
+    }
+
+    private static boolean ran(PageVisit visit, String lesson, JsonNode step, String source, Map<String, Double> dragged)
+            throws IOException, InterruptedException {
+        String reply = visit.post(
+                "/api/run",
+                Map.of(
+                        "lesson",
+                        lesson,
+                        "step",
+                        step.path("id").textValue(),
+                        "source",
+                        source,
+                        "dragged",
+                        dragged));
+        return reply.contains("\"state\":\"done\"");
+    }
+
+    /** Processor time of all Java machines so far, to some ten milliseconds: it does not depend on what else the computer does. */
+    private static double computedMs(ProcessHandle loftcoil) {
+        return Stream.concat(Stream.of(loftcoil), loftcoil.descendants())
+                .mapToDouble(one ->
+                        one.info().totalCpuDuration().orElse(Duration.ZERO).toMillis())
+                .sum();
+    }
+
+    /** Something that is asked and either works or not. */
+    @FunctionalInterface
+    private interface Asked {
+        boolean ask() throws IOException, InterruptedException;
+    }
+
+    private boolean time(String kind, String id, Asked asked) throws IOException, InterruptedException {
+        double computed = computedMs(loftcoil);
+        long began = System.nanoTime();
+        boolean worked = asked.ask();
+        double took = since(began);
+        times.computeIfAbsent(kind, any -> new ArrayList<>()).add(took);
+        times.computeIfAbsent(kind + ", processor", any -> new ArrayList<>()).add(computedMs(loftcoil) - computed);
+        times.computeIfAbsent(kind + "\n" + id, any -> new ArrayList<>()).add(took);
+        return worked;
+    }
+
+    private void slowest(String kind) {
+        System.out.println("slowest of: " + kind);
+        times.entrySet().stream()
+                .filter(entry -> entry.getKey().startsWith(kind + "\n"))
+                .sorted(Comparator.comparingDouble(entry -> -at(entry.getValue(), 95)))
+                .limit(SHOWN)
+                .forEach(entry -> System.out.printf(
+                        Locale.ROOT,
+                        "    %7.0f ms  %s%n",
+                        at(entry.getValue(), 95),
+                        entry.getKey().substring(kind.length() + 1)));
+    }
+
+    private static void print(String kind, List<Double> all) {
+        if (!kind.contains("\n")) {
+            System.out.printf(
+                    Locale.ROOT,
+                    "%-32s median %7.0f ms   95th percentile %7.0f   most %7.0f   (%d)%n",
+                    kind,
+                    at(all, 50),
+                    at(all, 95),
+                    at(all, 100),
+                    all.size());
+        }
+    }
+
+    private static double at(List<Double> all, int percent) {
+        List<Double> sorted = all.stream().sorted().toList();
+        return sorted.get(Math.min(sorted.size() - 1, sorted.size() * percent / 100));
+    }
+
+    private static double since(long began) {
+        return (System.nanoTime() - began) / MILLION;
+    }
+
+    private static Optional<Path> carried() throws IOException {
+        if (!Files.isDirectory(CARRY)) {
+            return Optional.empty();
+        }
+        try (Stream<Path> all = Files.list(CARRY)) {
+            return all.map(folder -> folder.resolve("loftcoil"))
+                    .filter(Files::isExecutable)
+                    .findFirst()
+                    .map(Path::toAbsolutePath);
+        }
+    }
+
+    private static Process start(Path folder) throws IOException {
+        List<String> command = new ArrayList<>();
+        Optional<Path> starter = carried();
+        if (starter.isPresent()) {
+            command.add(starter.get().toString());
+        } else {
+            command.addAll(List.of(
+                    Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                    "-cp",
+                    System.getProperty("java.class.path"),
+                    "loftcoil.runner.cli.Loftcoil"));
+        }
+        command.addAll(List.of("--no-browser", "--seed", "1", "--folder", folder.toString()));
+        return new ProcessBuilder(command)
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+    }
+
+    private static URI address(Process loftcoil) throws IOException {
+        BufferedReader lines =
+                new BufferedReader(new InputStreamReader(loftcoil.getInputStream(), StandardCharsets.UTF_8));
+        String line = lines.readLine();
+        if (line == null) {
+            throw new IOException("Loftcoil ended before it said where it is");
+        }
+        return URI.create(line.substring(line.indexOf("http")));
+    }
+
+    private static void end(Process loftcoil) throws InterruptedException {
+        loftcoil.destroy();
+        loftcoil.waitFor();
+    }
+}

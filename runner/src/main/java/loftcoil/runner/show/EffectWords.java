@@ -1,0 +1,107 @@
+package loftcoil.runner.show;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import loftcoil.engine.caution.Caution;
+import loftcoil.engine.caution.Severity;
+import loftcoil.engine.design.Differences;
+import loftcoil.engine.study.Comparison;
+import loftcoil.engine.study.Row;
+import loftcoil.engine.words.Units;
+
+/** What a change of the learner's design comes to: the few figures that matter, the cautions that come and go, and what moved with it. */
+final class EffectWords {
+
+    /** Shown whether they change or not. */
+    private static final List<String> ALWAYS = List.of("loop.flowLPerMin", "worst.boilMarginK");
+
+    /** Known once the year is marched. */
+    private static final List<String> OF_THE_YEAR =
+            List.of("year.hottestC", "year.boilingH", "year.solarKWh", "year.woodKg", "year.shortfallKWh");
+
+    /** Shown where they change. */
+    private static final List<String> WHERE_TOUCHED = List.of("loop.heatKW", "tank.fullMassKg", "loop.coldFire.lossW");
+
+    private EffectWords() {}
+
+    /**
+     * In words.
+     *
+     * @param number the state in the history that the change made
+     * @param compared the design before and after it
+     * @param change name of the change, whose own fields are not told as moved; empty where it had none
+     * @param open what is not judged yet, or why it cannot be; empty where all is
+     * @param units whose units it is told in
+     */
+    static View.Effect of(int number, Comparison compared, String change, String open, Units units) {
+        List<View.Finding> raised = SafetyWords.findings(compared.cautionsRaised(), units);
+        return new View.Effect(
+                number,
+                danger(compared),
+                lines(compared, units),
+                raised,
+                SafetyWords.findings(compared.cautionsSettled(), units),
+                change.isEmpty() ? List.of() : moved(compared, change, units),
+                open);
+    }
+
+    private static String danger(Comparison compared) {
+        List<Caution> raised = compared.cautionsRaised().stream()
+                .filter(caution -> caution.severity() == Severity.DANGER)
+                .toList();
+        if (!raised.isEmpty()) {
+            return "This is dangerous: it brings " + (raised.size() == 1 ? "a danger" : raised.size() + " dangers")
+                    + " that was not there before.";
+        }
+        return compared.cautionsRaised().isEmpty() ? "" : "It brings a caution that was not there before.";
+    }
+
+    private static List<RebuildView.Line> lines(Comparison compared, Units units) {
+        Map<String, Row> rows =
+                compared.rows().stream().collect(Collectors.toMap(Row::key, Function.identity(), (one, same) -> one));
+        List<RebuildView.Line> lines = new ArrayList<>();
+        String before = circulates(compared.before().loop().circulates());
+        String after = circulates(compared.after().loop().circulates());
+        lines.add(new RebuildView.Line(
+                "circulates",
+                "",
+                before,
+                after,
+                "",
+                before.equals(after) ? "same" : after.equals("yes") ? "better" : "worse"));
+        for (String key : ALWAYS) {
+            add(rows, key, lines, units);
+        }
+        for (String key : OF_THE_YEAR) {
+            add(rows, key, lines, units);
+        }
+        for (String key : WHERE_TOUCHED) {
+            Row row = rows.get(key);
+            if (row != null && !SideBySide.line(row, units).turn().equals("same")) {
+                lines.add(SideBySide.line(row, units));
+            }
+        }
+        return lines;
+    }
+
+    private static String circulates(boolean circulates) {
+        return circulates ? "yes" : "no";
+    }
+
+    private static void add(Map<String, Row> rows, String key, List<RebuildView.Line> lines, Units units) {
+        Row row = rows.get(key);
+        if (row != null) {
+            lines.add(SideBySide.line(row, units));
+        }
+    }
+
+    /** What moved with a change without being named by it, a line each. */
+    static List<String> moved(Comparison compared, String change, Units units) {
+        return Differences.moved(compared.before().design(), compared.after().design(), List.of(change)).stream()
+                .map(said -> units.words(said.words()))
+                .toList();
+    }
+}
