@@ -44,8 +44,7 @@ class HouseBrowserTest extends LiveCourseCase {
 
     private static void type(String css, String text) {
         WebElement field = one(css);
-        field.clear();
-        field.sendKeys(text, Keys.TAB);
+        field.sendKeys(Keys.chord(Keys.CONTROL, "a"), text, Keys.TAB);
     }
 
     /** By the page's own hand, since stations may be drawn anew between finding and pressing. */

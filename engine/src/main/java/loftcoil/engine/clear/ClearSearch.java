@@ -71,12 +71,12 @@ public final class ClearSearch {
         telling.expect(screens.size() + Math.min(MOST_WHOLE, quests.size() * Quest.TRIED));
         work(screens);
         confirm(quests, Quest::next);
+        adopt(quests);
         List<Quest> open = quests.stream().filter(Quest::open).toList();
-        List<Runnable> pairs =
-                open.stream().flatMap(quest -> quest.pairs().stream()).toList();
-        telling.expect(pairs.size());
-        work(pairs);
+        telling.expect(open.size());
+        work(open.stream().<Runnable>map(quest -> quest::pair).toList());
         confirm(open, Quest::next);
+        adopt(quests);
         confirm(quests, Quest::nextConduct);
         boolean complete = !stopped();
         if (complete) {
@@ -99,6 +99,18 @@ public final class ClearSearch {
                 return;
             }
             work(round);
+        }
+    }
+
+    /** What was found for one danger may clear another for which nothing was. */
+    private void adopt(List<Quest> quests) {
+        if (!stopped()) {
+            List<Way> all = quests.stream()
+                    .flatMap(quest -> quest.ways().stream())
+                    .sorted(Way.CHEAPEST_FIRST)
+                    .distinct()
+                    .toList();
+            quests.stream().filter(Quest::open).forEach(quest -> quest.adopt(all));
         }
     }
 

@@ -10,6 +10,8 @@ enum Depth {
     STARTS,
     /** These, the coarse year and the starts on the tank as hot as that brings it. */
     HOT_STARTS,
+    /** All but the starts, the year marched as finely as for the whole verdict. */
+    FINE_YEAR,
     /** The whole verdict. */
     WHOLE
 }

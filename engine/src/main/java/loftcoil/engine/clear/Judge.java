@@ -31,15 +31,22 @@ final class Judge {
         return design;
     }
 
-    /** How many designs got a whole verdict. */
+    /** Whether the tank of the design comes too near boiling in its year. */
+    boolean hotTank() {
+        return has(before, CautionKind.BOIL_TANK);
+    }
+
+    /** How many designs were judged wholly, or as far as it took to see that they are none. */
     int wholeVerdicts() {
-        return of(Depth.WHOLE).size();
+        return (int) of(Depth.FINE_YEAR).keySet().stream()
+                .filter(changed -> !changed.equals(design))
+                .count();
     }
 
     /** The cheapest depth at which the design shows a danger. */
     Depth shows(CautionKind danger) {
         return Stream.of(Depth.values())
-                .filter(depth -> depth == Depth.WHOLE || !gone(design, danger, depth))
+                .filter(depth -> depth == Depth.WHOLE || (depth != Depth.FINE_YEAR && !gone(design, danger, depth)))
                 .findFirst()
                 .orElse(Depth.WHOLE);
     }
@@ -51,7 +58,10 @@ final class Judge {
 
     /** Whether besides nothing has come, down to that depth, that the whole verdict of the design before did not have as grave. */
     boolean clean(Design changed, CautionKind danger, Depth depth) {
-        return nothingNew(changed, Depth.QUICK) && gone(changed, danger, depth) && nothingNew(changed, depth);
+        return nothingNew(changed, Depth.QUICK)
+                && (depth != Depth.WHOLE || clean(changed, danger, Depth.FINE_YEAR))
+                && gone(changed, danger, depth)
+                && nothingNew(changed, depth);
     }
 
     private static boolean has(SafetyVerdict verdict, CautionKind danger) {
@@ -59,14 +69,18 @@ final class Judge {
     }
 
     private boolean nothingNew(Design changed, Depth depth) {
+        // What the whole verdict calls a danger may be a caution to one that looks less deeply.
+        Optional<SafetyVerdict> alike = depth == Depth.WHOLE ? Optional.of(before) : verdict(design, depth);
         return verdict(changed, depth)
                 .filter(after -> after.cautions().stream()
-                        .allMatch(caution -> caution.severity() == Severity.NOTE || stood(caution)))
+                        .allMatch(caution -> caution.severity() == Severity.NOTE
+                                || stood(before, caution)
+                                || alike.filter(same -> stood(same, caution)).isPresent()))
                 .isPresent();
     }
 
-    private boolean stood(Caution caution) {
-        return before.cautions().stream()
+    private static boolean stood(SafetyVerdict then, Caution caution) {
+        return then.cautions().stream()
                 .anyMatch(old -> old.kind() == caution.kind() && old.severity().compareTo(caution.severity()) <= 0);
     }
 
@@ -86,6 +100,7 @@ final class Judge {
                         case YEAR -> SafetyVerdict.rough(changed, true, false);
                         case STARTS -> SafetyVerdict.rough(changed, false, true);
                         case HOT_STARTS -> SafetyVerdict.rough(changed, true, true);
+                        case FINE_YEAR -> SafetyVerdict.withoutStarts(changed);
                         case WHOLE -> SafetyVerdict.whole(changed);
                     });
         } catch (RefusedException cannotBe) {

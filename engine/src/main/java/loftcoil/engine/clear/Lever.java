@@ -45,6 +45,11 @@ record Lever(String code, Set<CautionKind> clears, double cost, double costAStep
 
     /** The way that its step of a number from 0 is. */
     Way way(Step step, int number) {
-        return new Way(step.changes(), step.words(), Math.rint((cost + number * costAStep) * TENTHS) / TENTHS);
+        return new Way(step.changes(), step.words(), rounded(cost + number * costAStep));
+    }
+
+    /** A cost to a tenth. */
+    static double rounded(double cost) {
+        return Math.rint(cost * TENTHS) / TENTHS;
     }
 }

@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import loftcoil.engine.caution.CautionKind;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignFields;
 import loftcoil.engine.design.Fire;
@@ -48,9 +50,28 @@ final class Levers {
 
     private static final double HALF_HOUR = 0.5;
 
+    private static final double RADIATOR_KW = 0.25;
+    private static final double MOST_RADIATOR_KW = 4;
+    private static final double RADIATOR_FROM_C = 3;
+
+    /** Slope of a pipe that nobody would call level. */
+    private static final int NO_LEVEL_MM_PER_M = 50;
+
+    /** Lagging of a loop built anew, mm: a bare hot pipe cools in a quarter of an hour and starts badly. */
+    private static final int LAGGED_MM = 25;
+
+    /** Those of which one that cools and one that lets flow together go furthest. */
+    static final Set<String> STRONG =
+            Set.of("radiator", "tank-larger", "leg-tubes", "loop-tube", "coil-higher", "loop-anew", "loop-anew-high");
+
     /** Whether a lever keeps the tank cooler, rather than the loop flowing better. */
     static boolean cools(Lever lever) {
         return lever.clears().contains(BOIL_TANK);
+    }
+
+    /** Whether a danger is one of a loop that carries too little heat away. */
+    static boolean isOfFlow(CautionKind danger) {
+        return FLOW.contains(danger);
     }
 
     /** All levers, in the order of the page of models. */
@@ -134,6 +155,9 @@ final class Levers {
                     0.2,
                     new Steps.Grid("tank-smaller", MeasureKind.VOLUME_L, -10, 30, true)
                             .of("tank.volumeL", design -> design.tank().volumeL())),
+            built("radiator", HOT_TANK, 6, 0.3, Levers::radiator),
+            built("loop-anew", union(FLOW, AIR), 12, 1.5, anew("loop-anew", 0.3)),
+            built("loop-anew-high", union(FLOW, AIR), 13, 1.5, anew("loop-anew-high", 0.5)),
             built("panes-smaller", HOT_TANK, 1, 0.1, Levers::smallerPanes),
             built("tank-cooler", HOT_TANK, 9, 1, Levers::thinnerCoat),
             built(
@@ -356,6 +380,60 @@ final class Levers {
         return new Steps.Grid("coil-shorter", MeasureKind.LENGTH_M, -0.1, most)
                 .of("coil.lengthM", of -> of.coil().lengthM())
                 .of(design);
+    }
+
+    /** Only where the place of the tank does not freeze as it is stated: beside the tank, it is as warm as that. */
+    private static List<Lever.Step> radiator(Design design) {
+        double nowKW = design.tank().radiatorKW().orElse(0);
+        if (design.tank().aroundC() < RADIATOR_FROM_C) {
+            return List.of();
+        }
+        return IntStream.rangeClosed(1, (int) Math.floor((MOST_RADIATOR_KW - nowKW) / RADIATOR_KW))
+                .mapToObj(i -> nowKW + i * RADIATOR_KW)
+                .map(toKW -> new Lever.Step(
+                        List.of(new NamedValue("tank.radiatorKW", Numeral.typed(toKW))),
+                        Steps.SENTENCES.say("radiator", "to", new Measure(1000 * toKW, MeasureKind.POWER_W))))
+                .toList();
+    }
+
+    /** The rule that is taught, all at once: the coil climbs, one bore all round, no level pipe, no sharp bend and nothing to shut. */
+    private static Lever.Ladder anew(String code, double riseM) {
+        return design -> Steps.forLoop(design.coil().tube()).stream()
+                .map(tube -> new Lever.Step(
+                        rebuilt(design, tube, riseM),
+                        Steps.SENTENCES.say(code, "tube", tube, "rise", new Measure(riseM, MeasureKind.LENGTH_M))))
+                .toList();
+    }
+
+    private static List<NamedValue> rebuilt(Design design, String tube, double riseM) {
+        List<NamedValue> changes = new ArrayList<>();
+        double lowM = Math.min(design.coil().inletM(), design.coil().outletM());
+        if (design.coil().riseM() < 0) {
+            changes.add(new NamedValue("coil.ends", "the lower end"));
+        }
+        if (Math.abs(design.coil().riseM()) < riseM) {
+            changes.add(new NamedValue("coil.outletM", Numeral.typedTo(4, lowM + riseM)));
+        }
+        changes.add(new NamedValue("loop.tube", tube));
+        for (String code : List.of("no-valve", "swept")) {
+            lever(code).steps().of(design).forEach(step -> changes.addAll(step.changes()));
+        }
+        if (!(Double.parseDouble(Changes.current(design, "loop.slopeMmPerM")) >= NO_LEVEL_MM_PER_M)) {
+            changes.add(new NamedValue("loop.slopeMmPerM", Integer.toString(NO_LEVEL_MM_PER_M)));
+        }
+        boolean lagged = Stream.concat(design.coldLegs().stream(), design.hotLegs().stream())
+                .allMatch(leg -> leg.lagging().map(LaggingChoice::thicknessMm).orElse(0.0) >= LAGGED_MM);
+        if (!lagged) {
+            changes.add(new NamedValue("loop.laggingMm", Integer.toString(LAGGED_MM)));
+        }
+        return changes;
+    }
+
+    private static Lever lever(String code) {
+        return ALL.stream()
+                .filter(lever -> lever.code().equals(code))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static List<Lever.Step> indoors(Design design) {

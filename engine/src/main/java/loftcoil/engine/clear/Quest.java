@@ -18,6 +18,9 @@ final class Quest {
     /** How many ways are shown for a danger. */
     static final int SHOWN = 3;
 
+    /** How many pairs are found before no more are tried. */
+    private static final int PAIRS = 2;
+
     /** How many whole verdicts one danger may take, conduct apart. */
     static final int TRIED = 4;
 
@@ -28,6 +31,7 @@ final class Quest {
 
     private final CautionKind danger;
     private final Judge judge;
+    private final Depth shown;
     private final Depth depth;
     private final PriorityQueue<Guess> guesses = new PriorityQueue<>(CHEAPEST_FIRST);
     private final PriorityQueue<Guess> conduct = new PriorityQueue<>(CHEAPEST_FIRST);
@@ -38,7 +42,8 @@ final class Quest {
     Quest(CautionKind danger, Judge judge) {
         this.danger = danger;
         this.judge = judge;
-        this.depth = judge.shows(danger);
+        this.shown = judge.shows(danger);
+        this.depth = judge.hotTank() && Levers.isOfFlow(danger) ? onHotTank(shown) : shown;
     }
 
     /** One piece of work a lever: its smallest step that may be enough. */
@@ -50,27 +55,73 @@ final class Quest {
                 .toList();
     }
 
-    /** One piece of work a pair of levers, as many pairs as the depth leaves time for. */
-    List<Runnable> pairs() {
-        List<List<Guess.Try>> built = levers().filter(lever -> !lever.conduct())
-                .map(this::tries)
-                .filter(tries -> !tries.isEmpty())
+    /** Tries pairs of levers, as many as the depth leaves time for, until some are found; each ends where the thread is interrupted. */
+    void pair() {
+        int found = 0;
+        for (List<Lever> pair : pairs()) {
+            if (found >= PAIRS || Thread.currentThread().isInterrupted()) {
+                return;
+            }
+            Optional<Guess> guess = pair(pair);
+            guess.ifPresent(one -> add(guesses, one));
+            found += guess.isPresent() ? 1 : 0;
+        }
+    }
+
+    /** Takes over what was found for another danger and clears this one too; its whole verdict is known. */
+    synchronized void adopt(List<Way> others) {
+        others.stream()
+                .filter(way -> ways.size() < SHOWN && !ways.contains(way))
+                .filter(way -> judge.clean(way.appliedTo(judge.design()), danger, Depth.WHOLE))
+                .forEach(ways::add);
+    }
+
+    synchronized List<Way> ways() {
+        return List.copyOf(ways);
+    }
+
+    private List<List<Lever>> pairs() {
+        List<Lever> built = Levers.ALL.stream()
+                .filter(lever -> lever.clears().contains(danger) && !lever.conduct())
+                .filter(lever -> !tries(lever).isEmpty())
                 .toList();
-        List<List<List<Guess.Try>>> pairs = new ArrayList<>();
+        List<List<Lever>> pairs = new ArrayList<>();
         for (int i = 0; i < built.size(); i++) {
-            for (List<Guess.Try> other : built.subList(i + 1, built.size())) {
-                pairs.add(Stream.of(built.get(i), other)
-                        .sorted(Comparator.comparingDouble(Quest::allTheWay))
-                        .toList());
+            for (Lever other : built.subList(i + 1, built.size())) {
+                pairs.add(List.of(built.get(i), other));
             }
         }
         return pairs.stream()
-                .sorted(Comparator.comparingDouble(
-                        pair -> pair.get(0).get(0).way().cost()
-                                + pair.get(1).get(0).way().cost()))
+                .filter(this::helps)
+                .sorted(Comparator.comparing((List<Lever> pair) -> !strong(pair))
+                        .thenComparingDouble(
+                                pair -> pair.get(0).cost() + pair.get(1).cost()))
                 .limit(mostPairs())
-                .<Runnable>map(pair -> () -> pair(pair.get(0), pair.get(1)).ifPresent(found -> add(guesses, found)))
                 .toList();
+    }
+
+    /** Under a tank that comes too near boiling a loop alone is no help. */
+    private boolean helps(List<Lever> pair) {
+        return !judge.hotTank() || pair.stream().anyMatch(Levers::cools);
+    }
+
+    /** One that keeps the tank cooler with one that makes the loop flow better. */
+    private static boolean strong(List<Lever> pair) {
+        return pair.stream().map(Lever::code).allMatch(Levers.STRONG::contains)
+                && pair.stream().filter(Levers::cools).count() == 1;
+    }
+
+    private Optional<Guess> pair(List<Lever> pair) {
+        List<List<Guess.Try>> byCost = pair.stream()
+                .map(this::tries)
+                .sorted(Comparator.comparingDouble(Quest::allTheWay))
+                .toList();
+        return pair(byCost.get(0), byCost.get(1));
+    }
+
+    /** How deeply what may change tank and loop is judged: where starts go wrong, on the tank that comes of it. */
+    private Depth deep() {
+        return depth == Depth.STARTS ? Depth.HOT_STARTS : depth;
     }
 
     private static double allTheWay(List<Guess.Try> tries) {
@@ -82,23 +133,37 @@ final class Quest {
         Way all = cheaper.get(cheaper.size() - 1).way();
         List<Guess.Try> alone = new ArrayList<>();
         dearer.forEach(step -> add(alone, together(all, step.way())));
-        Optional<Guess> found = Guess.smallest(alone, danger, judge, depth);
+        Optional<Guess> found = Guess.smallest(alone, danger, judge, deep());
         if (found.isPresent()) {
-            return found;
+            // Of the cheaper too no more than is needed, with the dearer as it was found.
+            Way enough = found.get().way();
+            List<Guess.Try> less = new ArrayList<>();
+            cheaper.forEach(step -> dearer.stream()
+                    .filter(other -> together(all, other.way()).equals(enough))
+                    .forEach(other -> add(less, together(step.way(), other.way()))));
+            return Guess.smallest(less, danger, judge, deep()).or(() -> found);
         }
         List<Guess.Try> shared = new ArrayList<>();
         for (int part = 1; part <= PARTS; part++) {
             add(shared, together(share(cheaper, part), share(dearer, part)));
         }
-        return Guess.smallest(shared, danger, judge, depth);
+        return Guess.smallest(shared, danger, judge, deep());
     }
 
     private int mostPairs() {
         return switch (depth) {
             case QUICK -> 60;
-            case YEAR -> 8;
-            case STARTS, HOT_STARTS -> 8;
-            case WHOLE -> 0;
+            case YEAR, STARTS, HOT_STARTS -> 8;
+            case FINE_YEAR, WHOLE -> 0;
+        };
+    }
+
+    /** Where the tank comes too near boiling, what a loop does is judged on it: nothing is clear of it that is clear on a cool one. */
+    private static Depth onHotTank(Depth shown) {
+        return switch (shown) {
+            case QUICK -> Depth.YEAR;
+            case STARTS -> Depth.HOT_STARTS;
+            case YEAR, HOT_STARTS, FINE_YEAR, WHOLE -> shown;
         };
     }
 
@@ -106,7 +171,7 @@ final class Quest {
     private Stream<Lever> levers() {
         return Levers.ALL.stream()
                 .filter(lever -> lever.clears().contains(danger))
-                .filter(lever -> depth != Depth.HOT_STARTS || Levers.cools(lever));
+                .filter(lever -> shown != Depth.HOT_STARTS || Levers.cools(lever));
     }
 
     private synchronized void add(PriorityQueue<Guess> to, Guess guess) {
@@ -174,7 +239,7 @@ final class Quest {
         return new Way(
                 changes,
                 Steps.SENTENCES.say("and", "first", one.words(), "second", other.words()),
-                one.cost() + other.cost());
+                Lever.rounded(one.cost() + other.cost()));
     }
 
     /** A step that the design cannot take, or that leaves it as it is, is none. */

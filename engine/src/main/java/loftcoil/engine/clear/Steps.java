@@ -33,6 +33,12 @@ final class Steps {
 
     private static final double COIL_WALL_MM = 1.2;
 
+    /** Outer diameter that a loop built anew has at least, mm. */
+    private static final double LEAST_OUTER_MM = 21.5;
+
+    /** And at most: so much water in it that it is slow to set off, and nobody bends it, mm. */
+    private static final double MOST_OUTER_MM = 43;
+
     private static final double MM_PER_M = 1000;
     private static final double ROUNDING = 1e-6;
 
@@ -116,6 +122,17 @@ final class Steps {
                 .sorted(Comparator.comparingDouble(Tube::wallM).reversed())
                 .forEach(tube -> byOuter.put(tube.outerM(), tube));
         return byOuter.values().stream().map(Tube::name).limit(3).toList();
+    }
+
+    /** Tubes for a loop that is built anew, coil and pipes alike, as that of the coil now: each outer diameter from 22 to 42 mm, with a wall for the fire. */
+    static List<String> forLoop(String coilNow) {
+        TreeMap<Double, Tube> byOuter = new TreeMap<>();
+        series(coilNow, TubeTable.find(coilNow).orElseThrow()).stream()
+                .filter(tube -> tube.outerM() * MM_PER_M > LEAST_OUTER_MM && tube.outerM() * MM_PER_M < MOST_OUTER_MM)
+                .filter(tube -> tube.wallM() * MM_PER_M > COIL_WALL_MM - ROUNDING)
+                .sorted(Comparator.comparingDouble(Tube::wallM).reversed())
+                .forEach(tube -> byOuter.put(tube.outerM(), tube));
+        return byOuter.values().stream().map(Tube::name).toList();
     }
 
     private static List<Tube> series(String name, Tube now) {

@@ -8,6 +8,7 @@ import loftcoil.engine.tank.CoatFit;
 import loftcoil.engine.tank.CoatedTank;
 import loftcoil.engine.tank.LyingCylinder;
 import loftcoil.engine.tank.TankLagging;
+import loftcoil.engine.tank.TankRadiator;
 import loftcoil.engine.tank.TankShape;
 import loftcoil.engine.tank.UprightCylinder;
 
@@ -28,6 +29,7 @@ import loftcoil.engine.tank.UprightCylinder;
  * @param kind its shape; empty for an upright cylinder
  * @param lengthM inside length of a box along the panes, m; 0.05 to 10; empty for one as long as wide
  * @param coat how its lagging sits; empty for close-fitting
+ * @param radiatorKW heat of a radiator joined to it, at 50 K over the place, kW; 0 to 5; empty for none
  */
 public record Tank(
         double volumeL,
@@ -43,9 +45,11 @@ public record Tank(
         OptionalDouble refillAtH,
         Optional<Kind> kind,
         OptionalDouble lengthM,
-        Optional<Coat> coat) {
+        Optional<Coat> coat,
+        OptionalDouble radiatorKW) {
 
     private static final double M3_PER_L = 0.001;
+    private static final double W_PER_KW = 1000;
 
     /** Shapes of a tank. */
     public enum Kind implements Coded {
@@ -116,7 +120,8 @@ public record Tank(
                 refillAtH,
                 Optional.empty(),
                 OptionalDouble.empty(),
-                Optional.empty());
+                Optional.empty(),
+                OptionalDouble.empty());
     }
 
     /**
@@ -137,14 +142,15 @@ public record Tank(
     }
 
     /**
-     * The tank in its coat, without panes.
+     * The tank in its coat and with its radiator, without panes.
      *
      * @throws loftcoil.engine.fault.RefusedException where its sizes do not fit together
      */
     public CoatedTank coated() {
         TankLagging allRound =
                 TankLagging.allRound(lagging.map(LaggingChoice::lagging).orElse(Lagging.NONE));
-        return CoatedTank.without(shape(), allRound, coat.orElse(Coat.CLOSE_FITTING).fit);
+        return CoatedTank.without(shape(), allRound, coat.orElse(Coat.CLOSE_FITTING).fit)
+                .with(new TankRadiator(radiatorKW.orElse(0) * W_PER_KW));
     }
 
     /** Litres in it when it is full to the waterline. */

@@ -100,6 +100,14 @@ final class TankFields {
             Said.of(Leaf.code("coat", Tank.Coat.class, Tank.Coat.CLOSE_FITTING), "close-fitting"),
             Tank::coat);
 
+    private static final Field<Tank, OptionalDouble> RADIATOR = new Field<>(
+            "radiatorKW",
+            "Heat of a radiator joined to the tank",
+            "A sink for heat that a fire gives beyond what is drawn: beside the tank, joined to it near its top and near its base, without a"
+                    + " valve. As it is sold: at 50 K between its water and the place.",
+            Said.number(Leaf.number(0, 5, FieldUnit.KW), "no radiator"),
+            Tank::radiatorKW);
+
     static final Table<Tank> TABLE = new Table<>(
             List.of(
                     VOLUME,
@@ -115,7 +123,8 @@ final class TankFields {
                     REFILL,
                     SHAPE,
                     LENGTH,
-                    COAT),
+                    COAT,
+                    RADIATOR),
             of -> new Tank(
                     of.of(VOLUME),
                     of.of(HEIGHT),
@@ -130,7 +139,8 @@ final class TankFields {
                     of.of(REFILL),
                     of.of(SHAPE),
                     of.of(LENGTH),
-                    of.of(COAT)));
+                    of.of(COAT),
+                    of.of(RADIATOR)));
 
     private TankFields() {}
 }

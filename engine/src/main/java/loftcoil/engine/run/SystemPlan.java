@@ -74,7 +74,7 @@ record SystemPlan(
             CircuitPlan lit, CircuitPlan out, Setting setting, CoilHeating heating, double boilC, LoopAxes.Mesh mesh) {}
 
     static SystemPlan of(Design design, Pace pace, CoilHeating heating) {
-        return of(design, pace, heating, LoopAxes.Mesh.USUAL).with(sun(design));
+        return of(design, pace, heating, mesh(pace)).with(sun(design));
     }
 
     /** The same system under other weather. */
@@ -113,7 +113,7 @@ record SystemPlan(
 
     /** The same system with another heat in the coil; sun and tank are not worked out anew. */
     SystemPlan with(CoilHeating heating) {
-        LoopTables tables = tables(design, heating, layers.boilC(), LoopAxes.Mesh.USUAL);
+        LoopTables tables = tables(design, heating, layers.boilC(), mesh(pace));
         return new SystemPlan(design, pace, layers, tables, window, losses, draws);
     }
 
@@ -125,6 +125,10 @@ record SystemPlan(
     /** The hour at which it is filled by hand. */
     OptionalDouble refillAtH() {
         return design.tank().refillAtH();
+    }
+
+    private static LoopAxes.Mesh mesh(Pace pace) {
+        return pace.equals(Pace.ROUGH) ? LoopAxes.Mesh.ROUGH : LoopAxes.Mesh.USUAL;
     }
 
     private static LoopTables tables(Design design, CoilHeating heating, double boilC, LoopAxes.Mesh mesh) {

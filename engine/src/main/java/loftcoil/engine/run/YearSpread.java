@@ -43,9 +43,9 @@ public record YearSpread(YearRun mid, Optional<YearRun> low, Optional<YearRun> h
     }
 
     private static YearSpread marched(Design design, Pace pace) {
-        YearMarch mid = YearRun.march(design, pace);
         CoilHeating heating = Heatings.of(design);
         SystemPlan plan = SystemPlan.of(design, pace, heating);
+        YearMarch mid = pace.equals(Pace.ROUGH) ? YearMarch.of(plan) : YearRun.march(design, pace);
         Optional<DullWeek> dull = DullWeek.worst(plan, mid);
         LowMidHigh heat = design.coilHeatW(CoilHeating.USUAL_FLOW_KG_PER_S, USUAL_INLET_C);
         if (!(heat.low() < heat.high() && heat.mid() > 0)) {

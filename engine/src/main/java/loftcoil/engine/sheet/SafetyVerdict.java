@@ -55,7 +55,17 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
     }
 
     /**
-     * Judges year and starts only as far as they are asked for, and the year in long steps and thick layers: for a search that looks
+     * Judges all but the starts, the year as {@link #whole} does.
+     *
+     * @throws loftcoil.engine.fault.RefusedException where the design or its year cannot be computed
+     */
+    public static SafetyVerdict withoutStarts(Design design) {
+        return judged(design, year(design), Optional.empty());
+    }
+
+    /**
+     * Judges year and starts only as far as they are asked for, the year in long steps and thick layers, and no more starts than
+     * it takes to see that one fails: for a search that looks
      * at many designs and has what it finds judged by {@link #whole}.
      *
      * @param marched whether the year is judged
@@ -65,7 +75,8 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
     public static SafetyVerdict rough(Design design, boolean marched, boolean started) {
         Optional<YearSpread> year =
                 marched && hasYear(design) ? Optional.of(YearSpread.rough(design)) : Optional.empty();
-        return judged(design, year, started ? starts(design, year) : Optional.empty());
+        return judged(
+                design, year, started ? Starts.rough(design, CautionInputs.hottestTankC(year)) : Optional.empty());
     }
 
     /** The verdict with a year and starts that are known already, or without them. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import loftcoil.engine.design.CoilHeating;
 import loftcoil.engine.design.Design;
@@ -62,6 +63,16 @@ public record Starts(List<Start> tried) {
         return KNOWN.of(new Lit(design, hottestC), Lit::started);
     }
 
+    /**
+     * Starts a design until one fails, hottest tank first, with some counterflow and, where that goes wrong, with full: enough to see
+     * whether a start is a danger, and most of what makes it not sure.
+     *
+     * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed
+     */
+    public static Optional<Starts> rough(Design design, OptionalDouble hottestC) {
+        return of(design, hottestC, MarchDetail.LONG, true);
+    }
+
     private record Lit(Design design, OptionalDouble hottestC) {
         Optional<Starts> started() {
             return of(design, hottestC, MarchDetail.LONG);
@@ -70,14 +81,23 @@ public record Starts(List<Start> tried) {
 
     /** The same in other detail; its counterflow is of no account. */
     static Optional<Starts> of(Design design, OptionalDouble hottestC, MarchDetail detail) {
+        return of(design, hottestC, detail, false);
+    }
+
+    private static Optional<Starts> of(
+            Design design, OptionalDouble hottestC, MarchDetail detail, boolean untilOneFails) {
         CoilHeating heating = Heatings.of(design);
         double coldC = design.site().coldSupplyC();
         if (!(design.circuit(coldC).setting().firing().heatW() > 0)) {
             return Optional.empty();
         }
         double boilC = design.circuit(coldC).boilingC(design.tank().waterlineLevelM());
+        List<Double> tanks = tanks(hottestC, boilC - BELOW_BOILING_K);
+        if (untilOneFails) {
+            return Optional.of(untilOneFails(design, heating, coldC, tanks));
+        }
         List<Start> starts = new ArrayList<>();
-        for (double tankC : tanks(hottestC, boilC - BELOW_BOILING_K)) {
+        for (double tankC : tanks) {
             Site site = Site.of(design, heating, tankC, detail);
             for (Counterflow counterflow : Counterflow.values()) {
                 starts.addAll(site.afterRests(counterflow));
@@ -88,6 +108,27 @@ public record Starts(List<Start> tried) {
             starts.add(cold.fromCold(counterflow));
         }
         return Optional.of(new Starts(starts));
+    }
+
+    private static Starts untilOneFails(Design design, CoilHeating heating, double coldC, List<Double> tanks) {
+        List<Start> starts = new ArrayList<>();
+        for (int i = tanks.size() - 1; i >= 0; i--) {
+            Site site = Site.of(design, heating, tanks.get(i), MarchDetail.LONG);
+            if (failed(starts, site.afterRests(Counterflow.SOME), () -> site.afterRests(Counterflow.FULL))) {
+                return new Starts(starts);
+            }
+        }
+        Site cold = Site.of(design, heating, coldC, MarchDetail.LONG);
+        failed(starts, List.of(cold.fromCold(Counterflow.SOME)), () -> List.of(cold.fromCold(Counterflow.FULL)));
+        return new Starts(starts);
+    }
+
+    private static boolean failed(List<Start> all, List<Start> some, Supplier<List<Start>> full) {
+        all.addAll(some);
+        if (some.stream().anyMatch(Start::bad)) {
+            all.addAll(full.get());
+        }
+        return new Starts(all).failing().isPresent();
     }
 
     /** One start after a rest, with some counterflow, and how it went. */

@@ -78,7 +78,7 @@ public record Rebuild(Design before, List<Effect> effects, Result together) {
      * @throws RefusedException where the design itself cannot be computed
      */
     public static Rebuild of(Design before, List<NamedValue> changes) {
-        return of(before, changes, Sheet::of);
+        return of(before, changes, Sheet::of, ProgressListener.NONE).result();
     }
 
     /**
@@ -87,16 +87,39 @@ public record Rebuild(Design before, List<Effect> effects, Result together) {
      * @throws RefusedException where the design itself cannot be computed
      */
     public static Rebuild whole(Design before, List<NamedValue> changes) {
-        return of(before, changes, design -> Sheet.whole(design, Sheet.USUAL_TANK_C));
+        return whole(before, changes, ProgressListener.NONE).result();
     }
 
-    private static Rebuild of(Design before, List<NamedValue> changes, Reckoning reckoning) {
+    /**
+     * The same, told how far it is, a part for each year; it may be stopped between two of them. What is known then lacks the
+     * changes that were not tried yet; stopped before all of them together, it is a rebuild without years.
+     *
+     * @throws RefusedException where the design itself cannot be computed
+     */
+    public static Outcome<Rebuild> whole(Design before, List<NamedValue> changes, ProgressListener listener) {
+        return of(before, changes, design -> Sheet.whole(design, Sheet.USUAL_TANK_C), listener);
+    }
+
+    private static Outcome<Rebuild> of(
+            Design before, List<NamedValue> changes, Reckoning reckoning, ProgressListener listener) {
+        int parts = changes.size() + 2;
         Sheet old = reckoning.sheet(before);
+        listener.done(1, parts);
+        // All together first: who stops before the end has then seen what is asked for most.
+        if (listener.cancelled()) {
+            return new Outcome.Cancelled<>(of(before, changes), 1, parts);
+        }
+        Result together = result(old, changes, reckoning);
+        listener.done(2, parts);
         List<Effect> effects = new ArrayList<>();
         for (NamedValue change : changes) {
+            if (listener.cancelled()) {
+                return new Outcome.Cancelled<>(new Rebuild(before, effects, together), effects.size() + 2, parts);
+            }
             effects.add(new Effect(change, result(old, List.of(change), reckoning)));
+            listener.done(effects.size() + 2, parts);
         }
-        return new Rebuild(before, effects, result(old, changes, reckoning));
+        return new Outcome.Finished<>(new Rebuild(before, effects, together));
     }
 
     /** How a design becomes a sheet. */

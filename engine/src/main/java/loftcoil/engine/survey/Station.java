@@ -10,6 +10,7 @@ import loftcoil.engine.design.Coded;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignFields;
 import loftcoil.engine.design.Grounds;
+import loftcoil.engine.pipe.FittingTable;
 import loftcoil.engine.words.MeasuredText;
 
 /** A stop on the way round a house with tape and paper, in the order in which one walks. */
@@ -43,11 +44,23 @@ public enum Station implements Coded {
             "safety.flue.flueToCombustibleMm",
             "safety.flue.heaterToCombustibleMm",
             "safety.flue.topAboveRoofM",
+            "safety.flue.heightM",
+            "safety.flue.diameterMm",
+            "safety.flue.insulated",
             "safety.fireRoom.carbonMonoxideAlarm",
             "safety.fireRoom.airOpeningCm2",
             "safety.fireRoom.extractFan"),
     /** The coil in the fire. */
-    COIL("coil", "coil.tube", "coil.lengthM", "coil.inletM", "coil.outletM", "coil.windingMm", "coil.heatKW"),
+    COIL(
+            "coil",
+            "coil.tube",
+            "coil.lengthM",
+            "coil.inletM",
+            "coil.outletM",
+            "coil.windingMm",
+            "coil.fittings.elbow90",
+            "coil.fittings.bend90",
+            "coil.heatKW"),
     /** The pipe from the coil up to the tank. */
     HOT_RUN("hot-run"),
     /** The tank and what carries it. */
@@ -98,8 +111,12 @@ public enum Station implements Coded {
             "safety.coldFeed.drinkingWater",
             "safety.coldFeed.boreMm",
             "safety.coldFeed.airGapMm",
+            "safety.coldFeed.valve",
+            "safety.coldFeed.plasticCistern",
             "safety.coldFeed.overflowBoreMm",
+            "tank.refillAtH",
             "safety.materials.tank",
+            "safety.materials.inLoop",
             "safety.signedNotForDrinking"),
     /** What a tank does to a house on wheels. */
     WHEELS(
@@ -113,6 +130,8 @@ public enum Station implements Coded {
             "safety.structure.wheels.floorAboveRoadM",
             "safety.structure.wheels.tankAheadM",
             "safety.structure.wheels.tankAsideM");
+
+    private static final String FITTINGS = ".fittings.";
 
     private final String code;
 
@@ -191,6 +210,17 @@ public enum Station implements Coded {
             }
         });
         return borrowed;
+    }
+
+    /** What is asked for at a path, of fittings with their kind. */
+    public static String asked(String path) {
+        String label = DesignFields.at(path).orElseThrow().label();
+        int key = path.indexOf(FITTINGS);
+        return key < 0
+                ? label
+                : label + ": "
+                        + FittingTable.require(path, path.substring(key + FITTINGS.length()))
+                                .words();
     }
 
     /** Paths of the fields of a design that are asked for there, in order; none where pipes or taps are walked instead. */

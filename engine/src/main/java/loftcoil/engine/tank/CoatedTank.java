@@ -7,7 +7,7 @@ import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
 
 /**
- * A tank in its coat as it is built, and what it loses: the forms of {@link TankLoss} times what the coat's fit lets through, never
+ * A tank in its coat as it is built, with what stands beside it to lose heat, and what it loses: the forms of {@link TankLoss} times what the coat's fit lets through, never
  * more than the bare face, and the ports. A bare tank loses by the forms alone.
  *
  * @param shape the inside of the tank
@@ -15,8 +15,10 @@ import loftcoil.engine.fault.RefusedException;
  * @param fit how the lagging sits
  * @param bareWallM2 wall behind panes, which has no coat and whose loss is the panes', m²; 0 to 200
  * @param bareLidM2 the same of the lid, m²; 0 to 200
+ * @param radiator a radiator joined to it
  */
-public record CoatedTank(TankShape shape, TankLagging lagging, CoatFit fit, double bareWallM2, double bareLidM2) {
+public record CoatedTank(
+        TankShape shape, TankLagging lagging, CoatFit fit, double bareWallM2, double bareLidM2, TankRadiator radiator) {
 
     private static final Allowed AREA = new Allowed(0, 200, "m²");
 
@@ -36,7 +38,7 @@ public record CoatedTank(TankShape shape, TankLagging lagging, CoatFit fit, doub
 
     /** A tank with no panes. */
     public static CoatedTank without(TankShape shape, TankLagging lagging, CoatFit fit) {
-        return new CoatedTank(shape, lagging, fit, 0, 0);
+        return new CoatedTank(shape, lagging, fit, 0, 0, TankRadiator.NONE);
     }
 
     /**
@@ -48,7 +50,12 @@ public record CoatedTank(TankShape shape, TankLagging lagging, CoatFit fit, doub
      */
     public CoatedTank behindPanes(SeenFace face, double paneM2) {
         double share = face.losingM2(paneM2) / face.surfaceM2();
-        return new CoatedTank(shape, lagging, fit, share * face.wallM2(), share * face.lidM2());
+        return new CoatedTank(shape, lagging, fit, share * face.wallM2(), share * face.lidM2(), radiator);
+    }
+
+    /** The same tank with a radiator joined to it. */
+    public CoatedTank with(TankRadiator joined) {
+        return new CoatedTank(shape, lagging, fit, bareWallM2, bareLidM2, joined);
     }
 
     /** What panes look at and has no coat, m². */
@@ -57,7 +64,7 @@ public record CoatedTank(TankShape shape, TankLagging lagging, CoatFit fit, doub
     }
 
     /**
-     * What coat and ports lose; what the panes lose is not in it.
+     * What coat, ports and radiator lose, the radiator's share counted to the wall; what the panes lose is not in it.
      *
      * @param at temperatures of water and surroundings
      * @throws RefusedException where a lagging material is not in the table
@@ -67,7 +74,9 @@ public record CoatedTank(TankShape shape, TankLagging lagging, CoatFit fit, doub
         TankLoss bare = TankLoss.of(shape, TankLagging.BARE, at);
         double ports = lagging.equals(TankLagging.BARE) ? 0 : CoatFit.PORTS_W_PER_K;
         return new TankLoss(
-                coated(forms.sideWPerK(), bare.sideWPerK()) * left(bareWallM2, shape.sideM2()) + ports,
+                coated(forms.sideWPerK(), bare.sideWPerK()) * left(bareWallM2, shape.sideM2())
+                        + ports
+                        + radiator.wPerK(at),
                 coated(forms.topWPerK(), bare.topWPerK()) * left(bareLidM2, shape.lidM2()),
                 coated(forms.bottomWPerK(), bare.bottomWPerK()));
     }

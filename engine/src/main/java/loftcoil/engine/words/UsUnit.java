@@ -115,8 +115,13 @@ record UsUnit(String unit, String typed, double one, double nought, Style style,
             case INCHES -> TapeMeasure.inches(us, finer);
             case CLOCK -> ClockTime.twiceTwelve(us);
             case PLACES -> decimals(us, places + (us != 0 && Math.abs(us) < finerBelow ? 1 : 0) + finer);
-            case DIGITS -> digits(us, finer);
+            case DIGITS -> isNought(measure) ? "0" : digits(us, Math.max(0, finer - 1));
         };
+    }
+
+    /** What reads nought in metric units is noise: nobody is told of a thousandth of a kWh in Btu. */
+    private static boolean isNought(Measure measure) {
+        return measure.number().chars().noneMatch(sign -> sign >= '1' && sign <= '9');
     }
 
     static String decimals(double value, int places) {

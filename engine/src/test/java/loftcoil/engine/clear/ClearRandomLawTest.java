@@ -19,8 +19,8 @@ class ClearRandomLawTest {
 
     private static final long SEED = 20261129;
 
-    /** Of all their dangers, the share for which some way is found at least; 2 of 9 on the first two. */
-    private static final double LEAST_SHARE = 0.2;
+    /** Of all their dangers, the share for which some way is found at least; 22 of 25 on the first six. */
+    private static final double LEAST_SHARE = 0.75;
 
     /** What else builders do wrong. */
     private static final List<NamedValue> SLIPS = List.of(

@@ -8,7 +8,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.Collectors;
+import loftcoil.engine.caution.CautionKind;
 import loftcoil.engine.caution.Severity;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.run.YearRun;
@@ -28,6 +30,8 @@ class BothSidesLawTest {
     private static final int SOME_WHOLE = 3;
     private static final int ALL_WHOLE = 60;
     private static final int STATES = 6;
+    private static final int SOME_PLACES = 5;
+    private static final int ALL_PLACES = 100;
 
     /** States by chance, searched here with the heat set here: none of a design without a danger boils or stands. */
     @Test
@@ -90,6 +94,44 @@ class BothSidesLawTest {
             Optional<Starts> starts = Starts.of(design, OptionalDouble.of(year.hottestC()));
             assertEquals(Optional.empty(), starts.flatMap(Starts::failing).map(Start::ends), design.toString());
         }
+    }
+
+    /** Taps and places of pipe by chance: what nothing is said of neither scalds nor stands in frost, by the drawing and the year alone. */
+    @Test
+    void noDesignWithoutACautionScaldsOrFreezes() {
+        neitherScaldsNorFreezes(SOME_PLACES);
+    }
+
+    @Test
+    @Tag("thorough")
+    void noDesignWithoutACautionScaldsOrFreezesOfAll() {
+        neitherScaldsNorFreezes(ALL_PLACES);
+    }
+
+    private static void neitherScaldsNorFreezes(int designs) {
+        Random random = new Random(20261130);
+        int scalding = 0;
+        int freezing = 0;
+        for (Design drawn : RandomDesigns.some(designs, 5)) {
+            String mixer = List.of("none", "set to 45 °C", "set to 55 °C").get(random.nextInt(3));
+            Design mixed = Changes.apply(drawn, "taps.mixer", mixer);
+            double placeC = -8 + 20 * random.nextDouble();
+            Design design = Changes.apply(mixed, "coldLegs[0].aroundFireOutC", Double.toString(placeC));
+            SafetyVerdict verdict = SafetyVerdict.withoutStarts(design);
+            double drawC = YearRun.of(design).extremes().hottestDrawC();
+            // 48 °C at a bath: Approved Document G.
+            boolean scalds = drawC > 48 && !mixer.contains("45");
+            boolean freezes = placeC <= 0;
+            assertTrue(!scalds || says(verdict, CautionKind.SCALD), drawC + " °C, mixer " + mixer + ": " + design);
+            assertTrue(!freezes || says(verdict, CautionKind.FROST_LOOP), placeC + " °C: " + design);
+            scalding += scalds ? 1 : 0;
+            freezing += freezes ? 1 : 0;
+        }
+        assertTrue(scalding > 0 && freezing > 0, scalding + " scald, " + freezing + " freeze");
+    }
+
+    private static boolean says(SafetyVerdict verdict, CautionKind kind) {
+        return verdict.cautions().stream().anyMatch(caution -> caution.kind() == kind);
     }
 
     /** Of designs that the trade's rules call good at most one in ten is called dangerous for what its steady states show. */

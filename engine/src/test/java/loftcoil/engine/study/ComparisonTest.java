@@ -155,4 +155,47 @@ class ComparisonTest {
                 d.safety(),
                 d.notes());
     }
+
+    @Test
+    void aRebuildThatIsStoppedKeepsWhatIsKnown() {
+        List<NamedValue> changes = List.of(new NamedValue("tank.baseM", "2.6"), new NamedValue("fire.litForH", "3"));
+        List<Integer> told = new ArrayList<>();
+        ProgressListener afterTwo = new ProgressListener() {
+            @Override
+            public void done(int done, int of) {
+                told.add(done * 10 + of);
+            }
+
+            @Override
+            public boolean cancelled() {
+                return told.size() >= 2;
+            }
+        };
+        Outcome<Rebuild> stopped = Rebuild.whole(Example.orchardBothy(), changes, afterTwo);
+        assertEquals(List.of(14, 24), told);
+        assertTrue(stopped instanceof Outcome.Cancelled<Rebuild>);
+        assertEquals(List.of(), stopped.result().effects());
+        assertTrue(stopped.result()
+                .together()
+                .comparison()
+                .orElseThrow()
+                .after()
+                .year()
+                .isPresent());
+
+        Outcome<Rebuild> atOnce = Rebuild.whole(Example.orchardBothy(), changes, new ProgressListener() {
+            @Override
+            public boolean cancelled() {
+                return true;
+            }
+        });
+        assertEquals(2, atOnce.result().effects().size());
+        assertTrue(atOnce.result()
+                .together()
+                .comparison()
+                .orElseThrow()
+                .after()
+                .year()
+                .isEmpty());
+    }
 }

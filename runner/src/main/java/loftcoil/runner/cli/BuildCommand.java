@@ -64,6 +64,11 @@ final class BuildCommand implements Callable<Integer> {
         SheetSetting setting =
                 new SheetSetting(paper.chosen(), units.chosen(folder), LocalDate.now(ZoneId.systemDefault()));
         TargetFile target = TargetFile.of(to);
+        spec.commandLine()
+                .getErr()
+                .println(
+                        "Working out the build sheet; that takes some seconds. Ctrl+C stops it, and nothing is written then.");
+        spec.commandLine().getErr().flush();
         BuildSheet sheet = BuildSheet.of(DesignFile.read(folder.design(file)));
         Optional<Clears> found = clears
                 ? Optional.of(ClearSearch.of(

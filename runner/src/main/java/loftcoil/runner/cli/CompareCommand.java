@@ -60,7 +60,13 @@ final class CompareCommand implements Callable<Integer> {
         Design after = DesignFile.read(newFile);
         Comparison compared = noYear ? Comparison.of(before, after) : Comparison.whole(before, after);
         List<NamedValue> changes = NamedValue.between(before, after);
-        Rebuild rebuild = noYear ? Rebuild.of(before, changes) : Rebuild.whole(before, changes);
+        Rebuild rebuild = noYear
+                ? Rebuild.of(before, changes)
+                : Rebuild.whole(
+                                before,
+                                changes,
+                                new SearchProgress(spec.commandLine().getErr(), "Marching a year for each change"))
+                        .result();
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             out.println(ComparisonJson.write(compared, rebuild));

@@ -63,6 +63,11 @@ final class HandoutCommand implements Callable<Integer> {
         TargetFile target = TargetFile.of(to);
         Course read = course.read();
         Lesson chosen = find(read);
+        spec.commandLine()
+                .getErr()
+                .println(
+                        "Running the Java of the lesson; that takes some seconds. Ctrl+C stops it, and nothing is written then.");
+        spec.commandLine().getErr().flush();
         LessonHandout handout = LessonHandout.of(read, chosen, SessionSetup.usual(), setting);
         target.write(handout::html, handout::pdf);
         PrintWriter out = spec.commandLine().getOut();

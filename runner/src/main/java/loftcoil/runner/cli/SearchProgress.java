@@ -9,10 +9,16 @@ final class SearchProgress implements ProgressListener {
     private static final int QUARTERS = 4;
 
     private final PrintWriter err;
+    private final String what;
     private int told;
 
     SearchProgress(PrintWriter err) {
+        this(err, "Searching what would clear the dangers");
+    }
+
+    SearchProgress(PrintWriter err, String what) {
         this.err = err;
+        this.what = what;
     }
 
     @Override
@@ -20,7 +26,7 @@ final class SearchProgress implements ProgressListener {
         int quarter = done * QUARTERS / of;
         if (quarter > told) {
             told = quarter;
-            err.println("Searching what would clear the dangers: " + done + " of " + of);
+            err.println(what + ": " + done + " of " + of);
             err.flush();
         }
     }

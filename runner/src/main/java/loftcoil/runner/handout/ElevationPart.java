@@ -2,14 +2,21 @@ package loftcoil.runner.handout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import loftcoil.engine.build.BuildSheet;
+import loftcoil.engine.build.CutList;
 import loftcoil.engine.design.Coil;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.LaggingChoice;
 import loftcoil.engine.design.Leg;
+import loftcoil.engine.sheet.Currents;
 import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.show.Html;
 
 /** The loop in elevation, and what its marks stand for. */
@@ -18,7 +25,6 @@ final class ElevationPart {
     /** Margins of the paper as the style sheet has them, mm. */
     private static final double SIDES_MM = 32;
 
-    private static final double ROUND_DRAWING_MM = 14;
     /** Left for head, heading and caption, mm. */
     private static final double ABOVE_AND_BELOW_MM = 112;
 
@@ -34,37 +40,35 @@ final class ElevationPart {
     static String of(BuildSheet sheet, MeasureText measures, Paper paper) {
         Drawing drawing = sheet.drawing();
         DrawingScale.Room room = new DrawingScale.Room(
-                paper.widthMm() - SIDES_MM - ROUND_DRAWING_MM - ElevationSvg.LABELS_MM,
+                paper.widthMm() - SIDES_MM - 2 * ElevationSvg.MARGIN_MM - ElevationSvg.LABELS_MM,
                 paper.heightMm() - ABOVE_AND_BELOW_MM);
         DrawingScale scale = DrawingScale.fitting(drawing.bounds(), room, measures.units());
-        String svg = ElevationSvg.of(drawing, marks(sheet.design()), measures, scale);
+        Currents currents = Currents.of(sheet.design(), Sheet.USUAL_TANK_C);
+        String svg = ElevationSvg.of(drawing, Optional.of(currents), pieces(sheet.cuts()), measures, scale);
         return Html.section(
                 "elevation",
-                "Elevation, " + scale.words(),
+                "The house, " + scale.words(),
                 "<div class=\"drawing\">" + svg + "</div>\n"
                         + Html.element(
                                 "p",
                                 "small",
-                                "Seen from the side. Each pipe has its true length and rise; which way its level run goes is yours to"
-                                        + " choose, so the runs are folded left and right here. Levels are above the floor.")
-                        + new ElevationPart(measures).legend(sheet.design()));
+                                "Seen from the side. Every level and rise is true. Which way a level run goes is yours to choose unless you"
+                                        + " surveyed it: both pipes are led to the tank here, and one that is drawn short leads out of the"
+                                        + " picture. Walls and roof are a frame and follow no measure; the pipes to the taps are true in"
+                                        + " level, not across. Colours are those of the water "
+                                        + "with the tank at " + measures.of(Measure.celsius(currents.tankC())) + ".")
+                        + new ElevationPart(measures).legend(sheet.design(), drawing));
     }
 
-    /** C1, C2 … for the cold legs, F for the coil in the fire, H1, H2 … for the hot ones: the order of the drawing's pipes. */
-    static List<String> marks(Design design) {
-        List<String> marks = new ArrayList<>();
-        for (int i = 1; i <= design.coldLegs().size(); i++) {
-            marks.add("C" + i);
-        }
-        marks.add("F");
-        for (int i = 1; i <= design.hotLegs().size(); i++) {
-            marks.add("H" + i);
-        }
-        return marks;
+    /** Marks of the pieces in the cutting list by the mark of their pipe. */
+    static Map<String, List<String>> pieces(CutList cuts) {
+        return cuts.pieces().stream()
+                .map(CutList.Piece::mark)
+                .collect(Collectors.groupingBy(mark -> mark.replaceFirst("-.*", "")));
     }
 
-    private String legend(Design design) {
-        List<String> marks = marks(design);
+    private String legend(Design design, Drawing drawing) {
+        List<String> marks = drawing.pipes().stream().map(Drawing.Line::mark).toList();
         List<List<String>> rows = new ArrayList<>();
         for (Leg leg : design.coldLegs()) {
             rows.add(leg(marks.get(rows.size()), leg));

@@ -1,7 +1,11 @@
 package loftcoil.runner.handout;
 
+import java.util.Map;
+import java.util.Optional;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.sheet.Currents;
 import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.words.Units;
 import loftcoil.runner.show.Html;
 
@@ -20,7 +24,12 @@ final class LoopPicture {
     static String of(Design design, String caption, Units units) {
         Drawing drawing = Drawing.of(design);
         DrawingScale scale = DrawingScale.fitting(drawing.bounds(), ROOM, units);
-        String svg = ElevationSvg.of(drawing, ElevationPart.marks(design), new MeasureText(units), scale);
+        String svg = ElevationSvg.of(
+                drawing,
+                Optional.of(Currents.of(design, Sheet.USUAL_TANK_C)),
+                Map.of(),
+                new MeasureText(units),
+                scale);
         return Html.element("div", "drawing", svg + Html.element("p", "small", Html.text(caption)));
     }
 }

@@ -106,15 +106,18 @@ public final class SurveyForm {
     }
 
     private static String questions(Station station, MeasureText measures) {
-        List<List<String>> rows = station.paths().stream()
-                .map(path -> DesignFields.at(path).orElseThrow())
-                .map(field -> List.of(
-                        Html.text(field.label()) + Html.element("div", "quiet", Html.text(field.help())),
-                        Html.text(unit(field, measures)),
-                        "",
-                        ""))
-                .toList();
+        List<List<String>> rows =
+                station.paths().stream().map(path -> question(path, measures)).toList();
         return Html.table(ANSWERS, HEADINGS, rows);
+    }
+
+    private static List<String> question(String path, MeasureText measures) {
+        DesignField field = DesignFields.at(path).orElseThrow();
+        return List.of(
+                Html.text(Station.asked(path)) + Html.element("div", "quiet", Html.text(field.help())),
+                Html.text(unit(field, measures)),
+                "",
+                "");
     }
 
     private static String habits() {

@@ -36,6 +36,7 @@ import loftcoil.runner.show.View;
  * POST save                                      {}; 507 where the folder still cannot take what waits
  * POST put-back  lesson step                     View.Snippet
  * POST answer    lesson step text                View.Reply
+ * POST tried     lesson step value         the design with what is dragged as a ghost, if it can be built
  * POST mend      lesson step moved         MendView
  * POST complete  lesson step source cursor       list of View.Suggestion
  * POST stop                                      {}
@@ -68,6 +69,7 @@ final class PageApi {
                 "complete", Ask.change(this::complete),
                 "stop", new Ask("POST", true, this::stop)));
         all.put("search", Ask.change(body -> json.of(bench.search(body.text("text")))));
+        all.put("tried", Ask.change(this::tried));
         all.put("save", Ask.change(this::save));
         all.put("units", Ask.change(this::units));
         all.put("conduct", Ask.read(body -> json.of(bench.conduct())));
@@ -142,6 +144,15 @@ final class PageApi {
 
     private JsonNode answer(JsonFields body) {
         return json.of(bench.answer(body.text("lesson"), body.text("step"), body.text("text")));
+    }
+
+    private JsonNode tried(JsonFields body) {
+        String lesson = body.text("lesson");
+        String step = body.text("step");
+        double value = body.number("value", "a number");
+        ObjectNode answer = json.object();
+        bench.tried(lesson, step, value).ifPresent(picture -> answer.set("picture", json.of(picture)));
+        return answer;
     }
 
     private JsonNode mend(JsonFields body) {

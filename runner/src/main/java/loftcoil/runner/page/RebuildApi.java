@@ -13,6 +13,8 @@ import loftcoil.runner.show.LearnerApp;
  * POST rebuild-kept     name                     RebuildView.Start of a design the folder keeps
  * POST rebuild-from     old from                 RebuildView.Start of a design in a file of the learner's
  * POST rebuild-compare  old changes year         RebuildView.SideBySide
+ * GET  rebuild-far                               RebuildView.Far of a comparison with its year
+ * POST rebuild-stop                              {}; ends that
  * POST rebuild-take     old changes              RebuildView.Taken
  * </pre>
  */
@@ -36,7 +38,11 @@ final class RebuildApi {
                         PageApi.Ask.change(body -> json.of(bench.rebuild().kept(body.text("name")))),
                 "rebuild-from", PageApi.Ask.change(this::from),
                 "rebuild-compare", PageApi.Ask.change(this::compare),
-                "rebuild-take", PageApi.Ask.change(this::take));
+                "rebuild-take", PageApi.Ask.change(this::take),
+                "rebuild-far",
+                        new PageApi.Ask(
+                                "GET", true, body -> json.of(bench.rebuild().far())),
+                "rebuild-stop", new PageApi.Ask("POST", true, this::stop));
     }
 
     private JsonNode from(JsonFields body) {
@@ -50,6 +56,11 @@ final class RebuildApi {
         Map<String, String> changes = body.byName(CHANGES, "names with texts", JsonFields::text);
         boolean year = body.flag("year");
         return json.of(bench.rebuild().compare(old, changes, year));
+    }
+
+    private JsonNode stop(JsonFields body) {
+        bench.rebuild().stop();
+        return json.object();
     }
 
     private JsonNode take(JsonFields body) {

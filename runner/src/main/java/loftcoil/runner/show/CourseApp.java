@@ -1,6 +1,9 @@
 package loftcoil.runner.show;
 
 import java.util.List;
+import loftcoil.runner.lesson.Drag;
+import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.design.Changes;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -148,6 +151,26 @@ public final class CourseApp implements LearnerApp {
                 snippet.source(),
                 work.ran().contains(snippet.id()),
                 snippet.drag().map(drag -> Slider.of(SnippetRunner.own(drag, store.design()), store.units())));
+    }
+
+    @Override
+    public Optional<View.Picture> tried(String lessonId, String stepId, double value) {
+        Step.Snippet snippet = find(find(lessonId), stepId, Step.Snippet.class);
+        Design decided = store.design();
+        return snippet.drag().map(Drag::decided).filter(change -> !change.isEmpty()).flatMap(change -> {
+            try {
+                Design design = Changes.apply(decided, change, Double.toString(value));
+                return Optional.of(LoopPanel.over(
+                        "Your loop, and as tried: " + decided.name(), decided, design, "as tried", store.units()));
+            } catch (RefusedException refused) {
+                return Optional.empty();
+            }
+        });
+    }
+
+    @Override
+    public List<String> plainDrawing() {
+        return HouseText.of(Drawing.of(store.design()), store.units()::of);
     }
 
     @Override

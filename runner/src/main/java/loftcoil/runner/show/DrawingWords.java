@@ -17,6 +17,7 @@ public final class DrawingWords {
                     case COLD -> "cold: " + line.name();
                     case COIL -> "the coil in the fire";
                     case HOT -> "hot: " + line.name();
+                    case TAP -> "tap: " + line.name();
                 })
                 .collect(Collectors.joining("; "));
     }

@@ -80,6 +80,19 @@ public interface LearnerApp extends AutoCloseable {
     View.Design design();
 
     /**
+     * The learner's own design with what is being tried as a ghost in the same frame; empty where the value is none of the design's, or
+     * cannot be built.
+     *
+     * @param lessonId name of the lesson
+     * @param stepId name of the snippet whose value is dragged
+     * @param value the value, metric
+     */
+    Optional<View.Picture> tried(String lessonId, String stepId, double value);
+
+    /** The learner's own design, drawn in signs for a terminal. */
+    List<String> plainDrawing();
+
+    /**
      * What the dangers of the learner's own design come to, the year judged too; the first time for a design it takes about a
      * second. Where the year cannot be computed, the rest is judged, and what is open says why.
      */

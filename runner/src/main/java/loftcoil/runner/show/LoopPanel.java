@@ -2,7 +2,9 @@ package loftcoil.runner.show;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.sheet.Currents;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.Figures;
 import loftcoil.engine.sheet.Sheet;
@@ -26,7 +28,28 @@ final class LoopPanel {
     }
 
     static View.Picture drawn(Design design, Units units) {
-        return LoopSvg.picture("Your loop: " + design.name(), Drawing.of(design), units);
+        return picture("Your loop: " + design.name(), design, units);
+    }
+
+    /** A house with its water as it runs when the tank is as warm as usual. */
+    static View.Picture picture(String title, Design design, Units units) {
+        return LoopSvg.picture(title, scene(design, Optional.empty()), units::of);
+    }
+
+    /**
+     * The same with another house over it in the same frame, as a ghost.
+     *
+     * @param other the other house
+     * @param words what it is
+     */
+    static View.Picture over(String title, Design design, Design other, String words, Units units) {
+        Optional<HouseSvg.Ghost> ghost = Optional.of(new HouseSvg.Ghost(Drawing.of(other), words));
+        return LoopSvg.picture(title, scene(design, ghost), units::of);
+    }
+
+    private static LoopSvg.Scene scene(Design design, Optional<HouseSvg.Ghost> ghost) {
+        Currents currents = Currents.of(design, Sheet.USUAL_TANK_C);
+        return new LoopSvg.Scene(Drawing.of(design), Optional.of(currents), ghost);
     }
 
     static List<View.Figure> figures(Sheet sheet, Units units) {

@@ -2,61 +2,86 @@ package loftcoil.runner.show;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import loftcoil.engine.sheet.Currents;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
-import loftcoil.engine.words.Units;
 
-/** The loop in elevation for the page, with the heights of its levels also as a table. */
+/** The house for the page, with the heights of its levels and its slopes also as a table. */
 final class LoopSvg {
 
-    private static final LoopShapes.Pen PEN = new LoopShapes.Pen(120, 26, 5, 25, 22);
-    private static final double LABELS_WIDTH = 218;
+    /** Units that a house takes at most, so that its letters keep their size beside the text. */
+    private static final double WIDE = 440;
+
+    private static final double HIGH = 560;
+    private static final double MOST_PER_M = 125;
+    private static final double LETTERS = 26;
 
     private LoopSvg() {}
 
-    /** The picture of a drawing. */
-    static View.Picture picture(String title, Drawing drawing, Units units) {
+    /** A house and the water in it, and perhaps another that is tried. */
+    record Scene(Drawing drawing, Optional<Currents> currents, Optional<HouseSvg.Ghost> ghost) {}
+
+    /** The picture of a house. */
+    static View.Picture picture(String title, Scene scene, Function<Measure, String> speak) {
+        Drawing drawing = scene.drawing();
         List<List<String>> rows = DrawingWords.levelsDown(drawing).stream()
-                .map(level -> List.of(level.label(), height(level, units)))
-                .toList();
-        String says = says(drawing, units);
+                .map(level -> List.of(level.label(), height(level, speak)))
+                .collect(Collectors.toList());
+        drawing.pipes().stream()
+                .filter(pipe -> pipe.role() != Drawing.Role.COIL)
+                .forEach(pipe -> rows.add(List.of(pipe.mark() + " " + pipe.name(), HouseSvg.slope(pipe.run(), speak))));
+        String says = says(scene, speak);
+        HouseSvg.Drawn drawn = HouseSvg.draw(drawing, scene.currents(), scene.ghost(), pen(scene, speak));
+        String attributes = "class=\"lc-drawing lc-house\" font-family=\"system-ui, sans-serif\"";
         return new View.Picture(
-                title, svg(drawing, title, says, units), says, List.of("level", "above the floor"), rows);
+                title,
+                HouseSvg.picture(drawn, attributes, title, says),
+                says,
+                List.of("level or pipe", "above the floor, or slope"),
+                rows);
     }
 
-    private static String says(Drawing drawing, Units units) {
-        String levels = drawing.levels().stream()
+    private static HousePen pen(Scene scene, Function<Measure, String> speak) {
+        Drawing.Bounds frame = scene.ghost()
+                .map(ghost -> ghost.drawing().bounds())
+                .map(scene.drawing().bounds()::with)
+                .orElse(scene.drawing().bounds());
+        double perM = Math.min(
+                MOST_PER_M, Math.min(WIDE / (frame.rightM() - frame.leftM()), HIGH / (frame.topM() - frame.bottomM())));
+        String metre = speak.apply(Measure.rounded(1, MeasureKind.LENGTH_M, 0));
+        return new HousePen(
+                new HousePen.Size(perM, 20, 6, LETTERS), speak, false, Map.of(), new HousePen.Bar(1, metre));
+    }
+
+    private static String says(Scene scene, Function<Measure, String> speak) {
+        String levels = scene.drawing().levels().stream()
                 .sorted(Comparator.comparingDouble(Drawing.Level::heightM))
-                .map(level -> level.label() + " " + height(level, units))
+                .map(level -> level.label() + " " + height(level, speak))
                 .collect(Collectors.joining(", "));
-        return "The loop seen from the side, to scale. Round from the tank: "
-                + DrawingWords.roundFromTank(drawing) + ". Heights above the floor: "
-                + levels + ".";
+        return "The house seen from the side, to scale. Round from the tank: "
+                + DrawingWords.roundFromTank(scene.drawing()) + ". Heights above the floor: " + levels + "."
+                + scene.currents().map(currents -> " " + water(currents, speak)).orElse("");
     }
 
-    private static String svg(Drawing drawing, String title, String says, Units units) {
-        LoopShapes shapes = new LoopShapes(drawing, PEN);
-        List<Double> labels = shapes.labelsDown();
-        // Labels of a low loop spread further than the loop itself.
-        double top = Math.min(0, labels.get(0) - PEN.lineApart());
-        double bottom = Math.max(shapes.height(), labels.get(labels.size() - 1) + PEN.lineApart());
-        shapes.floor(shapes.width() - 3 * PEN.stroke());
-        shapes.levels(shapes.width(), level -> height(level, units) + " " + level.label());
-        shapes.tank();
-        shapes.pipes();
-        String attributes = String.format(
-                Locale.ROOT,
-                "viewBox=\"0 %.0f %.0f %.0f\" class=\"lc-drawing\" font-family=\"system-ui, sans-serif\"",
-                top,
-                shapes.width() + LABELS_WIDTH,
-                bottom - top);
-        return shapes.picture(attributes, title, says);
+    private static String water(Currents currents, Function<Measure, String> speak) {
+        if (currents.flowLPerMin() == 0) {
+            return "The water stands.";
+        }
+        String way = currents.flowLPerMin() > 0 ? "forward" : "backward, down the hot pipe";
+        double hottest = currents.pipes().stream()
+                .mapToDouble(pipe -> Math.max(pipe.startC(), pipe.endC()))
+                .max()
+                .orElse(currents.tankC());
+        return "The water runs " + way + ", " + speak.apply(Measure.litresPerMin(Math.abs(currents.flowLPerMin())))
+                + ", at most " + speak.apply(Measure.celsius(hottest)) + ".";
     }
 
-    private static String height(Drawing.Level level, Units units) {
-        return units.of(Measure.rounded(level.heightM(), MeasureKind.LENGTH_M, 2));
+    private static String height(Drawing.Level level, Function<Measure, String> speak) {
+        return speak.apply(Measure.rounded(level.heightM(), MeasureKind.LENGTH_M, 2));
     }
 }

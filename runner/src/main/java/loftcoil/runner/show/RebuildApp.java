@@ -42,6 +42,12 @@ public interface RebuildApp {
      */
     RebuildView.SideBySide compare(String oldJson, Map<String, String> changes, boolean year);
 
+    /** How far the years are that are being marched for {@link #compare}. */
+    RebuildView.Far far();
+
+    /** Ends that; what is known until then is shown, the years that are left without. */
+    void stop();
+
     /**
      * Makes the changed design the learner's own. The design that was the learner's own until then stays in the folder under a
      * name with the day's date.

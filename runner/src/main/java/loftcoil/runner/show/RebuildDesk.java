@@ -2,11 +2,13 @@ package loftcoil.runner.show;
 
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicReference;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Differences;
 import loftcoil.engine.study.Comparison;
 import loftcoil.engine.study.NamedValue;
+import loftcoil.engine.study.ProgressListener;
 import loftcoil.engine.study.Rebuild;
 import loftcoil.runner.progress.TextFile;
 import loftcoil.runner.progress.Trail;
@@ -15,6 +17,7 @@ import loftcoil.runner.progress.Trail;
 final class RebuildDesk implements RebuildApp {
 
     private final LearnerStore store;
+    private final AtomicReference<March> march = new AtomicReference<>(new March());
 
     RebuildDesk(LearnerStore store) {
         this.store = store;
@@ -55,11 +58,53 @@ final class RebuildDesk implements RebuildApp {
         Design old = DesignJson.read(oldJson);
         List<NamedValue> named = Levers.changed(old, changes, shown());
         Design rebuilt = Rebuild.applied(old, named);
-        Rebuild rebuild = year ? Rebuild.whole(old, named) : Rebuild.of(old, named);
+        Rebuild rebuild = year ? marched(old, named) : Rebuild.of(old, named);
         Comparison together = rebuild.together()
                 .comparison()
                 .orElseGet(() -> year ? Comparison.whole(old, rebuilt) : Comparison.of(old, rebuilt));
         return SideBySide.of(together, rebuild.effects(), store.units());
+    }
+
+    /** With a year for each change; what is asked for later ends what was asked before. */
+    private Rebuild marched(Design old, List<NamedValue> named) {
+        March mine = new March();
+        march.getAndSet(mine).stop();
+        return Rebuild.whole(old, named, mine).result();
+    }
+
+    @Override
+    public RebuildView.Far far() {
+        return march.get().far();
+    }
+
+    @Override
+    public void stop() {
+        march.get().stop();
+    }
+
+    /** How far the years are that are being marched, and whether to stop. */
+    private static final class March implements ProgressListener {
+
+        private volatile RebuildView.Far far = new RebuildView.Far(0, 0);
+        private volatile boolean stopped;
+
+        @Override
+        public void done(int done, int of) {
+            far = new RebuildView.Far(done, of);
+        }
+
+        @Override
+        public boolean cancelled() {
+            return stopped;
+        }
+
+        RebuildView.Far far() {
+            return far;
+        }
+
+        void stop() {
+            stopped = true;
+        }
     }
 
     @Override

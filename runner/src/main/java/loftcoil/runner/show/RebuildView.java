@@ -92,6 +92,14 @@ public final class RebuildView {
     public record Difference(String part, String label, String before, String after) {}
 
     /**
+     * How far a long piece of work is.
+     *
+     * @param done years marched
+     * @param of years in all; 0 where nothing was begun
+     */
+    public record Far(int done, int of) {}
+
+    /**
      * Figures that belong together.
      *
      * @param words what they are about

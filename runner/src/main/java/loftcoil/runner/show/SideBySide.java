@@ -14,7 +14,6 @@ import loftcoil.engine.design.Change;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Differences;
-import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.FigureGroup;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.study.Comparison;
@@ -51,8 +50,8 @@ public final class SideBySide {
         Sheet after = compared.after();
         PartsChange parts = PartsChange.between(PartsList.of(before.design()), PartsList.of(after.design()));
         return new RebuildView.SideBySide(
-                LoopSvg.picture("Before: " + before.design().name(), Drawing.of(before.design()), units),
-                LoopSvg.picture("After: " + after.design().name(), Drawing.of(after.design()), units),
+                LoopPanel.picture("Before: " + before.design().name(), before.design(), units),
+                LoopPanel.over("After: " + after.design().name(), after.design(), before.design(), "as it was", units),
                 before.loop().words(units),
                 after.loop().words(units),
                 SafetyWords.of(after.verdict(), after.grounds(), units),

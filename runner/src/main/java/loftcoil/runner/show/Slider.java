@@ -90,6 +90,19 @@ public record Slider(
         }
     }
 
+    /**
+     * The metric value of what somebody typed, in any fitting unit.
+     *
+     * @throws RefusedException where it is no number, its unit does not fit, or it is beyond the ends
+     */
+    public double read(String typed) {
+        double metric = metric(Typed.number(Numeral.hyphened(typed), unit, label));
+        if (!holds(metric)) {
+            throw RefusedException.of(label, typed, range());
+        }
+        return metric;
+    }
+
     /** How a value is shown: feet and inches as on a tape, else with the decimals of a stop. */
     public String words(double shown) {
         Units us = Units.US;

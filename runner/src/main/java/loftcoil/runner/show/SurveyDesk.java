@@ -393,7 +393,7 @@ final class SurveyDesk implements SurveyApp {
         Optional<DesignFields.Value> value = Optional.ofNullable(values.get(path));
         return new SurveyView.Question(
                 path,
-                field.label(),
+                Station.asked(path),
                 field.help(),
                 field.unit(),
                 field.options().size() > MOST_OPTIONS ? List.of() : field.options(),

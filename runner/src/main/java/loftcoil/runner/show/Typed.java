@@ -58,10 +58,17 @@ final class Typed {
         if (path.endsWith("tube")) {
             return tube(plain);
         }
+        boolean list = field.allowed().startsWith("months") || field.allowed().startsWith("any of");
+        if (list && plain.equalsIgnoreCase("none")) {
+            return "";
+        }
         if (field.range().isEmpty() || plain.equals("not said")) {
             return plain;
         }
-        if (field.allowed().startsWith("12 values") || field.allowed().startsWith("months")) {
+        if (field.allowed().startsWith("months")) {
+            return MonthsText.of(plain, path);
+        }
+        if (field.allowed().startsWith("12 values")) {
             return List.of(plain.split("[;,\\s]+")).stream()
                     .map(one -> Numeral.typed(number(one, "", path), DIGITS))
                     .collect(Collectors.joining(", "));

@@ -2,6 +2,7 @@ package loftcoil.runner.terminal;
 
 import java.util.ArrayList;
 import java.util.List;
+import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.show.SafetyText;
 import loftcoil.runner.show.View;
 
@@ -10,9 +11,12 @@ final class DesignText {
 
     private DesignText() {}
 
-    static List<String> lines(View.Design design, View.Safety safety, int width) {
+    static List<String> lines(LearnerApp bench, int width) {
+        View.Design design = bench.design();
+        View.Safety safety = bench.safety();
         List<String> lines = new ArrayList<>();
         lines.add(design.name());
+        lines.addAll(bench.plainDrawing());
         lines.addAll(Wrap.lines(design.picture().says(), width));
         boolean told =
                 safety.findings().stream().anyMatch(finding -> finding.text().startsWith(design.circulates()));

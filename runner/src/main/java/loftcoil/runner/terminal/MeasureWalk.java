@@ -22,6 +22,7 @@ final class MeasureWalk {
             Enter      leaves an answer as it stands
             7 ft 4     any fitting unit, or none for the one that is named
             ~ 2.1 m    a guess: it may be moved to close a pipe, and counts as assumed
+            =          it is so: what stands there is yours from now on
             -          leaves out what may be left out
             q          leaves the station; all is kept
             At the list of stations: its number; take makes the house your design; new begins again; q leaves.""";
@@ -130,6 +131,8 @@ final class MeasureWalk {
             String text = typed.get();
             if (text.startsWith("~")) {
                 guessed.put(question.path(), text.substring(1).strip());
+            } else if (text.equals("=")) {
+                measured.put(question.path(), question.now());
             } else if (text.equals("-") && question.optional()) {
                 measured.put(question.path(), "not said");
             } else if (!text.isEmpty()) {

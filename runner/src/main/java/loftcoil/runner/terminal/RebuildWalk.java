@@ -4,6 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.show.ComparisonText;
@@ -20,7 +22,7 @@ final class RebuildWalk {
             list               all that can be changed, with its value now
             tank.baseM = 2.6   changes that one thing; the old value puts it back
             show               before and after, figure by figure
-            year               the same with the year, which takes some seconds
+            year               the same with the year, which takes some seconds and can be stopped
             old                start from a design that your folder keeps from before
             take               make it your design; the one from before is kept
             ?                  this list
@@ -115,11 +117,37 @@ final class RebuildWalk {
     }
 
     private void show(boolean year) {
-        ComparisonText.lines(rebuild.compare(start.json(), changes, year), console.width()).stream()
+        RebuildView.SideBySide both = year ? marched() : rebuild.compare(start.json(), changes, false);
+        ComparisonText.lines(both, console.width()).stream()
                 .flatMap(line -> line.length() > console.width()
                         ? Wrap.lines(line, console.width()).stream()
                         : List.of(line).stream())
                 .forEach(console::say);
+    }
+
+    /** Marches until it is done or the learner stops it; leaving the prompt stops it too. */
+    private RebuildView.SideBySide marched() {
+        Map<String, String> asked = Map.copyOf(changes);
+        CompletableFuture<RebuildView.SideBySide> work =
+                CompletableFuture.supplyAsync(() -> rebuild.compare(start.json(), asked, true));
+        boolean stopped = false;
+        while (!work.isDone() && !stopped) {
+            RebuildView.Far far = rebuild.far();
+            String how = far.of() == 0 ? "" : ", " + far.done() + " of " + far.of();
+            Optional<String> typed = console.ask("Marching the years" + how + ". Enter looks again, s stops: ");
+            stopped = typed.isEmpty() || typed.get().strip().equals("s");
+        }
+        if (stopped) {
+            rebuild.stop();
+        }
+        try {
+            return work.join();
+        } catch (CompletionException failed) {
+            if (failed.getCause() instanceof RuntimeException refused) {
+                throw refused;
+            }
+            throw failed;
+        }
     }
 
     private void old() {

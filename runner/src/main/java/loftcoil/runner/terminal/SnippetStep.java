@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.show.Slider;
 import loftcoil.runner.show.View;
@@ -97,18 +98,15 @@ final class SnippetStep {
             return;
         }
         Slider drag = snippet.drag().get();
-        String range = drag.range();
         String typed =
-                console.ask(drag.label() + " (" + range + "): ").orElse("").strip();
-        Optional<Double> value = drag.typed(typed);
-        if (value.isEmpty()) {
-            console.say("'" + typed + "' is no number; allowed is " + range + ".");
-        } else if (!drag.holds(value.get())) {
-            console.say(typed + " is outside " + range + ".");
-        } else {
-            dragged.put(drag.variable(), value.get());
-            runsWell();
+                console.ask(drag.label() + " (" + drag.range() + "): ").orElse("").strip();
+        try {
+            dragged.put(drag.variable(), drag.read(typed));
+        } catch (RefusedException refused) {
+            console.say(String.join("; ", refused.lines()));
+            return;
         }
+        runsWell();
     }
 
     /** Preparation is left out of sight unless the learner has changed the text or asks for it. */

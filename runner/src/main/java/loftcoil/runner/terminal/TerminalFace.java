@@ -183,6 +183,7 @@ public final class TerminalFace {
             console.warn(
                     PlainText.of((caution.danger() ? "DANGER: " : "CAUTION: ") + caution.markdown(), console.width()));
         } else if (step instanceof View.Drawing drawing) {
+            bench.plainDrawing().forEach(console::say);
             console.say(PlainText.of(drawing.picture().says(), console.width()));
         }
         return goOn();
@@ -210,7 +211,7 @@ public final class TerminalFace {
             case "q" -> Optional.of(new Move.Leave());
             case "b" -> Optional.of(new Move.Back());
             case "w" -> chooseLesson();
-            case "d" -> stay(DesignText.lines(bench.design(), bench.safety(), console.width()));
+            case "d" -> stay(DesignText.lines(bench, console.width()));
             case "c" -> stay(clears());
             case "r" -> refresh();
             case "n" -> {

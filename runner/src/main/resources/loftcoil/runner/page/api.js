@@ -50,6 +50,7 @@ export const words = () => ask('words');
 export const search = (text) => post('search', { text });
 export const conduct = () => ask('conduct');
 export const run = (lesson, step, source, dragged) => post('run', { lesson, step, source, dragged });
+export const tried = (lesson, step, value) => post('tried', { lesson, step, value });
 export const keep = (lesson, step, source, leaving = false) =>
   post('keep', { lesson, step, source }, { keepalive: leaving });
 export const units = (units) => post('units', { units });
@@ -67,6 +68,8 @@ export const rebuild = () => ask('rebuild');
 export const rebuildKept = (name) => post('rebuild-kept', { name });
 export const rebuildFrom = (old, from) => post('rebuild-from', { old, from });
 export const rebuildCompare = (old, changes, year) => post('rebuild-compare', { old, changes, year });
+export const rebuildFar = () => ask('rebuild-far');
+export const rebuildStop = () => post('rebuild-stop');
 export const rebuildTake = (old, changes) => post('rebuild-take', { old, changes });
 export const designs = () => ask('designs');
 export const designsDo = (what, body) => post(`designs-${what}`, body);

@@ -112,11 +112,12 @@ function questionRow(view, station, question) {
   const guess = el('input', { type: 'checkbox', id: `${name}-guess` });
   const origin = el('span', { class: 'origin' });
   const trouble = el('p', { class: 'trouble', role: 'alert', hidden: true });
-  const row = el('div', { class: 'asked' },
+  const agree = el('button', { type: 'button', class: 'agree', 'aria-label': `It is so: ${question.label}` }, 'It is so');
+  const row = el('div', { class: 'asked', id: name.replace('asked-', 'row-') },
     el('label', { for: name }, question.label),
     el('span', { class: `field ${question.now.length > LONG && !question.options.length ? 'wide-answer' : ''}` }, field,
       question.unit && !question.options.length ? el('span', { class: 'unit' }, question.unit) : null,
-      el('label', { class: 'guess' }, guess, ' guessed'), origin),
+      el('label', { class: 'guess' }, guess, ' guessed'), origin, agree),
     el('span', { class: 'hint', id: `${name}-hint` }, hint(question)),
     trouble);
   const tell = () => {
@@ -127,12 +128,14 @@ function questionRow(view, station, question) {
   };
   field.addEventListener('change', tell);
   guess.addEventListener('change', tell);
+  agree.addEventListener('click', tell);
+  const marked = (now) => { mark(origin, now.origin); agree.hidden = !['borrowed', 'assumed'].includes(now.origin); };
   const shown = {
-    update: (now) => { mark(origin, now.origin); if (document.activeElement !== field && !view.pending.has(now.path)) field.value = value(now); },
+    update: (now) => { marked(now); if (document.activeElement !== field && !view.pending.has(now.path)) field.value = value(now); },
     trouble: (line) => { trouble.textContent = line; trouble.hidden = !line; field.setAttribute('aria-invalid', line ? 'true' : 'false'); },
   };
   view.rows.set(question.path, shown);
-  mark(origin, question.origin);
+  marked(question);
   return row;
 }
 

@@ -9,6 +9,7 @@ const AGAIN_MS = 2000;
 const watchers = new Map();
 const judged = new Map();
 let asked = 0;
+let tries = 0;
 
 /** Calls `told` with the design whenever it changes, as long as `place` is in the page. */
 export function watchLoop(place, told) {
@@ -87,6 +88,17 @@ function told(design) {
 function small(design) {
   return el('button', { type: 'button', class: 'enlarge', onclick: () => large(design) }, drawn(design.picture),
     el('span', {}, 'Show large'));
+}
+
+/** Shows what is being dragged as a ghost over the decided house, in the panel and in every drawing of a lesson. */
+export async function showTried(lesson, step, value) {
+  tries += 1;
+  const mine = tries;
+  const { picture } = await api.tried(lesson, step, value);
+  if (!picture || mine !== tries) return;
+  for (const svg of document.querySelectorAll('svg.lc-house')) {
+    if (svg.closest('.loop .enlarge, .step-drawing')) svg.replaceWith(drawn(picture));
+  }
 }
 
 function large(design) {

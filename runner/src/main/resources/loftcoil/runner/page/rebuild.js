@@ -6,6 +6,7 @@ import { leverBox } from './levers.js';
 import { showSideBySide } from './sidebyside.js';
 
 const AFTER_MS = 500;
+const FAR_MS = 400;
 const MOST_BYTES = 1_000_000;
 
 export async function showRebuild(main, taken) {
@@ -51,18 +52,43 @@ async function compare(view, year) {
   view.asked += 1;
   const mine = view.asked;
   view.result.setAttribute('aria-busy', 'true');
-  if (year) say('The year is being marched; that takes some seconds.');
+  const waiting = year ? marching(view, mine) : null;
   try {
     const both = await api.rebuildCompare(view.start.json, view.values, year);
     if (mine !== view.asked || !view.result.isConnected) return;
     view.trouble.replaceChildren();
     showSideBySide(view.result, both, Object.keys(view.values).length ? takeOver(view) : null);
-    say(year ? 'Before and after, with the year.' : `${both.effects.length} changes. ${both.afterWords}`);
+    say(year ? (both.year ? 'Before and after, with the year.' : 'Stopped: before and after, without the year.') : `${both.effects.length} changes. ${both.afterWords}`);
   } catch (trouble) {
     if (mine === view.asked) refused(view, trouble);
   } finally {
+    if (waiting) waiting.remove();
     if (mine === view.asked) view.result.removeAttribute('aria-busy');
   }
+}
+
+/** How far the years are, and a way to stop them; gone when they are done. */
+function marching(view, mine) {
+  const far = el('progress', { max: '1', 'aria-label': 'Years marched' });
+  const words = el('span', {}, 'The year is being marched.');
+  const box = el('p', { class: 'form-foot marching' }, words, far,
+    el('button', { type: 'button', id: 'rebuild-stop', onclick: () => { words.textContent = 'Stopping…'; api.rebuildStop().catch(() => {}); } }, 'Stop'));
+  view.trouble.before(box);
+  say('The year is being marched; that takes some seconds. It can be stopped.');
+  const look = async () => {
+    if (!box.isConnected || mine !== view.asked) return box.remove();
+    try {
+      const { done, of } = await api.rebuildFar();
+      if (of) {
+        far.max = of;
+        far.value = done;
+        words.textContent = `Years marched: ${done} of ${of}.`;
+      }
+    } catch { /* The answer itself will tell. */ }
+    window.setTimeout(look, FAR_MS);
+  };
+  look();
+  return box;
 }
 
 function refused(view, trouble) {

@@ -7,6 +7,7 @@ import { makeEditor } from './editor.js';
 import { makeSlider } from './slider.js';
 import { showBanner } from './banner.js';
 import { showRun } from './result.js';
+import { showTried } from './loop.js';
 import { unitsNow } from './units.js';
 import { forget, keepLater, keptNow, remember, remembered } from './keep.js';
 
@@ -158,6 +159,8 @@ async function drag(state) {
     while (state.wanted) {
       state.wanted = false;
       const source = state.editor.text();
+      // The drawing is no part of the run: where it does not come, the plot still does.
+      showTried(state.lesson.id, state.step.id, state.slider.value()).catch(() => {});
       const result = await api.run(state.lesson.id, state.step.id, source, dragged(state));
       show(state, result, { steady: true });
       sayAtRest(state, result);

@@ -1,67 +1,96 @@
 package loftcoil.runner.handout;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.regex.Pattern;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import loftcoil.engine.build.BuildSheet;
+import loftcoil.engine.build.CutList;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
+import loftcoil.engine.sheet.Currents;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.words.Units;
+import loftcoil.runner.show.HousePen;
+import loftcoil.runner.show.HouseSvg;
+import loftcoil.runner.show.RandomHouses;
 import org.junit.jupiter.api.Test;
 
+/** The house on paper: every cut of the list, every port and slope is on it, at both units, and no words on words. */
 class ElevationSvgTest {
 
     private static final Design BOTHY = Example.orchardBothy();
-    private static final String ALONG = "transform=\"rotate(";
 
-    private static String drawn(double roomMm) {
-        return drawn(BOTHY, roomMm);
-    }
-
-    private static String drawn(Design design, double roomMm) {
+    private static String drawn(Design design, double roomMm, Map<String, List<String>> pieces) {
         Drawing drawing = Drawing.of(design);
         DrawingScale scale =
                 DrawingScale.fitting(drawing.bounds(), new DrawingScale.Room(roomMm, roomMm), Units.METRIC);
+        Currents currents = Currents.of(design, 40);
         // A number and its unit are held together by a space that does not break.
-        return ElevationSvg.of(drawing, ElevationPart.marks(design), new MeasureText(Units.METRIC), scale)
+        return ElevationSvg.of(drawing, Optional.of(currents), pieces, new MeasureText(Units.METRIC), scale)
                 .replace('\u00a0', ' ')
                 .replace('\u202f', ' ');
     }
 
-    private static int count(String text, String part) {
-        return text.split(Pattern.quote(part), -1).length - 1;
+    @Test
+    void slopesOfLyingPipesAreWritten() {
+        for (double room : new double[] {60, 120, 200}) {
+            String svg = drawn(BOTHY, room, Map.of());
+            assertTrue(svg.contains(">C2 falls 169 mm/m</text>"), svg);
+            assertTrue(svg.contains(">H2 rises 258 mm/m</text>"), svg);
+        }
     }
 
     @Test
-    void slopesAreWrittenAlongTheirPipesWhereThereIsRoom() {
-        String large = drawn(200);
-
-        assertEquals(2, count(large, ALONG));
-        assertTrue(large.contains(">rises 258 mm/m</text>"), large);
-        assertTrue(large.contains(">falls 169 mm/m</text>"), large);
-    }
-
-    @Test
-    void inASmallDrawingTheyAreListedBelowWithTheMarkOfThePipe() {
-        String small = drawn(60);
-
-        assertFalse(small.contains(ALONG), small);
-        assertTrue(small.contains(">C2 falls 169 mm/m</text>"), small);
-        assertTrue(small.contains(">H2 rises 258 mm/m</text>"), small);
-    }
-
-    @Test
-    void aRunThatIsDrawnShortKeepsTheSlopeOfThePipe() {
+    void aRunThatIsDrawnShortKeepsTheSlopeOfThePipeAndSaysSo() {
         Design far = Changes.apply(BOTHY, "hotLegs.runM", "12");
         Drawing.Line back = Drawing.of(far).pipes().get(4);
-        double drawnM =
-                Math.abs(back.points().get(1).xM() - back.points().get(0).xM());
         long slope = Math.round(back.run().slopeMmPerM().orElseThrow());
+        String svg = drawn(far, 400, Map.of());
+        assertTrue(back.drawnShort());
+        assertTrue(svg.contains("H2 rises " + slope + " mm/m</text>"), svg);
+        assertTrue(svg.contains("drawn short, towards you: H1, H2"), svg);
+    }
 
-        assertTrue(drawnM < back.run().levelRunM() - 0.5, "drawn " + drawnM + " m");
-        assertTrue(drawn(far, 400).contains("rises " + slope + " mm/m</text>"), drawn(far, 400));
+    @Test
+    void everyCutIsOnTheDrawing() {
+        for (Design design : RandomHouses.withDwellings(8, 9)) {
+            CutList cuts = BuildSheet.of(design).cuts();
+            Map<String, List<String>> pieces = ElevationPart.pieces(cuts);
+            String svg = drawn(design, 150, pieces);
+            for (CutList.Piece piece : cuts.pieces()) {
+                assertTrue(
+                        svg.matches("(?s).*[> ]" + java.util.regex.Pattern.quote(piece.mark()) + "[<, ].*"),
+                        piece.mark() + " " + svg);
+            }
+        }
+    }
+
+    @Test
+    void noWordsStandOnWordsInBothUnits() {
+        for (Design design : RandomHouses.withDwellings(20, 21)) {
+            for (Units units : Units.values()) {
+                Drawing drawing = Drawing.of(design);
+                DrawingScale scale = DrawingScale.fitting(drawing.bounds(), new DrawingScale.Room(120, 180), units);
+                HousePen pen = ElevationSvg.pen(
+                        drawing, ElevationPart.pieces(BuildSheet.of(design).cuts()), new MeasureText(units), scale);
+                HouseSvg.Drawn svg =
+                        HouseSvg.draw(drawing, Optional.of(Currents.of(design, 40)), Optional.empty(), pen);
+                for (int i = 0; i < svg.words().size(); i++) {
+                    for (int j = 0; j < i; j++) {
+                        List<Double> one = svg.words().get(i);
+                        List<Double> other = svg.words().get(j);
+                        boolean touch = one.get(0) < other.get(2)
+                                && other.get(0) < one.get(2)
+                                && one.get(1) < other.get(3)
+                                && other.get(1) < one.get(3);
+                        assertEquals(false, touch, design.name() + one + other);
+                    }
+                }
+            }
+        }
     }
 }

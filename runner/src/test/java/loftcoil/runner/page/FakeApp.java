@@ -318,6 +318,17 @@ final class FakeApp implements LearnerApp {
     }
 
     @Override
+    public Optional<View.Picture> tried(String lessonId, String stepId, double value) {
+        calls.add("tried " + value);
+        return Optional.of(FakeDrawn.loop(Double.toString(value)));
+    }
+
+    @Override
+    public List<String> plainDrawing() {
+        return List.of("#~#");
+    }
+
+    @Override
     public View.Safety safety() {
         calls.add("safety");
         return safety("");

@@ -142,4 +142,12 @@ class RebuildDeskTest {
         assertTrue(words.contains("With it moved: Cold pipe “"), words);
         assertTrue(words.matches(".*Hot pipe “[^”]+”: Rise of the leg, \\d.\\d\\d m → \\d.\\d\\d m.*"), words);
     }
+
+    @Test
+    void theYearsOfARebuildSayHowFarTheyAre() {
+        assertEquals(0, desk.far().of());
+        RebuildView.SideBySide both = desk.compare(desk.own().json(), Map.of("tank.baseM", "2.6"), true);
+        assertTrue(both.year());
+        assertEquals(new RebuildView.Far(3, 3), desk.far());
+    }
 }

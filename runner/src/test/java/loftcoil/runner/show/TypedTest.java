@@ -32,6 +32,12 @@ class TypedTest {
                 "safety.coldFeed.boreMm | 3/4 in | 19.05",
                 "site.latitudeDeg | -42.5 | -42.5",
                 "fire.months | 5 6 7 8 9 | 5, 6, 7, 8, 9",
+                "fire.months | April to September | 4, 5, 6, 7, 8, 9",
+                "fire.months | Oct-Mar | 10, 11, 12, 1, 2, 3",
+                "fire.months | May, june and 8 | 5, 6, 8",
+                "safety.absence.months | none | ''",
+                "safety.materials.inLoop | none | ''",
+                "safety.materials.inLoop | brass | brass",
                 "coil.tube | 22 mm × 1 mm | 22x1",
                 "coil.tube | EN1057 22x0.9 | EN1057 22x0.9",
                 "safety.childrenOrFrail | yes | true",
@@ -55,6 +61,8 @@ class TypedTest {
             value = {
                 "tank.baseM | 3 kg",
                 "tank.baseM | high",
+                "fire.months | ju",
+                "fire.months | juny",
                 "tank.volumeL | 7 ft 4",
                 "site.roomC | 5 6",
                 "tank.baseM | 2 to 3 m"

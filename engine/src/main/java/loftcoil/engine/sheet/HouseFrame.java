@@ -1,0 +1,181 @@
+package loftcoil.engine.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Safety;
+import loftcoil.engine.design.Tap;
+import loftcoil.engine.design.Window;
+import loftcoil.engine.sheet.Drawing.Bounds;
+import loftcoil.engine.sheet.Drawing.Fixture;
+import loftcoil.engine.sheet.Drawing.Flue;
+import loftcoil.engine.sheet.Drawing.House;
+import loftcoil.engine.sheet.Drawing.Line;
+import loftcoil.engine.sheet.Drawing.Panes;
+import loftcoil.engine.sheet.Drawing.Point;
+import loftcoil.engine.sheet.Drawing.TankBox;
+
+/** Heater, flue, walls, roof and panes. Of these a design says how wide and high the flue is and how the panes are tilted, no more. */
+final class HouseFrame {
+
+    private static final double MM_PER_M = 1000;
+    private static final double ROUND_COIL_M = 0.14;
+    private static final double BELOW_COIL_M = 0.2;
+    private static final double ABOVE_COIL_M = 0.14;
+    private static final double LEAST_HEATER_M = 0.5;
+    private static final double USUAL_FLUE_M = 0.15;
+    private static final double USUAL_ABOVE_ROOF_M = 0.6;
+    private static final double MOST_ABOVE_ROOF_M = 1.0;
+    private static final double BESIDE_HEATER_M = 0.2;
+    private static final double ROUND_TANK_M = 0.14;
+    private static final double HEADROOM_M = 0.5;
+    private static final double USUAL_PITCH_DEG = 35;
+    private static final double FLATTEST_DEG = 12;
+    private static final double STEEPEST_DEG = 55;
+    private static final double EAVES_M = 0.3;
+    /** Share of the way from the eaves to the ridge beyond which pipes lie under the ridge. */
+    private static final double NEAR_RIDGE = 0.9;
+
+    private final Design design;
+    private final TankBox tank;
+    private final Bounds heater;
+    private final Bounds fire;
+    private final double flueWideM;
+    private final double rightM;
+    private final double highestTapM;
+    private final double beyondTankM;
+    private final List<Line> pipes;
+
+    HouseFrame(Design design, TankBox tank, double inletX, List<Line> pipes, List<Line> taps) {
+        this.design = design;
+        this.tank = tank;
+        this.flueWideM = flueSaid()
+                .flatMap(said -> said.diameterMm().stream().boxed().findFirst())
+                .map(mm -> mm / MM_PER_M)
+                .orElse(USUAL_FLUE_M);
+        this.heater = heater(inletX);
+        this.fire = fire(inletX);
+        this.highestTapM = design.taps().stream().mapToDouble(Tap::levelM).max().orElse(0);
+        this.beyondTankM = taps.stream()
+                .filter(line -> line.points().size() > 1)
+                .mapToDouble(line -> line.points().get(1).xM() - tank.rightM())
+                .max()
+                .orElse(0);
+        double tapsRight =
+                taps.stream().mapToDouble(line -> line.end().xM()).max().orElse(tank.rightM());
+        this.pipes = pipes;
+        this.rightM = Math.max(tank.rightM(), tapsRight) + BESIDE_HEATER_M;
+    }
+
+    House house(List<Fixture> fixtures) {
+        List<Point> frame = frame();
+        return new House(frame, heater, fire, flue(frame), design.window().map(this::panes), fixtures);
+    }
+
+    private Optional<loftcoil.engine.design.Flue> flueSaid() {
+        return design.safety().flatMap(Safety::flue);
+    }
+
+    private Bounds heater(double inletX) {
+        double low = Math.min(design.coil().inletM(), design.coil().outletM());
+        double high = Math.max(design.coil().inletM(), design.coil().outletM());
+        double bottom = Math.min(0, low - BELOW_COIL_M);
+        double winding = design.coil().windingMm().orElse(0) / MM_PER_M;
+        double half = Math.max(inletX, Math.min(1.2, winding)) / 2 + ROUND_COIL_M;
+        return new Bounds(
+                inletX / 2 - half - flueWideM,
+                bottom,
+                inletX / 2 + half,
+                Math.max(high + ABOVE_COIL_M, bottom + LEAST_HEATER_M));
+    }
+
+    private Bounds fire(double inletX) {
+        double low = Math.min(design.coil().inletM(), design.coil().outletM());
+        double bed = heater.bottomM() + 0.04;
+        double flame = Math.max(0.12, Math.min(0.34, low - bed + 0.1));
+        return new Bounds(inletX / 2 - 0.13, bed, inletX / 2 + 0.13, bed + flame);
+    }
+
+    /** Wall, eaves, ridge above the tank's inner edge, eaves, wall. */
+    private List<Point> frame() {
+        double pitch = Math.tan(Math.toRadians(Math.max(
+                FLATTEST_DEG,
+                Math.min(STEEPEST_DEG, design.window().map(Window::tiltDeg).orElse(USUAL_PITCH_DEG)))));
+        double left = heater.leftM() - BESIDE_HEATER_M;
+        double cornerX = tank.rightM() + beyondTankM + ROUND_TANK_M;
+        double cornerY =
+                Math.max(tank.topM() + ROUND_TANK_M, Math.max(heater.topM() + HEADROOM_M, highestTapM + HEADROOM_M));
+        double ridgeX = Math.max(left + EAVES_M, tank.leftM());
+        double ridgeY = cornerY + (cornerX - ridgeX) * pitch;
+        double leftEaves = Math.max(
+                abovePipesM(left, new Point(ridgeX, ridgeY)),
+                Math.max(ridgeY - (ridgeX - left) * pitch, Math.min(ridgeY - 0.1, heater.topM() + HEADROOM_M)));
+        double right = Math.max(rightM, cornerX + EAVES_M);
+        double rightEaves = Math.max(cornerY - (right - cornerX) * pitch, highestTapM + EAVES_M);
+        double bendX = cornerX + (cornerY - rightEaves) / pitch;
+        return List.of(
+                new Point(left, Math.min(0, heater.bottomM())),
+                new Point(left, leftEaves),
+                new Point(ridgeX, ridgeY),
+                new Point(bendX, rightEaves),
+                new Point(right, rightEaves),
+                new Point(right, 0));
+    }
+
+    /** How high the eaves on the left must be for the roof to pass above all pipes. */
+    private double abovePipesM(double left, Point ridge) {
+        double eaves = 0;
+        for (Line pipe : pipes) {
+            for (Point at : pipe.points()) {
+                double share = (at.xM() - left) / (ridge.xM() - left);
+                if (share < NEAR_RIDGE) {
+                    eaves = Math.max(eaves, (at.yM() + ROUND_TANK_M - ridge.yM() * share) / (1 - share));
+                }
+            }
+        }
+        return eaves;
+    }
+
+    private Flue flue(List<Point> frame) {
+        double left = heater.leftM() + 0.04;
+        double roof = roofAboveM(frame, left + flueWideM / 2);
+        double said = flueSaid().map(loftcoil.engine.design.Flue::topAboveRoofM).orElse(USUAL_ABOVE_ROOF_M);
+        double top = roof + said;
+        Optional<Double> height =
+                flueSaid().flatMap(flue -> flue.heightM().stream().boxed().findFirst());
+        if (height.isPresent()) {
+            top = heater.topM() + height.get();
+        }
+        double drawn = Math.min(top, roof + MOST_ABOVE_ROOF_M);
+        return new Flue(new Bounds(left, heater.topM(), left + flueWideM, drawn), drawn < top);
+    }
+
+    private static double roofAboveM(List<Point> frame, double x) {
+        for (int i = 1; i < frame.size() - 2; i++) {
+            Point from = frame.get(i);
+            Point to = frame.get(i + 1);
+            if (x <= to.xM()) {
+                double share = (x - from.xM()) / (to.xM() - from.xM());
+                return from.yM() + share * (to.yM() - from.yM());
+            }
+        }
+        return frame.get(frame.size() - 2).yM();
+    }
+
+    /** Before the tank, square to the line from its middle, as far off as its outline and the pipes beside it need. */
+    private Panes panes(Window window) {
+        double tilt = Math.toRadians(window.tiltDeg());
+        double half = Math.sqrt(window.areaM2()) / 2;
+        double off = Math.sin(tilt) * (tank.widthM() / 2 + beyondTankM)
+                + Math.cos(tilt) * tank.heightM() / 2
+                + ROUND_TANK_M * (Math.sin(tilt) + Math.cos(tilt));
+        double x = tank.leftM() + tank.widthM() / 2 + Math.sin(tilt) * off;
+        double y = tank.baseM() + tank.heightM() / 2 + Math.cos(tilt) * off;
+        return new Panes(
+                new Point(x - Math.cos(tilt) * half, y + Math.sin(tilt) * half),
+                new Point(x + Math.cos(tilt) * half, y - Math.sin(tilt) * half),
+                window.panes(),
+                window.areaM2(),
+                window.tiltDeg());
+    }
+}
