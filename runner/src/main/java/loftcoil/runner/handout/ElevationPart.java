@@ -16,7 +16,6 @@ import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
-import loftcoil.engine.words.Units;
 import loftcoil.runner.show.Html;
 
 /** The loop in elevation, and what its marks stand for. */

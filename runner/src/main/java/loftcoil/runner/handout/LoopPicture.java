@@ -25,11 +25,7 @@ final class LoopPicture {
         Drawing drawing = Drawing.of(design);
         DrawingScale scale = DrawingScale.fitting(drawing.bounds(), ROOM, units);
         String svg = ElevationSvg.of(
-                drawing,
-                Optional.of(Currents.of(design, Sheet.USUAL_TANK_C)),
-                Map.of(),
-                new MeasureText(units),
-                scale);
+                drawing, Optional.of(Currents.of(design, Sheet.USUAL_TANK_C)), Map.of(), new MeasureText(units), scale);
         return Html.element("div", "drawing", svg + Html.element("p", "small", Html.text(caption)));
     }
 }

@@ -1,9 +1,6 @@
 package loftcoil.runner.show;
 
 import java.util.List;
-import loftcoil.runner.lesson.Drag;
-import loftcoil.engine.sheet.Drawing;
-import loftcoil.engine.design.Changes;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -11,14 +8,17 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.engine.study.Comparison;
 import loftcoil.engine.words.Units;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.Term;
+import loftcoil.runner.lesson.Drag;
 import loftcoil.runner.lesson.Lesson;
 import loftcoil.runner.lesson.Step;
 import loftcoil.runner.progress.LessonProgress;
@@ -157,15 +157,22 @@ public final class CourseApp implements LearnerApp {
     public Optional<View.Picture> tried(String lessonId, String stepId, double value) {
         Step.Snippet snippet = find(find(lessonId), stepId, Step.Snippet.class);
         Design decided = store.design();
-        return snippet.drag().map(Drag::decided).filter(change -> !change.isEmpty()).flatMap(change -> {
-            try {
-                Design design = Changes.apply(decided, change, Double.toString(value));
-                return Optional.of(LoopPanel.over(
-                        "Your loop, and as tried: " + decided.name(), decided, design, "as tried", store.units()));
-            } catch (RefusedException refused) {
-                return Optional.empty();
-            }
-        });
+        return snippet.drag()
+                .map(Drag::decided)
+                .filter(change -> !change.isEmpty())
+                .flatMap(change -> {
+                    try {
+                        Design design = Changes.apply(decided, change, Double.toString(value));
+                        return Optional.of(LoopPanel.over(
+                                "Your loop, and as tried: " + decided.name(),
+                                decided,
+                                design,
+                                "as tried",
+                                store.units()));
+                    } catch (RefusedException refused) {
+                        return Optional.empty();
+                    }
+                });
     }
 
     @Override

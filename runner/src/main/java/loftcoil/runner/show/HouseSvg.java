@@ -77,7 +77,9 @@ public final class HouseSvg {
         this.currents = currents;
         this.tried = tried;
         this.pen = pen;
-        this.frame = tried.map(ghost -> ghost.drawing().bounds()).map(drawing.bounds()::with).orElse(drawing.bounds());
+        this.frame = tried.map(ghost -> ghost.drawing().bounds())
+                .map(drawing.bounds()::with)
+                .orElse(drawing.bounds());
         this.stroke = pen.size().stroke();
         this.letters = pen.size().letters();
         this.placed = new Placed(new Box(0, -letters, width(), height() + letters));

@@ -63,12 +63,14 @@ public final class HouseText {
                         new Point(tank.rightM() - 1.5 / perM, tank.waterlineM())),
                 '~');
         for (Line pipe : drawing.pipes()) {
-            draw(pipe.points(), switch (pipe.role()) {
-                case COLD -> 'c';
-                case COIL -> 'f';
-                case HOT -> 'h';
-                case TAP -> 't';
-            });
+            draw(
+                    pipe.points(),
+                    switch (pipe.role()) {
+                        case COLD -> 'c';
+                        case COIL -> 'f';
+                        case HOT -> 'h';
+                        case TAP -> 't';
+                    });
         }
         Bounds fire = drawing.house().fire();
         put(new Point((fire.leftM() + fire.rightM()) / 2, fire.bottomM()), '^');
@@ -101,15 +103,18 @@ public final class HouseText {
             String padded = house + " ".repeat(Math.max(0, signs[0].length - house.length()));
             lines.add((label.isEmpty() ? padded : padded + "  " + label).stripTrailing());
         }
-        lines.add("c cold, h hot, f coil in the fire, t taps, o ports, ~ waterline, % panes; to scale, but walls and roof are a frame");
+        lines.add(
+                "c cold, h hot, f coil in the fire, t taps, o ports, ~ waterline, % panes; to scale, but walls and roof are a frame");
         return lines;
     }
 
     private void box(Bounds of) {
         draw(
                 List.of(
-                        new Point(of.leftM(), of.bottomM()), new Point(of.leftM(), of.topM()),
-                        new Point(of.rightM(), of.topM()), new Point(of.rightM(), of.bottomM()),
+                        new Point(of.leftM(), of.bottomM()),
+                        new Point(of.leftM(), of.topM()),
+                        new Point(of.rightM(), of.topM()),
+                        new Point(of.rightM(), of.bottomM()),
                         new Point(of.leftM(), of.bottomM())),
                 '#');
     }
@@ -122,8 +127,7 @@ public final class HouseText {
             for (int k = 0; k <= steps; k++) {
                 double share = (double) k / steps;
                 put(
-                        new Point(
-                                from.xM() + share * (to.xM() - from.xM()), from.yM() + share * (to.yM() - from.yM())),
+                        new Point(from.xM() + share * (to.xM() - from.xM()), from.yM() + share * (to.yM() - from.yM())),
                         sign);
             }
         }

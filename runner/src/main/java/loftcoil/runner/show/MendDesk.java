@@ -8,7 +8,6 @@ import java.util.function.Supplier;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.fault.RefusedException;
-import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
@@ -70,7 +69,7 @@ final class MendDesk {
             Sheet sheet = Sheet.of(design);
             return new MendView(
                     levers(mend, moved, units),
-                    Optional.of(LoopSvg.picture("The loop: " + design.name(), Drawing.of(design), units)),
+                    Optional.of(LoopPanel.picture("The loop: " + design.name(), design, units)),
                     sheet.loop().words(units),
                     figures(mend, sheet, units),
                     List.of(),

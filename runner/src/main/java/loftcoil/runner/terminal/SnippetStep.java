@@ -98,8 +98,9 @@ final class SnippetStep {
             return;
         }
         Slider drag = snippet.drag().get();
-        String typed =
-                console.ask(drag.label() + " (" + drag.range() + "): ").orElse("").strip();
+        String typed = console.ask(drag.label() + " (" + drag.range() + "): ")
+                .orElse("")
+                .strip();
         try {
             dragged.put(drag.variable(), drag.read(typed));
         } catch (RefusedException refused) {
