@@ -135,7 +135,7 @@ final class CrossCheck {
         String user = users.getOrDefault(question.exercise(), lesson.id());
         Exercise exercise = exercises.get(question.exercise());
         boolean quick = exercise instanceof Choice || exercise instanceof Quantity;
-        if (user.startsWith(lesson.id()) || !quick || exercise.before()) {
+        if (user.startsWith(lesson.id()) || !quick || (exercise != null && exercise.before())) {
             lessonShelf.fault(
                     lesson.id() + ".md",
                     question.line() + ":1",

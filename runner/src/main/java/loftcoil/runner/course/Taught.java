@@ -142,7 +142,7 @@ public record Taught(
     /** Paragraphs with their white space made even, a numbered list counted to what stands before it. */
     private static List<String> paragraphs(String markdown) {
         List<String> all = new ArrayList<>();
-        for (String paragraph : markdown.strip().split("\\n\\s*\\n")) {
+        for (String paragraph : markdown.strip().split("\\n\\s*\\n", -1)) {
             String even = paragraph.strip().replaceAll("\\s+", " ");
             boolean listed = even.matches("\\d+\\. .*") && !all.isEmpty();
             if (listed) {
