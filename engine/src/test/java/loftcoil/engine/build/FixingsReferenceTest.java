@@ -133,7 +133,7 @@ class FixingsReferenceTest {
             Hold hold = hold(fixings, "C" + (i + 1));
             double lengthM = design.coldLegs().get(i).lengthM();
             assertTrue(
-                    hold.clips() == 1 && lengthM < 0.5
+                    (hold.clips() == 1 && lengthM < 0.5)
                             || (hold.clips() - 1) * hold.apart().value() >= lengthM - 1e-9,
                     hold.leg());
         }

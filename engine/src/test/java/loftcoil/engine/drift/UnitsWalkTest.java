@@ -77,7 +77,7 @@ class UnitsWalkTest {
 
     @Test
     void whatClearsDangersIsWhollyInOneKindOfUnits() {
-        var clears = ClearSearch.of(Dwelling.values()[0].design(), ProgressListener.NONE);
+        var clears = ClearSearch.of(Dwelling.ORCHARD_BOTHY.design(), ProgressListener.NONE);
         assertFalse(clears.dangers().isEmpty());
         for (Units units : Units.values()) {
             clears.dangers()

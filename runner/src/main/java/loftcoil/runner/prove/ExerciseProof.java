@@ -142,7 +142,6 @@ final class ExerciseProof {
                 }
             } catch (RefusedException refused) {
                 // A wrong line may well give no number at all.
-                continue;
             }
         }
     }

@@ -102,7 +102,6 @@ final class Findings {
                 Stream.of(found.getMethods()).map(Method::getName).forEach(names::add);
             } catch (ClassNotFoundException | LinkageError e) {
                 // Then there are no names to offer.
-                continue;
             }
         }
         return names;

@@ -41,7 +41,7 @@ final class CourseSearch {
         String title = lesson.title();
         if (step instanceof Step.Prose prose) {
             String last = head;
-            for (String part : prose.markdown().split("(?m)^(?=#)")) {
+            for (String part : prose.markdown().split("(?m)^(?=#)", -1)) {
                 boolean headed = part.startsWith("#");
                 last = headed ? plain(part.lines().findFirst().orElse("")) : last;
                 add(

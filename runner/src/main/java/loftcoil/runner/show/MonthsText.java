@@ -39,7 +39,7 @@ final class MonthsText {
                     months.add((from - 1 + i) % MONTHS + 1);
                 }
             } else {
-                for (String word : SPACES.split(part.strip())) {
+                for (String word : SPACES.split(part.strip(), -1)) {
                     if (!word.isEmpty()) {
                         months.add(month(word, path));
                     }

@@ -182,7 +182,8 @@ class LookTest {
         for (Colours scheme : schemes()) {
             for (Map.Entry<String, String> each : scheme.values().entrySet()) {
                 Seen.Lab lab = Seen.of(each.getValue()).lab();
-                boolean redOrBlue = lab.hueDeg() > 10 && lab.hueDeg() < 50 || lab.hueDeg() > 225 && lab.hueDeg() < 300;
+                boolean redOrBlue =
+                        (lab.hueDeg() > 10 && lab.hueDeg() < 50) || (lab.hueDeg() > 225 && lab.hueDeg() < 300);
                 boolean ofWater = each.getKey().matches("warm-.|water-ground|hot-ground");
                 assertTrue(
                         ofWater || lab.chroma() < 12 || !redOrBlue,

@@ -26,6 +26,7 @@ record Seen(double red, double green, double blue) {
         WITHOUT_BLUE_CONES(
                 List.of(1.255528, -0.076749, -0.178779, -0.078411, 0.930809, 0.147602, 0.004733, 0.691367, 0.303900));
 
+        @SuppressWarnings("ImmutableEnumChecker") // made by List.of and never changed
         private final List<Double> matrix;
 
         Eye(List<Double> matrix) {

@@ -36,7 +36,7 @@ class SheetsTest {
         }
         String text = (asked.form() == BuildSheetPrinter.Form.PDF ? "%PDF " : "<p>") + asked.paper();
         return new BuildSheetPrinter.Printed(
-                "sheet." + (asked.form().name().toLowerCase(Locale.ROOT)), text.getBytes(StandardCharsets.UTF_8));
+                "sheet." + asked.form().name().toLowerCase(Locale.ROOT), text.getBytes(StandardCharsets.UTF_8));
     }
 
     @BeforeEach

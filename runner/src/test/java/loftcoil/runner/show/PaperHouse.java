@@ -222,7 +222,7 @@ public record PaperHouse(
 
     private static Map<String, String> row(String names, String... texts) {
         Map<String, String> row = new LinkedHashMap<>();
-        String[] columns = names.split(" ");
+        String[] columns = names.split(" ", -1);
         for (int i = 0; i < columns.length; i++) {
             row.put(columns[i], texts[i]);
         }

@@ -28,7 +28,9 @@ public final class RandomHouses {
     }
 
     private static Design one(Random random) {
-        Design design = Dwelling.values()[random.nextInt(Dwelling.values().length)].design();
+        Design design = List.of(Dwelling.values())
+                .get(random.nextInt(Dwelling.values().length))
+                .design();
         design = changed(design, "tank.baseM", -0.6 + 4 * random.nextDouble());
         design = changed(design, "tank.volumeL", 50 + 300 * random.nextDouble());
         design = changed(design, "tank.heightM", 0.4 + 0.8 * random.nextDouble());
