@@ -107,10 +107,10 @@ class CourseBrowserTest extends LiveCourseCase {
 
         assertTrue(browser.text("your-levels", ".printed").contains("3.26 m"), browser.text("your-levels", ".printed"));
         assertEquals(
-                2.6,
+                "2.60 m",
                 bench.design().picture().rows().stream()
                         .filter(row -> row.get(0).equals("tank base"))
-                        .map(row -> Double.parseDouble(row.get(1)))
+                        .map(row -> row.get(1))
                         .findFirst()
                         .orElseThrow());
     }

@@ -174,6 +174,8 @@ final class PartsMaker {
                 .flatMap(Safety::coldFeed)
                 .filter(feed -> feed.kind() != ColdFeed.Kind.BY_HAND)
                 .ifPresent(this::feed);
+        tank.radiatorKW()
+                .ifPresent(kW -> add(TANK, 1, "parts.radiator", "heat", new Measure(kW, MeasureKind.POWER_KW)));
         add(TANK, 1, "parts.overflow");
         add(TANK, 1, "parts.sight-tube", "least", Measure.metres(SafeWater.leastM(design)));
     }

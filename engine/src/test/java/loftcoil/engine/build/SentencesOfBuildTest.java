@@ -69,6 +69,11 @@ class SentencesOfBuildTest {
             SafeBothy.with("/tank/shape", "\"lying cylinder\""),
             SafeBothy.with("/tank/shape", "\"box\""),
             SafeBothy.with("/window/coating", "\"soft\""),
+            SafeBothy.design().borrowed(),
+            SafeBothy.edited(
+                            List.of("/coil/heatKW", "0", "/fire", "null", "/window", "null", "/hotLegs", CHILLED_RISER))
+                    .borrowed(),
+            SafeBothy.with("/tank/radiatorKW", "2"),
             SafeBothy.with("/safety/vent", "{\"kind\": \"loose lid\"}"),
             SafeBothy.edited(List.of("/coil/windingMm", "220", "/coil/lengthM", "2.8", "/coil/fittings", "{}")),
             SafeBothy.edited(List.of("/coil/fittings", "{\"elbow45\": 4}")),

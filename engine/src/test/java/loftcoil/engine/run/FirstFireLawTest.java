@@ -120,7 +120,10 @@ class FirstFireLawTest {
                 "/tank/aroundC", "19",
                 "/hotLegs/0/aroundC", "19"));
         FirstFire still = FirstFire.of(mild);
-        assertEquals(0, Arrays.stream(still.flowLPerMin()).map(Math::abs).max().orElseThrow(), 1e-9);
+        // Not nought to the last digit: the loop's water is weighed by a table by heat, the tank's by one by
+        // temperature. They differ
+        // by up to 3e-5 kg/m³ (LiquidTableTest), which over the loop's 2 m is 6e-4 Pa where a fire drives with 100 Pa.
+        assertEquals(0, Arrays.stream(still.flowLPerMin()).map(Math::abs).max().orElseThrow(), 1e-6);
         assertEquals(19, still.at(60).topC(), 1e-6);
         assertEquals(19, still.at(60).coilOutC(), 1e-6);
     }

@@ -31,7 +31,8 @@ class ComparisonTest {
     private static final Design REBUILT = BOTHY.withTankBaseM(2.5).withLoopTube("EN1057 28x0.9");
 
     /** Numbers of the JSON that are asked for and not computed, or stand there under an older name too. */
-    private static final List<String> ASKED = List.of("loop.tankC", "month", "boilingMin", "verdict.borrowed");
+    private static final List<String> ASKED =
+            List.of("loop.tankC", "month", "boilingMin", "verdict.borrowed", "verdict.assumed", "verdict.yours");
 
     @Test
     void everyNumberOfTheSheetIsARowUnderItsOwnName() throws JsonProcessingException {

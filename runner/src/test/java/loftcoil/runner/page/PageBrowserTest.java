@@ -141,6 +141,10 @@ class PageBrowserTest extends BrowserCase {
         }
         browser.answer("push", "176.6 Pa");
         assertTrue(browser.text("push", ".said-right").contains("Right"));
+        assertFalse(browser.text("push", ".source").contains("IAPWS"), "the source is folded");
+        browser.driver()
+                .findElement(By.cssSelector("#step-push .source summary"))
+                .click();
         assertTrue(browser.text("push", ".source").contains("IAPWS"));
         browser.answer("way", "Up on the right");
         browser.until("the riser", () -> browser.driver()
