@@ -31,6 +31,8 @@ final class HandoutPdf {
 
     private static final Pattern PICTURE = Pattern.compile("(<svg\\b[^>]*)(?=>\\s*<title[^>]*>([^<\"]*)</title>)()");
 
+    private static final String HEADS_ONCE = "table { -fs-table-paginate: auto; }\n";
+
     private HandoutPdf() {}
 
     /**
@@ -41,6 +43,17 @@ final class HandoutPdf {
     static byte[] of(String xhtml) {
         XRLog.setLoggingEnabled(false);
         FONT_TALK.setLevel(Level.OFF);
+        try {
+            return written(xhtml);
+        } catch (NullPointerException slipOfTheWriter) {
+            // Where a page ends inside some tables the writer cannot tag the head it repeats
+            // (PdfBoxAccessibilityHelper). Without
+            // repeated heads the same sheet is written whole.
+            return written(xhtml.replace("</style>", HEADS_ONCE + "</style>"));
+        }
+    }
+
+    private static byte[] written(String xhtml) {
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.useFastMode();
         builder.usePdfUaAccessibility(true);
