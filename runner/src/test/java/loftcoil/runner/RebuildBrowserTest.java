@@ -107,9 +107,9 @@ class RebuildBrowserTest extends LiveCourseCase {
         until("design-before-");
         browser.until(
                 "the loop follows",
-                () -> one("#loop").getText().contains("kg")
+                () -> one("#loop").getText().contains("1.94 litres a minute")
                         && bench.design().picture().rows().stream()
-                                .anyMatch(row -> row.get(1).equals("2.60")));
+                                .anyMatch(row -> row.get(1).equals("2.60 m")));
         assertEquals(1, bench.rebuild().own().kept().size());
         assertEquals(List.of(), browser.troubles());
     }
