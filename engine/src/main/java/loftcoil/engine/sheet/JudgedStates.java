@@ -198,8 +198,8 @@ public record JudgedStates(Optional<HarderCase> boils, Optional<HarderCase> stil
         return cases().stream().findFirst();
     }
 
-    /** Least distance from boiling, K; NaN where in some state nothing flows without boiling. */
+    /** Least distance from boiling, K; nought where in some state nothing flows without boiling: the water is at its boiling point then. */
     public static double boilMarginK(HarderCase worst) {
-        return worst.search().forward().map(flow -> flow.boilMargin().marginK()).orElse(Double.NaN);
+        return worst.search().forward().map(flow -> flow.boilMargin().marginK()).orElse(0.0);
     }
 }

@@ -97,7 +97,7 @@ class JudgedStatesLawTest {
                 .isEmpty());
     }
 
-    /** Every figure of the worst stands in the sheet's JSON, and the margin not where there is none. */
+    /** Every figure of the worst stands in the sheet's JSON; where the loop boils the margin is nought. */
     @Test
     void theSheetTellsTheWorst() {
         String flows = SheetJson.write(Sheet.of(Example.orchardBothy()));
@@ -106,9 +106,10 @@ class JudgedStatesLawTest {
                 .filter(figure -> figure.group() == FigureGroup.WORST)
                 .toList();
         assertEquals(
-                List.of("worst.tankC", "worst.heatFactor"),
+                List.of("worst.boilMarginK", "worst.tankC", "worst.heatFactor"),
                 boils.stream().map(SheetFigure::key).toList());
-        assertEquals("the loop boils", boils.get(0).note());
+        assertEquals(0, boils.get(0).value());
+        assertEquals("the loop boils", boils.get(1).note());
     }
 
     private static double tankC(Design design, OptionalDouble hottestC) {

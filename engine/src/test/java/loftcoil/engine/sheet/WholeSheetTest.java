@@ -46,6 +46,11 @@ class WholeSheetTest {
         for (String name : List.of(
                 "/loop/flowKgPerS",
                 "/loop/boilMarginK",
+                "/worst/boilMarginK",
+                "/worst/tankC",
+                "/worst/heatFactor",
+                "/flue/gasLowC",
+                "/verdict/borrowed",
                 "/loop/coldFire/lossW",
                 "/tank/fullMassKg",
                 "/tank/expansionL",
