@@ -58,7 +58,7 @@ function outdate(reply) {
 }
 
 function ask(reply, field, step) {
-  const words = { mend: 'Choose two readings first.', java: 'Write it, or choose one in every line, first.' }[step.form]
+  const words = { mend: 'Choose two readings, or change something, first.', java: 'Write it, or choose one in every line, first.' }[step.form]
     || (step.options.length ? 'Choose one first.' : 'Type an answer first.');
   reply.replaceChildren(el('p', { class: 'quiet' }, words));
   field.focus();

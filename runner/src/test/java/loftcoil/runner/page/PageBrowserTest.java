@@ -487,7 +487,7 @@ class PageBrowserTest extends BrowserCase {
         browser.until("the system", () -> browser.has("low-tank", ".mend svg"));
         assertTrue(browser.text("low-tank", ".circulates").contains("does not circulate"));
         browser.click(browser.in("low-tank", ".form-foot .main"));
-        browser.until("the request", () -> browser.text("low-tank", ".reply").contains("Change something first."));
+        browser.until("the request", () -> browser.text("low-tank", ".reply").contains("change something, first."));
         assertTrue(browser.focused().contains("Tank base"), browser.focused());
         browser.press(Keys.HOME, Keys.PAGE_UP, Keys.PAGE_UP, Keys.PAGE_UP);
         browser.until(
