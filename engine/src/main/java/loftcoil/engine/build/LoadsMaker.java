@@ -33,7 +33,7 @@ final class LoadsMaker {
     private static final double MM_PER_M = 1000;
 
     /** A lying tank stands on so many saddles. */
-    private static final int SADDLES = 2;
+    static final int SADDLES = 2;
 
     /** Arc of a saddle round the tank, degrees; common practice, no source (pressure-vessel codes ask for at least 120°, from memory). */
     private static final double SADDLE_ARC_DEG = 120;

@@ -39,10 +39,9 @@ final class PartsMaker {
     /** Allowance on sheet and lagging for cuts and corners; common practice, no source. */
     private static final double ALLOWANCE = 1.1;
 
-    /** Bearers under a tank where the design says none, saddles under a lying one, straps round it; common practice, no source. */
+    /** Bearers under a tank where the design says none, and straps round it; common practice, no source. */
     private static final int USUAL_BEARERS = 2;
 
-    private static final int SADDLES = 2;
     private static final int STRAPS = 2;
 
     /** Blocks under each pane and beside it, so that glass touches no frame; common practice, no source. */
@@ -109,7 +108,7 @@ final class PartsMaker {
                 .filter(count -> count > 0)
                 .orElse(USUAL_BEARERS);
         boolean lying = design.tank().shape() instanceof LyingCylinder;
-        add(TANK, lying ? SADDLES : bearers, lying ? "parts.saddles" : "parts.bearers");
+        add(TANK, lying ? LoadsMaker.SADDLES : bearers, lying ? "parts.saddles" : "parts.bearers");
         double shoveN = FullWeight.of(design.tank().shape(), design.tank().emptyMassKg())
                         .forceN()
                 / 10;

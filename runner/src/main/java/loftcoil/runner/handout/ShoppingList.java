@@ -16,7 +16,6 @@ import loftcoil.engine.build.PartsList;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.words.Units;
-import loftcoil.runner.show.Html;
 
 /**
  * The parts list as a table of comma-separated values (RFC 4180, with a byte-order mark so that table programs read its signs), with a
@@ -44,13 +43,12 @@ public record ShoppingList(BigDecimal sum, int priced, List<String> open) {
 
     /** The parts of a design, a line each, the price empty. */
     public static String csv(PartsList parts, Units units) {
-        MeasureText measures = new MeasureText(units);
         List<List<String>> rows = parts.parts().stream()
                 .map(part -> List.of(
                         part.group().label(),
-                        plain(Html.text(measures.of(part.amount()))),
-                        plain(Prose.inline(measures.words(part.what()))),
-                        plain(Prose.inline(measures.words(part.why()))),
+                        units.of(part.amount()),
+                        units.words(part.what()),
+                        units.words(part.why()),
                         ""))
                 .toList();
         try {
@@ -134,17 +132,5 @@ public record ShoppingList(BigDecimal sum, int priced, List<String> open) {
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
-    }
-
-    /** Text without marks of HTML. */
-    private static String plain(String html) {
-        return html.replaceAll("<[^>]*>", "")
-                .replace("&lt;", "<")
-                .replace("&gt;", ">")
-                .replace("&quot;", "\"")
-                .replace("&#39;", "'")
-                .replace("&amp;", "&")
-                .replace('\u00a0', ' ')
-                .strip();
     }
 }
