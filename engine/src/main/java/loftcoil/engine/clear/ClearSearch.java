@@ -18,13 +18,17 @@ import loftcoil.engine.study.Workers;
  * <p>For each danger every lever of the table is tried: the smallest of its steps that is enough is found by halving, judged only as
  * deeply as it takes to see the danger at all. What is found so is a guess. The guesses are taken up cheapest first, and each is shown
  * only where the <em>whole</em> verdict of the changed design has the danger no more, and no other danger or caution that was not there
- * before. Where no single lever does it, pairs are tried, both moved together. The search ends after a fixed number of whole verdicts
+ * before. Where no single lever does it, pairs are tried, both moved together, and where no pair does, a smaller coil alone and with others.
+ * The search ends after a fixed number of whole verdicts
  * and not after a time, so that it finds the same on any machine.
  */
 public final class ClearSearch {
 
     /** How many whole verdicts it may take in all, the design's own not counted; a second or less of a processor each. */
     public static final int MOST_WHOLE = 14;
+
+    /** How many of these may go into a second and third way for a danger that has one. */
+    private static final int MORE_WHOLE = 5;
 
     private static final int THREADS = 2;
 
@@ -77,6 +81,11 @@ public final class ClearSearch {
         work(open.stream().<Runnable>map(quest -> quest::pair).toList());
         confirm(open, Quest::next);
         adopt(quests);
+        List<Quest> last = quests.stream().filter(Quest::open).toList();
+        telling.expect(last.size());
+        work(last.stream().<Runnable>map(quest -> quest::lastResort).toList());
+        confirm(last, Quest::next);
+        adopt(quests);
         confirm(quests, Quest::nextConduct);
         boolean complete = !stopped();
         if (complete) {
@@ -91,7 +100,7 @@ public final class ClearSearch {
         while (!stopped()) {
             List<Runnable> round = new ArrayList<>();
             for (Quest quest : quests) {
-                if (judge.wholeVerdicts() + round.size() < MOST_WHOLE) {
+                if (judge.wholeVerdicts() + round.size() < (quest.open() ? MOST_WHOLE : MORE_WHOLE)) {
                     next.apply(quest).ifPresent(round::add);
                 }
             }

@@ -5,12 +5,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loftcoil.engine.caution.CautionKind;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.study.NamedValue;
 import loftcoil.engine.study.Rebuild;
+import loftcoil.engine.words.MeasuredText;
 
 /** The search for what clears one danger: what is guessed, taken up and found so far. For use by several threads. */
 final class Quest {
@@ -21,8 +23,11 @@ final class Quest {
     /** How many pairs are found before no more are tried. */
     private static final int PAIRS = 2;
 
-    /** How many whole verdicts one danger may take, conduct apart. */
+    /** How many whole verdicts one danger may take, conduct and the last resort apart. */
     static final int TRIED = 4;
+
+    /** How many more for the last resort. */
+    private static final int TRIED_LAST = 3;
 
     /** Into how many parts the way of a pair is cut, both levers moved by the same share of theirs. */
     private static final int PARTS = 8;
@@ -38,6 +43,8 @@ final class Quest {
     private final List<Way> ways = new ArrayList<>();
     private final List<Way> rarer = new ArrayList<>();
     private int tried;
+    private int mostTried = TRIED;
+    private Optional<Guess.Try> furthest = Optional.empty();
 
     Quest(CautionKind danger, Judge judge) {
         this.danger = danger;
@@ -49,7 +56,7 @@ final class Quest {
     /** One piece of work a lever: its smallest step that may be enough. */
     List<Runnable> screens() {
         return levers().<Runnable>map(lever -> () -> {
-                    Optional<Guess> guess = Guess.smallest(tries(lever), danger, judge, depth);
+                    Optional<Guess> guess = smallest(tries(lever), depth);
                     guess.ifPresent(found -> add(lever.conduct() ? conduct : guesses, found));
                 })
                 .toList();
@@ -68,6 +75,41 @@ final class Quest {
         }
     }
 
+    /**
+     * The last resort, where nothing else that is built was found: a smaller coil alone, with one of the strong levers, with two of them. Each
+     * ends where the thread is interrupted.
+     */
+    void lastResort() {
+        mostTried = tried + TRIED_LAST;
+        List<Lever> strong = Levers.ALL.stream()
+                .filter(lever -> lever.clears().contains(danger) && Levers.STRONG.contains(lever.code()))
+                .filter(lever -> !tries(lever).isEmpty())
+                .toList();
+        for (Lever last : Levers.ALL) {
+            List<Guess.Try> tries = Levers.isLastResort(last) && last.clears().contains(danger) ? tries(last) : List.of();
+            if (!tries.isEmpty()) {
+                lastResort(tries, strong);
+            }
+        }
+    }
+
+    private void lastResort(List<Guess.Try> last, List<Lever> strong) {
+        Stream<List<Guess.Try>> one = strong.stream().map(this::tries);
+        Stream<List<Guess.Try>> two = strong.stream()
+                .filter(Levers::cools)
+                .flatMap(cool -> strong.stream()
+                        .filter(other -> !Levers.cools(other))
+                        .map(other -> shared(tries(cool), tries(other))));
+        Optional<Guess> found = smallest(last, deep());
+        for (List<Guess.Try> beside : Stream.concat(one, two).toList()) {
+            if (found.isPresent() || Thread.currentThread().isInterrupted()) {
+                break;
+            }
+            found = pair(last, beside);
+        }
+        found.ifPresent(guess -> add(guesses, guess));
+    }
+
     /** Takes over what was found for another danger and clears this one too; its whole verdict is known. */
     synchronized void adopt(List<Way> others) {
         others.stream()
@@ -82,7 +124,7 @@ final class Quest {
 
     private List<List<Lever>> pairs() {
         List<Lever> built = Levers.ALL.stream()
-                .filter(lever -> lever.clears().contains(danger) && !lever.conduct())
+                .filter(lever -> lever.clears().contains(danger) && !lever.conduct() && !Levers.isLastResort(lever))
                 .filter(lever -> !tries(lever).isEmpty())
                 .toList();
         List<List<Lever>> pairs = new ArrayList<>();
@@ -133,7 +175,7 @@ final class Quest {
         Way all = cheaper.get(cheaper.size() - 1).way();
         List<Guess.Try> alone = new ArrayList<>();
         dearer.forEach(step -> add(alone, together(all, step.way())));
-        Optional<Guess> found = Guess.smallest(alone, danger, judge, deep());
+        Optional<Guess> found = smallest(alone, deep());
         if (found.isPresent()) {
             // Of the cheaper too no more than is needed, with the dearer as it was found.
             Way enough = found.get().way();
@@ -141,13 +183,30 @@ final class Quest {
             cheaper.forEach(step -> dearer.stream()
                     .filter(other -> together(all, other.way()).equals(enough))
                     .forEach(other -> add(less, together(step.way(), other.way()))));
-            return Guess.smallest(less, danger, judge, deep()).or(() -> found);
+            return smallest(less, deep()).or(() -> found);
         }
+        return smallest(shared(cheaper, dearer), deep());
+    }
+
+    private List<Guess.Try> shared(List<Guess.Try> one, List<Guess.Try> other) {
         List<Guess.Try> shared = new ArrayList<>();
         for (int part = 1; part <= PARTS; part++) {
-            add(shared, together(share(cheaper, part), share(dearer, part)));
+            add(shared, together(share(one, part), share(other, part)));
         }
-        return Guess.smallest(shared, danger, judge, deep());
+        return shared;
+    }
+
+    private Optional<Guess> smallest(List<Guess.Try> tries, Depth depthOf) {
+        tries.stream().reduce((first, second) -> second).ifPresent(this::went);
+        return Guess.smallest(tries, danger, judge, depthOf);
+    }
+
+    /** The dearest that was tried is what is told where nothing is found. */
+    private synchronized void went(Guess.Try far) {
+        if (furthest.filter(known -> Way.CHEAPEST_FIRST.compare(known.way(), far.way()) >= 0)
+                .isEmpty()) {
+            furthest = Optional.of(far);
+        }
     }
 
     private int mostPairs() {
@@ -171,6 +230,7 @@ final class Quest {
     private Stream<Lever> levers() {
         return Levers.ALL.stream()
                 .filter(lever -> lever.clears().contains(danger))
+                .filter(lever -> !Levers.isLastResort(lever))
                 .filter(lever -> shown != Depth.HOT_STARTS || Levers.cools(lever));
     }
 
@@ -185,7 +245,7 @@ final class Quest {
 
     /** The next guess to be judged wholly, taken out; none where enough was found or tried. */
     synchronized Optional<Runnable> next() {
-        if (ways.size() >= SHOWN || tried >= TRIED) {
+        if (ways.size() >= SHOWN || tried >= mostTried) {
             return Optional.empty();
         }
         Optional<Guess> cheapest = Optional.ofNullable(guesses.poll());
@@ -217,7 +277,26 @@ final class Quest {
         return new Cleared(
                 danger,
                 ways.stream().sorted(Way.CHEAPEST_FIRST).toList(),
-                rarer.stream().sorted(Way.CHEAPEST_FIRST).toList());
+                rarer.stream().sorted(Way.CHEAPEST_FIRST).toList(),
+                ways.isEmpty() ? because() : Optional.empty());
+    }
+
+    /** What is in the way of the dearest that was tried, as far as it was judged. */
+    private Optional<MeasuredText> because() {
+        return furthest.map(far -> {
+            if (!judge.gone(far.design(), danger, deep())) {
+                return Steps.SENTENCES.say("because-stays", "what", far.way().words());
+            }
+            List<CautionKind> come = judge.come(far.design(), deep()).orElse(List.of());
+            return come.isEmpty()
+                    ? Steps.SENTENCES.say("because-open")
+                    : Steps.SENTENCES.say(
+                            "because-comes",
+                            "what",
+                            far.way().words(),
+                            "codes",
+                            come.stream().map(CautionKind::code).collect(Collectors.joining(", ")));
+        });
     }
 
     private List<Guess.Try> tries(Lever lever) {

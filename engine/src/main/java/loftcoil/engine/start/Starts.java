@@ -1,6 +1,7 @@
 package loftcoil.engine.start;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -42,6 +43,9 @@ public record Starts(List<Start> tried) {
     /** Two tanks nearer to each other than this are one, K. */
     private static final double SAME_TANK_K = 2;
 
+    /** For a guess: cells twice as long, rests in steps three times as long. What it guesses is marched again as usual. */
+    private static final MarchDetail COARSE = new MarchDetail(0.1, 2, 8, 30, 0);
+
     private static final double HOUR_S = 3600;
     /** Longest step while the fire is lit, s. */
     private static final double LIT_STEP_S = 2;
@@ -64,13 +68,13 @@ public record Starts(List<Start> tried) {
     }
 
     /**
-     * Starts a design until one fails, hottest tank first, with some counterflow and, where that goes wrong, with full: enough to see
-     * whether a start is a danger, and most of what makes it not sure.
+     * Starts a design coarsely and until one fails, hottest tank first, with some counterflow and, where that goes wrong, with full: enough
+     * to guess whether a start is a danger, and most of what makes it not sure.
      *
      * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed
      */
     public static Optional<Starts> rough(Design design, OptionalDouble hottestC) {
-        return of(design, hottestC, MarchDetail.LONG, true);
+        return of(design, hottestC, COARSE, true);
     }
 
     private record Lit(Design design, OptionalDouble hottestC) {
@@ -94,7 +98,7 @@ public record Starts(List<Start> tried) {
         double boilC = design.circuit(coldC).boilingC(design.tank().waterlineLevelM());
         List<Double> tanks = tanks(hottestC, boilC - BELOW_BOILING_K);
         if (untilOneFails) {
-            return Optional.of(untilOneFails(design, heating, coldC, tanks));
+            return Optional.of(untilOneFails(design, heating, coldC, tanks, detail));
         }
         List<Start> starts = new ArrayList<>();
         for (double tankC : tanks) {
@@ -110,25 +114,32 @@ public record Starts(List<Start> tried) {
         return Optional.of(new Starts(starts));
     }
 
-    private static Starts untilOneFails(Design design, CoilHeating heating, double coldC, List<Double> tanks) {
+    private static Starts untilOneFails(
+            Design design, CoilHeating heating, double coldC, List<Double> tanks, MarchDetail detail) {
         List<Start> starts = new ArrayList<>();
         for (int i = tanks.size() - 1; i >= 0; i--) {
-            Site site = Site.of(design, heating, tanks.get(i), MarchDetail.LONG);
-            if (failed(starts, site.afterRests(Counterflow.SOME), () -> site.afterRests(Counterflow.FULL))) {
-                return new Starts(starts);
+            Site site = Site.of(design, heating, tanks.get(i), detail);
+            Rested some = new Rested(site, Counterflow.SOME);
+            Rested full = new Rested(site, Counterflow.FULL);
+            for (double gapH : GAPS_H) {
+                if (fails(starts, some.lit(gapH), () -> full.lit(gapH))) {
+                    return new Starts(starts);
+                }
             }
         }
-        Site cold = Site.of(design, heating, coldC, MarchDetail.LONG);
-        failed(starts, List.of(cold.fromCold(Counterflow.SOME)), () -> List.of(cold.fromCold(Counterflow.FULL)));
+        Site cold = Site.of(design, heating, coldC, detail);
+        fails(starts, cold.fromCold(Counterflow.SOME), () -> cold.fromCold(Counterflow.FULL));
         return new Starts(starts);
     }
 
-    private static boolean failed(List<Start> all, List<Start> some, Supplier<List<Start>> full) {
-        all.addAll(some);
-        if (some.stream().anyMatch(Start::bad)) {
-            all.addAll(full.get());
+    private static boolean fails(List<Start> all, Start some, Supplier<Start> full) {
+        all.add(some);
+        if (!some.bad()) {
+            return false;
         }
-        return new Starts(all).failing().isPresent();
+        Start other = full.get();
+        all.add(other);
+        return other.bad();
     }
 
     /** One start after a rest, with some counterflow, and how it went. */
@@ -237,18 +248,8 @@ public record Starts(List<Start> tried) {
         }
 
         List<Start> afterRests(Counterflow counterflow) {
-            WarmingLoop resting = out.warming(detail.withCounterflow(counterflow.strength()));
-            steady.ifPresent(resting::runAs);
-            List<Start> starts = new ArrayList<>();
-            double at = 0;
-            for (double gapH : GAPS_H) {
-                rest(resting, (gapH - at) * HOUR_S);
-                at = gapH;
-                WarmingLoop lighted = resting.copy();
-                lighted.goOn(lit);
-                starts.add(run(lighted).run(OptionalDouble.of(gapH), counterflow));
-            }
-            return starts;
+            Rested rested = new Rested(this, counterflow);
+            return Arrays.stream(GAPS_H).mapToObj(rested::lit).toList();
         }
 
         Start fromCold(Counterflow counterflow) {
@@ -270,6 +271,31 @@ public record Starts(List<Start> tried) {
             double steadyKgPerS = steady.map(SteadyFlow::flowKgPerS).orElse(0.0);
             double step = Math.min(LIT_STEP_S, LIT_STEP_S * detail.longestStepS() / MarchDetail.LONG.longestStepS());
             return new StartRun(loop, tank, heating, steadyKgPerS, step);
+        }
+    }
+
+    /** A loop that has run and rests ever longer. */
+    private static final class Rested {
+
+        private final Site site;
+        private final Counterflow counterflow;
+        private final WarmingLoop loop;
+        private double restedH;
+
+        Rested(Site site, Counterflow counterflow) {
+            this.site = site;
+            this.counterflow = counterflow;
+            loop = site.out().warming(site.detail().withCounterflow(counterflow.strength()));
+            site.steady().ifPresent(loop::runAs);
+        }
+
+        /** How its fire, lit after so many hours, no fewer than before, starts it. */
+        Start lit(double gapH) {
+            site.rest(loop, (gapH - restedH) * HOUR_S);
+            restedH = gapH;
+            WarmingLoop lighted = loop.copy();
+            lighted.goOn(site.lit());
+            return site.run(lighted).run(OptionalDouble.of(gapH), counterflow);
         }
     }
 }
