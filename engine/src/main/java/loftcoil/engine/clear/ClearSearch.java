@@ -3,6 +3,7 @@ package loftcoil.engine.clear;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.caution.CautionKind;
@@ -74,19 +75,11 @@ public final class ClearSearch {
                 quests.stream().flatMap(quest -> quest.screens().stream()).toList();
         telling.expect(screens.size() + Math.min(MOST_WHOLE, quests.size() * Quest.TRIED));
         work(screens);
-        confirm(quests, Quest::next);
-        adopt(quests);
-        List<Quest> open = quests.stream().filter(Quest::open).toList();
-        telling.expect(open.size());
-        work(open.stream().<Runnable>map(quest -> quest::pair).toList());
-        confirm(open, Quest::next);
-        adopt(quests);
-        List<Quest> last = quests.stream().filter(Quest::open).toList();
-        telling.expect(last.size());
-        work(last.stream().<Runnable>map(quest -> quest::lastResort).toList());
-        confirm(last, Quest::next);
-        adopt(quests);
-        confirm(quests, Quest::nextConduct);
+        takeUp(quests);
+        further(quests, Quest::pair);
+        further(quests, Quest::lastResort);
+        confirm(quests, MORE_WHOLE, Quest::next);
+        confirm(quests, MOST_WHOLE, Quest::nextConduct);
         boolean complete = !stopped();
         if (complete) {
             telling.end();
@@ -95,12 +88,26 @@ public final class ClearSearch {
                 judge.design(), quests.stream().map(Quest::cleared).toList(), complete, judge.wholeVerdicts());
     }
 
-    /** Guesses are judged wholly in rounds, one of each danger, until each has enough or none is left. */
-    private void confirm(List<Quest> quests, Function<Quest, Optional<Runnable>> next) {
+    /** One more try for those dangers for which nothing was found by now. */
+    private void further(List<Quest> quests, Consumer<Quest> tried) {
+        List<Quest> open = quests.stream().filter(Quest::open).toList();
+        telling.expect(open.size());
+        work(open.stream().<Runnable>map(quest -> () -> tried.accept(quest)).toList());
+        takeUp(quests);
+    }
+
+    /** One way for each danger, if there is any; what is found for one is offered for the others. */
+    private void takeUp(List<Quest> quests) {
+        confirm(quests, MOST_WHOLE, quest -> quest.open() ? quest.next() : Optional.empty());
+        adopt(quests);
+    }
+
+    /** Guesses are judged wholly in rounds, one of each danger, until each has enough, none is left or so many are judged. */
+    private void confirm(List<Quest> quests, int most, Function<Quest, Optional<Runnable>> next) {
         while (!stopped()) {
             List<Runnable> round = new ArrayList<>();
             for (Quest quest : quests) {
-                if (judge.wholeVerdicts() + round.size() < (quest.open() ? MOST_WHOLE : MORE_WHOLE)) {
+                if (judge.wholeVerdicts() + round.size() < most) {
                     next.apply(quest).ifPresent(round::add);
                 }
             }
