@@ -29,7 +29,7 @@ public final class ClearSearch {
     public static final int MOST_WHOLE = 14;
 
     /** How many of these may go into a second and third way for a danger that has one. */
-    private static final int MORE_WHOLE = 5;
+    private static final int MORE_WHOLE = 4;
 
     private static final int THREADS = 2;
 
@@ -78,6 +78,7 @@ public final class ClearSearch {
         takeUp(quests);
         further(quests, Quest::pair);
         further(quests, Quest::lastResort);
+        quests.forEach(Quest::settle);
         confirm(quests, MORE_WHOLE, Quest::next);
         confirm(quests, MOST_WHOLE, Quest::nextConduct);
         boolean complete = !stopped();

@@ -12,6 +12,8 @@ enum Depth {
     STARTS,
     /** These, the coarse year and the starts on the tank as hot as that brings it. */
     HOT_STARTS,
+    /** The same, the starts marched as finely as for the whole verdict. */
+    SURE_STARTS,
     /** All but the starts, the year marched as finely as for the whole verdict. */
     FINE_YEAR,
     /** The whole verdict. */
@@ -23,6 +25,7 @@ enum Depth {
             case QUICK -> List.of();
             case YEAR, STARTS, FINE_YEAR -> List.of(QUICK);
             case HOT_STARTS -> List.of(QUICK, YEAR);
+            case SURE_STARTS -> List.of(QUICK, YEAR, HOT_STARTS);
             case WHOLE -> List.of(QUICK, FINE_YEAR);
         };
     }

@@ -1,9 +1,11 @@
 package loftcoil.engine.clear;
 
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import loftcoil.engine.caution.Caution;
@@ -17,6 +19,9 @@ import loftcoil.engine.sheet.SafetyVerdict;
 
 /** Judges changed designs against the one they are changed from; each is judged once to each depth. For use by several threads. */
 final class Judge {
+
+    /** Depths at which no danger is looked for, but what was found confirmed. */
+    private static final Set<Depth> CONFIRMING = EnumSet.of(Depth.SURE_STARTS, Depth.FINE_YEAR);
 
     private final Design design;
     private final SafetyVerdict before;
@@ -55,7 +60,7 @@ final class Judge {
     /** The cheapest depth at which the design shows a danger. */
     Depth shows(CautionKind danger) {
         return Stream.of(Depth.values())
-                .filter(depth -> depth == Depth.WHOLE || (depth != Depth.FINE_YEAR && !gone(design, danger, depth)))
+                .filter(depth -> depth == Depth.WHOLE || (!CONFIRMING.contains(depth) && !gone(design, danger, depth)))
                 .findFirst()
                 .orElse(Depth.WHOLE);
     }
@@ -120,8 +125,9 @@ final class Judge {
                     switch (depth) {
                         case QUICK -> SafetyVerdict.quick(changed);
                         case YEAR -> SafetyVerdict.judged(changed, roughYear(alike), Optional.empty());
-                        case STARTS -> roughlyStarted(changed, alike, Optional.empty());
-                        case HOT_STARTS -> roughlyStarted(changed, alike, roughYear(alike));
+                        case STARTS -> started(changed, alike, Optional.empty(), true);
+                        case HOT_STARTS -> started(changed, alike, roughYear(alike), true);
+                        case SURE_STARTS -> started(changed, alike, roughYear(alike), false);
                         case FINE_YEAR -> SafetyVerdict.judged(changed, SafetyVerdict.year(alike), Optional.empty());
                         case WHOLE -> whole(changed, alike, SafetyVerdict.year(alike));
                     });
@@ -130,8 +136,8 @@ final class Judge {
         }
     }
 
-    private static SafetyVerdict roughlyStarted(Design changed, Design alike, Optional<YearSpread> year) {
-        return SafetyVerdict.judged(changed, year, SafetyVerdict.roughStarts(alike, year));
+    private static SafetyVerdict started(Design changed, Design alike, Optional<YearSpread> year, boolean coarse) {
+        return SafetyVerdict.judged(changed, year, SafetyVerdict.startsUntilOneFails(alike, year, coarse));
     }
 
     private static SafetyVerdict whole(Design changed, Design alike, Optional<YearSpread> year) {

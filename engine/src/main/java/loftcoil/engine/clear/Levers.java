@@ -76,6 +76,13 @@ final class Levers {
     static final Set<String> STRONG =
             Set.of("radiator", "tank-larger", "leg-tubes", "loop-tube", "coil-higher", "loop-anew", "loop-anew-high");
 
+    /** What stands beside the last resort, one lever or two together: the strongest that cools, the strongest that lets flow, both. */
+    static List<List<Lever>> strongest() {
+        Lever cool = lever("radiator");
+        Lever flow = lever("loop-anew-high");
+        return List.of(List.of(cool), List.of(flow), List.of(cool, flow), List.of(lever("tank-larger"), flow));
+    }
+
     /** Whether a lever keeps the tank cooler, rather than the loop flowing better. */
     static boolean cools(Lever lever) {
         return lever.clears().contains(BOIL_TANK);

@@ -3,8 +3,10 @@ package loftcoil.engine.clear;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loftcoil.engine.caution.CautionKind;
@@ -39,7 +41,9 @@ final class Quest {
     private final Depth shown;
     private final Depth depth;
     private final PriorityQueue<Guess> guesses = new PriorityQueue<>(CHEAPEST_FIRST);
+    private final PriorityQueue<Guess> unsure = new PriorityQueue<>(CHEAPEST_FIRST);
     private final PriorityQueue<Guess> conduct = new PriorityQueue<>(CHEAPEST_FIRST);
+    private final Map<String, List<Guess.Try>> known = new ConcurrentHashMap<>();
     private final List<Way> ways = new ArrayList<>();
     private final List<Way> rarer = new ArrayList<>();
     private int tried;
@@ -81,31 +85,28 @@ final class Quest {
      */
     void lastResort() {
         mostTried = tried + TRIED_LAST;
-        List<Lever> strong = Levers.ALL.stream()
-                .filter(lever -> lever.clears().contains(danger) && Levers.STRONG.contains(lever.code()))
-                .filter(lever -> !tries(lever).isEmpty())
-                .toList();
-        for (Lever last : Levers.ALL) {
-            List<Guess.Try> tries = Levers.isLastResort(last) && last.clears().contains(danger) ? tries(last) : List.of();
-            if (!tries.isEmpty()) {
-                lastResort(tries, strong);
-            }
-        }
+        Levers.ALL.stream()
+                .filter(lever -> Levers.isLastResort(lever) && lever.clears().contains(danger))
+                .map(this::tries)
+                .filter(tries -> !tries.isEmpty())
+                .forEach(this::lastResort);
     }
 
-    private void lastResort(List<Guess.Try> last, List<Lever> strong) {
-        Stream<List<Guess.Try>> one = strong.stream().map(this::tries);
-        Stream<List<Guess.Try>> two = strong.stream()
-                .filter(Levers::cools)
-                .flatMap(cool -> strong.stream()
-                        .filter(other -> !Levers.cools(other))
-                        .map(other -> shared(tries(cool), tries(other))));
+    private void lastResort(List<Guess.Try> last) {
+        List<List<Guess.Try>> beside = Levers.strongest().stream()
+                .map(levers -> levers.stream()
+                        .filter(lever -> lever.clears().contains(danger))
+                        .map(this::tries)
+                        .filter(tries -> !tries.isEmpty())
+                        .reduce(this::shared))
+                .flatMap(Optional::stream)
+                .toList();
         Optional<Guess> found = smallest(last, deep());
-        for (List<Guess.Try> beside : Stream.concat(one, two).toList()) {
-            if (found.isPresent() || Thread.currentThread().isInterrupted()) {
-                break;
+        for (int i = 0; i < beside.size() && found.isEmpty(); i++) {
+            if (Thread.currentThread().isInterrupted()) {
+                return;
             }
-            found = pair(last, beside);
+            found = pair(last, beside.get(i));
         }
         found.ifPresent(guess -> add(guesses, guess));
     }
@@ -198,7 +199,8 @@ final class Quest {
 
     private Optional<Guess> smallest(List<Guess.Try> tries, Depth depthOf) {
         tries.stream().reduce((first, second) -> second).ifPresent(this::went);
-        return Guess.smallest(tries, danger, judge, depthOf);
+        Optional<Guess> guess = Guess.smallest(tries, danger, judge, depthOf);
+        return danger == CautionKind.START ? guess.flatMap(coarse -> coarse.sure(danger, judge)) : guess;
     }
 
     /** The dearest that was tried is what is told where nothing is found. */
@@ -213,7 +215,7 @@ final class Quest {
         return switch (depth) {
             case QUICK -> 60;
             case YEAR, STARTS, HOT_STARTS -> 8;
-            case FINE_YEAR, WHOLE -> 0;
+            case SURE_STARTS, FINE_YEAR, WHOLE -> 0;
         };
     }
 
@@ -222,7 +224,7 @@ final class Quest {
         return switch (shown) {
             case QUICK -> Depth.YEAR;
             case STARTS -> Depth.HOT_STARTS;
-            case YEAR, HOT_STARTS, FINE_YEAR, WHOLE -> shown;
+            case YEAR, HOT_STARTS, SURE_STARTS, FINE_YEAR, WHOLE -> shown;
         };
     }
 
@@ -266,11 +268,32 @@ final class Quest {
         synchronized (this) {
             if (clean) {
                 found.add(guess.way());
+            } else if (gone && unsure(guess)) {
+                // Out of danger and not yet sure: it takes a good deal more.
+                guess.muchFurther().ifPresent(again::add);
+                unsure.add(guess);
             } else if (!gone) {
                 // The rough judgement was too kind: a little more may do.
                 guess.further().ifPresent(again::add);
             }
         }
+    }
+
+    /**
+     * Where nothing better was found: a way after which a start is no danger any more, but not sure either. That caution is no other one: it
+     * is the same fault, milder, and the danger stood for it. The words say so.
+     */
+    synchronized void settle() {
+        if (ways.isEmpty() && !unsure.isEmpty()) {
+            Way way = unsure.peek().way();
+            ways.add(new Way(way.changes(), Steps.SENTENCES.say("then-unsure", "what", way.words()), way.cost()));
+        }
+    }
+
+    private boolean unsure(Guess guess) {
+        return judge.come(guess.design(), Depth.WHOLE)
+                .filter(List.of(CautionKind.START_UNSURE)::equals)
+                .isPresent();
     }
 
     synchronized Cleared cleared() {
@@ -300,6 +323,10 @@ final class Quest {
     }
 
     private List<Guess.Try> tries(Lever lever) {
+        return known.computeIfAbsent(lever.code(), code -> made(lever));
+    }
+
+    private List<Guess.Try> made(Lever lever) {
         List<Guess.Try> tries = new ArrayList<>();
         List<Lever.Step> steps = lever.steps().of(judge.design());
         for (int i = 0; i < steps.size(); i++) {

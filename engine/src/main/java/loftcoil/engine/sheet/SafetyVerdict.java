@@ -105,9 +105,13 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
         return Starts.of(coldest(design), CautionInputs.hottestTankC(year));
     }
 
-    /** As {@link #starts}, but coarsely and no more of them than it takes to see that one fails: for a search that looks at many designs. */
-    public static Optional<Starts> roughStarts(Design design, Optional<YearSpread> year) {
-        return Starts.rough(coldest(design), CautionInputs.hottestTankC(year));
+    /**
+     * As {@link #starts}, but no more of them than it takes to see that one fails: for a search that looks at many designs.
+     *
+     * @param coarse whether they are marched in longer cells and steps, for a first guess
+     */
+    public static Optional<Starts> startsUntilOneFails(Design design, Optional<YearSpread> year, boolean coarse) {
+        return Starts.untilOneFails(coldest(design), CautionInputs.hottestTankC(year), coarse);
     }
 
     private static Design coldest(Design design) {

@@ -17,8 +17,6 @@ import loftcoil.engine.loop.SteadyFlow;
 import loftcoil.engine.loop.WarmingLoop;
 import loftcoil.engine.run.Heatings;
 import loftcoil.engine.run.Recent;
-import loftcoil.engine.tank.WaterHeat;
-import loftcoil.engine.water.Water;
 
 /**
  * A design's fire lit after each of several rests. The loop has run, then stood for a quarter of an hour, an hour and eight hours
@@ -68,13 +66,14 @@ public record Starts(List<Start> tried) {
     }
 
     /**
-     * Starts a design coarsely and until one fails, hottest tank first, with some counterflow and, where that goes wrong, with full: enough
-     * to guess whether a start is a danger, and most of what makes it not sure.
+     * Starts a design until one fails, hottest tank first, with some counterflow and, where that goes wrong, with full: enough to see
+     * whether a start is a danger, and most of what makes it not sure.
      *
+     * @param coarse whether it is marched in longer cells and steps: enough for a guess alone
      * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed
      */
-    public static Optional<Starts> rough(Design design, OptionalDouble hottestC) {
-        return of(design, hottestC, COARSE, true);
+    public static Optional<Starts> untilOneFails(Design design, OptionalDouble hottestC, boolean coarse) {
+        return of(design, hottestC, coarse ? COARSE : MarchDetail.LONG, true);
     }
 
     private record Lit(Design design, OptionalDouble hottestC) {
@@ -140,6 +139,15 @@ public record Starts(List<Start> tried) {
         Start other = full.get();
         all.add(other);
         return other.bad();
+    }
+
+    /** The starts after rests, with some and with full counterflow, on a tank that is warmer from the cold port up to the return port. */
+    static Starts onLayers(Design design, double coldPortC, double returnPortC) {
+        StartRun.Tank tank = StartRun.Tank.layered(coldPortC, returnPortC);
+        Site site = Site.of(design, Heatings.of(design), tank, coldPortC, MarchDetail.LONG);
+        List<Start> starts = new ArrayList<>(site.afterRests(Counterflow.SOME));
+        starts.addAll(site.afterRests(Counterflow.FULL));
+        return new Starts(starts);
     }
 
     /** One start after a rest, with some counterflow, and how it went. */
@@ -242,9 +250,14 @@ public record Starts(List<Start> tried) {
             MarchDetail detail) {
 
         static Site of(Design design, CoilHeating heating, double tankC, MarchDetail detail) {
-            Circuit lit = design.circuit(tankC);
-            StartRun.Tank tank = new StartRun.Tank(tankC, Water.densityKgPerM3(tankC), WaterHeat.jPerKg(tankC));
-            return new Site(lit, design.circuitFireOut(tankC), lit.search().forward(), tank, heating, detail);
+            return of(design, heating, StartRun.Tank.uniform(tankC), tankC, detail);
+        }
+
+        /** What it has run at before is the steady flow on a tank that is all as warm as its cold port. */
+        static Site of(
+                Design design, CoilHeating heating, StartRun.Tank tank, double coldPortC, MarchDetail detail) {
+            Circuit lit = design.circuit(coldPortC);
+            return new Site(lit, design.circuitFireOut(coldPortC), lit.search().forward(), tank, heating, detail);
         }
 
         List<Start> afterRests(Counterflow counterflow) {
@@ -262,7 +275,7 @@ public record Starts(List<Start> tried) {
             while (left > 1e-9) {
                 double step = Math.min(left, loop.longestStepS());
                 loop.push(step, tank.densityKgPerM3());
-                loop.carry(step, 0, tank.jPerKg());
+                loop.carry(step, 0, tank.coldPortJPerKg(), tank.returnPortJPerKg());
                 left -= step;
             }
         }

@@ -71,7 +71,8 @@ class LeversTest {
                         "none",
                         "none-because",
                         "not-searched",
-                        "rarer")),
+                        "rarer",
+                        "then-unsure")),
                 strays);
     }
 
