@@ -190,8 +190,8 @@ public final class CourseApp implements LearnerApp {
     }
 
     @Override
-    public List<String> plainDrawing() {
-        return HouseText.of(Drawing.of(store.design(), headings()), store.units()::of);
+    public List<String> plainDrawing(int columns, int rows) {
+        return HouseText.of(Drawing.of(store.design(), headings()), store.units()::of, columns, rows);
     }
 
     @Override

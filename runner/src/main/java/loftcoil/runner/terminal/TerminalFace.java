@@ -47,7 +47,7 @@ public final class TerminalFace {
             q      leave; all is kept""";
 
     private final LearnerApp bench;
-    private final PutBack console;
+    private final Pages console;
     private String told = "";
     private int noticed;
     /** The step a search led to; empty for where the learner was. */
@@ -57,7 +57,7 @@ public final class TerminalFace {
 
     TerminalFace(LearnerApp bench, Console console) {
         this.bench = bench;
-        this.console = new PutBack(console);
+        this.console = new Pages(console);
     }
 
     /**
@@ -183,10 +183,14 @@ public final class TerminalFace {
             console.warn(
                     PlainText.of((caution.danger() ? "DANGER: " : "CAUTION: ") + caution.markdown(), console.width()));
         } else if (step instanceof View.Drawing drawing) {
-            bench.plainDrawing().forEach(console::say);
+            drawing().forEach(console::say);
             console.say(PlainText.of(drawing.picture().says(), console.width()));
         }
         return goOn();
+    }
+
+    private List<String> drawing() {
+        return bench.plainDrawing(console.width(), console.rows());
     }
 
     private Move goOn() {
@@ -211,7 +215,7 @@ public final class TerminalFace {
             case "q" -> Optional.of(new Move.Leave());
             case "b" -> Optional.of(new Move.Back());
             case "w" -> chooseLesson();
-            case "d" -> stay(DesignText.lines(bench, console.width()));
+            case "d" -> stay(DesignText.lines(bench, drawing(), console.width()));
             case "c" -> stay(clears());
             case "r" -> refresh();
             case "n" -> {
@@ -355,7 +359,7 @@ public final class TerminalFace {
     public static void refresh(LearnerApp bench) throws IOException {
         try (JLineConsole console = JLineConsole.open()) {
             TerminalFace face = new TerminalFace(bench, console);
-            face.walkFrom(new RefreshWalk(bench.refresh(), console).walk().orElse(""));
+            face.walkFrom(new RefreshWalk(bench.refresh(), face.console).walk().orElse(""));
         }
     }
 
@@ -367,7 +371,7 @@ public final class TerminalFace {
      */
     public static void measure(LearnerApp bench) throws IOException {
         try (JLineConsole console = JLineConsole.open()) {
-            new MeasureWalk(bench.survey(), console).walk();
+            new MeasureWalk(bench.survey(), new Pages(console)).walk();
         }
     }
 

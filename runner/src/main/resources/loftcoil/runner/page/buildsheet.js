@@ -12,8 +12,7 @@ export function showBuildSheet(main) {
   const follow = () => {
     remember(chosen);
     clear(saves).append(save('pdf', 'Save as PDF', chosen), save('html', 'Save as HTML', chosen),
-      save('csv', 'Save the shopping list', chosen), print(place),
-      el('button', { type: 'button', onclick: printSheet }, 'Print'));
+      save('csv', 'Save the shopping list', chosen), el('button', { type: 'button', onclick: () => printSheet(place) }, 'Print'));
     return look(place, chosen);
   };
   clear(main).append(el('article', { class: 'build-sheet' },
@@ -36,20 +35,6 @@ function choice(name, label, options, value, chose) {
 
 function save(form, words, chosen) {
   return el('a', { class: 'button', href: address(form, chosen), download: true }, words);
-}
-
-/** Prints the sheet that stands in the frame, and not the page around it. */
-function print(place) {
-  const button = el('button', {
-    type: 'button',
-    onclick: () => {
-      const frame = place.querySelector('iframe');
-      if (!frame) return say('There is no sheet to print yet.');
-      frame.contentWindow.focus();
-      return frame.contentWindow.print();
-    },
-  }, 'Print');
-  return button;
 }
 
 function address(form, { paper }) {
@@ -120,14 +105,16 @@ function remember({ paper }) {
 }
 
 /** Prints the sheet, which stands in a frame: the page around it would be cut over many leaves. */
-function printSheet() {
-  const frame = document.querySelector('.sheet-place iframe');
-  if (frame) frame.contentWindow.print();
-  else say('The build sheet is not ready yet.');
+function printSheet(place) {
+  const frame = place.querySelector('iframe');
+  if (!frame) return say('There is no sheet to print yet.');
+  frame.contentWindow.focus();
+  return frame.contentWindow.print();
 }
 
 document.addEventListener('keydown', (event) => {
-  if (event.key !== 'p' || !(event.ctrlKey || event.metaKey) || !document.querySelector('.sheet-place iframe')) return;
+  const place = document.querySelector('.sheet-place');
+  if (event.key !== 'p' || !(event.ctrlKey || event.metaKey) || !place || !place.querySelector('iframe')) return;
   event.preventDefault();
-  printSheet();
+  printSheet(place);
 });

@@ -29,10 +29,11 @@ function searching(found, at) {
   const far = found.of ? `${found.done} of ${found.of}` : '';
   if (!at.foot.querySelector('progress')) {
     const stop = el('button', { type: 'button', onclick: () => go(api.stopClears, at) }, 'Stop');
+    const here = at.foot.contains(document.activeElement);
     clear(at.foot).append(el('p', {}, 'Searching what would clear them ', el('span', { class: 'busy' })),
       el('progress', { max: '1', 'aria-label': 'How far the search is' }), stop);
     say('Searching what would clear the dangers.');
-    stop.focus();
+    if (here) stop.focus();
   }
   const bar = at.foot.querySelector('progress');
   bar.max = found.of || 1;

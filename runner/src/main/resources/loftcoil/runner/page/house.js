@@ -10,7 +10,7 @@ const LONG = 24;
 export async function showHouse(main, taken) {
   const view = {
     main, taken, house: null, pending: new Map(), rows: new Map(), telling: Promise.resolve(),
-    standing: el('div', { class: 'standing', role: 'status' }),
+    standing: el('div', { class: 'standing' }),
     stations: el('div', {}),
     said: el('div', { role: 'status' }),
     refused: el('div', { role: 'alert' }),
@@ -162,7 +162,7 @@ async function tellWaiting(view, code) {
       // What was typed meanwhile still waits.
       told.filter(([path, answer]) => view.pending.get(path) === answer).forEach(([path]) => view.pending.delete(path));
       paths.forEach((path) => view.rows.get(path)?.trouble(''));
-      say(`Kept. ${view.house.standing.words}`);
+      say([`Kept. ${view.house.standing.words}`, ...view.house.standing.doubts.map((doubt) => `Is this so? ${doubt}`)].join(' '));
     }
   }
 }

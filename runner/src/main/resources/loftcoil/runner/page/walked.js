@@ -113,10 +113,19 @@ function line(name, columns, row, body, keepAll) {
     field.addEventListener('change', keepAll);
     return [column, field];
   });
-  const made = el('tr', {}, ...fields.map(([column, field]) => el('td', { class: column.kind ?? '' }, field)),
-    el('td', {}, el('button', { type: 'button', 'aria-label': 'Take out this line', onclick: () => { made.remove(); keepAll(); } }, '×')));
+  const made = el('tr', {}, ...fields.map(([column, field]) => el('td', { class: column.kind ?? '' }, el('span', { class: 'walked-word', 'aria-hidden': 'true' }, column.words), field)),
+    el('td', {}, el('button', { type: 'button', 'aria-label': `Take out line ${body.children.length + 1}`, onclick: () => { made.remove(); number(body); keepAll(); } }, '×')));
   made.read = () => Object.fromEntries(fields.map(([column, field]) => [column.name, field.value]));
   return made;
+}
+
+/** The lines below one that was taken out move up, and so do their names. */
+function number(body) {
+  [...body.children].forEach((row, at) => {
+    for (const field of row.querySelectorAll('[aria-label]')) {
+      field.setAttribute('aria-label', field.getAttribute('aria-label').replace(/line \d+$/, `line ${at + 1}`));
+    }
+  });
 }
 
 /** Habits as people say them; they become the draws of a mean day. Drawn anew when the taps become others. */

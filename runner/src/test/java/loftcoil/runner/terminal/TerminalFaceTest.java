@@ -213,7 +213,7 @@ class TerminalFaceTest {
         ScriptedConsole console =
                 walk("n", "list", "tank.baseM = 99", "tank.baseM = 2.6", "show", "take", "old", "1", "q", "q");
 
-        String all = console.all();
+        String all = console.all().replaceAll("\\s+", " ");
         assertTrue(all.contains("tank.baseM = 2.2 m: Tank base above the floor"), all);
         assertTrue(all.contains("tank.baseM: 99"), all);
         assertTrue(all.contains("Each change by itself"), all);
