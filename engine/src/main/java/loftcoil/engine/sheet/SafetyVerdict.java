@@ -17,6 +17,7 @@ import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.FlowSearch;
 import loftcoil.engine.run.YearSpread;
 import loftcoil.engine.start.Starts;
+import loftcoil.engine.watch.Watch;
 
 /**
  * What a design's dangers come to: the one judgement that every face shows. It looks at the loop in each of
@@ -104,12 +105,20 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
 
     /** The starts of a design, the hottest tank of its year among them, pipes outdoors as cold as in the coldest month of fire; empty where the coil takes no heat. */
     static Optional<Starts> starts(Design design, Optional<YearSpread> year) {
-        return Starts.of(Outdoors.at(design, Outdoors.coldestLitC(design)), CautionInputs.hottestTankC(year));
+        return starts(design, year, Watch.NONE);
+    }
+
+    static Optional<Starts> starts(Design design, Optional<YearSpread> year, Watch watch) {
+        return Starts.of(Outdoors.at(design, Outdoors.coldestLitC(design)), CautionInputs.hottestTankC(year), watch);
     }
 
     /** The year of a design, marched; empty where nothing warms the tank in the course of it. */
     static Optional<YearSpread> year(Design design) {
-        return hasYear(design) ? Optional.of(YearSpread.of(design)) : Optional.empty();
+        return year(design, Watch.NONE);
+    }
+
+    static Optional<YearSpread> year(Design design, Watch watch) {
+        return hasYear(design) ? Optional.of(YearSpread.of(design, watch)) : Optional.empty();
     }
 
     private static boolean hasYear(Design design) {
