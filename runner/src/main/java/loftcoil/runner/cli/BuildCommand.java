@@ -9,6 +9,7 @@ import java.util.concurrent.Callable;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.ClearSearch;
 import loftcoil.engine.clear.Clears;
+import loftcoil.engine.sheet.Sheet;
 import loftcoil.runner.handout.HandoutHtml;
 import loftcoil.runner.handout.SheetSetting;
 import org.jspecify.annotations.Nullable;
@@ -69,11 +70,10 @@ final class BuildCommand implements Callable<Integer> {
                 .println(
                         "Working out the build sheet; that takes some seconds. Ctrl+C stops it, and nothing is written then.");
         spec.commandLine().getErr().flush();
-        BuildSheet sheet = BuildSheet.of(DesignFile.read(folder.design(file)));
-        Optional<Clears> found = clears
-                ? Optional.of(ClearSearch.of(
-                        sheet.design(), new SearchProgress(spec.commandLine().getErr())))
-                : Optional.empty();
+        SearchProgress progress = new SearchProgress(spec.commandLine().getErr());
+        BuildSheet sheet =
+                BuildSheet.of(Sheet.whole(DesignFile.read(folder.design(file)), Sheet.USUAL_TANK_C, progress));
+        Optional<Clears> found = clears ? Optional.of(ClearSearch.of(sheet.design(), progress)) : Optional.empty();
         target.write(
                 () -> HandoutHtml.buildSheet(sheet, found, setting),
                 () -> HandoutHtml.buildSheetPdf(sheet, found, setting));

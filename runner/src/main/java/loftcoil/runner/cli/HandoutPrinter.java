@@ -29,7 +29,7 @@ final class HandoutPrinter implements BuildSheetPrinter {
         Paper paper =
                 Paper.named(asked.paper()).orElseThrow(() -> RefusedException.of("paper", asked.paper(), "a4, letter"));
         SheetSetting setting = new SheetSetting(paper, bench.units(), LocalDate.now(ZoneId.systemDefault()));
-        BuildSheet sheet = bench.build();
+        BuildSheet sheet = asked.half() ? bench.halfBuild() : bench.build();
         return switch (asked.form()) {
             case PDF ->
                 new Printed(

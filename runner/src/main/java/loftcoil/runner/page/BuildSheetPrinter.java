@@ -45,8 +45,9 @@ public interface BuildSheetPrinter {
      *
      * @param form what the file is to be
      * @param paper name of the paper
+     * @param half whether as much as there is at once will do, without year and starts
      */
-    record Asked(Form form, String paper) {}
+    record Asked(Form form, String paper, boolean half) {}
 
     /** A file. */
     final class Printed {

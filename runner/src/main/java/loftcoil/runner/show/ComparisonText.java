@@ -37,6 +37,10 @@ public final class ComparisonText {
         lines.add("Before: " + both.beforeWords());
         lines.add("After: " + both.afterWords());
         lines.addAll(SafetyText.top(both.safety()));
+        if (!both.noYear().isEmpty()) {
+            lines.add("");
+            lines.add(both.noYear());
+        }
         differences(both.differences());
         both.groups().stream()
                 .filter(group -> group.changed() > 0)

@@ -48,6 +48,7 @@ public final class CourseApp implements LearnerApp {
     private final MendDesk mends;
     private final WholeSheets sheets;
     private final ClearsDesk clears;
+    private final BuildDesk builds;
     private @Nullable CourseSearch search;
     private final Warming warming = new Warming();
 
@@ -64,6 +65,7 @@ public final class CourseApp implements LearnerApp {
         this.mends = new MendDesk(course, reckoning, store::units);
         this.sheets = new WholeSheets(store);
         this.clears = new ClearsDesk(store);
+        this.builds = new BuildDesk(store, sheets);
     }
 
     /**
@@ -355,6 +357,26 @@ public final class CourseApp implements LearnerApp {
     }
 
     @Override
+    public View.Building building() {
+        return builds.view();
+    }
+
+    @Override
+    public View.Building startBuild() {
+        return builds.start();
+    }
+
+    @Override
+    public View.Building stopBuild() {
+        return builds.stop();
+    }
+
+    @Override
+    public BuildSheet halfBuild() {
+        return builds.half();
+    }
+
+    @Override
     public View.Clears clears() {
         return clears.view();
     }
@@ -398,6 +420,7 @@ public final class CourseApp implements LearnerApp {
     public void close() {
         warming.close();
         clears.close();
+        builds.close();
         snippets.close();
         reckoning.close();
         store.close();

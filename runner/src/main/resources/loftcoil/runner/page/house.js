@@ -10,6 +10,7 @@ const LONG = 24;
 export async function showHouse(main, taken) {
   const view = {
     main, taken, house: null, pending: new Map(), rows: new Map(), telling: Promise.resolve(),
+    design: el('p', { class: 'quiet' }),
     standing: el('div', { class: 'standing' }),
     stations: el('div', {}),
     said: el('div', { role: 'status' }),
@@ -21,12 +22,13 @@ export async function showHouse(main, taken) {
     el('p', {}, 'Walk round your own house with a tape and tell what you find. Any unit will do: 2.2 m, 7 ft 4, 1 in 50. What you do not '
       + 'know stays borrowed from the example, and every sheet says so. Each answer is kept at once; nothing has to fit until the end.'),
     el('p', { class: 'quiet' }, 'A form on paper to carry about: ', el('code', {}, 'measure --paper form.pdf'), ' in a terminal.'),
-    view.standing, view.stations, foot(view), view.refused, view.said));
+    view.design, view.standing, view.stations, foot(view), view.refused, view.said));
   draw(view, await api.survey());
 }
 
 function draw(view, house) {
   view.house = house;
+  view.design.textContent = `This is the survey of the design “${house.design}”, which is taken up. Each design has one of its own.`;
   if (view.dwellings.children.length === 1) {
     view.dwellings.append(...house.dwellings.map((dwelling) => el('option', { value: dwelling.code }, dwelling.label)));
   }
@@ -224,7 +226,7 @@ function beginAgain(view) {
   view.dwellings = from;
   const afresh = el('button', { type: 'button' }, 'Begin again');
   afresh.addEventListener('click', async () => {
-    if (!window.confirm('Drop what was measured since, and begin again?')) return;
+    if (!window.confirm('Begin again? What was measured since is kept in your folder, as survey-before- and the date.')) return;
     if (await view.ask(() => api.surveyAfresh(from.value), refusedHere(view))) { view.pending.clear(); await redraw(view); }
   });
   return [el('label', { for: 'house-from' }, 'Begin again from'), from, afresh];

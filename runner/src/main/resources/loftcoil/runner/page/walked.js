@@ -1,6 +1,7 @@
 // What is told line by line: the pieces of a run of pipe, the taps, and what people do with hot water.
 import * as api from './api.js';
 import { el } from './dom.js';
+import { workBox } from './work.js';
 
 const PIECE = [
   { name: 'name', words: 'Name', kind: 'long' },
@@ -183,7 +184,12 @@ export function climateForm(view, changed) {
   file.addEventListener('change', async () => {
     const [chosen] = file.files;
     if (!chosen) return;
+    let ended = false;
+    const box = workBox(`Reading ${chosen.name}.`, () => { ended = true; box.done(); });
+    trouble.replaceChildren(box.box);
     const text = thinned(await chosen.text());
+    box.done();
+    if (ended) return refused(trouble, [`${chosen.name} was not taken: stopped.`]);
     if (text.length > MOST_BYTES) return refused(trouble, [`${chosen.name}: too long for a weather file`]);
     await told(() => api.surveyClimate(text), `Sun and air are those of ${chosen.name} now.`);
   });

@@ -140,7 +140,7 @@ class OneVerdictTest {
             beside.addAll(codes(both.staying()));
             assertEquals(codes, beside, "side by side");
             JsonNode after = MAPPER.readTree(
-                            ComparisonJson.write(compared, Rebuild.of(Example.orchardBothy(), List.of())))
+                            ComparisonJson.write(compared, Rebuild.of(Example.orchardBothy(), List.of()), ""))
                     .path("verdictAfter");
             assertEquals(level, after.path("level").textValue());
             assertEquals(codes, in(List.of(after.toString())), "comparison as JSON");
