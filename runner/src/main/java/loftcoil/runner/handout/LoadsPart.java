@@ -24,8 +24,10 @@ final class LoadsPart {
                 "Weights and loads",
                 new CautionList(measures).beside(WorkStep.LOADS, sheet.cautions())
                         + Html.table("loads", List.of("what", "weight", "how it was reckoned"), rows)
-                        + Html.list(loads.notes().stream()
-                                .map(note -> Prose.inline(measures.words(note)))
-                                .toList()));
+                        + Html.two(
+                                "rules",
+                                loads.notes().stream()
+                                        .map(note -> Prose.inline(measures.words(note)))
+                                        .toList()));
     }
 }

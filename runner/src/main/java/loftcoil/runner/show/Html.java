@@ -1,5 +1,6 @@
 package loftcoil.runner.show;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -8,6 +9,9 @@ public final class Html {
 
     /** A box to tick with a pen. */
     public static final String TICK = "<span class=\"tick\">\u00a0</span>";
+
+    private static final int LINES_A_RUN = 22;
+    private static final int LETTERS_A_LINE = 66;
 
     private Html() {}
 
@@ -34,6 +38,61 @@ public final class Html {
     /** A part of a sheet with its heading, to be reached by its name. */
     public static String section(String id, String heading, String inside) {
         return "<section id=\"" + text(id) + "\">\n<h2>" + text(heading) + "</h2>\n" + inside + "</section>\n";
+    }
+
+    /**
+     * A list in two columns where there is room for them. It is cut into short runs, each to be read down the left and then down the
+     * right, so that a page ends between two of them.
+     */
+    public static String two(String kind, List<String> insides) {
+        StringBuilder out = new StringBuilder();
+        int from = 0;
+        while (from < insides.size()) {
+            int to = from;
+            int lines = 0;
+            while (to < insides.size() && (to == from || lines + lines(insides.get(to)) <= LINES_A_RUN)) {
+                lines += lines(insides.get(to));
+                to++;
+            }
+            out.append(run(kind, insides.subList(from, to), lines));
+            from = to;
+        }
+        return out.toString();
+    }
+
+    /** As many to the left as make the taller of both columns least tall. */
+    private static String run(String kind, List<String> insides, int lines) {
+        int left = 0;
+        int tall = 0;
+        while (left < insides.size() && Math.max(tall + lines(insides.get(left)), lines - tall) <= lines - tall) {
+            tall += lines(insides.get(left));
+            left++;
+        }
+        left = Math.max(1, left);
+        return element("div", "two", half(kind, insides.subList(0, left)) + half(kind, insides.subList(left, insides.size())));
+    }
+
+    private static String half(String kind, List<String> insides) {
+        return insides.isEmpty()
+                ? ""
+                : element(
+                        "ul",
+                        kind,
+                        insides.stream().map(inside -> element("li", inside)).collect(Collectors.joining()));
+    }
+
+    /** About how many lines it takes in one of two columns. */
+    private static int lines(String inside) {
+        return 1 + inside.replaceAll("<[^>]*>", "").length() / LETTERS_A_LINE;
+    }
+
+    /** The same with a number before each item, by which it is named elsewhere. */
+    public static String numbered(String kind, List<String> insides) {
+        List<String> items = new ArrayList<>();
+        for (String inside : insides) {
+            items.add(element("strong", Integer.toString(items.size() + 1)).strip() + " " + inside);
+        }
+        return two(kind, items);
     }
 
     /** A list of items. */

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.sheet.Headings;
 import loftcoil.engine.sheet.Sheet;
 
 /**
@@ -20,6 +21,7 @@ final class WholeSheets {
     private final Map<Design, Sheet> made = new LinkedHashMap<>();
     private final Object building = new Object();
     private Optional<BuildSheet> lastBuild = Optional.empty();
+    private Headings ledBy = Headings.UNKNOWN;
 
     WholeSheets(LearnerStore store) {
         this.store = store;
@@ -45,9 +47,12 @@ final class WholeSheets {
     BuildSheet build() {
         synchronized (building) {
             Sheet whole = sheet();
-            BuildSheet made =
-                    lastBuild.filter(build -> build.sheet().equals(whole)).orElseGet(() -> BuildSheet.of(whole));
+            Headings headings = Headings.of(store.survey());
+            BuildSheet made = lastBuild
+                    .filter(build -> build.sheet().equals(whole) && headings.equals(ledBy))
+                    .orElseGet(() -> BuildSheet.of(whole, headings));
             lastBuild = Optional.of(made);
+            ledBy = headings;
             return made;
         }
     }
