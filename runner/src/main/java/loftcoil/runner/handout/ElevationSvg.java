@@ -50,7 +50,8 @@ final class ElevationSvg {
         return HouseSvg.picture(drawn, sized(drawn), "The house from above, to scale", says) + "\n";
     }
 
-    private static String sized(HouseSvg.Drawn drawn) {
+    /** Attributes of a drawing that is one millimetre for each of its units. */
+    static String sized(HouseSvg.Drawn drawn) {
         return String.format(
                 Locale.ROOT,
                 "class=\"elevation\" width=\"%.1fmm\" height=\"%.1fmm\" style=\"width: %.1fmm; height: %.1fmm\""

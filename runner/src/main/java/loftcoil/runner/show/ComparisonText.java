@@ -37,6 +37,9 @@ public final class ComparisonText {
         lines.add("Before: " + both.beforeWords());
         lines.add("After: " + both.afterWords());
         lines.addAll(SafetyText.top(both.safety()));
+        lines.add("");
+        lines.add("Before and after in one frame");
+        lines.addAll(both.plainChange());
         differences(both.differences());
         both.groups().stream()
                 .filter(group -> group.changed() > 0)

@@ -11,7 +11,9 @@ public final class Html {
     public static final String TICK = "<span class=\"tick\">\u00a0</span>";
 
     private static final int LINES_A_RUN = 22;
-    private static final int LETTERS_A_LINE = 66;
+    private static final double LETTERS_A_LINE = 66;
+    private static final String NOTE = "<span class=\"note\">";
+    private static final double NOTE_SIZE = 8.0 / 9;
 
     private Html() {}
 
@@ -62,13 +64,12 @@ public final class Html {
 
     /** As many to the left as make the taller of both columns least tall. */
     private static String run(String kind, List<String> insides, int lines) {
-        int left = 0;
-        int tall = 0;
-        while (left < insides.size() && Math.max(tall + lines(insides.get(left)), lines - tall) <= lines - tall) {
+        int left = 1;
+        int tall = lines(insides.get(0));
+        while (left < insides.size() && 2 * tall + lines(insides.get(left)) <= lines) {
             tall += lines(insides.get(left));
             left++;
         }
-        left = Math.max(1, left);
         return element("div", "two", half(kind, insides.subList(0, left)) + half(kind, insides.subList(left, insides.size())));
     }
 
@@ -83,7 +84,11 @@ public final class Html {
 
     /** About how many lines it takes in one of two columns. */
     private static int lines(String inside) {
-        return 1 + inside.replaceAll("<[^>]*>", "").length() / LETTERS_A_LINE;
+        int all = inside.replaceAll("<[^>]*>", "").length();
+        int noted = inside.contains(NOTE)
+                ? inside.substring(inside.indexOf(NOTE)).replaceAll("<[^>]*>", "").length()
+                : 0;
+        return 1 + (int) ((all - noted + NOTE_SIZE * noted) / LETTERS_A_LINE);
     }
 
     /** The same with a number before each item, by which it is named elsewhere. */

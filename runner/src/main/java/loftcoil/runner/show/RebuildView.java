@@ -41,6 +41,8 @@ public final class RebuildView {
     /**
      * Old and new side by side.
      *
+     * @param change both in one frame: what is kept, cut out and added
+     * @param plainChange the same as lines of plain text
      * @param before the old design's loop
      * @param after the new design's loop
      * @param beforeWords does the old loop circulate
@@ -57,6 +59,8 @@ public final class RebuildView {
      * @param partsKept how many lines of the parts list stay as they are
      */
     public record SideBySide(
+            View.Picture change,
+            List<String> plainChange,
             View.Picture before,
             View.Picture after,
             String beforeWords,

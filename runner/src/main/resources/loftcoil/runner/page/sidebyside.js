@@ -9,6 +9,8 @@ export function showSideBySide(place, both, take) {
   clear(place).append(...[
     el('h2', {}, 'Before and after'),
     safetyBox({ ...both.safety, findings: [], words: 'The new design. '.concat(both.safety.words) }),
+    el('h3', {}, 'In one frame'),
+    figure(both.change),
     el('div', { class: 'pair' },
       el('div', {}, figure(both.before, 'Before'), el('p', {}, both.beforeWords)),
       el('div', {}, figure(both.after, 'After'), el('p', {}, both.afterWords))),
