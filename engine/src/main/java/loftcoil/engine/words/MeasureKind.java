@@ -86,6 +86,8 @@ public enum MeasureKind {
     PRESSURE_KPA("kPa", 0, UsUnit.digits("psi", UsUnit.PA_PER_PSI / 1000)),
     /** A weight as a force in N. */
     FORCE_N("N", 0, UsUnit.digits("lbf", UsUnit.N_PER_LBF)),
+    /** A load to hand over to whoever reckons what carries it. */
+    FORCE_KN("kN", 2, UsUnit.digits("lbf", UsUnit.N_PER_LBF / 1000)),
     /** A load on an area in kN/m². */
     LOAD_KN_PER_M2("kN/m²", 2, UsUnit.digits("lbf/ft²", UsUnit.N_PER_LBF / (1000 * UsUnit.M_PER_FT * UsUnit.M_PER_FT))),
     /** A short time in s. */
