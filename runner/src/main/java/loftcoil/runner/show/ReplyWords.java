@@ -147,11 +147,11 @@ final class ReplyWords {
     }
 
     private String inUnits(Exercise exercise) {
-        if (units.get() == Units.METRIC || !(exercise instanceof Reckoned reckoned) || isDifference(exercise)) {
+        if (units.get() == Units.METRIC || !(exercise instanceof Reckoned reckoned)) {
             return "";
         }
         String unit = reckoned.reference().unit();
-        return MeasureKind.ofUnit(unit)
+        return (isDifference(exercise) ? Optional.of(MeasureKind.TEMP_DIFF_C) : MeasureKind.ofUnit(unit))
                 .filter(kind -> !units.get().typedUnit(kind).equals(unit))
                 .map(kind -> new Measure(reckoning.number(reckoned.reference().java()), kind).finer(1))
                 .map(measure -> ", which is " + units.get().of(measure))
@@ -172,8 +172,9 @@ final class ReplyWords {
         }
         double degrees =
                 given.getAsDouble() - reckoning.number(quantity.reference().java());
-        return Numeral.shown(Math.abs(degrees), 2) + " " + quantity.reference().unit()
-                + (degrees > 0 ? " too high" : " too low");
+        MeasureKind apart = MeasureKind.TEMP_DIFF_C;
+        return Numeral.shown(units.get().shown(apart, Math.abs(degrees)), 2) + " "
+                + units.get().unit(apart) + (degrees > 0 ? " too high" : " too low");
     }
 
     private static String off(double ratio) {

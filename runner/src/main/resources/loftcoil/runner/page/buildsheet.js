@@ -12,7 +12,7 @@ export function showBuildSheet(main) {
   const follow = () => {
     remember(chosen);
     clear(saves).append(save('pdf', 'Save as PDF', chosen), save('html', 'Save as HTML', chosen),
-      save('csv', 'Save the shopping list', chosen), print(place),
+      save('csv', 'Save the shopping list', chosen),
       el('button', { type: 'button', onclick: printSheet }, 'Print'));
     return look(place, chosen);
   };
@@ -36,20 +36,6 @@ function choice(name, label, options, value, chose) {
 
 function save(form, words, chosen) {
   return el('a', { class: 'button', href: address(form, chosen), download: true }, words);
-}
-
-/** Prints the sheet that stands in the frame, and not the page around it. */
-function print(place) {
-  const button = el('button', {
-    type: 'button',
-    onclick: () => {
-      const frame = place.querySelector('iframe');
-      if (!frame) return say('There is no sheet to print yet.');
-      frame.contentWindow.focus();
-      return frame.contentWindow.print();
-    },
-  }, 'Print');
-  return button;
 }
 
 function address(form, { paper }) {

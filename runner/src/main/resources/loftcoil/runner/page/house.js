@@ -2,7 +2,7 @@
 import * as api from './api.js';
 import { clear, el, say } from './dom.js';
 import { showBanner } from './banner.js';
-import { climateForm, habitsForm, tapsTable, runTable } from './walked.js';
+import { climateForm, habitsForm, placed, tapsTable, runTable } from './walked.js';
 
 const ORIGINS = { yours: 'yours', assumed: 'assumed', borrowed: 'borrowed' };
 const LONG = 24;
@@ -103,7 +103,7 @@ function noPanes(view) {
 }
 
 function refusedHere(view) {
-  return (lines) => view.refused.replaceChildren(el('p', { class: 'trouble' }, 'Not taken:'), el('ul', {}, ...lines.map((line) => el('li', {}, line))));
+  return (lines) => view.refused.replaceChildren(el('p', { class: 'trouble' }, 'Not taken:'), el('ul', {}, ...lines.map((line) => el('li', {}, placed(line)))));
 }
 
 function questionRow(view, station, question) {
@@ -152,22 +152,39 @@ function tellStation(view, code) {
 async function tellWaiting(view, code) {
   const waiting = [...view.pending].filter(([, answer]) => answer.station === code);
   for (const guessed of [false, true]) {
-    const told = waiting.filter(([, answer]) => answer.guessed === guessed);
-    const typed = Object.fromEntries(told.map(([path, answer]) => [path, answer.typed]));
-    const paths = Object.keys(typed);
-    if (!paths.length) continue;
-    paths.forEach((path) => view.rows.get(path)?.trouble(''));
-    const done = await view.ask(() => api.surveyTell(typed, guessed), (lines) => refusedLines(view, paths, lines));
-    if (done) {
-      // What was typed meanwhile still waits.
-      told.filter(([path, answer]) => view.pending.get(path) === answer).forEach(([path]) => view.pending.delete(path));
-      paths.forEach((path) => view.rows.get(path)?.trouble(''));
-      say(`Kept. ${view.house.standing.words}`);
+    let told = waiting.filter(([, answer]) => answer.guessed === guessed);
+    while (told.length) {
+      const refused = await tellTogether(view, told, guessed);
+      if (!refused) break;
+      const rest = told.filter(([path]) => !refused.includes(path));
+      if (rest.length === told.length) {
+        // What is lacking was not among them: each alone, so that only its own part waits for it.
+        if (told.length > 1) for (const one of told) await tellTogether(view, [one], guessed);
+        break;
+      }
+      told = rest;
     }
   }
 }
 
-function refusedLines(view, paths, lines) {
+/** Tells some answers at once; null where they were kept, else the paths that were refused. */
+async function tellTogether(view, told, guessed) {
+  const typed = Object.fromEntries(told.map(([path, answer]) => [path, answer.typed]));
+  const paths = Object.keys(typed);
+  let refused = null;
+  paths.forEach((path) => view.rows.get(path)?.trouble(''));
+  const done = await view.ask(() => api.surveyTell(typed, guessed), (lines) => { refused = refusedLines(view, lines); });
+  if (!done) return refused ?? [];
+  // What was typed meanwhile still waits.
+  told.filter(([path, answer]) => view.pending.get(path) === answer).forEach(([path]) => view.pending.delete(path));
+  paths.forEach((path) => view.rows.get(path)?.trouble(''));
+  say(`Kept. ${view.house.standing.words}`);
+  return null;
+}
+
+/** Says each refusal at its own row; the paths that were refused. */
+function refusedLines(view, lines) {
+  const refused = [];
   for (const line of lines) {
     const path = line.slice(0, line.indexOf(': '));
     const words = line.slice(path.length + 2);
@@ -175,7 +192,9 @@ function refusedLines(view, paths, lines) {
     const missing = words.startsWith('missing');
     if (row) row.trouble(missing ? 'Tell this one too: these answers are taken together.' : `Not taken: ${words}`);
     else view.refused.replaceChildren(el('p', { class: 'trouble' }, line));
+    refused.push(path);
   }
+  return refused;
 }
 
 function mark(place, origin) {
@@ -197,7 +216,8 @@ function chooser(name, question) {
   const words = { true: 'yes', false: 'no' };
   const options = question.options.includes(question.now) ? question.options : [question.now, ...question.options];
   const field = el('select', { id: name, 'aria-describedby': `${name}-hint` },
-    ...options.map((option) => el('option', { value: option }, words[option] ?? option)));
+    // That nothing was said can be seen and not chosen: what was told once is told otherwise, not taken back.
+    ...options.map((option) => el('option', { value: option, disabled: !question.options.includes(option) }, words[option] ?? option)));
   field.value = question.now;
   return field;
 }
