@@ -131,7 +131,12 @@ final class LearnerStore {
     /** The survey of the learner's house as far as it has come; where none was begun, it goes on from the learner's design. */
     synchronized Survey survey() {
         if (survey == null) {
-            survey = files.survey().flatMap(this::readSurvey).orElseGet(() -> Survey.of(own.now()));
+            Optional<Survey> begun = files.survey().flatMap(this::readSurvey);
+            if (begun.isEmpty()) {
+                // Not kept: until something is measured, each decision of the course is in it.
+                return Survey.of(own.now());
+            }
+            survey = begun.get();
         }
         return survey;
     }

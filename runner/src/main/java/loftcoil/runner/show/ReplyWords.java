@@ -11,6 +11,7 @@ import loftcoil.engine.words.Units;
 import loftcoil.runner.check.Verdict;
 import loftcoil.runner.check.Worked;
 import loftcoil.runner.exercise.Choice;
+import loftcoil.runner.exercise.Code;
 import loftcoil.runner.exercise.Exercise;
 import loftcoil.runner.exercise.Mend;
 import loftcoil.runner.exercise.Quantity;
@@ -120,7 +121,12 @@ final class ReplyWords {
         }
         if (verdict instanceof Verdict.Right right) {
             return "Right"
-                    + comesTo(exercise).map(value -> ": it comes to " + value).orElse("") + "."
+                    + comesTo(exercise).map(value -> ": it comes to " + value).orElse("")
+                    + Worked.byHand(exercise, reckoning)
+                            .map(sum -> "; by hand to " + sum)
+                            .orElse("")
+                    + yours(exercise, right.taken())
+                    + "."
                     + assumed(right.taken());
         }
         if (verdict instanceof Verdict.Wrong wrong) {
@@ -156,6 +162,16 @@ final class ReplyWords {
                 .map(kind -> new Measure(reckoning.number(reckoned.reference().java()), kind).finer(1))
                 .map(measure -> ", which is " + units.get().of(measure))
                 .orElse("");
+    }
+
+    /** What a snippet of one's own came to, where that is near the value and not the same. */
+    private String yours(Exercise exercise, Verdict.Taken taken) {
+        return exercise instanceof Code
+                        && Worked.answer(exercise, reckoning)
+                                .filter(value -> !value.equals(taken.words()))
+                                .isPresent()
+                ? "; yours to " + taken.words()
+                : "";
     }
 
     private static boolean isDifference(Exercise exercise) {

@@ -1,6 +1,7 @@
 // The learner's own build sheet: choose paper, look at it, keep it as a file. It stands in a frame, with its own style.
 import { arrive, clear, el, say } from './dom.js';
 import { failure } from './api.js';
+import { unitsNow } from './units.js';
 
 const CHOSEN = 'loftcoil sheet';
 const PAPERS = [['a4', 'A4'], ['letter', 'US Letter']];
@@ -10,7 +11,6 @@ export function showBuildSheet(main) {
   const place = el('div', { class: 'sheet-place' });
   const saves = el('p', { class: 'form-foot' });
   const follow = () => {
-    remember(chosen);
     clear(saves).append(save('pdf', 'Save as PDF', chosen), save('html', 'Save as HTML', chosen),
       save('csv', 'Save the shopping list', chosen),
       el('button', { type: 'button', onclick: printSheet }, 'Print'));
@@ -21,7 +21,7 @@ export function showBuildSheet(main) {
     el('p', {}, 'Everything your own design comes to, for the workshop: figures, drawing, parts, cuts, weights, filling, ',
       'the first hour, upkeep, and a log. After each decision it is worked out anew.'),
     el('div', { class: 'sheet-choice' },
-      choice('sheet-paper', 'Paper', PAPERS, chosen.paper, (value) => { chosen.paper = value; follow(); })),
+      choice('sheet-paper', 'Paper', PAPERS, chosen.paper, (value) => { chosen.paper = value; remember(chosen); follow(); })),
     saves,
     place));
   arrive(main);
@@ -86,12 +86,14 @@ function fit(frame) {
   new ResizeObserver(set).observe(frame);
 }
 
+/** As chosen before; else the paper that goes with the reader's units. */
 function remembered() {
+  const usual = unitsNow() === 'us' ? 'letter' : 'a4';
   try {
     const [paper] = (window.localStorage.getItem(CHOSEN) || '').split(' ');
-    return { paper: known(PAPERS, paper) };
+    return { paper: known(PAPERS, paper || usual) };
   } catch {
-    return { paper: PAPERS[0][0] };
+    return { paper: usual };
   }
 }
 

@@ -6,6 +6,7 @@ import { climateForm, habitsForm, placed, tapsTable, runTable } from './walked.j
 
 const ORIGINS = { yours: 'yours', assumed: 'assumed', borrowed: 'borrowed' };
 const LONG = 24;
+const LONG_LIST = 300;
 
 export async function showHouse(main, taken) {
   const view = {
@@ -20,7 +21,8 @@ export async function showHouse(main, taken) {
     el('h1', {}, 'Your house'),
     el('p', {}, 'Walk round your own house with a tape and tell what you find. Any unit will do: 2.2 m, 7 ft 4, 1 in 50. What you do not '
       + 'know stays borrowed from the example, and every sheet says so. Each answer is kept at once; nothing has to fit until the end.'),
-    el('p', { class: 'quiet' }, 'A form on paper to carry about: ', el('code', {}, 'measure --paper form.pdf'), ' in a terminal.'),
+    el('p', { class: 'quiet' }, 'A blank form to print and carry about: ', el('a', { href: '/sheet/form/a4', download: true }, 'A4'), ' or ',
+      el('a', { href: '/sheet/form/letter', download: true }, 'US Letter'), '.'),
     view.standing, view.stations, foot(view), view.refused, view.said));
   draw(view, await api.survey());
 }
@@ -118,7 +120,7 @@ function questionRow(view, station, question) {
     el('span', { class: `field ${question.now.length > LONG && !question.options.length ? 'wide-answer' : ''}` }, field,
       question.unit && !question.options.length ? el('span', { class: 'unit' }, question.unit) : null,
       el('label', { class: 'guess' }, guess, ' guessed'), origin, agree),
-    el('span', { class: 'hint', id: `${name}-hint` }, hint(question)),
+    el('div', { class: 'hint', id: `${name}-hint` }, ...hint(question)),
     trouble);
   const tell = () => {
     const typed = field.value.trim();
@@ -139,8 +141,11 @@ function questionRow(view, station, question) {
   return row;
 }
 
+/** What is asked for. A long list of what is allowed waits until it is wanted. */
 function hint(question) {
-  return question.options.length ? question.help : `${question.help} Allowed: ${question.allowed}.`;
+  if (question.options.length) return [question.help];
+  if (question.allowed.length < LONG_LIST) return [`${question.help} Allowed: ${question.allowed}.`];
+  return [question.help, el('details', {}, el('summary', {}, 'All that is allowed'), `${question.allowed}.`)];
 }
 
 /** One answer after the other, so that what was refused first cannot be told last. */
@@ -228,7 +233,7 @@ function foot(view) {
     view.refused.replaceChildren();
     try {
       const done = await api.surveyTake();
-      view.said.replaceChildren(el('p', { class: 'said-words' }, done.words));
+      view.said.replaceChildren(el('p', { class: 'said-words' }, done.words, ' ', el('a', { href: '#/build-sheet' }, 'Its build sheet'), ' tells all there is to know of it.'));
       await view.taken();
     } catch (trouble) {
       if (api.isGone(trouble)) showBanner(() => {});
