@@ -183,7 +183,9 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
     /** What has not been judged yet, in a sentence; empty where all has. */
     public String open() {
         if (startsOpen) {
-            return yearOpen ? "Starts and year are not judged yet." : "The starts are not judged yet.";
+            return yearOpen
+                    ? "How it starts and how its year goes are not judged yet."
+                    : "How it starts is not judged yet.";
         }
         return yearOpen ? "The year is not judged yet." : "";
     }
