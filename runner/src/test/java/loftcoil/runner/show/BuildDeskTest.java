@@ -56,7 +56,8 @@ class BuildDeskTest {
     @Test
     void stoppedItSaysSoAndCanBeBegunAgain() throws InterruptedException {
         store.becomes(Changes.apply(store.design(), "tank.baseM", "2.413"), Trail.How.DECIDED);
-        synchronized (sheets) {
+        WholeSheets held = sheets;
+        synchronized (held) {
             // Whoever holds the sheets keeps it from going on, so that the stop comes before its end.
             assertEquals(View.BuildState.WORKING, desk.start().state());
             assertTrue(
