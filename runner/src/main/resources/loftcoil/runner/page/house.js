@@ -2,6 +2,8 @@
 import * as api from './api.js';
 import { clear, el, say } from './dom.js';
 import { showBanner } from './banner.js';
+import { refreshLoop, watchLoop } from './loop.js';
+import { figure } from './picture.js';
 import { climateForm, habitsForm, tapsTable, runTable } from './walked.js';
 
 const ORIGINS = { yours: 'yours', assumed: 'assumed', borrowed: 'borrowed' };
@@ -21,8 +23,16 @@ export async function showHouse(main, taken) {
     el('p', {}, 'Walk round your own house with a tape and tell what you find. Any unit will do: 2.2 m, 7 ft 4, 1 in 50. What you do not '
       + 'know stays borrowed from the example, and every sheet says so. Each answer is kept at once; nothing has to fit until the end.'),
     el('p', { class: 'quiet' }, 'A form on paper to carry about: ', el('code', {}, 'measure --paper form.pdf'), ' in a terminal.'),
-    view.standing, view.stations, foot(view), view.refused, view.said));
+    view.standing, view.stations, foot(view), view.refused, view.said, fromAbove()));
   draw(view, await api.survey());
+}
+
+/** The design from above, as it is taken over; its runs lead as the survey told them. */
+function fromAbove() {
+  const place = el('div', {});
+  watchLoop(place, (design) => place.replaceChildren(el('h2', {}, 'Your design from above'), figure(design.plan)));
+  refreshLoop();
+  return place;
 }
 
 function draw(view, house) {
