@@ -58,7 +58,10 @@ final class HousePlan {
                 .anyMatch(leg -> headings.of(leg).isPresent());
         this.rightDeg = surveyed
                 ? OptionalDouble.of(headings.wholeDeg(design.hotLegs()))
-                : design.window().map(Window::azimuthDeg).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+                : design.window()
+                        .map(Window::azimuthDeg)
+                        .map(OptionalDouble::of)
+                        .orElse(OptionalDouble.empty());
     }
 
     Plan plan() {
@@ -127,7 +130,8 @@ final class HousePlan {
         List<Line> lines =
                 seen.pipes().stream().filter(line -> line.role() == role).toList();
         Point at = new Point(startX, startY);
-        // A pipe of which nobody took any direction leads as in elevation: the hot one away from the coil, the cold one back.
+        // A pipe of which nobody took any direction leads as in elevation: the hot one away from the coil, the cold one
+        // back.
         double towards = rightDeg.orElse(0) + (role == Role.COLD ? 180 : 0);
         for (int i = 0; i < legs.size(); i++) {
             Leg leg = legs.get(i);
@@ -159,8 +163,8 @@ final class HousePlan {
                 .filter(line -> line.role() == Role.COIL)
                 .findFirst()
                 .orElseThrow();
-        List<Point> points = List.of(
-                new Point(seen.inletX(), -asideM), new Point(seen.inletX(), asideM), new Point(0, asideM));
+        List<Point> points =
+                List.of(new Point(seen.inletX(), -asideM), new Point(seen.inletX(), asideM), new Point(0, asideM));
         return new PlanRun(with(coil, points), OptionalDouble.empty());
     }
 
@@ -217,8 +221,7 @@ final class HousePlan {
         }
         for (int i = 0; i < ROUND; i++) {
             double turned = 2 * Math.PI * i / ROUND;
-            points.add(new Point(
-                    middle.xM() + halfWide * Math.cos(turned), middle.yM() + halfWide * Math.sin(turned)));
+            points.add(new Point(middle.xM() + halfWide * Math.cos(turned), middle.yM() + halfWide * Math.sin(turned)));
         }
         return points;
     }

@@ -38,7 +38,8 @@ class PartsLawTest {
             all.forEach(fittings -> fittings.forEach((key, count) -> wanted.merge(key, count, Integer::sum)));
             List<PartsList.Part> parts = PartsList.of(design).parts();
             wanted.forEach((key, count) -> {
-                if (count > 0 && !List.of("entrance", "exit", "tee-branch", "tee-run").contains(key)) {
+                if (count > 0
+                        && !List.of("entrance", "exit", "tee-branch", "tee-run").contains(key)) {
                     String words = FittingTable.find(key).orElseThrow().words();
                     double bought = parts.stream()
                             .filter(part -> part.what().metric().startsWith(words + ","))
@@ -70,7 +71,8 @@ class PartsLawTest {
                                 .anyMatch(part -> part.what().metric().contains(piece.tube())),
                         design.name() + " " + piece.tube());
             }
-            List<String> ports = drawing.ports().stream().map(Drawing.Port::label).toList();
+            List<String> ports =
+                    drawing.ports().stream().map(Drawing.Port::label).toList();
             assertEquals(List.of("cold port", "return port", "draw port"), ports);
         }
     }

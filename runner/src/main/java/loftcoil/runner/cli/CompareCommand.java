@@ -86,7 +86,11 @@ final class CompareCommand implements Callable<Integer> {
                         .result();
         PrintWriter out = spec.commandLine().getOut();
         if (target.isPresent()) {
-            sheet(target.get(), SideBySide.of(compared, rebuild.effects(), units.chosen(new FolderOption())), before, after);
+            sheet(
+                    target.get(),
+                    SideBySide.of(compared, rebuild.effects(), units.chosen(new FolderOption())),
+                    before,
+                    after);
         } else if (json) {
             out.println(ComparisonJson.write(compared, rebuild));
         } else {

@@ -69,8 +69,7 @@ public final class ChangeSvg {
     }
 
     /** The picture for a page. */
-    static View.Picture picture(
-            String title, DrawingChange change, HousePen pen) {
+    static View.Picture picture(String title, DrawingChange change, HousePen pen) {
         String says = String.join(". ", says(change)) + ".";
         HouseSvg.Drawn drawn = draw(change, pen);
         String attributes = "class=\"lc-drawing lc-change\" font-family=\"system-ui, sans-serif\"";
@@ -92,7 +91,9 @@ public final class ChangeSvg {
         Bounds flue = after.house().flue().pipe();
         svg.box(box(flue), 0, new Look("lc-iron-stroke", "iron", 0.4 * stroke));
         svg.line(
-                List.of(new double[] {0, y(0)}, new double[] {x(frame.rightM()) + pen.size().margin(), y(0)}),
+                List.of(
+                        new double[] {0, y(0)},
+                        new double[] {x(frame.rightM()) + pen.size().margin(), y(0)}),
                 new Look("lc-ink-stroke", "ink", 0.4 * stroke),
                 "");
         // What goes lies over what comes: where both run alike, dashes and crosses are seen on the thick line.
@@ -215,8 +216,8 @@ public final class ChangeSvg {
     /** A piece of its line, and in words what it is and which things are such. @return where it ends, downward */
     private double legend(Fate fate, double top) {
         double left = pen.size().margin();
-        List<double[]> sample = List.of(
-                new double[] {left, top - letters / 3}, new double[] {left + 3.4 * letters, top - letters / 3});
+        List<double[]> sample =
+                List.of(new double[] {left, top - letters / 3}, new double[] {left + 3.4 * letters, top - letters / 3});
         svg.line(sample, look(fate), dashes(fate));
         if (fate == Fate.CUT_OUT) {
             crosses(sample);

@@ -59,8 +59,7 @@ final class LoopSvg {
                         run.pipe().mark() + " " + run.pipe().name(),
                         DrawingWords.leads(run).isEmpty() ? "yours to choose" : DrawingWords.leads(run)))
                 .toList();
-        String says = "The house seen from above, to scale. "
-                + String.join("; ", DrawingWords.plan(plan, speak)) + ".";
+        String says = "The house seen from above, to scale. " + String.join("; ", DrawingWords.plan(plan, speak)) + ".";
         String attributes = "class=\"lc-drawing lc-plan\" font-family=\"system-ui, sans-serif\"";
         return new View.Picture(
                 title,
@@ -88,7 +87,12 @@ final class LoopSvg {
                 MOST_PER_M, Math.min(WIDE / (frame.rightM() - frame.leftM()), HIGH / (frame.topM() - frame.bottomM())));
         String metre = speak.apply(Measure.rounded(1, MeasureKind.LENGTH_M, 0));
         return new HousePen(
-                new HousePen.Size(perM, 20, 6, LETTERS), speak, false, Map.of(), new HousePen.Bar(1, metre), HousePen.Views.SIDE);
+                new HousePen.Size(perM, 20, 6, LETTERS),
+                speak,
+                false,
+                Map.of(),
+                new HousePen.Bar(1, metre),
+                HousePen.Views.SIDE);
     }
 
     private static String says(Scene scene, Function<Measure, String> speak) {

@@ -79,7 +79,10 @@ final class PlanSvg {
 
     /** Draws it. @return where it ends, downward */
     double draw() {
-        write(pen.views() == HousePen.Views.SIDE ? "seen from above" : "seen from above, to the same scale", new At(left, top - 0.6 * letters, "start"), letters);
+        write(
+                pen.views() == HousePen.Views.SIDE ? "seen from above" : "seen from above, to the same scale",
+                new At(left, top - 0.6 * letters, "start"),
+                letters);
         frame();
         tank();
         plan.panes().ifPresent(this::panes);
@@ -164,10 +167,9 @@ final class PlanSvg {
         double dy = (to[1] - from[1]) / length * 1.6 * stroke;
         svg.line(List.of(from, to), look, "");
         svg.line(
-                List.of(
-                        new double[] {to[0] - dx - dy / 2, to[1] - dy + dx / 2},
-                        to,
-                        new double[] {to[0] - dx + dy / 2, to[1] - dy - dx / 2}),
+                List.of(new double[] {to[0] - dx - dy / 2, to[1] - dy + dx / 2}, to, new double[] {
+                    to[0] - dx + dy / 2, to[1] - dy - dx / 2
+                }),
                 look,
                 "stroke-linejoin=\"round\"");
     }
@@ -178,10 +180,8 @@ final class PlanSvg {
             PlanRun run = plan.runs().get(i);
             int index = i;
             if (!run.upright()) {
-                water.pipe(
-                        run.pipe(),
-                        at(run.pipe().points()),
-                        currents.map(all -> all.pipes().get(index)));
+                water.pipe(run.pipe(), at(run.pipe().points()), currents.map(all -> all.pipes()
+                        .get(index)));
             }
         }
         for (PlanRun run : plan.runs()) {
@@ -277,7 +277,9 @@ final class PlanSvg {
                 }
                 svg.ring(at.x(), at.y(), radius, 0.3 * stroke, run.pipe().name());
                 svg.words(
-                        new At(at.x(), at.y() + 0.22 * letters, "middle"), run.pipe().mark(), 0.62 * letters);
+                        new At(at.x(), at.y() + 0.22 * letters, "middle"),
+                        run.pipe().mark(),
+                        0.62 * letters);
             });
             if (found.isEmpty()) {
                 listed.add(run.pipe().mark());

@@ -75,7 +75,8 @@ class PlanSvgTest {
                     wordsStandApart(drawn, design.name());
                     for (Drawing.PlanRun run : drawing.plan().runs()) {
                         assertTrue(
-                                drawn.content().matches("(?s).*[> ]" + run.pipe().mark() + "[<, ].*"),
+                                drawn.content()
+                                        .matches("(?s).*[> ]" + run.pipe().mark() + "[<, ].*"),
                                 run.pipe().mark() + drawn.content());
                     }
                     assertEquals(
