@@ -30,7 +30,9 @@ final class BuildMaker {
         return new BuildSheet(
                 design,
                 sheet,
-                reasons.isEmpty() && sheet.grounds().own(),
+                reasons.isEmpty()
+                        && sheet.grounds().own()
+                        && sheet.verdict().open().isEmpty(),
                 verdict(sheet, runs),
                 reasons,
                 FigureMaker.of(sheet),
@@ -49,6 +51,9 @@ final class BuildMaker {
     private static MeasuredText verdict(Sheet sheet, boolean runs) {
         if (sheet.verdict().dangerous()) {
             return SENTENCES.say(runs ? "verdict.dangers-known" : "verdict.no-heat-carried");
+        }
+        if (!sheet.verdict().open().isEmpty()) {
+            return SENTENCES.say("verdict.half");
         }
         if (!sheet.grounds().own()) {
             return SENTENCES.say(

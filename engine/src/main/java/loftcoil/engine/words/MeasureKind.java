@@ -121,8 +121,17 @@ public enum MeasureKind {
         this.us = us;
     }
 
-    /** The kind whose metric unit is written so, the first of them; empty where there is none, or no unit. */
+    /** How a unit says that its number is the difference of two temperatures: 10 °C apart are 18 °F, and not 50 °F. */
+    static final String APART = "°C apart";
+
+    /**
+     * The kind whose metric unit is written so, the first of them; empty where there is none, or no unit. A number in °C is a
+     * temperature; the difference of two is written in {@code °C apart}.
+     */
     public static Optional<MeasureKind> ofUnit(String unit) {
+        if (unit.equals(APART)) {
+            return Optional.of(TEMP_DIFF_C);
+        }
         return unit.isEmpty()
                 ? Optional.empty()
                 : Stream.of(values()).filter(kind -> kind.unit.equals(unit)).findFirst();

@@ -85,13 +85,11 @@ final class BuildCommand implements Callable<Integer> {
                 .println(
                         "Working out the build sheet; that takes some seconds. Ctrl+C stops it, and nothing is written then.");
         spec.commandLine().getErr().flush();
+        SearchProgress progress = new SearchProgress(spec.commandLine().getErr());
         BuildSheet sheet = BuildSheet.of(
-                Sheet.whole(DesignFile.read(folder.design(file)), Sheet.USUAL_TANK_C),
+                Sheet.whole(DesignFile.read(folder.design(file)), Sheet.USUAL_TANK_C, progress),
                 file == null ? surveyed(folder.path()) : Headings.UNKNOWN);
-        Optional<Clears> found = clears
-                ? Optional.of(ClearSearch.of(
-                        sheet.design(), new SearchProgress(spec.commandLine().getErr())))
-                : Optional.empty();
+        Optional<Clears> found = clears ? Optional.of(ClearSearch.of(sheet.design(), progress)) : Optional.empty();
         target.write(
                 () -> HandoutHtml.buildSheet(sheet, found, setting),
                 () -> HandoutHtml.buildSheetPdf(sheet, found, setting));

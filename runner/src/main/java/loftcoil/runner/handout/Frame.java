@@ -20,6 +20,11 @@ record Frame(String title, String about, Head head, Paper paper) {
     /** Top of each printed page. */
     record Head(String left, String right) {}
 
+    /** The same on another paper. */
+    Frame on(Paper other) {
+        return new Frame(title, about, head, other);
+    }
+
     /** For a browser: for the screen, light and dark, and for its printer. */
     String forBrowser(String body) {
         return page(body, Colours.sheet() + Colours.drawing() + style("paper.css") + style("screen.css"));

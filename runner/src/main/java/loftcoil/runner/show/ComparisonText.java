@@ -37,6 +37,10 @@ public final class ComparisonText {
         lines.add("Before: " + both.beforeWords());
         lines.add("After: " + both.afterWords());
         lines.addAll(SafetyText.top(both.safety()));
+        if (!both.noYear().isEmpty()) {
+            lines.add("");
+            lines.add(both.noYear());
+        }
         lines.add("");
         lines.add("Before and after in one frame");
         lines.addAll(both.plainChange());

@@ -21,6 +21,14 @@ public final class HouseText {
     private static final int HOUSE = 46;
     private static final int HIGHEST = 34;
     private static final double TALL = 2;
+    /** Smaller than this it is no drawing. */
+    private static final int LEAST_COLUMNS = 20;
+
+    private static final int LEAST_ROWS = 12;
+    /** Rows for what the signs mean, and for the prompt. */
+    private static final int BELOW = 5;
+
+    private static final String BETWEEN = "  ";
 
     /** Which way an arrow to the north points, each an eighth of a turn further to the right. */
     private static final List<String> PAPER = List.of(
@@ -38,12 +46,12 @@ public final class HouseText {
     private final double perM;
     private final char[][] signs;
 
-    private HouseText(Drawing drawing, Bounds bounds) {
+    private HouseText(Drawing drawing, Bounds bounds, int widest, int highest) {
         this.drawing = drawing;
         this.bounds = bounds;
         double wideM = bounds.rightM() - bounds.leftM();
         double highM = bounds.topM() - bounds.bottomM();
-        this.perM = Math.min((HOUSE - 1) / wideM, (HIGHEST - 1) * TALL / highM);
+        this.perM = Math.min((widest - 1) / wideM, (highest - 1) * TALL / highM);
         this.signs = new char[(int) Math.ceil(highM * perM / TALL) + 1][(int) Math.ceil(wideM * perM) + 1];
         for (char[] row : signs) {
             Arrays.fill(row, ' ');
@@ -56,7 +64,27 @@ public final class HouseText {
      * @param speak how a measure is written
      */
     public static List<String> of(Drawing drawing, Function<Measure, String> speak) {
-        return new HouseText(drawing, drawing.bounds()).lines(speak);
+        return new HouseText(drawing, drawing.bounds(), HOUSE, HIGHEST).lines(speak);
+    }
+
+    /**
+     * The drawing as lines that a screen can hold, with the words beside it.
+     *
+     * @param speak how a measure is written
+     * @param columns greatest length of a line, in characters
+     * @param rows of the screen; 0 where it has no end
+     */
+    public static List<String> of(Drawing drawing, Function<Measure, String> speak, int columns, int rows) {
+        int words = DrawingWords.levelsDown(drawing).stream()
+                .mapToInt(level -> label(level, speak).length() + BETWEEN.length())
+                .max()
+                .orElse(0);
+        int widest = Math.max(LEAST_COLUMNS, Math.min(HOUSE, columns - words));
+        return new HouseText(drawing, drawing.bounds(), widest, highest(rows)).lines(speak);
+    }
+
+    private static int highest(int rows) {
+        return rows <= 0 ? HIGHEST : Math.max(LEAST_ROWS, Math.min(HIGHEST, rows - BELOW));
     }
 
     /**
@@ -65,7 +93,13 @@ public final class HouseText {
      * @param speak how a measure is written
      */
     public static List<String> plan(Drawing drawing, Function<Measure, String> speak) {
-        return new HouseText(drawing, drawing.plan().walls()).planned(speak);
+        return new HouseText(drawing, drawing.plan().walls(), HOUSE, HIGHEST).planned(speak);
+    }
+
+    /** The same as lines that a screen can hold; as {@link #of(Drawing, Function, int, int)}. */
+    public static List<String> plan(Drawing drawing, Function<Measure, String> speak, int columns, int rows) {
+        int widest = Math.max(LEAST_COLUMNS, Math.min(HOUSE, columns));
+        return new HouseText(drawing, drawing.plan().walls(), widest, highest(rows)).planned(speak);
     }
 
     private List<String> planned(Function<Measure, String> speak) {
@@ -98,7 +132,7 @@ public final class HouseText {
 
     /** A rebuild in one frame, in signs, and in words below: k what is kept, x what is cut out, + what is added. */
     public static List<String> change(DrawingChange change) {
-        HouseText text = new HouseText(change.after(), ChangeSvg.frame(change));
+        HouseText text = new HouseText(change.after(), ChangeSvg.frame(change), HOUSE, HIGHEST);
         text.draw(change.after().house().frame(), '.');
         text.box(change.after().house().heater(), '#');
         for (DrawingChange.Item item : change.items()) {
@@ -178,15 +212,19 @@ public final class HouseText {
             String label = "";
             if (next < down.size() && Math.round(rows.get(next)) <= row) {
                 Drawing.Level level = down.get(next);
-                label = speak.apply(Measure.rounded(level.heightM(), MeasureKind.LENGTH_M, 2)) + " " + level.label();
+                label = label(level, speak);
                 next++;
             }
             String padded = house + " ".repeat(Math.max(0, signs[0].length - house.length()));
-            lines.add((label.isEmpty() ? padded : padded + "  " + label).stripTrailing());
+            lines.add((label.isEmpty() ? padded : padded + BETWEEN + label).stripTrailing());
         }
         lines.add(
-                "c cold, h hot, f coil in the fire, t taps, o ports, ~ waterline, % panes; to scale, but walls and roof are a frame");
+                "c cold, h hot, f coil in the fire, t taps, o ports, ~ waterline, % panes; to scale, walls and roof as a frame");
         return lines;
+    }
+
+    private static String label(Drawing.Level level, Function<Measure, String> speak) {
+        return speak.apply(Measure.rounded(level.heightM(), MeasureKind.LENGTH_M, 2)) + " " + level.label();
     }
 
     private void box(Bounds of, char sign) {
