@@ -56,6 +56,8 @@ class SentencesOfBuildTest {
     /** With {@link #STEADY} they walk every branch of every maker. */
     private static final List<Design> WITH_YEAR = List.of(
             Example.orchardBothy(),
+            SafeBothy.design(),
+            SafeBothy.design().borrowed(),
             SafeBothy.edited(
                     List.of("/window/shutter", "{\"resistanceM2KPerW\": 1.1, \"shutFromH\": 18, \"shutForH\": 13}")),
             SafeBothy.edited(List.of("/coil/heatKW", "null", "/coil/lengthM", "2.2")));
