@@ -44,7 +44,8 @@ final class BuildMaker {
                 FillingMaker.of(design),
                 runs ? Optional.of(FirstHourMaker.of(design)) : Optional.empty(),
                 UpkeepMaker.of(design),
-                LogMaker.of(design));
+                LogMaker.of(design),
+                SettleMaker.of(design, headings));
     }
 
     private static MeasuredText verdict(Sheet sheet, boolean runs) {

@@ -30,6 +30,7 @@ import loftcoil.engine.words.MeasuredText;
  * @param firstHour what to expect in the first hour; empty where the loop stands still or boils
  * @param upkeep what to look after
  * @param logs forms to fill in
+ * @param toSettle what the design cannot say and the builder settles on the spot
  */
 public record BuildSheet(
         Design design,
@@ -46,13 +47,15 @@ public record BuildSheet(
         Filling filling,
         Optional<FirstHour> firstHour,
         Upkeep upkeep,
-        List<LogForm> logs) {
+        List<LogForm> logs,
+        List<MeasuredText> toSettle) {
 
     /** Keeps copies of the lists. */
     public BuildSheet {
         reasons = List.copyOf(reasons);
         figures = List.copyOf(figures);
         logs = List.copyOf(logs);
+        toSettle = List.copyOf(toSettle);
     }
 
     /**

@@ -70,7 +70,7 @@ final class HousePlan {
         List<PlanRun> cold = surveyed ? walkedBack(asideM) : drawn(Role.COLD, -asideM);
         Point hotEnd = hot.get(hot.size() - 1).pipe().end();
         Point coldStart = cold.get(0).pipe().start();
-        Point middle = middle(hot, hotEnd);
+        Point middle = middle(hot, new Point(hotEnd.xM(), hotEnd.yM() - asideM));
         List<PlanRun> runs = new ArrayList<>(cold);
         runs.add(coil(asideM));
         runs.addAll(hot);
@@ -130,7 +130,9 @@ final class HousePlan {
         List<Line> lines =
                 seen.pipes().stream().filter(line -> line.role() == role).toList();
         Point at = new Point(startX, startY);
-        double towards = rightDeg.orElse(0);
+        // A pipe of which nobody took any direction leads as in elevation: the hot one away from the coil, the cold one
+        // back.
+        double towards = rightDeg.orElse(0) + (role == Role.COLD ? 180 : 0);
         for (int i = 0; i < legs.size(); i++) {
             Leg leg = legs.get(i);
             towards = headings.of(leg).orElse(towards);
@@ -166,8 +168,8 @@ final class HousePlan {
         return new PlanRun(with(coil, points), OptionalDouble.empty());
     }
 
-    /** Middle of the tank: where the elevation has it, or beyond the end of a surveyed hot pipe. */
-    private Point middle(List<PlanRun> hot, Point hotEnd) {
+    /** Middle of the tank: where the elevation has it, or beyond the end of a surveyed hot pipe, midway between both ports. */
+    private Point middle(List<PlanRun> hot, Point between) {
         if (!surveyed) {
             return new Point(seen.box().leftM() + seen.box().widthM() / 2, 0);
         }
@@ -181,7 +183,7 @@ final class HousePlan {
             }
         }
         double inM = toWallM(way);
-        return new Point(hotEnd.xM() + way.xM() * inM, hotEnd.yM() + way.yM() * inM);
+        return new Point(between.xM() + way.xM() * inM, between.yM() + way.yM() * inM);
     }
 
     private boolean round() {

@@ -13,7 +13,7 @@ import loftcoil.engine.fault.RefusedException;
  * Whole designs as self-builders might make them. Half are drawn wide, good and bad by chance in everything; half are drawn by somebody
  * who has read how it is done, and still may go wrong in the sizes.
  */
-final class RandomDesigns {
+public final class RandomDesigns {
 
     private static final List<String> ANY_TUBE =
             List.of("EN1057 15x1.0", "EN1057 18x1.0", "EN1057 22x0.9", "EN1057 28x1.5", "EN1057 35x1.5");
@@ -28,7 +28,7 @@ final class RandomDesigns {
     }
 
     /** The first designs after a seed that can be computed. */
-    static List<Design> some(int count, long seed) {
+    public static List<Design> some(int count, long seed) {
         Random random = new Random(seed);
         List<Design> designs = new ArrayList<>();
         while (designs.size() < count) {

@@ -11,13 +11,13 @@ import loftcoil.engine.words.Units;
  */
 record DrawingScale(double denominator, String words) {
 
-    private static final int[] METRIC = {5, 10, 20, 25, 50, 100, 200, 500};
+    private static final int[] METRIC = {5, 10, 20, 25, 50, 75, 100, 200, 500};
     /** Architect's scales, as inches on paper for each foot. */
     private static final String[] US_NAMES = {
-        "3 in", "1-1/2 in", "1 in", "3/4 in", "1/2 in", "1/4 in", "1/8 in", "1/16 in"
+        "3 in", "1-1/2 in", "1 in", "3/4 in", "1/2 in", "3/8 in", "1/4 in", "3/16 in", "1/8 in", "1/16 in"
     };
 
-    private static final int[] US = {4, 8, 12, 16, 24, 48, 96, 192};
+    private static final int[] US = {4, 8, 12, 16, 24, 32, 48, 64, 96, 192};
     private static final double MM_PER_M = 1000;
 
     /**

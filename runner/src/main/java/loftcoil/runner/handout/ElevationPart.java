@@ -26,7 +26,7 @@ final class ElevationPart {
     private static final double SIDES_MM = 20;
 
     /** Left for head, heading and caption, mm. */
-    private static final double ABOVE_AND_BELOW_MM = 108;
+    private static final double ABOVE_AND_BELOW_MM = 150;
 
     /** So many times as high as long is upright to the eye. */
     private static final double UPRIGHT = 30;

@@ -43,7 +43,7 @@ final class ElevationSvg {
 
     /** The house from above as an SVG element, to the same scale, its left edge that of the elevation. */
     static String plan(Drawing drawing, Optional<Currents> currents, MeasureText measures, DrawingScale scale) {
-        HouseSvg.Drawn drawn = HouseSvg.plan(drawing, currents, pen(drawing, Map.of(), measures, scale));
+        HouseSvg.Drawn drawn = HouseSvg.plan(drawing, currents, pen(drawing, Map.of("", List.of()), measures, scale));
         String says = "Scale " + scale.words() + ". "
                 + String.join("; ", DrawingWords.plan(drawing.plan(), measures::of)) + ".";
         return HouseSvg.picture(drawn, sized(drawn), "The house from above, to scale", says) + "\n";

@@ -48,7 +48,7 @@ record Frame(String title, String about, Head head, Paper paper) {
     }
 
     private String pageRules() {
-        return "@page { size: " + paper.css() + " portrait; margin: 13mm 10mm 11mm 10mm;\n"
+        return "@page { size: " + paper.css() + " portrait; margin: 12mm 10mm 10mm 10mm;\n"
                 + box("top-left", "bottom", cssText(head.left()))
                 + box("top-right", "bottom", cssText(head.right()))
                 + box("bottom-left", "top", "\"Loftcoil\"")

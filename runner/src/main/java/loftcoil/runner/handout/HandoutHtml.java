@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
+import loftcoil.runner.show.Html;
 
 /** The build sheet as a file of its own: HTML for screen and printer, or PDF. */
 public final class HandoutHtml {
@@ -46,11 +47,22 @@ public final class HandoutHtml {
                 + CutsPart.of(sheet.cuts(), measures)
                 + FixingsPart.of(sheet.fixings(), measures)
                 + LoadsPart.of(sheet, measures)
+                + settle(sheet, measures)
                 + FillingPart.of(sheet, measures)
                 + FirstHourPart.of(sheet, measures)
                 + UpkeepPart.of(sheet, measures)
                 + LogsPart.of(sheet.logs(), measures)
                 + ConductPart.of(sheet, measures);
+    }
+
+    /** What would still have to be asked with this sheet alone in the hand. */
+    private static String settle(BuildSheet sheet, MeasureText measures) {
+        return Html.element("h3", "Still to be settled on the spot")
+                + Html.two(
+                        "steps notes",
+                        sheet.toSettle().stream()
+                                .map(words -> Html.TICK + " " + Prose.inline(measures.words(words)))
+                                .toList());
     }
 
     static String day(SheetSetting setting) {

@@ -46,7 +46,12 @@ public final class RebuildSheet {
 
     private String body(Design before, Design after) {
         return Html.element("p", "kicker", "Rebuild")
-                + Html.element("h1", Html.text(before.name() + " → " + after.name()))
+                + Html.element(
+                        "h1",
+                        Html.text(
+                                before.name().equals(after.name())
+                                        ? after.name()
+                                        : before.name() + " → " + after.name()))
                 + Html.element(
                         "p",
                         "small",

@@ -90,7 +90,14 @@ public final class ChangeSvg {
         svg.box(box(after.house().heater()), stroke, new Look("lc-iron-stroke", "iron", 0.5 * stroke));
         Bounds flue = after.house().flue().pipe();
         svg.box(box(flue), 0, new Look("lc-iron-stroke", "iron", 0.4 * stroke));
-        for (Fate fate : Fate.values()) {
+        svg.line(
+                List.of(
+                        new double[] {0, y(0)},
+                        new double[] {x(frame.rightM()) + pen.size().margin(), y(0)}),
+                new Look("lc-ink-stroke", "ink", 0.4 * stroke),
+                "");
+        // What goes lies over what comes: where both run alike, dashes and crosses are seen on the thick line.
+        for (Fate fate : List.of(Fate.KEPT, Fate.ADDED, Fate.CUT_OUT)) {
             change.of(fate).forEach(this::item);
         }
         things();

@@ -10,7 +10,7 @@ public final class Html {
     /** A box to tick with a pen. */
     public static final String TICK = "<span class=\"tick\">\u00a0</span>";
 
-    private static final int LINES_A_RUN = 22;
+    private static final int LINES_A_RUN = 18;
     private static final double LETTERS_A_LINE = 66;
     private static final String NOTE = "<span class=\"note\">";
     private static final double NOTE_SIZE = 8.0 / 9;
@@ -64,6 +64,9 @@ public final class Html {
 
     /** As many to the left as make the taller of both columns least tall. */
     private static String run(String kind, List<String> insides, int lines) {
+        if (insides.size() == 1) {
+            return element("ul", kind, element("li", insides.get(0)));
+        }
         int left = 1;
         int tall = lines(insides.get(0));
         while (left < insides.size() && 2 * tall + lines(insides.get(left)) <= lines) {

@@ -28,6 +28,7 @@ final class LoopPanel {
         return new View.Design(
                 design.name(),
                 drawn(design, headings, units),
+                LoopSvg.plan("From above: " + design.name(), scene(design, headings, Optional.empty()), units::of),
                 figures(sheet, units),
                 sheet.loop().words(units),
                 SafetyWords.of(sheet.verdict(), sheet.grounds(), units));

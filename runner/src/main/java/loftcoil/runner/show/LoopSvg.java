@@ -47,6 +47,28 @@ final class LoopSvg {
                 rows);
     }
 
+    /** The picture of a house from above. */
+    static View.Picture plan(String title, Scene scene, Function<Measure, String> speak) {
+        Drawing.Plan plan = scene.drawing().plan();
+        Drawing.Bounds walls = plan.walls();
+        HousePen pen = pen(PlanSvg.asWideAs(plan, walls), speak);
+        HouseSvg.Drawn drawn = HouseSvg.plan(scene.drawing(), scene.currents(), pen);
+        List<List<String>> rows = plan.runs().stream()
+                .filter(run -> run.pipe().role() != Drawing.Role.COIL)
+                .map(run -> List.of(
+                        run.pipe().mark() + " " + run.pipe().name(),
+                        DrawingWords.leads(run).isEmpty() ? "yours to choose" : DrawingWords.leads(run)))
+                .toList();
+        String says = "The house seen from above, to scale. " + String.join("; ", DrawingWords.plan(plan, speak)) + ".";
+        String attributes = "class=\"lc-drawing lc-plan\" font-family=\"system-ui, sans-serif\"";
+        return new View.Picture(
+                title,
+                HouseSvg.picture(drawn, attributes, title, says),
+                says,
+                List.of("pipe", "leads, from above"),
+                rows);
+    }
+
     /** A rebuild in one frame. */
     static View.Picture change(String title, DrawingChange change, Function<Measure, String> speak) {
         return ChangeSvg.picture(title, change, pen(ChangeSvg.frame(change), speak));

@@ -34,6 +34,7 @@ final class PlanSvg {
     private final double stroke;
     private final double letters;
     private final Placed placed;
+    private final List<String> listed = new ArrayList<>();
     private double right;
 
     /**
@@ -48,7 +49,9 @@ final class PlanSvg {
         this.left = within.left();
         this.stroke = pen.size().stroke();
         this.letters = pen.size().letters();
-        this.leftM = asWideAs(plan, drawing.bounds()).leftM();
+        this.leftM = pen.views() == HousePen.Views.SIDE
+                ? plan.walls().leftM()
+                : asWideAs(plan, drawing.bounds()).leftM();
         this.top = within.top() + 1.9 * letters;
         this.right = x(plan.walls().rightM());
         double foot = y(plan.walls().bottomM());
@@ -76,7 +79,10 @@ final class PlanSvg {
 
     /** Draws it. @return where it ends, downward */
     double draw() {
-        write("seen from above, to the same scale", new At(left, top - 0.6 * letters, "start"), letters);
+        write(
+                pen.views() == HousePen.Views.SIDE ? "seen from above" : "seen from above, to the same scale",
+                new At(left, top - 0.6 * letters, "start"),
+                letters);
         frame();
         tank();
         plan.panes().ifPresent(this::panes);
@@ -87,7 +93,11 @@ final class PlanSvg {
         marks();
         names();
         double foot = y(plan.walls().bottomM());
-        for (String line : Lists.lines("", DrawingWords.plan(plan, pen.speak()), LINE)) {
+        List<String> said = new ArrayList<>(DrawingWords.plan(plan, pen.speak()));
+        if (!listed.isEmpty()) {
+            said.add("also there: " + String.join(", ", listed));
+        }
+        for (String line : Lists.lines("", said, LINE)) {
             foot += pen.size().lineApart();
             write(line, new At(left, foot, "start"), letters);
         }
@@ -247,7 +257,6 @@ final class PlanSvg {
         double radius = 0.66 * letters;
         List<PlanRun> all = new ArrayList<>(plan.runs());
         all.sort(Comparator.comparing(run -> run.pipe().role() != Drawing.Role.COIL));
-        List<String> noRoom = new ArrayList<>();
         for (PlanRun run : all) {
             List<double[]> line = at(run.pipe().points());
             List<At> places = new ArrayList<>();
@@ -273,13 +282,8 @@ final class PlanSvg {
                         0.62 * letters);
             });
             if (found.isEmpty()) {
-                noRoom.add(run.pipe().mark());
+                listed.add(run.pipe().mark());
             }
-        }
-        if (!noRoom.isEmpty()) {
-            name(
-                    "also there: " + String.join(", ", noRoom),
-                    new Point(plan.walls().leftM(), plan.walls().topM()));
         }
     }
 
@@ -324,6 +328,6 @@ final class PlanSvg {
         }
         placed.place(words, size, places)
                 .or(() -> placed.placeOver(words, size, places))
-                .ifPresent(found -> svg.words(found, words, size));
+                .ifPresentOrElse(found -> svg.words(found, words, size), () -> listed.add(words));
     }
 }

@@ -403,7 +403,8 @@ public final class View {
      * @param circulates in a few sentences: does it circulate
      * @param safety what its dangers come to, the year left open
      */
-    public record Design(String name, Picture picture, List<Figure> figures, String circulates, Safety safety) {}
+    public record Design(
+            String name, Picture picture, Picture plan, List<Figure> figures, String circulates, Safety safety) {}
 
     /**
      * A place in the course that was searched for.

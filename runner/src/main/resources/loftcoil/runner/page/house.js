@@ -2,6 +2,8 @@
 import * as api from './api.js';
 import { clear, el, say } from './dom.js';
 import { showBanner } from './banner.js';
+import { refreshLoop, watchLoop } from './loop.js';
+import { figure } from './picture.js';
 import { climateForm, habitsForm, placed, tapsTable, runTable } from './walked.js';
 
 const ORIGINS = { yours: 'yours', assumed: 'assumed', borrowed: 'borrowed' };
@@ -24,8 +26,16 @@ export async function showHouse(main, taken) {
       + 'know stays borrowed from the example, and every sheet says so. Each answer is kept at once; nothing has to fit until the end.'),
     el('p', { class: 'quiet' }, 'A blank form to print and carry about: ', el('a', { href: '/sheet/form/a4', download: true }, 'A4'), ' or ',
       el('a', { href: '/sheet/form/letter', download: true }, 'US Letter'), '.'),
-    view.design, view.standing, view.stations, foot(view), view.refused, view.said));
+    view.design, view.standing, view.stations, foot(view), view.refused, view.said, fromAbove()));
   draw(view, await api.survey());
+}
+
+/** The design from above, as it is taken over; its runs lead as the survey told them. */
+function fromAbove() {
+  const place = el('div', {});
+  watchLoop(place, (design) => place.replaceChildren(el('h2', {}, 'Your design from above'), figure(design.plan)));
+  refreshLoop();
+  return place;
 }
 
 function draw(view, house) {

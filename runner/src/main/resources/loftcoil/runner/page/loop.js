@@ -129,7 +129,7 @@ export async function showTried(lesson, step, value) {
 function large(design) {
   const close = el('button', { type: 'button', class: 'main', autofocus: true }, 'Close');
   const dialog = el('dialog', { class: 'large', 'aria-labelledby': 'large-title' },
-    el('h2', { id: 'large-title' }, design.name), figure(design.picture), el('p', {}, close));
+    el('h2', { id: 'large-title' }, design.name), figure(design.picture), figure(design.plan), el('p', {}, close));
   close.addEventListener('click', () => dialog.close());
   dialog.addEventListener('close', () => dialog.remove());
   document.body.append(dialog);

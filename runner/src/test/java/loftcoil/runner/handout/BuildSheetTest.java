@@ -71,6 +71,7 @@ class BuildSheetTest {
         byte[] pdf = pdf(paper, units);
         try (PDDocument document = Loader.loadPDF(pdf)) {
             assertTrue(document.getNumberOfPages() >= 8, "" + document.getNumberOfPages());
+            assertTrue(document.getNumberOfPages() <= 11, "" + document.getNumberOfPages());
             for (int i = 0; i < document.getNumberOfPages(); i++) {
                 PDRectangle box = document.getPage(i).getMediaBox();
                 assertEquals(widthMm * POINTS_PER_MM, box.getWidth(), 0.5);

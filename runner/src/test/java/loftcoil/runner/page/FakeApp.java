@@ -310,6 +310,7 @@ final class FakeApp implements LearnerApp {
         return new View.Design(
                 "Orchard bothy",
                 FakeDrawn.loop(tankBaseM),
+                FakeDrawn.loop(tankBaseM),
                 List.of(
                         new View.Figure("Flow", "1.31 L/min"), new View.Figure("Coil inlet", "40.0 °C"),
                         new View.Figure("Coil outlet", "72.6 °C"), new View.Figure("Tank base", tankBaseM + " m")),

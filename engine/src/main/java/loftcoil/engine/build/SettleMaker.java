@@ -1,0 +1,66 @@
+package loftcoil.engine.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Leg;
+import loftcoil.engine.sheet.Headings;
+import loftcoil.engine.tank.Box;
+import loftcoil.engine.tank.LyingCylinder;
+import loftcoil.engine.tank.TankShape;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasuredText;
+import loftcoil.engine.words.Sentences;
+
+/** What somebody who builds from this sheet alone would still have to ask, so that it is settled before the saw is in the tube. */
+final class SettleMaker {
+
+    private static final Sentences SENTENCES = Sentences.read(SettleMaker.class, "settle.properties");
+    private static final double ALONG_M = 0.01;
+
+    private SettleMaker() {}
+
+    static List<MeasuredText> of(Design design, Headings headings) {
+        List<MeasuredText> open = new ArrayList<>();
+        boolean unled = Stream.concat(design.hotLegs().stream(), design.coldLegs().stream())
+                .filter(leg -> leg.levelRunM() > ALONG_M)
+                .map((Leg leg) -> headings.of(leg))
+                .anyMatch(heading -> heading.isEmpty());
+        if (unled) {
+            open.add(SENTENCES.say("settle.leads"));
+        }
+        open.add(through(design));
+        open.add(SENTENCES.say("settle.ports"));
+        open.add(SENTENCES.say("settle.coil-ends"));
+        if (design.window().isPresent()) {
+            open.add(SENTENCES.say("settle.panes"));
+        }
+        open.add(SENTENCES.say("settle.ways"));
+        open.add(SENTENCES.say("settle.holds"));
+        if (!design.taps().isEmpty()) {
+            open.add(SENTENCES.say("settle.taps"));
+        }
+        return open;
+    }
+
+    private static MeasuredText through(Design design) {
+        TankShape shape = design.tank().shape();
+        double highM = design.tank().heightM();
+        double wideM = shape.frontM();
+        double deepM = wideM;
+        if (shape instanceof LyingCylinder) {
+            deepM = highM;
+        } else if (shape instanceof Box box) {
+            deepM = box.widthM();
+        }
+        return SENTENCES.say(
+                "settle.through",
+                "wide",
+                Measure.metres(wideM),
+                "deep",
+                Measure.metres(deepM),
+                "high",
+                Measure.metres(highM));
+    }
+}
