@@ -8,10 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
-import java.util.Set;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
 import org.junit.jupiter.api.Test;
@@ -284,7 +284,8 @@ class ChangesTest {
             stretched += moved.isEmpty() ? 0 : 1;
         }
         assertTrue(stretched > 10, "only " + stretched + " changes move something else");
-        String higher = Differences.moved(bothy, Changes.apply(bothy, "tank.baseM", "2.7"), List.of("tank.baseM")).toString();
+        String higher = Differences.moved(bothy, Changes.apply(bothy, "tank.baseM", "2.7"), List.of("tank.baseM"))
+                .toString();
         assertTrue(higher.contains("Rise of the leg") && higher.contains("Length of the leg"), higher);
     }
 }

@@ -11,6 +11,7 @@ export async function showHouse(main, taken) {
   const view = {
     main, taken, house: null, pending: new Map(), rows: new Map(), telling: Promise.resolve(),
     design: el('p', { class: 'quiet' }),
+    such: el('span', {}),
     standing: el('div', { class: 'standing', role: 'status' }),
     stations: el('div', {}),
     said: el('div', { role: 'status' }),
@@ -19,7 +20,7 @@ export async function showHouse(main, taken) {
   view.ask = (work, places) => ask(view, work, places);
   clear(main).append(el('article', { class: 'house' },
     el('h1', {}, 'Your house'),
-    el('p', {}, 'Walk round your own house with a tape and tell what you find. Any unit will do: 2.2 m, 7 ft 4, 1 in 50. What you do not '
+    el('p', {}, 'Walk round your own house with a tape and tell what you find. Any unit will do: ', view.such, '. What you do not '
       + 'know stays borrowed from the example, and every sheet says so. Each answer is kept at once; nothing has to fit until the end.'),
     el('p', { class: 'quiet' }, 'A form on paper to carry about: ', el('code', {}, 'measure --paper form.pdf'), ' in a terminal.'),
     view.design, view.standing, view.stations, foot(view), view.refused, view.said));
@@ -28,6 +29,7 @@ export async function showHouse(main, taken) {
 
 function draw(view, house) {
   view.house = house;
+  view.such.textContent = house.such.lengths;
   view.design.textContent = `This is the survey of the design “${house.design}”, which is taken up. Each design has one of its own.`;
   if (view.dwellings.children.length === 1) {
     view.dwellings.append(...house.dwellings.map((dwelling) => el('option', { value: dwelling.code }, dwelling.label)));

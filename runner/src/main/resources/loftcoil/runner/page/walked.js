@@ -37,16 +37,17 @@ export function runTable(view, run) {
       ...(now.moved.length ? [el('ul', { class: 'mends' }, ...now.moved.map((moved) => el('li', {}, moved)))] : []),
       ...(now.mends.length ? [el('p', {}, 'What may be wrong:'), el('ul', { class: 'mends' }, ...now.mends.map((mend) => el('li', {}, mend)))] : []));
   };
-  const table = lines(`run-${run.code}`, PIECE, run.pieces, 'Another piece', (rows) => {
-    const pieces = rows.filter((row) => row.length.trim());
+  const pieces = PIECE.map((column) => (column.name === 'slope' ? { ...column, words: view.house.such.slopeHead } : column));
+  const table = lines(`run-${run.code}`, pieces, run.pieces, 'Another piece', (rows) => {
+    const told = rows.filter((row) => row.length.trim());
     trouble.replaceChildren();
     const waiting = rows.findIndex((row) => !row.length.trim() && row.name.trim());
     if (waiting >= 0) trouble.replaceChildren(el('p', { class: 'quiet' }, `Line ${waiting + 1} counts as soon as it has a length.`));
-    return view.ask(() => api.surveyWalk(run.code, pieces), (told) => refused(trouble, told));
+    return view.ask(() => api.surveyWalk(run.code, told), (faults) => refused(trouble, faults));
   });
   view.rows.set(`run-${run.code}`, { update: showClosing });
   showClosing(run);
-  return el('div', {}, el('p', { class: 'quiet' }, 'Turns, for a piece that leads along: left, right, straight, or a compass direction such as 90 or SE. Where it runs: room, loft, flue, outdoors, or a temperature. Blank: as the piece before.'),
+  return el('div', {}, el('p', { class: 'quiet' }, `Turns, for a piece that leads along: left, right, straight, or a compass direction such as 90 or SE. How much higher its far end is: such as ${view.house.such.slopes}. Where it runs: room, loft, flue, outdoors, or a temperature. Blank: as the piece before.`),
     table, closing, trouble);
 }
 
