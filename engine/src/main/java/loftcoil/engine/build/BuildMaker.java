@@ -6,6 +6,7 @@ import loftcoil.engine.caution.Caution;
 import loftcoil.engine.caution.Severity;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.sheet.Headings;
 import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.words.Measure;
@@ -20,12 +21,12 @@ final class BuildMaker {
 
     private BuildMaker() {}
 
-    static BuildSheet of(Sheet sheet) {
+    static BuildSheet of(Sheet sheet, Headings headings) {
         Design design = sheet.design();
         List<MeasuredText> reasons = reasons(sheet.verdict());
         boolean runs = sheet.loop().circulates();
         CutList cuts = CutMaker.of(design);
-        Fixings fixings = FixingsMaker.of(design);
+        Fixings fixings = FixingsMaker.of(design, headings);
         return new BuildSheet(
                 design,
                 sheet,
@@ -35,7 +36,7 @@ final class BuildMaker {
                 verdict(sheet, runs),
                 reasons,
                 FigureMaker.of(sheet),
-                Drawing.of(design),
+                Drawing.of(design, headings),
                 PartsMaker.of(design, cuts, fixings),
                 cuts,
                 fixings,

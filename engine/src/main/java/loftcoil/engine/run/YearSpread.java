@@ -54,7 +54,8 @@ public record YearSpread(YearRun mid, Optional<YearRun> low, Optional<YearRun> h
         CoilHeating heating = Heatings.of(design);
         SystemPlan plan = SystemPlan.of(design, pace, heating);
         YearMarch mid = pace.equals(Pace.ROUGH) ? YearMarch.of(plan) : YearRun.march(design, pace, watch);
-        Optional<DullWeek> dull = DullWeek.worst(plan, mid);
+        // A dull week is never a danger: a guess at dangers goes without.
+        Optional<DullWeek> dull = pace.equals(Pace.ROUGH) ? Optional.empty() : DullWeek.worst(plan, mid);
         LowMidHigh heat = design.coilHeatW(CoilHeating.USUAL_FLOW_KG_PER_S, USUAL_INLET_C);
         if (!(heat.low() < heat.high() && heat.mid() > 0)) {
             watch.pass(Watch.Stage.WEEKS, 0, 1);

@@ -2,8 +2,11 @@ package loftcoil.runner.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import loftcoil.engine.design.Design;
@@ -11,10 +14,14 @@ import loftcoil.engine.study.Comparison;
 import loftcoil.engine.study.NamedValue;
 import loftcoil.engine.study.Rebuild;
 import loftcoil.engine.words.Units;
+import loftcoil.runner.handout.RebuildSheet;
+import loftcoil.runner.handout.SheetSetting;
 import loftcoil.runner.show.ComparisonJson;
 import loftcoil.runner.show.ComparisonText;
+import loftcoil.runner.show.RebuildView;
 import loftcoil.runner.show.SideBySide;
 import loftcoil.runner.terminal.Wrap;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -54,6 +61,15 @@ final class CompareCommand implements Callable<Integer> {
     @Option(names = "--no-year", description = "leave out the year, which takes a second or more for each change")
     private boolean noYear;
 
+    @Option(
+            names = "--to",
+            paramLabel = "FILE",
+            description = "write it as a sheet, .html or .pdf, both houses in one frame; one that is there is replaced")
+    private @Nullable Path to;
+
+    @Mixin
+    private PaperOption paper = new PaperOption();
+
     @Mixin
     private UnitsOption units = new UnitsOption();
 
@@ -62,6 +78,7 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        Optional<TargetFile> target = Optional.ofNullable(to).map(TargetFile::of);
         Design before = DesignFile.read(oldFile);
         Design after = DesignFile.read(newFile);
         Units told = units.chosen(new FolderOption());
@@ -77,7 +94,9 @@ final class CompareCommand implements Callable<Integer> {
                         .result()
                 : Rebuild.of(before, changes);
         PrintWriter out = spec.commandLine().getOut();
-        if (json) {
+        if (target.isPresent()) {
+            sheet(target.get(), SideBySide.of(compared, rebuild.effects(), told), before, after);
+        } else if (json) {
             out.println(ComparisonJson.write(compared, rebuild, whyNot));
         } else {
             List<String> lines = new ArrayList<>(
@@ -93,5 +112,14 @@ final class CompareCommand implements Callable<Integer> {
         }
         out.flush();
         return Refusals.FINE;
+    }
+
+    private void sheet(TargetFile target, RebuildView.SideBySide both, Design before, Design after) {
+        SheetSetting setting = new SheetSetting(
+                paper.chosen(), units.chosen(new FolderOption()), LocalDate.now(ZoneId.systemDefault()));
+        target.write(
+                () -> RebuildSheet.html(before, after, both, setting),
+                () -> RebuildSheet.pdf(before, after, both, setting));
+        spec.commandLine().getOut().println("The rebuild of '" + after.name() + "' is in " + target.path());
     }
 }

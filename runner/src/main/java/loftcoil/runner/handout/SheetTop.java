@@ -126,12 +126,11 @@ final class SheetTop {
         return Html.section(
                 "asks",
                 "Not said in the design, and to be settled before you build",
-                Html.element(
-                        "ul",
+                Html.two(
                         "steps",
                         sheet.asks().stream()
-                                .map(ask -> Html.element("li", Html.TICK + " " + inline(ask.words())))
-                                .collect(Collectors.joining())));
+                                .map(ask -> Html.TICK + " " + inline(ask.words()))
+                                .toList()));
     }
 
     private String inline(MeasuredText words) {

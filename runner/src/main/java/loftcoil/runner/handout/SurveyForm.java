@@ -3,7 +3,6 @@ package loftcoil.runner.handout;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loftcoil.engine.design.DesignField;
@@ -13,7 +12,6 @@ import loftcoil.engine.survey.Station;
 import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.Units;
 import loftcoil.runner.show.Html;
-import loftcoil.runner.show.SurveyView;
 
 /** The survey of a house as a form to carry about with a tape: every station, every question, blank lines for pipes and taps. */
 public final class SurveyForm {
@@ -68,9 +66,7 @@ public final class SurveyForm {
                                         "no.",
                                         "up, down, along",
                                         "length",
-                                        SurveyView.Such.in(measures.units())
-                                                .slopeHead()
-                                                .toLowerCase(Locale.ROOT),
+                                        "climbs or falls",
                                         "turns",
                                         "90°",
                                         "45°",

@@ -26,7 +26,9 @@ public interface BuildSheetPrinter {
         /** The sheet on paper. */
         PDF("application/pdf"),
         /** The shopping list with a column for prices. */
-        CSV("text/csv; charset=utf-8");
+        CSV("text/csv; charset=utf-8"),
+        /** The survey of a house as a blank form to carry about, on paper. */
+        FORM("application/pdf");
 
         private final String mediaType;
 

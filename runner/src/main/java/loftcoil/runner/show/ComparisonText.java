@@ -41,6 +41,9 @@ public final class ComparisonText {
             lines.add("");
             lines.add(both.noYear());
         }
+        lines.add("");
+        lines.add("Before and after in one frame");
+        lines.addAll(both.plainChange());
         differences(both.differences());
         both.groups().stream()
                 .filter(group -> group.changed() > 0)

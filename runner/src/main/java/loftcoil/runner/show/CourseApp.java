@@ -1,5 +1,6 @@
 package loftcoil.runner.show;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -192,8 +193,12 @@ public final class CourseApp implements LearnerApp {
     }
 
     @Override
-    public List<String> plainDrawing() {
-        return HouseText.of(Drawing.of(store.design(), headings()), store.units()::of);
+    public List<String> plainDrawing(int columns, int rows) {
+        Drawing drawing = Drawing.of(store.design(), headings());
+        List<String> lines = new ArrayList<>(HouseText.of(drawing, store.units()::of, columns, rows));
+        lines.add("");
+        lines.addAll(HouseText.plan(drawing, store.units()::of, columns, rows));
+        return lines;
     }
 
     @Override

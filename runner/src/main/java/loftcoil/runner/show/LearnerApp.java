@@ -89,8 +89,13 @@ public interface LearnerApp extends AutoCloseable {
      */
     Optional<View.Picture> tried(String lessonId, String stepId, double value);
 
-    /** The learner's own design, drawn in signs for a terminal. */
-    List<String> plainDrawing();
+    /**
+     * The learner's own design, drawn in signs for a terminal.
+     *
+     * @param columns greatest length of a line, in characters
+     * @param rows of the screen; 0 where it has no end
+     */
+    List<String> plainDrawing(int columns, int rows);
 
     /**
      * What the dangers of the learner's own design come to, the year judged too; the first time for a design it takes about a

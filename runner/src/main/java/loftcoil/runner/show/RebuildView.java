@@ -41,6 +41,8 @@ public final class RebuildView {
     /**
      * Old and new side by side.
      *
+     * @param change both in one frame: what is kept, cut out and added
+     * @param plainChange the same as lines of plain text
      * @param before the old design's loop
      * @param after the new design's loop
      * @param beforeWords does the old loop circulate
@@ -58,6 +60,8 @@ public final class RebuildView {
      * @param noYear why the year that was asked for could not be judged; empty where it was, or was not asked for
      */
     public record SideBySide(
+            View.Picture change,
+            List<String> plainChange,
             View.Picture before,
             View.Picture after,
             String beforeWords,

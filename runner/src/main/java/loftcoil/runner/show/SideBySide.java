@@ -15,6 +15,8 @@ import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Differences;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.sheet.DrawingChange;
 import loftcoil.engine.sheet.FigureGroup;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.study.Comparison;
@@ -82,7 +84,10 @@ public final class SideBySide {
         Sheet before = compared.before();
         Sheet after = compared.after();
         PartsChange parts = PartsChange.between(PartsList.of(before.design()), PartsList.of(after.design()));
+        DrawingChange change = DrawingChange.between(Drawing.of(before.design()), Drawing.of(after.design()));
         return new RebuildView.SideBySide(
+                LoopSvg.change("What is kept, cut out and added", change, units::of),
+                HouseText.change(change),
                 LoopPanel.picture("Before: " + before.design().name(), before.design(), units),
                 LoopPanel.over("After: " + after.design().name(), after.design(), before.design(), "as it was", units),
                 before.loop().words(units),

@@ -32,28 +32,24 @@ public final class SurveyView {
      * What an answer looks like: those of the learner's own units first, since those of the other are understood too.
      *
      * @param lengths some lengths and a slope
-     * @param slopeHead head of the column for how much higher a pipe's far end is
      * @param slopes some slopes
      * @param tube a tube
      * @param wideTube a wider one
      * @param guess a guessed length, with its sign
      * @param warm mean of a warm month
      */
-    public record Such(
-            String lengths, String slopeHead, String slopes, String tube, String wideTube, String guess, String warm) {
+    public record Such(String lengths, String slopes, String tube, String wideTube, String guess, String warm) {
 
         private static final Such METRIC = new Such(
                 "2.2 m, 7 ft 4, 1 in 50",
-                "Higher for each m",
-                "20 mm/m, 1 in 50, -1 in 40",
+                "1 in 50, 20 mm/m, falls 1 in 40",
                 "22 mm × 1 mm",
                 "28 mm × 1 mm",
                 "~ 2.1 m",
                 "19 °C");
         private static final Such US = new Such(
                 "7 ft 4, 2.2 m, 1 in 50",
-                "Higher for each ft",
-                "1/4 in/ft, 1 in 50, -1 in 40",
+                "1 in 50, 1/4 in per ft, falls 1 in 40",
                 "B88 L 3/4",
                 "B88 L 1",
                 "~ 6 ft 11",

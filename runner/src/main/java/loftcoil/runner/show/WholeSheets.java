@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.sheet.Headings;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.watch.Watch;
 
@@ -24,6 +25,7 @@ final class WholeSheets {
     private final Map<Design, Sheet> made = new LinkedHashMap<>();
     private final Object building = new Object();
     private Optional<BuildSheet> lastBuild = Optional.empty();
+    private Headings ledBy = Headings.UNKNOWN;
 
     /** What is being marched, whoever asked for it. */
     private volatile View.Building far = BEGINNING;
@@ -75,7 +77,7 @@ final class WholeSheets {
 
     /** As much of the build sheet as follows without a year and a start. */
     BuildSheet half() {
-        return BuildSheet.of(Sheet.of(store.design()));
+        return BuildSheet.of(Sheet.of(store.design()), Headings.of(store.survey()));
     }
 
     /** The build sheet of the design; the sheet itself can be had while it is worked out. */
@@ -92,9 +94,12 @@ final class WholeSheets {
         synchronized (building) {
             far = BEGINNING;
             Sheet whole = sheet(store.design(), watch);
-            BuildSheet made =
-                    lastBuild.filter(build -> build.sheet().equals(whole)).orElseGet(() -> BuildSheet.of(whole));
+            Headings headings = Headings.of(store.survey());
+            BuildSheet made = lastBuild
+                    .filter(build -> build.sheet().equals(whole) && headings.equals(ledBy))
+                    .orElseGet(() -> BuildSheet.of(whole, headings));
             lastBuild = Optional.of(made);
+            ledBy = headings;
             return made;
         }
     }

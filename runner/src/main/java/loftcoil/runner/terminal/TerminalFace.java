@@ -52,7 +52,7 @@ public final class TerminalFace {
 
     private final LearnerApp bench;
     private final SheetWriter writer;
-    private final PutBack console;
+    private final Pages console;
     private String told = "";
     private int noticed;
     /** The step a search led to; empty for where the learner was. */
@@ -63,7 +63,7 @@ public final class TerminalFace {
     TerminalFace(LearnerApp bench, SheetWriter writer, Console console) {
         this.bench = bench;
         this.writer = writer;
-        this.console = new PutBack(console);
+        this.console = new Pages(console);
     }
 
     /**
@@ -190,10 +190,14 @@ public final class TerminalFace {
             console.warn(
                     PlainText.of((caution.danger() ? "DANGER: " : "CAUTION: ") + caution.markdown(), console.width()));
         } else if (step instanceof View.Drawing drawing) {
-            bench.plainDrawing().forEach(console::say);
+            drawing().forEach(console::say);
             console.say(PlainText.of(drawing.picture().says(), console.width()));
         }
         return goOn();
+    }
+
+    private List<String> drawing() {
+        return bench.plainDrawing(console.width(), console.rows());
     }
 
     private Move goOn() {
@@ -218,7 +222,7 @@ public final class TerminalFace {
             case "q" -> Optional.of(new Move.Leave());
             case "b" -> Optional.of(new Move.Back());
             case "w" -> chooseLesson();
-            case "d" -> stay(DesignText.lines(bench, console.width()));
+            case "d" -> stay(DesignText.lines(bench, drawing(), console.width()));
             case "c" -> stay(clears());
             case "p" -> stay(buildSheet());
             case "r" -> refresh();
@@ -389,7 +393,7 @@ public final class TerminalFace {
     public static void refresh(LearnerApp bench, SheetWriter writer) throws IOException {
         try (JLineConsole console = JLineConsole.open()) {
             TerminalFace face = new TerminalFace(bench, writer, console);
-            face.walkFrom(new RefreshWalk(bench.refresh(), console).walk().orElse(""));
+            face.walkFrom(new RefreshWalk(bench.refresh(), face.console).walk().orElse(""));
         }
     }
 
@@ -401,7 +405,7 @@ public final class TerminalFace {
      */
     public static void measure(LearnerApp bench) throws IOException {
         try (JLineConsole console = JLineConsole.open()) {
-            new MeasureWalk(bench.survey(), console).walk();
+            new MeasureWalk(bench.survey(), new Pages(console)).walk();
         }
     }
 

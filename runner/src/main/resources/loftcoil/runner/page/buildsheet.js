@@ -1,6 +1,7 @@
 // The learner's own build sheet: choose paper, look at it, keep it as a file. It stands in a frame, with its own style.
 import { arrive, clear, el, say } from './dom.js';
 import * as api from './api.js';
+import { unitsNow } from './units.js';
 import { workBox } from './work.js';
 
 const FAR_MS = 300;
@@ -15,10 +16,9 @@ export function showBuildSheet(main) {
     saves: el('p', { class: 'form-foot' }),
   };
   const follow = () => {
-    remember(view.chosen);
     clear(view.saves).append(save(view, 'pdf', 'Save as PDF'), save(view, 'html', 'Save as HTML'),
       save(view, 'csv', 'Save the shopping list'),
-      el('button', { type: 'button', onclick: printSheet }, 'Print'));
+      el('button', { type: 'button', onclick: () => printSheet(view.place) }, 'Print'));
     return look(view);
   };
   clear(main).append(el('article', { class: 'build-sheet' },
@@ -26,7 +26,11 @@ export function showBuildSheet(main) {
     el('p', {}, 'Everything your own design comes to, for the workshop: figures, drawing, parts, cuts, weights, filling, ',
       'the first hour, upkeep, and a log. After each decision it is worked out anew.'),
     el('div', { class: 'sheet-choice' },
-      choice('sheet-paper', 'Paper', PAPERS, view.chosen.paper, (value) => { view.chosen.paper = value; follow(); })),
+      choice('sheet-paper', 'Paper', PAPERS, view.chosen.paper, (value) => {
+        view.chosen.paper = value;
+        remember(view.chosen);
+        follow();
+      })),
     view.saves, view.work, view.place));
   arrive(main);
   return follow();
@@ -173,12 +177,14 @@ function fit(frame) {
   new ResizeObserver(set).observe(frame);
 }
 
+/** As chosen before; else the paper that goes with the reader's units. */
 function remembered() {
+  const usual = unitsNow() === 'us' ? 'letter' : 'a4';
   try {
     const [paper] = (window.localStorage.getItem(CHOSEN) || '').split(' ');
-    return { paper: known(PAPERS, paper) };
+    return { paper: known(PAPERS, paper || usual) };
   } catch {
-    return { paper: PAPERS[0][0] };
+    return { paper: usual };
   }
 }
 
@@ -193,14 +199,16 @@ function remember({ paper }) {
 }
 
 /** Prints the sheet, which stands in a frame: the page around it would be cut over many leaves. */
-function printSheet() {
-  const frame = document.querySelector('.sheet-place iframe');
-  if (frame) frame.contentWindow.print();
-  else say('The build sheet is not ready yet.');
+function printSheet(place) {
+  const frame = place.querySelector('iframe');
+  if (!frame) return say('There is no sheet to print yet.');
+  frame.contentWindow.focus();
+  return frame.contentWindow.print();
 }
 
 document.addEventListener('keydown', (event) => {
-  if (event.key !== 'p' || !(event.ctrlKey || event.metaKey) || !document.querySelector('.sheet-place iframe')) return;
+  const place = document.querySelector('.sheet-place');
+  if (event.key !== 'p' || !(event.ctrlKey || event.metaKey) || !place || !place.querySelector('iframe')) return;
   event.preventDefault();
-  printSheet();
+  printSheet(place);
 });

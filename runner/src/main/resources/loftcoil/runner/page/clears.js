@@ -30,9 +30,10 @@ function shown(found, at) {
 function searching(found, at) {
   if (!at.work) {
     at.work = workBox('Searching what would clear them.', () => go(api.stopClears, at));
+    const here = at.foot.contains(document.activeElement);
     clear(at.foot).append(at.work.box);
     say('Searching what would clear the dangers. It can be stopped.');
-    at.work.box.querySelector('button').focus();
+    if (here) at.work.box.querySelector('button').focus();
   }
   if (found.of) at.work.far((100 * found.done) / found.of, `Searching what would clear them: ${found.done} of ${found.of}.`);
   window.setTimeout(() => at.box.isConnected && api.clears().then((next) => told(next, at), (trouble) => failed(at, trouble)), AGAIN_MS);

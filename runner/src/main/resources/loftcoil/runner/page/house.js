@@ -2,17 +2,18 @@
 import * as api from './api.js';
 import { clear, el, say } from './dom.js';
 import { showBanner } from './banner.js';
-import { climateForm, habitsForm, tapsTable, runTable } from './walked.js';
+import { climateForm, habitsForm, placed, tapsTable, runTable } from './walked.js';
 
 const ORIGINS = { yours: 'yours', assumed: 'assumed', borrowed: 'borrowed' };
 const LONG = 24;
+const LONG_LIST = 300;
 
 export async function showHouse(main, taken) {
   const view = {
     main, taken, house: null, pending: new Map(), rows: new Map(), telling: Promise.resolve(),
     design: el('p', { class: 'quiet' }),
     such: el('span', {}),
-    standing: el('div', { class: 'standing', role: 'status' }),
+    standing: el('div', { class: 'standing' }),
     stations: el('div', {}),
     said: el('div', { role: 'status' }),
     refused: el('div', { role: 'alert' }),
@@ -22,7 +23,8 @@ export async function showHouse(main, taken) {
     el('h1', {}, 'Your house'),
     el('p', {}, 'Walk round your own house with a tape and tell what you find. Any unit will do: ', view.such, '. What you do not '
       + 'know stays borrowed from the example, and every sheet says so. Each answer is kept at once; nothing has to fit until the end.'),
-    el('p', { class: 'quiet' }, 'A form on paper to carry about: ', el('code', {}, 'measure --paper form.pdf'), ' in a terminal.'),
+    el('p', { class: 'quiet' }, 'A blank form to print and carry about: ', el('a', { href: '/sheet/form/a4', download: true }, 'A4'), ' or ',
+      el('a', { href: '/sheet/form/letter', download: true }, 'US Letter'), '.'),
     view.design, view.standing, view.stations, foot(view), view.refused, view.said));
   draw(view, await api.survey());
 }
@@ -107,7 +109,7 @@ function noPanes(view) {
 }
 
 function refusedHere(view) {
-  return (lines) => view.refused.replaceChildren(el('p', { class: 'trouble' }, 'Not taken:'), el('ul', {}, ...lines.map((line) => el('li', {}, line))));
+  return (lines) => view.refused.replaceChildren(el('p', { class: 'trouble' }, 'Not taken:'), el('ul', {}, ...lines.map((line) => el('li', {}, placed(line)))));
 }
 
 function questionRow(view, station, question) {
@@ -122,7 +124,7 @@ function questionRow(view, station, question) {
     el('span', { class: `field ${question.now.length > LONG && !question.options.length ? 'wide-answer' : ''}` }, field,
       question.unit && !question.options.length ? el('span', { class: 'unit' }, question.unit) : null,
       el('label', { class: 'guess' }, guess, ' guessed'), origin, agree),
-    el('span', { class: 'hint', id: `${name}-hint` }, hint(question)),
+    el('div', { class: 'hint', id: `${name}-hint` }, ...hint(question)),
     trouble);
   const tell = () => {
     const typed = field.value.trim();
@@ -143,8 +145,11 @@ function questionRow(view, station, question) {
   return row;
 }
 
+/** What is asked for. A long list of what is allowed waits until it is wanted. */
 function hint(question) {
-  return question.options.length ? question.help : `${question.help} Allowed: ${question.allowed}.`;
+  if (question.options.length) return [question.help];
+  if (question.allowed.length < LONG_LIST) return [`${question.help} Allowed: ${question.allowed}.`];
+  return [question.help, el('details', {}, el('summary', {}, 'All that is allowed'), `${question.allowed}.`)];
 }
 
 /** One answer after the other, so that what was refused first cannot be told last. */
@@ -156,22 +161,39 @@ function tellStation(view, code) {
 async function tellWaiting(view, code) {
   const waiting = [...view.pending].filter(([, answer]) => answer.station === code);
   for (const guessed of [false, true]) {
-    const told = waiting.filter(([, answer]) => answer.guessed === guessed);
-    const typed = Object.fromEntries(told.map(([path, answer]) => [path, answer.typed]));
-    const paths = Object.keys(typed);
-    if (!paths.length) continue;
-    paths.forEach((path) => view.rows.get(path)?.trouble(''));
-    const done = await view.ask(() => api.surveyTell(typed, guessed), (lines) => refusedLines(view, paths, lines));
-    if (done) {
-      // What was typed meanwhile still waits.
-      told.filter(([path, answer]) => view.pending.get(path) === answer).forEach(([path]) => view.pending.delete(path));
-      paths.forEach((path) => view.rows.get(path)?.trouble(''));
-      say(`Kept. ${view.house.standing.words}`);
+    let told = waiting.filter(([, answer]) => answer.guessed === guessed);
+    while (told.length) {
+      const refused = await tellTogether(view, told, guessed);
+      if (!refused) break;
+      const rest = told.filter(([path]) => !refused.includes(path));
+      if (rest.length === told.length) {
+        // What is lacking was not among them: each alone, so that only its own part waits for it.
+        if (told.length > 1) for (const one of told) await tellTogether(view, [one], guessed);
+        break;
+      }
+      told = rest;
     }
   }
 }
 
-function refusedLines(view, paths, lines) {
+/** Tells some answers at once; null where they were kept, else the paths that were refused. */
+async function tellTogether(view, told, guessed) {
+  const typed = Object.fromEntries(told.map(([path, answer]) => [path, answer.typed]));
+  const paths = Object.keys(typed);
+  let refused = null;
+  paths.forEach((path) => view.rows.get(path)?.trouble(''));
+  const done = await view.ask(() => api.surveyTell(typed, guessed), (lines) => { refused = refusedLines(view, lines); });
+  if (!done) return refused ?? [];
+  // What was typed meanwhile still waits.
+  told.filter(([path, answer]) => view.pending.get(path) === answer).forEach(([path]) => view.pending.delete(path));
+  paths.forEach((path) => view.rows.get(path)?.trouble(''));
+  say([`Kept. ${view.house.standing.words}`, ...view.house.standing.doubts.map((doubt) => `Is this so? ${doubt}`)].join(' '));
+  return null;
+}
+
+/** Says each refusal at its own row; the paths that were refused. */
+function refusedLines(view, lines) {
+  const refused = [];
   for (const line of lines) {
     const path = line.slice(0, line.indexOf(': '));
     const words = line.slice(path.length + 2);
@@ -179,7 +201,9 @@ function refusedLines(view, paths, lines) {
     const missing = words.startsWith('missing');
     if (row) row.trouble(missing ? 'Tell this one too: these answers are taken together.' : `Not taken: ${words}`);
     else view.refused.replaceChildren(el('p', { class: 'trouble' }, line));
+    refused.push(path);
   }
+  return refused;
 }
 
 function mark(place, origin) {
@@ -201,7 +225,8 @@ function chooser(name, question) {
   const words = { true: 'yes', false: 'no' };
   const options = question.options.includes(question.now) ? question.options : [question.now, ...question.options];
   const field = el('select', { id: name, 'aria-describedby': `${name}-hint` },
-    ...options.map((option) => el('option', { value: option }, words[option] ?? option)));
+    // That nothing was said can be seen and not chosen: what was told once is told otherwise, not taken back.
+    ...options.map((option) => el('option', { value: option, disabled: !question.options.includes(option) }, words[option] ?? option)));
   field.value = question.now;
   return field;
 }
@@ -212,7 +237,7 @@ function foot(view) {
     view.refused.replaceChildren();
     try {
       const done = await api.surveyTake();
-      view.said.replaceChildren(el('p', { class: 'said-words' }, done.words));
+      view.said.replaceChildren(el('p', { class: 'said-words' }, done.words, ' ', el('a', { href: '#/build-sheet' }, 'Its build sheet'), ' tells all there is to know of it.'));
       await view.taken();
     } catch (trouble) {
       if (api.isGone(trouble)) showBanner(() => {});

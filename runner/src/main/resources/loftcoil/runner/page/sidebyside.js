@@ -10,6 +10,8 @@ export function showSideBySide(place, both, take) {
     el('h2', {}, 'Before and after'),
     safetyBox({ ...both.safety, findings: [], words: 'The new design. '.concat(both.safety.words) }),
     both.noYear ? el('p', { class: 'trouble' }, both.noYear) : null,
+    el('h3', {}, 'In one frame'),
+    figure(both.change),
     el('div', { class: 'pair' },
       el('div', {}, figure(both.before, 'Before'), el('p', {}, both.beforeWords)),
       el('div', {}, figure(both.after, 'After'), el('p', {}, both.afterWords))),

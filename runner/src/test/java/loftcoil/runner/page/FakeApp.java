@@ -324,7 +324,7 @@ final class FakeApp implements LearnerApp {
     }
 
     @Override
-    public List<String> plainDrawing() {
+    public List<String> plainDrawing(int columns, int rows) {
         return List.of("#~#");
     }
 

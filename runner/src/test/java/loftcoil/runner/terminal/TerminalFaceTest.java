@@ -46,7 +46,7 @@ class TerminalFaceTest {
         return console;
     }
 
-    private static Function<BuildSheet, String> written(String file) {
+    static Function<BuildSheet, String> written(String file) {
         if (!file.endsWith(".pdf")) {
             throw RefusedException.of(file, "neither .html nor .pdf", "a file name that ends in .html or .pdf");
         }
@@ -235,7 +235,7 @@ class TerminalFaceTest {
         ScriptedConsole console =
                 walk("n", "list", "tank.baseM = 99", "tank.baseM = 2.6", "show", "take", "old", "1", "q", "q");
 
-        String all = console.all();
+        String all = console.all().replaceAll("\\s+", " ");
         assertTrue(all.contains("tank.baseM = 2.2 m: Tank base above the floor"), all);
         assertTrue(all.contains("tank.baseM: 99"), all);
         assertTrue(all.contains("Each change by itself"), all);
