@@ -58,7 +58,7 @@ class WatchedSheetTest {
     @ParameterizedTest
     @EnumSource(Watch.Stage.class)
     void itCanBeEndedAtEachStageAndBegunAgain(Watch.Stage last) {
-        Design design = design(2.312 + last.ordinal() / 1000.0);
+        Design design = design(2.312 + last.percent(0, 1) / 1000.0);
         Watch.StoppedException stopped = assertThrows(
                 Watch.StoppedException.class,
                 () -> Sheet.whole(design, Sheet.USUAL_TANK_C, new Watch() {

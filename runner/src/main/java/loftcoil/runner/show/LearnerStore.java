@@ -45,7 +45,7 @@ final class LearnerStore {
             settleSurvey();
         } catch (FolderException cannot) {
             // It stays where it is; the next start tries again.
-            house.told(cannot.getMessage());
+            house.told(String.valueOf(cannot.getMessage()));
         }
         // Kept at once, so that the seed and with it the learner's numbers stay the same from the first screen on.
         this.progressWaits = true;
