@@ -50,10 +50,23 @@ final class DryLoop implements CautionRule {
     }
 
     private static void drawnDown(Tank tank, double leastM, boolean byHand, Findings findings) {
-        if (byHand) {
-            double litres = tank.waterlineL() - tank.litresBelow(leastM);
-            findings.caution(
+        double litres = tank.waterlineL() - tank.litresBelow(leastM);
+        if (!byHand) {
+            // A feed makes up what is drawn, as long as there is water in it.
+            findings.milderAs(
                     CautionKind.DRY_DRAW,
+                    Severity.WARNING,
+                    "fed",
+                    "draw",
+                    Measure.metres(tank.drawPortM()),
+                    "port",
+                    Measure.metres(tank.returnPortM()),
+                    "drawn",
+                    Measure.litres(litres));
+        } else {
+            findings.cautionAs(
+                    CautionKind.DRY_DRAW,
+                    "hand",
                     "draw",
                     Measure.metres(tank.drawPortM()),
                     "port",

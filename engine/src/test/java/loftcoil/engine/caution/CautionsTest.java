@@ -458,6 +458,7 @@ class CautionsTest {
                 full(SafeBothy.with("/safety/coldFeed/overflowBoreMm", "null")),
                 full(SafeBothy.with("/safety/coldFeed/plasticCistern", "null")),
                 full(SafeBothy.edited(List.of("/coil/heatKW", "8", "/safety/coldFeed/kind", "\"by hand\""))),
+                full(SafeBothy.with("/tank/drawPortM", "0.2")),
                 full(Changes.apply(safe, "site.hardnessMgPerL", "92")),
                 full(plasticDrawPipe("null")),
                 full(plasticDrawPipe("true")).withYear(new YearFacts(85, 12, 85, -11, 2)),
@@ -493,6 +494,17 @@ class CautionsTest {
         never.removeAll(said);
         never.removeIf(code -> code.endsWith(".source"));
         assertEquals(Set.of(), never);
+    }
+
+    /** Where a feed makes up what is drawn, it takes a feed that fails besides: told, but milder than a tank filled by hand. */
+    @Test
+    void aDrawPortBelowTheReturnPortIsToldWhateverFillsTheTank() {
+        List<Caution> fed =
+                Cautions.of(full(SafeBothy.with("/tank/drawPortM", "0.2"))).cautions();
+        assertEquals(List.of("LC-DRY-DRAW"), fed.stream().map(Caution::code).toList());
+        assertEquals(Severity.WARNING, fed.get(0).severity());
+        assertTrue(
+                fed.get(0).text().contains("where the feed fails"), fed.get(0).text());
     }
 
     private static Design ofSteel() {

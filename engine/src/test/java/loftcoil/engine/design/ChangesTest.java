@@ -9,7 +9,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
 import org.junit.jupiter.api.Test;
@@ -263,5 +265,32 @@ class ChangesTest {
         assertTrue(wool.hotLegs().stream()
                 .allMatch(leg -> leg.lagging().orElseThrow().material().equals("stone wool")));
         assertEquals(BOTHY.coldLegs(), wool.coldLegs());
+    }
+
+    /** A pipe that is stretched where a neighbour moves, a port that follows: each field that differs was asked for or is told. */
+    @Test
+    void nothingMovesWithAChangeWithoutBeingTold() {
+        Design bothy = Example.orchardBothy();
+        Map<String, Optional<String>> was = DesignFields.texts(bothy);
+        int stretched = 0;
+        for (Map.Entry<String, String> change : OTHER.entrySet()) {
+            Design changed = Changes.apply(bothy, change.getKey(), change.getValue());
+            Set<String> asked = Changes.decides(change.getKey()).stream()
+                    .map(DesignFields::general)
+                    .collect(Collectors.toSet());
+            List<Differences.Said> moved = Differences.moved(bothy, changed, List.of(change.getKey()));
+            Set<String> told = moved.stream().map(Differences.Said::path).collect(Collectors.toSet());
+            List<String> silent = DesignFields.texts(changed).entrySet().stream()
+                    .filter(field -> !field.getValue().equals(was.getOrDefault(field.getKey(), Optional.empty())))
+                    .map(Map.Entry::getKey)
+                    .filter(path -> !asked.contains(DesignFields.general(path)) && !told.contains(path))
+                    .toList();
+            assertEquals(List.of(), silent, change.toString());
+            stretched += moved.isEmpty() ? 0 : 1;
+        }
+        assertTrue(stretched > 10, "only " + stretched + " changes move something else");
+        String higher = Differences.moved(bothy, Changes.apply(bothy, "tank.baseM", "2.7"), List.of("tank.baseM"))
+                .toString();
+        assertTrue(higher.contains("Rise of the leg") && higher.contains("Length of the leg"), higher);
     }
 }

@@ -44,19 +44,49 @@ final class EffectWords {
                 lines(compared, units),
                 raised,
                 SafetyWords.findings(compared.cautionsSettled(), units),
+                SafetyWords.findings(changed(compared), units),
                 change.isEmpty() ? List.of() : moved(compared, change, units),
                 open);
     }
 
     private static String danger(Comparison compared) {
-        List<Caution> raised = compared.cautionsRaised().stream()
-                .filter(caution -> caution.severity() == Severity.DANGER)
-                .toList();
-        if (!raised.isEmpty()) {
-            return "This is dangerous: it brings " + (raised.size() == 1 ? "a danger" : raised.size() + " dangers")
-                    + " that was not there before.";
+        long raised =
+                compared.cautionsRaised().stream().filter(EffectWords::isDanger).count();
+        String comes = raised > 0
+                ? "This is dangerous: it brings " + (raised == 1 ? "a danger that was" : raised + " dangers that were")
+                        + " not there before."
+                : compared.cautionsRaised().isEmpty() ? "" : "It brings a caution that was not there before.";
+        return (comes + " " + stays(compared)).strip();
+    }
+
+    /** What was dangerous before and is so still: no answer may read as calm over it. */
+    private static String stays(Comparison compared) {
+        long stay = staying(compared).size();
+        if (stay == 0) {
+            return "";
         }
-        return compared.cautionsRaised().isEmpty() ? "" : "It brings a caution that was not there before.";
+        return stay == 1
+                ? "A danger that was there before stays: light no fire under it as it is."
+                : stay + " dangers that were there before stay: light no fire under it as it is.";
+    }
+
+    private static boolean isDanger(Caution caution) {
+        return caution.severity() == Severity.DANGER;
+    }
+
+    private static List<Caution> staying(Comparison compared) {
+        List<String> before =
+                compared.before().cautions().stream().map(Caution::code).toList();
+        return compared.after().cautions().stream()
+                .filter(EffectWords::isDanger)
+                .filter(caution -> before.contains(caution.code()))
+                .toList();
+    }
+
+    private static List<Caution> changed(Comparison compared) {
+        return staying(compared).stream()
+                .filter(caution -> !compared.before().cautions().contains(caution))
+                .toList();
     }
 
     private static List<RebuildView.Line> lines(Comparison compared, Units units) {

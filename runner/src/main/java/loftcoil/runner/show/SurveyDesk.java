@@ -376,7 +376,13 @@ final class SurveyDesk implements SurveyApp {
                 .map(dwelling -> new SurveyView.Dwelling(dwelling.code(), dwelling.label()))
                 .toList();
         return new SurveyView.House(
-                told.name(), store.design().name(), stations, standing(survey, stations), habits(survey), dwellings);
+                told.name(),
+                store.design().name(),
+                stations,
+                standing(survey, stations),
+                habits(survey),
+                dwellings,
+                SurveyView.Such.in(store.units()));
     }
 
     private static List<SurveyView.Habit> habits(Survey survey) {

@@ -27,7 +27,8 @@ final class SurveyUnits {
                 house.stations().stream().map(this::station).toList(),
                 standing(house.standing()),
                 house.habits(),
-                house.dwellings());
+                house.dwellings(),
+                house.such());
     }
 
     private SurveyView.Station station(SurveyView.Station station) {

@@ -1,6 +1,7 @@
 package loftcoil.runner.show;
 
 import java.util.List;
+import loftcoil.engine.words.Units;
 
 /** What a face shows of a house that is being measured. */
 public final class SurveyView {
@@ -16,6 +17,7 @@ public final class SurveyView {
      * @param standing how far it is
      * @param habits what is asked about what people do with hot water
      * @param dwellings what it can be begun from besides the learner's design
+     * @param such what an answer looks like in the learner's units
      */
     public record House(
             String name,
@@ -23,7 +25,41 @@ public final class SurveyView {
             List<Station> stations,
             Standing standing,
             List<Habit> habits,
-            List<Dwelling> dwellings) {}
+            List<Dwelling> dwellings,
+            Such such) {}
+
+    /**
+     * What an answer looks like: those of the learner's own units first, since those of the other are understood too.
+     *
+     * @param lengths some lengths and a slope
+     * @param slopes some slopes
+     * @param tube a tube
+     * @param wideTube a wider one
+     * @param guess a guessed length, with its sign
+     * @param warm mean of a warm month
+     */
+    public record Such(String lengths, String slopes, String tube, String wideTube, String guess, String warm) {
+
+        private static final Such METRIC = new Such(
+                "2.2 m, 7 ft 4, 1 in 50",
+                "1 in 50, 20 mm/m, falls 1 in 40",
+                "22 mm × 1 mm",
+                "28 mm × 1 mm",
+                "~ 2.1 m",
+                "19 °C");
+        private static final Such US = new Such(
+                "7 ft 4, 2.2 m, 1 in 50",
+                "1 in 50, 1/4 in per ft, falls 1 in 40",
+                "B88 L 3/4",
+                "B88 L 1",
+                "~ 6 ft 11",
+                "66 °F");
+
+        /** Those of these units. */
+        public static Such in(Units units) {
+            return units == Units.US ? US : METRIC;
+        }
+    }
 
     /**
      * A question about what people do with hot water.

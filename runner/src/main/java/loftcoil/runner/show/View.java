@@ -227,10 +227,11 @@ public final class View {
      * What the last change of the design comes to.
      *
      * @param number the state in the design's history that it made
-     * @param danger in a sentence, where it brings a danger or a caution; empty where it brings neither
+     * @param danger in a sentence, where it brings a danger or a caution or one stays that was there before; empty where there is none
      * @param lines the few figures that matter, before and after
      * @param raised cautions that come with it
      * @param settled cautions that are gone with it
+     * @param changed dangers that stay and read otherwise now, since what it decides bears on them
      * @param moved what moved with it without being named, such as pipes that are stretched
      * @param open what is not judged yet, in a sentence; empty where all is
      */
@@ -240,8 +241,15 @@ public final class View {
             List<RebuildView.Line> lines,
             List<Finding> raised,
             List<Finding> settled,
+            List<Finding> changed,
             List<String> moved,
-            String open) {}
+            String open) {
+
+        /** The same with what moved said otherwise. */
+        public Effect withMoved(List<String> other) {
+            return new Effect(number, danger, lines, raised, settled, changed, other, open);
+        }
+    }
 
     /**
      * The one verdict on a design's dangers.

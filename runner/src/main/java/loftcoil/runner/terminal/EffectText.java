@@ -22,6 +22,7 @@ final class EffectText {
                             : or(line.before()) + " → " + or(line.after()) + unit + turn));
         }
         findings("Comes with it: ", effect.raised(), lines);
+        findings("Stays, and reads now: ", effect.changed(), lines);
         findings("Gone with it: ", effect.settled(), lines);
         effect.moved().forEach(moved -> lines.add("With it moved: " + moved));
         if (!effect.open().isEmpty()) {

@@ -21,7 +21,7 @@ final class MeasureWalk {
             """
             Enter      leaves an answer as it stands
             7 ft 4     any fitting unit, or none for the one that is named
-            ~ 2.1 m    a guess: it may be moved to close a pipe, and counts as assumed
+            %-9s  a guess: it may be moved to close a pipe, and counts as assumed
             =          it is so: what stands there is yours from now on
             -          leaves out what may be left out
             q          leaves the station; all is kept
@@ -77,7 +77,11 @@ final class MeasureWalk {
     }
 
     private void help() {
-        console.say(Wrap.hangingEach(HELP, HELP_TEXT_AT, console.width()));
+        console.say(Wrap.hangingEach(HELP.formatted(such().guess()), HELP_TEXT_AT, console.width()));
+    }
+
+    private SurveyView.Such such() {
+        return survey.house().such();
     }
 
     private void list() {
@@ -211,15 +215,14 @@ final class MeasureWalk {
         piece.put("measured", length.startsWith("~") ? "guessed" : "measured");
         piece.put("length", length.replaceFirst("^~\\s*", ""));
         if (way.equals(ALONG)) {
-            piece.put(
-                    "slope", ask("How much higher its far end is for each m, such as 20 mm/m, 1 in 50, -1 in 40", "0"));
+            piece.put("slope", ask("How much higher its far end is, such as " + such().slopes(), "0"));
             piece.put(
                     "heading",
                     ask("Which way it turns: left, right, straight, or a compass direction such as 90 or SE", ""));
         }
         piece.put("elbows90", ask("Elbows of 90° where it begins", "0"));
         piece.put("elbows45", ask("Elbows of 45° where it begins", "0"));
-        piece.put("tube", ask("Tube, such as 22 mm × 1 mm; Enter for the same as before", ""));
+        piece.put("tube", ask("Tube, such as " + such().tube() + "; Enter for the same as before", ""));
         piece.put("lagging", ask("Lagging, or none; Enter for the same as before", ""));
         if (!piece.getOrDefault("lagging", "").isEmpty()
                 && !piece.getOrDefault("lagging", "").equals("none")) {
@@ -245,7 +248,7 @@ final class MeasureWalk {
                 "length", ask("Length of a pipe from the tank that several taps share; Enter where there is none", ""));
         boolean shared = !trunk.getOrDefault("length", "").isEmpty();
         if (shared) {
-            trunk.put("tube", ask("Tube of that pipe, such as 28 mm × 1 mm", ""));
+            trunk.put("tube", ask("Tube of that pipe, such as " + such().wideTube(), ""));
             trunk.put("elbows90", ask("Elbows of 90° on it", "0"));
         }
         List<Map<String, String>> taps = new ArrayList<>();
@@ -266,7 +269,7 @@ final class MeasureWalk {
                 "from",
                 shared ? ask("From the shared pipe or from the tank? shared pipe, tank", "shared pipe") : "tank");
         tap.put("level", ask("Its mouth above the floor", ""));
-        tap.put("tube", ask("Tube that leads to it, such as 22 mm × 1 mm", ""));
+        tap.put("tube", ask("Tube that leads to it, such as " + such().tube(), ""));
         tap.put("length", ask("Length of that pipe", ""));
         tap.put("elbows90", ask("Elbows of 90° on the way", "0"));
         tap.put("mixer", ask("Hottest water past its mixing valve, or none", "none"));
@@ -281,7 +284,7 @@ final class MeasureWalk {
         for (String season : List.of("winter", "spring", "summer", "autumn")) {
             typed.put(season, ask("Sky in " + season + ": clear, mixed, cloudy, dull", "mixed"));
         }
-        typed.put("warmest", ask("Mean of the warmest month, day and night, such as 19 °C", ""));
+        typed.put("warmest", ask("Mean of the warmest month, day and night, such as " + such().warm(), ""));
         typed.put("coldest", ask("Mean of the coldest month, day and night", ""));
         caught(() -> {
             survey.climateEstimate(typed);

@@ -139,8 +139,14 @@ final class QuestionStep {
     private boolean settles(String typed) {
         View.Reply reply = console.running(() -> bench.answer(lessonId, question.id(), typed), bench::stop);
         boolean settled = ReplyText.say(console, reply);
-        reply.stands().flatMap(View.Stands::effect).ifPresent(quick -> EffectText.lines(effect(quick), console.width())
-                .forEach(console::say));
+        reply.stands().flatMap(View.Stands::effect).ifPresent(quick -> {
+            View.Effect whole = effect(quick);
+            // What only the year shows was not in the words above.
+            if (!whole.danger().equals(quick.danger()) && !whole.danger().isEmpty()) {
+                Wrap.lines("With the year: " + whole.danger(), console.width()).forEach(console::warn);
+            }
+            EffectText.lines(whole, console.width()).forEach(console::say);
+        });
         // Who waits here anyway is told the whole verdict, and only it: half of one could read as calm.
         reply.stands().map(View.Stands::safety).map(this::judged).ifPresent(safety -> SafetyText.lines(safety).stream()
                 .flatMap(line -> Wrap.lines(line, console.width()).stream())
@@ -151,16 +157,7 @@ final class QuestionStep {
     /** With the year, and what was said at once of pipes that moved with it. */
     private View.Effect effect(View.Effect quick) {
         View.Effect whole = bench.effect();
-        return whole.number() == quick.number()
-                ? new View.Effect(
-                        whole.number(),
-                        whole.danger(),
-                        whole.lines(),
-                        whole.raised(),
-                        whole.settled(),
-                        quick.moved(),
-                        whole.open())
-                : quick;
+        return whole.number() == quick.number() ? whole.withMoved(quick.moved()) : quick;
     }
 
     private View.Safety judged(View.Safety quick) {

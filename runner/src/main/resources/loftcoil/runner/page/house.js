@@ -14,6 +14,7 @@ export async function showHouse(main, taken) {
   const view = {
     main, taken, house: null, pending: new Map(), rows: new Map(), telling: Promise.resolve(),
     design: el('p', { class: 'quiet' }),
+    such: el('span', {}),
     standing: el('div', { class: 'standing' }),
     stations: el('div', {}),
     said: el('div', { role: 'status' }),
@@ -22,7 +23,7 @@ export async function showHouse(main, taken) {
   view.ask = (work, places) => ask(view, work, places);
   clear(main).append(el('article', { class: 'house' },
     el('h1', {}, 'Your house'),
-    el('p', {}, 'Walk round your own house with a tape and tell what you find. Any unit will do: 2.2 m, 7 ft 4, 1 in 50. What you do not '
+    el('p', {}, 'Walk round your own house with a tape and tell what you find. Any unit will do: ', view.such, '. What you do not '
       + 'know stays borrowed from the example, and every sheet says so. Each answer is kept at once; nothing has to fit until the end.'),
     el('p', { class: 'quiet' }, 'A blank form to print and carry about: ', el('a', { href: '/sheet/form/a4', download: true }, 'A4'), ' or ',
       el('a', { href: '/sheet/form/letter', download: true }, 'US Letter'), '.'),
@@ -40,6 +41,7 @@ function fromAbove() {
 
 function draw(view, house) {
   view.house = house;
+  view.such.textContent = house.such.lengths;
   view.design.textContent = `This is the survey of the design “${house.design}”, which is taken up. Each design has one of its own.`;
   if (view.dwellings.children.length === 1) {
     view.dwellings.append(...house.dwellings.map((dwelling) => el('option', { value: dwelling.code }, dwelling.label)));

@@ -1,6 +1,6 @@
 // What is said to an answer: right or not, a hint, the worked solution when it is due, and where the number is from.
 import * as api from './api.js';
-import { clear, el, prose, sign } from './dom.js';
+import { clear, el, prose, say, sign } from './dom.js';
 import { whenJudged } from './loop.js';
 import { safetyBox } from './safety.js';
 
@@ -42,6 +42,10 @@ async function judgeEffect(place, quick) {
     const whole = await api.effect();
     if (whole.number !== quick.number) return;
     place.replaceChildren(...effectLines({ ...whole, moved: quick.moved }));
+    if (whole.danger && whole.danger !== quick.danger) {
+      place.prepend(el('p', { class: 'trouble' }, el('strong', {}, 'With the year: '), whole.danger));
+      say(`With the year: ${whole.danger}`);
+    }
   } catch { /* What was told at once stands. */ }
 }
 
@@ -56,6 +60,7 @@ function effectLines(effect) {
       el('tbody', {}, ...lines)),
     effect.open ? el('p', { class: 'quiet' }, effect.open) : null,
     found('Cautions that come with it', effect.raised),
+    found('Dangers that stay and read otherwise now', effect.changed),
     found('Cautions that are gone', effect.settled),
     effect.moved.length ? el('p', {}, 'With it moved:') : null,
     effect.moved.length ? el('ul', {}, ...effect.moved.map((line) => el('li', {}, line))) : null,

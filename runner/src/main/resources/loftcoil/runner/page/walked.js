@@ -38,15 +38,15 @@ export function runTable(view, run) {
       ...(now.mends.length ? [el('p', {}, 'What may be wrong:'), el('ul', { class: 'mends' }, ...now.mends.map((mend) => el('li', {}, mend)))] : []));
   };
   const table = lines(`run-${run.code}`, PIECE, run.pieces, 'Another piece', (rows) => {
-    const pieces = rows.filter((row) => row.length.trim());
+    const told = rows.filter((row) => row.length.trim());
     trouble.replaceChildren();
     const waiting = rows.findIndex((row) => !row.length.trim() && row.name.trim());
     if (waiting >= 0) trouble.replaceChildren(el('p', { class: 'quiet' }, `Line ${waiting + 1} counts as soon as it has a length.`));
-    return view.ask(() => api.surveyWalk(run.code, pieces), (told) => refused(trouble, told));
+    return view.ask(() => api.surveyWalk(run.code, told), (faults) => refused(trouble, faults));
   });
   view.rows.set(`run-${run.code}`, { update: showClosing });
   showClosing(run);
-  return el('div', {}, el('p', { class: 'quiet' }, 'Climbs or falls, for a piece that leads along: 1 in 50, 20 mm/m, 1/4 in per ft, falls 1 in 40. Turns: left, right, straight, or a compass direction such as 90 or SE. Where it runs: room, loft, flue, outdoors, or a temperature. Blank: as the piece before.'),
+  return el('div', {}, el('p', { class: 'quiet' }, `Climbs or falls, for a piece that leads along: ${view.house.such.slopes}. Turns: left, right, straight, or a compass direction such as 90 or SE. Where it runs: room, loft, flue, outdoors, or a temperature. Blank: as the piece before.`),
     table, closing, trouble);
 }
 

@@ -353,7 +353,7 @@ final class FakeApp implements LearnerApp {
 
     @Override
     public View.Effect effect() {
-        return new View.Effect(1, "", List.of(), List.of(), List.of(), List.of(), "");
+        return new View.Effect(1, "", List.of(), List.of(), List.of(), List.of(), List.of(), "");
     }
 
     @Override
