@@ -48,7 +48,7 @@ record Frame(String title, String about, Head head, Paper paper) {
     }
 
     private String pageRules() {
-        return "@page { size: " + paper.css() + " portrait; margin: 16mm 14mm 14mm 14mm;\n"
+        return "@page { size: " + paper.css() + " portrait; margin: 13mm 10mm 11mm 10mm;\n"
                 + box("top-left", "bottom", cssText(head.left()))
                 + box("top-right", "bottom", cssText(head.right()))
                 + box("bottom-left", "top", "\"Loftcoil\"")
@@ -60,7 +60,7 @@ record Frame(String title, String about, Head head, Paper paper) {
     private static String box(String place, String towardsText, String content) {
         return "  @" + place + " { content: " + content + "; font-family: \"Sheet Sans\", system-ui, sans-serif;"
                 + " font-size: 8pt; color: " + Colours.light().of("soft") + "; vertical-align: " + towardsText
-                + "; padding: 3mm 0; text-align: "
+                + "; padding: 2mm 0; text-align: "
                 + place.replaceFirst(".*-", "") + "; }\n";
     }
 

@@ -5,6 +5,7 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Example;
+import loftcoil.engine.study.ProgressListener;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.lesson.Lesson;
 import loftcoil.runner.session.DesignBinding;
@@ -33,19 +34,31 @@ public final class LessonHandout {
      * @param lesson one of its lessons
      * @param setup how the Java runs
      * @param setting for whom and on what
+     * @param listener told after each snippet that ran
      */
-    public static LessonHandout of(Course course, Lesson lesson, SessionSetup setup, LessonSetting setting) {
-        return of(course, lesson, () -> Session.openWithoutSpare(setup), setting);
+    public static LessonHandout of(
+            Course course, Lesson lesson, SessionSetup setup, LessonSetting setting, ProgressListener listener) {
+        return of(course, lesson, () -> Session.openWithoutSpare(setup), setting, listener);
     }
 
     /** Makes it in sessions from elsewhere, which are closed after it. */
     static LessonHandout of(Course course, Lesson lesson, Supplier<Session> sessions, LessonSetting setting) {
+        return of(course, lesson, sessions, setting, ProgressListener.NONE);
+    }
+
+    private static LessonHandout of(
+            Course course,
+            Lesson lesson,
+            Supplier<Session> sessions,
+            LessonSetting setting,
+            ProgressListener listener) {
         try (Session session = sessions.get();
                 Session reckoning = sessions.get()) {
             String design = DesignJson.write(Example.orchardBothy());
             DesignBinding.bind(session, design);
             DesignBinding.bind(reckoning, design);
-            LessonBody body = new LessonBody(course, new LessonRuns(session), new HandoutReckoning(reckoning), setting);
+            LessonBody body = new LessonBody(
+                    course, new LessonRuns(session, lesson, listener), new HandoutReckoning(reckoning), setting);
             return new LessonHandout(frame(lesson, setting), body.top(lesson), body.blocks(lesson));
         }
     }

@@ -9,6 +9,7 @@ import loftcoil.engine.words.Units;
 import loftcoil.runner.check.Verdict;
 import loftcoil.runner.check.Worked;
 import loftcoil.runner.exercise.Choice;
+import loftcoil.runner.exercise.Code;
 import loftcoil.runner.exercise.Exercise;
 import loftcoil.runner.exercise.Mend;
 import loftcoil.runner.exercise.Quantity;
@@ -118,7 +119,12 @@ final class ReplyWords {
         }
         if (verdict instanceof Verdict.Right right) {
             return "Right"
-                    + comesTo(exercise).map(value -> ": it comes to " + value).orElse("") + "."
+                    + comesTo(exercise).map(value -> ": it comes to " + value).orElse("")
+                    + Worked.byHand(exercise, reckoning)
+                            .map(sum -> "; by hand to " + sum)
+                            .orElse("")
+                    + yours(exercise, right.taken())
+                    + "."
                     + assumed(right.taken());
         }
         if (verdict instanceof Verdict.Wrong wrong) {
@@ -155,6 +161,16 @@ final class ReplyWords {
                 : "";
     }
 
+    /** What a snippet of one's own came to, where that is near the value and not the same. */
+    private String yours(Exercise exercise, Verdict.Taken taken) {
+        return exercise instanceof Code
+                        && Worked.answer(exercise, reckoning)
+                                .filter(value -> !value.equals(taken.words()))
+                                .isPresent()
+                ? "; yours to " + taken.words()
+                : "";
+    }
+
     /** A temperature is off by degrees: a share of 20 °C would say nothing. */
     private String off(Exercise exercise, Verdict.Wrong wrong) {
         OptionalDouble given = wrong.taken().value();
@@ -165,8 +181,9 @@ final class ReplyWords {
         }
         double degrees =
                 given.getAsDouble() - reckoning.number(quantity.reference().java());
-        return Numeral.shown(Math.abs(degrees), 2) + " " + quantity.reference().unit()
-                + (degrees > 0 ? " too high" : " too low");
+        MeasureKind apart = MeasureKind.TEMP_DIFF_C;
+        return Numeral.shown(units.get().shown(apart, Math.abs(degrees)), 2) + " "
+                + units.get().unit(apart) + (degrees > 0 ? " too high" : " too low");
     }
 
     private static String off(double ratio) {

@@ -75,13 +75,13 @@ public record Shown(Units units) {
      * @param metric the answer in the unit that is asked for; only taken where it is said
      */
     public Optional<String> besides(Reckoned asked, DoubleSupplier metric) {
-        boolean difference =
-                asked instanceof Quantity quantity && quantity.temperature() == Quantity.Temperature.DIFFERENCE;
-        if (units == Units.METRIC || difference) {
+        if (units == Units.METRIC) {
             return Optional.empty();
         }
         String unit = asked.reference().unit();
-        return MeasureKind.ofUnit(unit)
+        boolean difference =
+                asked instanceof Quantity quantity && quantity.temperature() == Quantity.Temperature.DIFFERENCE;
+        return (difference ? Optional.of(MeasureKind.TEMP_DIFF_C) : MeasureKind.ofUnit(unit))
                 .filter(kind -> !units.typedUnit(kind).equals(unit))
                 .map(kind -> units.of(new Measure(metric.getAsDouble(), kind).finer(1)));
     }

@@ -76,7 +76,7 @@ class LessonHandoutTest {
                         SharedSession::lent,
                         new LessonSetting(Paper.LETTER, Units.US, SEED, true))
                 .html();
-        assertTrue(key.matches("(?s).*<strong>Answer: [\\d.]+ Pa, which is [\\d.]+ psi.*"), key);
+        assertTrue(key.matches("(?s).*<strong>Answer: [\\d.]+ Pa, which is [\\d.]+ inH₂O.*"), key);
         assertFalse(KEY.contains(", which is "), "a metric key repeats nothing");
     }
 
