@@ -10,6 +10,7 @@ import loftcoil.runner.page.LiveCourseCase;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
+import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
@@ -77,6 +78,30 @@ class CourseBrowserTest extends LiveCourseCase {
         browser.click(browser.in("lowest-tank", ".form-foot .main"));
         browser.until("the reply", () -> browser.has("lowest-tank", ".said-right"));
         assertEquals(List.of(), browser.troubles());
+    }
+
+    @Tag("thorough")
+    @Test
+    void theWordsOfAPlotAreTwelvePixelsHighOnAPhone() {
+        browser.size(390, 844);
+        browser.goTo("02-tank-above-coil");
+        browser.run("move-the-tank");
+        browser.run("coil-against-height");
+        Object smallest = ((JavascriptExecutor) browser.driver())
+                .executeScript(
+                        """
+                        let least = 1000;
+                        for (const svg of document.querySelectorAll('svg.lc-chart')) {
+                          const scale = svg.getBoundingClientRect().width / svg.viewBox.baseVal.width;
+                          for (const text of svg.querySelectorAll('text')) {
+                            least = Math.min(least, scale * parseFloat(getComputedStyle(text).fontSize));
+                          }
+                        }
+                        return least;
+                        """);
+        browser.size(1366, 768);
+        double pixels = ((Number) smallest).doubleValue();
+        assertTrue(pixels >= 12 && pixels < 30, pixels + " px");
     }
 
     @Test

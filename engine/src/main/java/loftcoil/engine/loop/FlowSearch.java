@@ -52,6 +52,11 @@ public record FlowSearch(List<SteadyFlow> flows, Circulation circulation, double
         return staticDrivePa < 0 ? backward() : Optional.empty();
     }
 
+    /** Why there is no forward flow, in a word or two: {@code "boils"} or {@code "stands still"}; empty where there is one. */
+    public String why() {
+        return circulation.match(flows -> "", boils -> "boils", stands -> "stands still");
+    }
+
     /** The finding in plain words. */
     public String words() {
         return circulation.words();

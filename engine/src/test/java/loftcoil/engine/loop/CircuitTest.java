@@ -28,6 +28,8 @@ class CircuitTest {
         Still still = assertInstanceOf(Still.class, search.circulation());
         assertFalse(search.circulates());
         assertTrue(still.words().contains("does not circulate"), still.words());
+        assertEquals("stands still", search.why());
+        assertEquals("", BOTHY.circuit(40).search().why());
         assertTrue(still.words().contains("0.35 to 0.75 m"), still.words());
         assertTrue(still.words().contains("dangerous"), still.words());
     }
@@ -41,6 +43,7 @@ class CircuitTest {
         assertTrue(boils.frictionPa() > boils.drivePa() && boils.drivePa() > 0, boils.toString());
         assertTrue(boils.at().marginK() < 1e-6, boils.toString());
         assertTrue(boils.words().contains("boils"), boils.words());
+        assertEquals("boils", narrow.circuit(60).search().why());
         assertTrue(boils.words().contains(boils.at().where()), boils.words());
     }
 

@@ -85,6 +85,7 @@ public final class ChartDrawer {
         axes.draw(order, nameY);
         svg.appendChild(curves(document, order, frame, id));
         ChartNotes.crossings(svg, order, frame);
+        ChartNotes.ends(svg, order, frame);
         axes.marks(order);
         legend.draw(svg, frame);
         return write(document);

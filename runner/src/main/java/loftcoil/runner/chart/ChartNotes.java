@@ -1,6 +1,12 @@
 package loftcoil.runner.chart;
 
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -8,6 +14,10 @@ import org.w3c.dom.Element;
 final class ChartNotes {
 
     private static final int ROOM = 60;
+    private static final int BAR = 7;
+
+    /** Ends nearer than this with the same words are told once. */
+    private static final int NEAR = 30;
 
     private ChartNotes() {}
 
@@ -59,6 +69,79 @@ final class ChartNotes {
                             "lc-ink-fill")));
             y += ChartFrame.ROW;
         }
+    }
+
+    /** A bar across each curve that ends before the axis does, and why, where words find room that no curve runs through. */
+    static void ends(Element svg, ChartOrder order, ChartFrame frame) {
+        List<ChartPlaces.Stretch> shaded = ChartPlaces.empty(order);
+        List<Rectangle2D> taken = new ArrayList<>();
+        Set<String> said = new HashSet<>();
+        for (ChartPlaces.End end : ChartPlaces.ends(order)) {
+            double x = frame.x(end.x());
+            double y = frame.y(end.y());
+            Element bar = SvgElement.line(
+                    svg.getOwnerDocument(), new double[] {x, y - BAR, x, y + BAR}, "lc-ink-stroke", "#1d2329");
+            bar.setAttribute("stroke-width", "2.4");
+            svg.appendChild(bar);
+            boolean shade = shaded.stream().anyMatch(stretch -> stretch.from() == end.x() || stretch.to() == end.x());
+            boolean again = !said.add(end.words() + (int) (x / NEAR) + " " + (int) (y / NEAR));
+            if (!end.words().isEmpty() && !(shade && end.words().equals(order.empty())) && !again) {
+                place(order, frame, end, taken).ifPresent(box -> {
+                    taken.add(box);
+                    svg.appendChild(SvgElement.text(
+                            svg.getOwnerDocument(),
+                            end.words(),
+                            Map.of(
+                                    "x",
+                                    SvgElement.number(box.getX()),
+                                    "y",
+                                    SvgElement.number(box.getMaxY() - 5),
+                                    "class",
+                                    "lc-ink-fill")));
+                });
+            }
+        }
+    }
+
+    /** The nearest place for the words of an end within the plotting area. */
+    private static Optional<Rectangle2D> place(
+            ChartOrder order, ChartFrame frame, ChartPlaces.End end, List<Rectangle2D> taken) {
+        double width = end.words().length() * ChartFrame.LETTER;
+        double x = frame.x(end.x());
+        double y = frame.y(end.y());
+        for (double down : new double[] {0, -22, 22, -44, 44, -66, 66, -88, 88}) {
+            for (double left :
+                    new double[] {end.first() ? x - width - 6 : x + 6, end.first() ? x + 8 : x - width - 8}) {
+                Rectangle2D box = new Rectangle2D.Double(left, y + down - 10, width, 20);
+                boolean inside = box.getX() >= frame.left()
+                        && box.getMaxX() <= frame.right()
+                        && box.getY() >= frame.top()
+                        && box.getMaxY() <= frame.bottom();
+                if (inside && taken.stream().noneMatch(box::intersects) && !crossed(order, frame, box)) {
+                    return Optional.of(box);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean crossed(ChartOrder order, ChartFrame frame, Rectangle2D box) {
+        for (ChartOrder.Curve curve : order.curves()) {
+            Points points = Points.of(curve);
+            for (int i = 0; i < points.size(); i++) {
+                double x = frame.x(points.x(i));
+                double y = frame.y(points.y(i));
+                boolean on = i == 0 || curve.dots()
+                        ? box.contains(x, y)
+                        : box.intersectsLine(frame.x(points.x(i - 1)), frame.y(points.y(i - 1)), x, y);
+                if (on) {
+                    return true;
+                }
+            }
+        }
+        return order.marks().stream()
+                .mapToDouble(mark -> frame.x(mark.at()))
+                .anyMatch(x -> x > box.getX() - 4 && x < box.getMaxX() + 4);
     }
 
     static void crossings(Element svg, ChartOrder order, ChartFrame frame) {

@@ -40,8 +40,9 @@ public record ChartOrder(String title, Axis across, Axis up, List<Curve> curves,
      * @param xs positions along the horizontal axis, in its unit
      * @param ys positions along the vertical axis, in its unit, as many as {@code xs}; NaN is a gap
      * @param dots true for single points without a line between them
+     * @param end why it ends before the axis does, such as that the water boils; empty where nothing is said
      */
-    public record Curve(String name, List<Double> xs, List<Double> ys, boolean dots) {
+    public record Curve(String name, List<Double> xs, List<Double> ys, boolean dots, String end) {
 
         /** Keeps its own copies, and refuses positions and values that do not pair. */
         public Curve {
@@ -55,7 +56,12 @@ public record ChartOrder(String title, Axis across, Axis up, List<Curve> curves,
 
         /** A line. */
         public Curve(String name, List<Double> xs, List<Double> ys) {
-            this(name, xs, ys, false);
+            this(name, xs, ys, false, "");
+        }
+
+        /** The same line with why it ends. */
+        Curve ending(String why) {
+            return new Curve(name, xs, ys, dots, why);
         }
     }
 

@@ -10,6 +10,17 @@ final class ChartPlaces {
     /** More crossings than this are a tangle, not places to point at. */
     private static final int MOST_CROSSINGS = 4;
 
+    /**
+     * Where a curve ends before its positions do.
+     *
+     * @param curve index of the curve
+     * @param x last position with a value
+     * @param y the value there
+     * @param first true where nothing comes before it, false where nothing comes after
+     * @param words why; empty where nobody says
+     */
+    record End(int curve, double x, double y, boolean first, String words) {}
+
     private ChartPlaces() {}
 
     /**
@@ -61,6 +72,27 @@ final class ChartPlaces {
                 found.add(new Crossing(i, j, x, y));
             }
         }
+    }
+
+    /** Ends of lines within the range of their positions. */
+    static List<End> ends(ChartOrder order) {
+        List<End> ends = new ArrayList<>();
+        for (int i = 0; i < order.curves().size(); i++) {
+            ChartOrder.Curve curve = order.curves().get(i);
+            Points points = Points.of(curve);
+            if (curve.dots() || points.isEmpty()) {
+                continue;
+            }
+            String words = curve.end().isEmpty() ? order.empty() : curve.end();
+            int last = points.size() - 1;
+            if (points.x(0) > curve.xs().get(0)) {
+                ends.add(new End(i, points.x(0), points.y(0), true, words));
+            }
+            if (points.x(last) < curve.xs().get(curve.xs().size() - 1)) {
+                ends.add(new End(i, points.x(last), points.y(last), false, words));
+            }
+        }
+        return ends;
     }
 
     /** Stretches between neighbouring positions on which no curve has a value, where the order says what that means. */

@@ -25,6 +25,9 @@ final class ChartWords {
         for (ChartPlaces.Crossing crossing : ChartPlaces.crossings(order)) {
             says.append(crossing(order, crossing));
         }
+        for (ChartPlaces.End end : ChartPlaces.ends(order)) {
+            says.append(end(order, end));
+        }
         for (ChartPlaces.Stretch stretch : ChartPlaces.empty(order)) {
             Digits digits = Digits.forAll(List.of(stretch.from(), stretch.to()));
             says.append("From ")
@@ -53,6 +56,14 @@ final class ChartWords {
                 + Numeral.shown(crossing.x(), PLACE_DIGITS) + ", at a value of "
                 + Numeral.shown(crossing.y(), PLACE_DIGITS)
                 + ". ";
+    }
+
+    private static String end(ChartOrder order, ChartPlaces.End end) {
+        return end.words().isEmpty()
+                ? ""
+                : capital(order.curves().get(end.curve()).name())
+                        + (end.first() ? " begins only at " : " ends at ")
+                        + Numeral.shown(end.x(), PLACE_DIGITS) + ": " + end.words() + ". ";
     }
 
     private static String axis(ChartOrder.Axis axis) {

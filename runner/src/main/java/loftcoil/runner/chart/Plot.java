@@ -129,6 +129,22 @@ public final class Plot {
     }
 
     /**
+     * Says why the curve that was added last ends before the axis does.
+     *
+     * @param words such as {@code "boils"}; it stands beside each end
+     * @throws RefusedException where there is no curve yet
+     */
+    public Plot until(String words) {
+        if (order.curves().isEmpty()) {
+            throw refused("until \"" + words + "\"", "no curve", "after a curve(…)", "");
+        }
+        List<Curve> curves = new ArrayList<>(order.curves());
+        int last = curves.size() - 1;
+        curves.set(last, curves.get(last).ending(words));
+        return with(order.up(), curves, order.marks());
+    }
+
+    /**
      * Adds single points of their own positions, such as measurements.
      *
      * @param name what they are
@@ -144,7 +160,7 @@ public final class Plot {
         for (double position : at) {
             requireFinite("points \"" + name + "\"", position);
         }
-        Curve curve = new Curve(name, listOf(at), listOf(values), true);
+        Curve curve = new Curve(name, listOf(at), listOf(values), true, "");
         return with(order.up(), joined(order.curves(), curve), order.marks());
     }
 

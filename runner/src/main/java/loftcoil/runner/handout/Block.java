@@ -7,7 +7,7 @@ import loftcoil.runner.show.Html;
  * A piece of a lesson on paper that stands in one column, whole.
  *
  * @param html what it is
- * @param heads true where it must not stand alone at the foot of a column: a heading
+ * @param heads true where it must not stand alone at the foot of a column: a heading, or what announces the next
  */
 record Block(String html, boolean heads) {
 
@@ -19,7 +19,7 @@ record Block(String html, boolean heads) {
     /** Paragraphs, lists, tables and headings, a block each. */
     static List<Block> prose(String markdown) {
         return Prose.pieces(markdown).stream()
-                .map(html -> new Block(html, html.matches("(?s)<h[1-3][ >].*")))
+                .map(html -> new Block(html, html.matches("(?s)<h[1-3][ >].*|.*:</p>\\s*")))
                 .toList();
     }
 

@@ -2,6 +2,7 @@ package loftcoil.runner.handout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleSupplier;
 import loftcoil.engine.words.Numeral;
 import loftcoil.engine.words.Units;
 import loftcoil.runner.check.Worked;
@@ -15,6 +16,7 @@ import loftcoil.runner.exercise.Reckoning;
 import loftcoil.runner.exercise.ReckoningException;
 import loftcoil.runner.exercise.Tolerance;
 import loftcoil.runner.show.Html;
+import loftcoil.runner.show.Shown;
 
 /** What the teacher needs beside a question. */
 final class KeyPart {
@@ -60,11 +62,25 @@ final class KeyPart {
         }
         try {
             return Worked.answer(exercise, reckoning)
-                    .map(value -> Html.element("p", bold("Answer: " + value) + within(exercise)))
+                    .map(value -> Html.element("p", bold("Answer: " + value + besides(exercise)) + within(exercise)))
                     .orElse("");
         } catch (ReckoningException unable) {
             return Html.element("p", Html.text("The value cannot be worked out: " + unable.getMessage()));
         }
+    }
+
+    private String besides(Exercise exercise) {
+        return exercise instanceof Reckoned reckoned
+                ? besides(reckoned, () -> reckoning.number(reckoned.reference().java()))
+                : "";
+    }
+
+    /** What it is in the units of the class. */
+    private String besides(Reckoned reckoned, DoubleSupplier metric) {
+        return new Shown(units)
+                .besides(reckoned, metric)
+                .map(words -> ", which is " + words)
+                .orElse("");
     }
 
     private static String within(Exercise exercise) {
@@ -100,7 +116,7 @@ final class KeyPart {
             return reckoned.mistakes().stream()
                     .map(mistake -> idea(
                             "Wrong idea: " + Html.text(mistake.because()),
-                            Html.text(leadsTo(mistake, reckoned.reference().unit())),
+                            Html.text(leadsTo(mistake, reckoned)),
                             mistake.hint()))
                     .toList();
         }
@@ -124,9 +140,10 @@ final class KeyPart {
                         + ". Say: " + Prose.inline(say));
     }
 
-    private String leadsTo(KnownMistake mistake, String unit) {
+    private String leadsTo(KnownMistake mistake, Reckoned reckoned) {
         try {
-            return Worked.shown(reckoning.number(mistake.java()), unit);
+            double value = reckoning.number(mistake.java());
+            return Worked.shown(value, reckoned.reference().unit()) + besides(reckoned, () -> value);
         } catch (ReckoningException unable) {
             return "";
         }

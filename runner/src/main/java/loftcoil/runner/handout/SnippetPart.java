@@ -22,6 +22,7 @@ final class SnippetPart {
 
     private static final Pattern NUMBER = Pattern.compile("(?<![\\p{L}\\d.])[-−]?\\d+(?:\\.\\d+)?");
     private static final int LEAST_BLANK = 8;
+    private static final int MOST_PRINTED = 14;
 
     private SnippetPart() {}
 
@@ -39,7 +40,8 @@ final class SnippetPart {
         List<String> charts = outcome.trace().charts().stream()
                 .map(order -> chart(ChartUnits.in(units, order)))
                 .toList();
-        String said = blank ? blanked(said(outcome), snippet.source()) : said(outcome);
+        String whole = shortened(said(outcome));
+        String said = blank ? blanked(whole, snippet.source()) : whole;
         String result = said.isBlank()
                 ? ""
                 : Html.element(
@@ -79,6 +81,15 @@ final class SnippetPart {
         }
         // Told rather than left out: a teacher must not hand out a sheet that hides it.
         return printed + (printed.isEmpty() ? "" : "\n") + "This Java did not run to its end.";
+    }
+
+    /** A long list is read on the screen; on paper its beginning shows what it is. */
+    private static String shortened(String said) {
+        List<String> lines = said.lines().toList();
+        return lines.size() <= MOST_PRINTED
+                ? said
+                : String.join("\n", lines.subList(0, MOST_PRINTED)) + "\n… " + (lines.size() - MOST_PRINTED)
+                        + " more lines on the screen";
     }
 
     private static String tidy(String value, String type) {

@@ -109,7 +109,7 @@ final class TwoColumns {
         double least = Double.MAX_VALUE;
         for (int middle = from; middle <= to; middle++) {
             double height = Math.max(heightMm(units.subList(from, middle)), heightMm(units.subList(middle, to)));
-            if (height < least) {
+            if (height <= least) {
                 least = height;
                 best = middle;
             }

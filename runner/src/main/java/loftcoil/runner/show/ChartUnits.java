@@ -34,7 +34,8 @@ public final class ChartUnits {
                                 units.said(curve.name()),
                                 turned(curve.xs(), across),
                                 turned(curve.ys(), up),
-                                curve.dots()))
+                                curve.dots(),
+                                curve.end()))
                         .toList(),
                 order.marks().stream()
                         .map(mark -> new ChartOrder.Mark(turned(mark.at(), across), units.said(mark.words())))

@@ -4,8 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
-import loftcoil.engine.words.Measure;
-import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.Numeral;
 import loftcoil.engine.words.Units;
 import loftcoil.runner.check.Verdict;
@@ -153,15 +151,14 @@ final class ReplyWords {
     }
 
     private String inUnits(Exercise exercise) {
-        if (units.get() == Units.METRIC || !(exercise instanceof Reckoned reckoned)) {
-            return "";
-        }
-        String unit = reckoned.reference().unit();
-        return (isDifference(exercise) ? Optional.of(MeasureKind.TEMP_DIFF_C) : MeasureKind.ofUnit(unit))
-                .filter(kind -> !units.get().typedUnit(kind).equals(unit))
-                .map(kind -> new Measure(reckoning.number(reckoned.reference().java()), kind).finer(1))
-                .map(measure -> ", which is " + units.get().of(measure))
-                .orElse("");
+        return exercise instanceof Reckoned reckoned
+                ? new Shown(units.get())
+                        .besides(
+                                reckoned,
+                                () -> reckoning.number(reckoned.reference().java()))
+                        .map(words -> ", which is " + words)
+                        .orElse("")
+                : "";
     }
 
     /** What a snippet of one's own came to, where that is near the value and not the same. */
@@ -172,10 +169,6 @@ final class ReplyWords {
                                 .isPresent()
                 ? "; yours to " + taken.words()
                 : "";
-    }
-
-    private static boolean isDifference(Exercise exercise) {
-        return exercise instanceof Quantity quantity && quantity.temperature() == Quantity.Temperature.DIFFERENCE;
     }
 
     /** A temperature is off by degrees: a share of 20 °C would say nothing. */

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleSupplier;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -16,6 +17,8 @@ import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.Numeral;
 import loftcoil.engine.words.Units;
+import loftcoil.runner.exercise.Quantity;
+import loftcoil.runner.exercise.Reckoned;
 
 /**
  * Values of a design as the learner reads them in their units, and what they type as a design takes it. Designs stay metric; only
@@ -63,6 +66,24 @@ public record Shown(Units units) {
                 .collect(Collectors.joining(BETWEEN));
         String after = units.unit(kind.get());
         return after.isEmpty() ? numbers : numbers + " " + after;
+    }
+
+    /**
+     * An answer in the units of the reader, where those are not the ones that are asked for.
+     *
+     * @param asked what is asked
+     * @param metric the answer in the unit that is asked for; only taken where it is said
+     */
+    public Optional<String> besides(Reckoned asked, DoubleSupplier metric) {
+        if (units == Units.METRIC) {
+            return Optional.empty();
+        }
+        String unit = asked.reference().unit();
+        boolean difference =
+                asked instanceof Quantity quantity && quantity.temperature() == Quantity.Temperature.DIFFERENCE;
+        return (difference ? Optional.of(MeasureKind.TEMP_DIFF_C) : MeasureKind.ofUnit(unit))
+                .filter(kind -> !units.typedUnit(kind).equals(unit))
+                .map(kind -> units.of(new Measure(metric.getAsDouble(), kind).finer(1)));
     }
 
     /** The same without a unit that stands beside the field; feet and inches keep theirs. */

@@ -3,6 +3,7 @@ package loftcoil.runner.chart;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -15,6 +16,7 @@ import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
+import loftcoil.engine.fault.RefusedException;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -55,6 +57,43 @@ class ChartDrawerTest {
 
     private static List<String> texts(Element svg) {
         return all(svg, "text").stream().map(Element::getTextContent).toList();
+    }
+
+    @Test
+    void aCurveThatEndsBeforeTheAxisSaysWhyBesideItsEnd() throws Exception {
+        ChartOrder order = Plot.plot("Out of the coil")
+                .across("Bore", "mm", XS)
+                .up("Temperature", "°C")
+                .curve("small", Plot.each(XS, x -> 60 - 5 * x))
+                .curve("large", Plot.each(XS, x -> x < 1 ? Double.NaN : 95 - 5 * x))
+                .until("boils")
+                .curve("larger", Plot.each(XS, x -> x > 2 ? Double.NaN : 75 - 5 * x))
+                .order();
+        assertEquals(
+                List.of("boils", ""),
+                ChartPlaces.ends(order).stream().map(ChartPlaces.End::words).toList());
+        assertEquals(1, texts(svg(order)).stream().filter("boils"::equals).count());
+        assertTrue(
+                ChartDrawer.draw(order).says().contains("Large begins only at 1: boils."),
+                ChartDrawer.draw(order).says());
+        assertEquals(order, ChartJson.read(ChartJson.write(order)));
+    }
+
+    @Test
+    void wordsOfAnEndStandOnNoCurveAndWithinTheAxes() throws Exception {
+        ChartOrder crowded = Plot.plot("Crowded")
+                .across("x", "m", XS)
+                .up("y", "m")
+                .curve("a", Plot.each(XS, x -> x > 2.9 ? Double.NaN : x))
+                .until("a reason that finds no room to the right of its end")
+                .order();
+        for (Element text : all(svg(crowded), "text")) {
+            if (text.getTextContent().startsWith("a reason")) {
+                double x = Double.parseDouble(text.getAttribute("x"));
+                assertTrue(x > 0 && x + 50 * 7 < ChartFrame.WIDTH, "at " + x);
+            }
+        }
+        assertThrows(RefusedException.class, () -> Plot.plot("none").until("boils"));
     }
 
     @ParameterizedTest

@@ -70,7 +70,7 @@ class TurnedUnitsTest {
                         "t",
                         new ChartOrder.Axis("Pipe out minus pipe in", "°C apart"),
                         new ChartOrder.Axis("Flow", "L/min"),
-                        List.of(new ChartOrder.Curve("c", List.of(5.0, 40.0), List.of(1.0, 2.0), false)),
+                        List.of(new ChartOrder.Curve("c", List.of(5.0, 40.0), List.of(1.0, 2.0))),
                         List.of(new ChartOrder.Mark(15, "15 °C apart")),
                         ""));
 

@@ -69,6 +69,18 @@ class LessonHandoutTest {
     }
 
     @Test
+    void aKeyInUsUnitsSaysEachAnswerInThemToo() {
+        String key = LessonHandout.of(
+                        COURSE,
+                        COURSE.lesson("01-try").orElseThrow(),
+                        SharedSession::lent,
+                        new LessonSetting(Paper.LETTER, Units.US, SEED, true))
+                .html();
+        assertTrue(key.matches("(?s).*<strong>Answer: [\\d.]+ Pa, which is [\\d.]+ inH₂O.*"), key);
+        assertFalse(KEY.contains(", which is "), "a metric key repeats nothing");
+    }
+
+    @Test
     void bothHaveTheNumbersThatALearnerWithThisSeedMeets() {
         Numbers numbers = Variation.numbers(COURSE.exercise("01-try/head"), SEED);
         String question = numbers.fill("Two columns of {{heightM}} m");
