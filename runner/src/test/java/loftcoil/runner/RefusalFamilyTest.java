@@ -20,7 +20,8 @@ class RefusalFamilyTest {
             "ReckoningException",
             "RefusedRequest",
             "StandardOutput$LostException",
-            "SumText$NoSumException");
+            "SumText$NoSumException",
+            "Watch$StoppedException");
 
     @Test
     void everyUncheckedExceptionIsARefusalOrStaysWithin() {

@@ -24,10 +24,10 @@ final class SearchProgress implements ProgressListener, Watch {
         this.what = what;
     }
 
-    /** A line for each stage of a sheet. */
+    /** A line for each stage of a sheet that takes time: the last takes none. */
     @Override
     public void at(Stage stage, int done, int of) {
-        if (stage != toldOf) {
+        if (stage != toldOf && stage != Stage.PARTS) {
             toldOf = stage;
             err.println("Working out " + stage.words() + ".");
             err.flush();

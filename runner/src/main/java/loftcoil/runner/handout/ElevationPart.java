@@ -23,7 +23,6 @@ import loftcoil.runner.show.Html;
 final class ElevationPart {
 
     /** Margins of the paper as the style sheet has them, mm. */
-    private static final double SIDES_MM = 20;
 
     /** Left for head, heading and caption, mm. */
     private static final double ABOVE_AND_BELOW_MM = 150;
@@ -40,7 +39,7 @@ final class ElevationPart {
     static String of(BuildSheet sheet, MeasureText measures, Paper paper) {
         Drawing drawing = sheet.drawing();
         DrawingScale.Room room = new DrawingScale.Room(
-                paper.widthMm() - SIDES_MM - 2 * ElevationSvg.MARGIN_MM - ElevationSvg.LABELS_MM,
+                paper.widthMm() - 2 * Frame.MARGIN_MM - 2 * ElevationSvg.MARGIN_MM - ElevationSvg.LABELS_MM,
                 paper.heightMm() - ABOVE_AND_BELOW_MM);
         DrawingScale scale = DrawingScale.fitting(withPlan(drawing), room, measures.units());
         Currents currents = Currents.of(sheet.design(), Sheet.USUAL_TANK_C);

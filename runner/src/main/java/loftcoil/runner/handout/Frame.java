@@ -17,6 +17,12 @@ import loftcoil.runner.show.Html;
  */
 record Frame(String title, String about, Head head, Paper paper) {
 
+    /** Left, right and below. */
+    static final int MARGIN_MM = 10;
+
+    /** Above, with the line that says what the page is of. */
+    static final int TOP_MM = 12;
+
     /** Top of each printed page. */
     record Head(String left, String right) {}
 
@@ -48,7 +54,8 @@ record Frame(String title, String about, Head head, Paper paper) {
     }
 
     private String pageRules() {
-        return "@page { size: " + paper.css() + " portrait; margin: 12mm 10mm 10mm 10mm;\n"
+        return "@page { size: " + paper.css() + " portrait; margin: " + TOP_MM + "mm " + MARGIN_MM + "mm " + MARGIN_MM
+                + "mm " + MARGIN_MM + "mm;\n"
                 + box("top-left", "bottom", cssText(head.left()))
                 + box("top-right", "bottom", cssText(head.right()))
                 + box("bottom-left", "top", "\"Loftcoil\"")

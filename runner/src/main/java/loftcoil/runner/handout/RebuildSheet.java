@@ -15,7 +15,6 @@ import loftcoil.runner.show.View;
 /** A rebuild on paper: both houses in one frame, what is kept, cut out and added, parts of the difference, and what changes by it. */
 public final class RebuildSheet {
 
-    private static final double SIDES_MM = 20;
     private static final double ROUND_DRAWING_MM = 90;
 
     private final RebuildView.SideBySide both;
@@ -87,7 +86,7 @@ public final class RebuildSheet {
     private String drawing(DrawingChange change) {
         MeasureText measures = new MeasureText(setting.units());
         DrawingScale.Room room = new DrawingScale.Room(
-                setting.paper().widthMm() - SIDES_MM - 2 * ElevationSvg.MARGIN_MM,
+                setting.paper().widthMm() - 2 * Frame.MARGIN_MM - 2 * ElevationSvg.MARGIN_MM,
                 setting.paper().heightMm() - ROUND_DRAWING_MM);
         DrawingScale scale = DrawingScale.fitting(ChangeSvg.frame(change), room, setting.units());
         HouseSvg.Drawn drawn = ChangeSvg.draw(change, ElevationSvg.pen(change.after(), Map.of(), measures, scale));

@@ -13,8 +13,6 @@ import loftcoil.runner.show.Html;
 final class TwoColumns {
 
     static final double GAP_MM = 5;
-    private static final double MARGINS_ACROSS_MM = 28;
-    private static final double MARGINS_UP_MM = 30;
 
     /** For what rounding of each block adds up to. */
     private static final double SLACK_MM = 2;
@@ -26,8 +24,8 @@ final class TwoColumns {
     /** On the paper of a frame. */
     TwoColumns(Frame frame) {
         this.frame = frame;
-        this.columnMm = (frame.paper().widthMm() - MARGINS_ACROSS_MM - GAP_MM) / 2;
-        this.heightMm = frame.paper().heightMm() - MARGINS_UP_MM - SLACK_MM;
+        this.columnMm = (frame.paper().widthMm() - 2 * Frame.MARGIN_MM - GAP_MM) / 2;
+        this.heightMm = frame.paper().heightMm() - Frame.TOP_MM - Frame.MARGIN_MM - SLACK_MM;
     }
 
     /**

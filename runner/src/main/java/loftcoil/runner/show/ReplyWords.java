@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
+import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.Numeral;
 import loftcoil.engine.words.Units;
 import loftcoil.runner.check.Verdict;

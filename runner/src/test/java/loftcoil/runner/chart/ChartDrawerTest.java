@@ -10,11 +10,13 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.StringReader;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import loftcoil.engine.fault.RefusedException;
 import org.junit.jupiter.api.Tag;
@@ -290,11 +292,12 @@ class ChartDrawerTest {
 
     @Test
     void aCrossingIsFoundAndSaid() {
+        double[] flows = IntStream.rangeClosed(0, 15).mapToDouble(i -> i / 5.0).toArray();
         ChartOrder order = Plot.plot("Drive and resistance")
-                .across("Flow", "L/min", new double[] {0, 1, 2, 3})
+                .across("Flow", "L/min", flows)
                 .up("Pressure", "Pa")
-                .curve("drive", new double[] {30, 20, 10, 0})
-                .curve("resistance", new double[] {0, 10, 20, 30})
+                .curve("drive", Arrays.stream(flows).map(flow -> 30 - 10 * flow).toArray())
+                .curve("resistance", Arrays.stream(flows).map(flow -> 10 * flow).toArray())
                 .order();
         assertEquals(List.of(new ChartPlaces.Crossing(0, 1, 1.5, 15)), ChartPlaces.crossings(order));
         String says = ChartDrawer.draw(order).says();

@@ -15,8 +15,8 @@ final class PdfGlyphs {
     /** Signs of one line touch; this share of the smaller one's area no two of them have in common. */
     private static final double TOUCH = 0.25;
 
-    /** Less than the margin of 14 mm by what a slanted sign leans. */
-    private static final double MARGIN_PT = 39;
+    /** Less than the margin of 10 mm, which is 28.3 pt, by what a slanted sign leans. */
+    private static final double MARGIN_PT = 27.6;
 
     private static final double HALF_GAP_PT = 5;
 

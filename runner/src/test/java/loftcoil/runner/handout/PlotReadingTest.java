@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Example;
+import loftcoil.engine.study.ProgressListener;
 import loftcoil.runner.chart.ChartOrder;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.CourseReader;
@@ -62,7 +63,7 @@ class PlotReadingTest {
             String design = DesignJson.write(Example.orchardBothy());
             DesignBinding.bind(session, design);
             DesignBinding.bind(reckoning, design);
-            LessonRuns runs = new LessonRuns(session);
+            LessonRuns runs = new LessonRuns(session, lesson, ProgressListener.NONE);
             HandoutReckoning reckoner = new HandoutReckoning(reckoning);
             for (Step step : lesson.steps()) {
                 if (step instanceof Step.Snippet snippet) {
