@@ -76,17 +76,24 @@ final class Levers {
         return lever.code().equals(SMALLER_COIL);
     }
 
-    /** Those of which one that cools and one that lets flow together go furthest. */
-    static final Set<String> STRONG =
-            Set.of(
-                    "radiator",
-                    "tank-larger",
-                    "hot-climbs",
-                    "leg-tubes",
-                    "loop-tube",
-                    "coil-higher",
-                    "loop-anew",
-                    "loop-anew-high");
+    /** Those of which one that cools and one that lets flow together go furthest: those that promise most first. */
+    private static final List<String> COOLING = List.of("radiator", "tank-larger");
+
+    private static final List<String> FLOWING =
+            List.of("coil-higher", "hot-climbs", "loop-anew-high", "loop-anew", "leg-tubes", "loop-tube");
+
+    /** How much a pair promises, the most first: the number of its place; after all others where it is not one that cools with one that lets flow. */
+    static int promise(List<Lever> pair) {
+        List<String> codes = pair.stream().map(Lever::code).toList();
+        for (int i = 0; i < COOLING.size(); i++) {
+            for (int j = 0; j < FLOWING.size(); j++) {
+                if (codes.contains(COOLING.get(i)) && codes.contains(FLOWING.get(j))) {
+                    return i * FLOWING.size() + j;
+                }
+            }
+        }
+        return Integer.MAX_VALUE;
+    }
 
     /** What stands beside the last resort, one lever or two together: the strongest that cools, the strongest that lets flow, both. */
     static List<List<Lever>> strongest() {
@@ -130,18 +137,12 @@ final class Levers {
                     2,
                     0.5,
                     design -> List.of(slope(20), slope(30), slope(50))),
-            built(
-                    "hot-climbs",
-                    union(FLOW, AIR),
-                    4,
-                    0.5,
-                    design -> HOT_MM_PER_M.stream()
-                            .filter(slope -> slope > steepness(design))
-                            .map(slope -> new Lever.Step(
-                                    List.of(new NamedValue("hotLegs.slopeMmPerM", Integer.toString(slope))),
-                                    Steps.SENTENCES.say(
-                                            "hot-climbs", "to", new Measure(slope, MeasureKind.SLOPE_MM_PER_M))))
-                            .toList()),
+            built("hot-climbs", union(FLOW, AIR), 4, 0.5, design -> HOT_MM_PER_M.stream()
+                    .filter(slope -> slope > steepness(design))
+                    .map(slope -> new Lever.Step(
+                            List.of(new NamedValue("hotLegs.slopeMmPerM", Integer.toString(slope))),
+                            Steps.SENTENCES.say("hot-climbs", "to", new Measure(slope, MeasureKind.SLOPE_MM_PER_M))))
+                    .toList()),
             built(
                     "swept",
                     union(FLOW),

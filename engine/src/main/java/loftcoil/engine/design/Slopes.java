@@ -43,8 +43,8 @@ final class Slopes {
 
     /** No hot leg flatter than a slope; the one with the largest rise makes up for the others, and none gets flatter. */
     static Design withHot(Design design, double slopeMmPerM) {
-        Design changed = design.withLegs(
-                design.coldLegs(), side(design.hotLegs(), 1, new Goal(slopeMmPerM, slopeMmPerM)));
+        Design changed =
+                design.withLegs(design.coldLegs(), side(design.hotLegs(), 1, new Goal(slopeMmPerM, slopeMmPerM)));
         if (leastHotMmPerM(changed) < slopeMmPerM - 1) {
             throw refused("hotLegs.slopeMmPerM", slopeMmPerM);
         }
