@@ -18,6 +18,7 @@ import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.FlowSearch;
 import loftcoil.engine.run.YearSpread;
 import loftcoil.engine.start.Starts;
+import loftcoil.engine.watch.Watch;
 
 /**
  * What a design's dangers come to: the one judgement that every face shows. It looks at the loop in each of
@@ -106,7 +107,11 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
      * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed
      */
     public static Optional<Starts> starts(Design design, Optional<YearSpread> year) {
-        return Starts.of(coldest(design), CautionInputs.hottestTankC(year));
+        return starts(design, year, Watch.NONE);
+    }
+
+    static Optional<Starts> starts(Design design, Optional<YearSpread> year, Watch watch) {
+        return Starts.of(coldest(design), CautionInputs.hottestTankC(year), watch);
     }
 
     /**
@@ -133,7 +138,11 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
      * @throws loftcoil.engine.fault.RefusedException where the design or its year cannot be computed
      */
     public static Optional<YearSpread> year(Design design) {
-        return hasYear(design) ? Optional.of(YearSpread.of(design)) : Optional.empty();
+        return year(design, Watch.NONE);
+    }
+
+    static Optional<YearSpread> year(Design design, Watch watch) {
+        return hasYear(design) ? Optional.of(YearSpread.of(design, watch)) : Optional.empty();
     }
 
     /** As {@link #year}, but in long steps and thick layers: for a search that looks at many designs. */
@@ -182,7 +191,9 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
     /** What has not been judged yet, in a sentence; empty where all has. */
     public String open() {
         if (startsOpen) {
-            return yearOpen ? "Starts and year are not judged yet." : "The starts are not judged yet.";
+            return yearOpen
+                    ? "How it starts and how its year goes are not judged yet."
+                    : "How it starts is not judged yet.";
         }
         return yearOpen ? "The year is not judged yet." : "";
     }

@@ -17,6 +17,7 @@ import loftcoil.engine.loop.SteadyFlow;
 import loftcoil.engine.loop.WarmingLoop;
 import loftcoil.engine.run.Heatings;
 import loftcoil.engine.run.Recent;
+import loftcoil.engine.watch.Watch;
 
 /**
  * A design's fire lit after each of several rests. The loop has run, then stood for a quarter of an hour, an hour and eight hours
@@ -62,7 +63,17 @@ public record Starts(List<Start> tried) {
      * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed
      */
     public static Optional<Starts> of(Design design, OptionalDouble hottestC) {
-        return KNOWN.of(new Lit(design, hottestC), Lit::started);
+        return of(design, hottestC, Watch.NONE);
+    }
+
+    /**
+     * The same, watched.
+     *
+     * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed
+     * @throws Watch.StoppedException where the watch ends it
+     */
+    public static Optional<Starts> of(Design design, OptionalDouble hottestC, Watch watch) {
+        return KNOWN.of(new Lit(design, hottestC), lit -> lit.started(watch));
     }
 
     /**
@@ -73,22 +84,22 @@ public record Starts(List<Start> tried) {
      * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed
      */
     public static Optional<Starts> untilOneFails(Design design, OptionalDouble hottestC, boolean coarse) {
-        return of(design, hottestC, coarse ? COARSE : MarchDetail.LONG, true);
+        return of(design, hottestC, coarse ? COARSE : MarchDetail.LONG, true, Watch.NONE);
     }
 
     private record Lit(Design design, OptionalDouble hottestC) {
-        Optional<Starts> started() {
-            return of(design, hottestC, MarchDetail.LONG);
+        Optional<Starts> started(Watch watch) {
+            return of(design, hottestC, MarchDetail.LONG, false, watch);
         }
     }
 
     /** The same in other detail; its counterflow is of no account. */
     static Optional<Starts> of(Design design, OptionalDouble hottestC, MarchDetail detail) {
-        return of(design, hottestC, detail, false);
+        return of(design, hottestC, detail, false, Watch.NONE);
     }
 
     private static Optional<Starts> of(
-            Design design, OptionalDouble hottestC, MarchDetail detail, boolean untilOneFails) {
+            Design design, OptionalDouble hottestC, MarchDetail detail, boolean untilOneFails, Watch watch) {
         CoilHeating heating = Heatings.of(design);
         double coldC = design.site().coldSupplyC();
         if (!(design.circuit(coldC).setting().firing().heatW() > 0)) {
@@ -100,9 +111,12 @@ public record Starts(List<Start> tried) {
             return Optional.of(untilOneFails(design, heating, coldC, tanks, detail));
         }
         List<Start> starts = new ArrayList<>();
+        int rounds = tanks.size() * Counterflow.values().length;
+        int done = 0;
         for (double tankC : tanks) {
             Site site = Site.of(design, heating, tankC, detail);
             for (Counterflow counterflow : Counterflow.values()) {
+                watch.pass(Watch.Stage.STARTS, done++, rounds);
                 starts.addAll(site.afterRests(counterflow));
             }
         }
