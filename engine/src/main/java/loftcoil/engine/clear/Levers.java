@@ -25,6 +25,7 @@ import loftcoil.engine.design.Window;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.study.NamedValue;
+import loftcoil.engine.study.Rebuild;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.Numeral;
@@ -60,6 +61,9 @@ final class Levers {
     /** Slope of a pipe that nobody would call level. */
     private static final int NO_LEVEL_MM_PER_M = 50;
 
+    /** Slopes for a hot pipe that is to set off surely, mm a metre: some 11, 27 and 45 degrees. */
+    private static final List<Integer> HOT_MM_PER_M = List.of(200, 500, 1000);
+
     /** Lagging of a loop built anew, mm: a bare hot pipe cools in a quarter of an hour and starts badly. */
     private static final int LAGGED_MM = 25;
 
@@ -72,9 +76,24 @@ final class Levers {
         return lever.code().equals(SMALLER_COIL);
     }
 
-    /** Those of which one that cools and one that lets flow together go furthest. */
-    static final Set<String> STRONG =
-            Set.of("radiator", "tank-larger", "leg-tubes", "loop-tube", "coil-higher", "loop-anew", "loop-anew-high");
+    /** Those of which one that cools and one that lets flow together go furthest: those that promise most first. */
+    private static final List<String> COOLING = List.of("radiator", "tank-larger");
+
+    private static final List<String> FLOWING =
+            List.of("coil-higher", "hot-climbs", "loop-anew-high", "loop-anew", "leg-tubes", "loop-tube");
+
+    /** How much a pair promises, the most first: the number of its place; after all others where it is not one that cools with one that lets flow. */
+    static int promise(List<Lever> pair) {
+        List<String> codes = pair.stream().map(Lever::code).toList();
+        for (int i = 0; i < COOLING.size(); i++) {
+            for (int j = 0; j < FLOWING.size(); j++) {
+                if (codes.contains(COOLING.get(i)) && codes.contains(FLOWING.get(j))) {
+                    return i * FLOWING.size() + j;
+                }
+            }
+        }
+        return Integer.MAX_VALUE;
+    }
 
     /** What stands beside the last resort, one lever or two together: the strongest that cools, the strongest that lets flow, both. */
     static List<List<Lever>> strongest() {
@@ -118,6 +137,12 @@ final class Levers {
                     2,
                     0.5,
                     design -> List.of(slope(20), slope(30), slope(50))),
+            built("hot-climbs", union(FLOW, AIR), 4, 0.5, design -> HOT_MM_PER_M.stream()
+                    .filter(slope -> slope > steepness(design))
+                    .map(slope -> new Lever.Step(
+                            List.of(new NamedValue("hotLegs.slopeMmPerM", Integer.toString(slope))),
+                            Steps.SENTENCES.say("hot-climbs", "to", new Measure(slope, MeasureKind.SLOPE_MM_PER_M))))
+                    .toList()),
             built(
                     "swept",
                     union(FLOW),
@@ -346,6 +371,11 @@ final class Levers {
         return changes;
     }
 
+    /** Slope of the flattest hot leg, mm/m. */
+    private static double steepness(Design design) {
+        return Double.parseDouble(Changes.current(design, "hotLegs.slopeMmPerM"));
+    }
+
     private static boolean warmCold(Design design) {
         Design usual = Outdoors.at(design, Outdoors.usualC(design));
         return usual.coldLegs().get(0).aroundC() > usual.hotLegs().get(0).aroundC();
@@ -488,12 +518,33 @@ final class Levers {
         if (!(Double.parseDouble(Changes.current(design, "loop.slopeMmPerM")) >= NO_LEVEL_MM_PER_M)) {
             changes.add(new NamedValue("loop.slopeMmPerM", Integer.toString(NO_LEVEL_MM_PER_M)));
         }
+        steepestHot(design, changes).ifPresent(changes::add);
         boolean lagged = Stream.concat(design.coldLegs().stream(), design.hotLegs().stream())
                 .allMatch(leg -> leg.lagging().map(LaggingChoice::thicknessMm).orElse(0.0) >= LAGGED_MM);
         if (!lagged) {
             changes.add(new NamedValue("loop.laggingMm", Integer.toString(LAGGED_MM)));
         }
         return changes;
+    }
+
+    /** The steepest climb of the hot pipe that its run and rise leave, with the other changes made; none where it is as steep already. */
+    private static Optional<NamedValue> steepestHot(Design design, List<NamedValue> others) {
+        return HOT_MM_PER_M.stream()
+                .sorted(Comparator.reverseOrder())
+                .map(slope -> new NamedValue("hotLegs.slopeMmPerM", Integer.toString(slope)))
+                .filter(slope -> Double.parseDouble(slope.value()) > steepness(design) && canBe(design, others, slope))
+                .findFirst();
+    }
+
+    private static boolean canBe(Design design, List<NamedValue> others, NamedValue last) {
+        try {
+            List<NamedValue> all = new ArrayList<>(others);
+            all.add(last);
+            Rebuild.applied(design, all);
+            return true;
+        } catch (RefusedException cannotBe) {
+            return false;
+        }
     }
 
     private static Lever lever(String code) {

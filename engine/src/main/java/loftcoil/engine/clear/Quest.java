@@ -136,7 +136,7 @@ final class Quest {
         }
         return pairs.stream()
                 .filter(this::helps)
-                .sorted(Comparator.comparing((List<Lever> pair) -> !strong(pair))
+                .sorted(Comparator.comparingInt(Levers::promise)
                         .thenComparingDouble(
                                 pair -> pair.get(0).cost() + pair.get(1).cost()))
                 .limit(mostPairs())
@@ -146,12 +146,6 @@ final class Quest {
     /** Under a tank that comes too near boiling a loop alone is no help. */
     private boolean helps(List<Lever> pair) {
         return !judge.hotTank() || pair.stream().anyMatch(Levers::cools);
-    }
-
-    /** One that keeps the tank cooler with one that makes the loop flow better. */
-    private static boolean strong(List<Lever> pair) {
-        return pair.stream().map(Lever::code).allMatch(Levers.STRONG::contains)
-                && pair.stream().filter(Levers::cools).count() == 1;
     }
 
     private Optional<Guess> pair(List<Lever> pair) {
@@ -273,8 +267,8 @@ final class Quest {
                 guess.muchFurther().ifPresent(again::add);
                 unsure.add(guess);
             } else if (!gone) {
-                // The rough judgement was too kind: a little more may do.
-                guess.further().ifPresent(again::add);
+                // The rough judgement was too kind: a little more may do, of a start a good deal more.
+                (danger == CautionKind.START ? guess.muchFurther() : guess.further()).ifPresent(again::add);
             }
         }
     }

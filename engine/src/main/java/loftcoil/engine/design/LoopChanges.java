@@ -122,6 +122,12 @@ final class LoopChanges {
                         "hotLegs[].riseM")
                 .as(design -> Math.rint(Slopes.leastMmPerM(design) * 10) / 10, Slopes::with);
         table.number(
+                        "hotLegs.slopeMmPerM",
+                        "Least slope of the hot pipe",
+                        new Allowed(0, Slopes.RANGE.high(), "mm/m"),
+                        "hotLegs[].riseM")
+                .as(design -> Math.max(0, Math.rint(Slopes.leastHotMmPerM(design) * 10) / 10), Slopes::withHot);
+        table.number(
                         "loop.laggingMm",
                         "Thickness of lagging on every leg",
                         TankChanges.LAGGING_MM,

@@ -36,6 +36,21 @@ final class Slopes {
                 .orElse(RANGE.high());
     }
 
+    /** Slope of the flattest hot leg, mm/m; the top of the range where all stand upright or nearly so. */
+    static double leastHotMmPerM(Design design) {
+        return slopes(design.hotLegs(), 1).min().orElse(RANGE.high());
+    }
+
+    /** No hot leg flatter than a slope; the one with the largest rise makes up for the others, and none gets flatter. */
+    static Design withHot(Design design, double slopeMmPerM) {
+        Design changed =
+                design.withLegs(design.coldLegs(), side(design.hotLegs(), 1, new Goal(slopeMmPerM, slopeMmPerM)));
+        if (leastHotMmPerM(changed) < slopeMmPerM - 1) {
+            throw refused("hotLegs.slopeMmPerM", slopeMmPerM);
+        }
+        return changed;
+    }
+
     static Design with(Design design, double slopeMmPerM) {
         double leastMmPerM = leastMmPerM(design);
         boolean lower = slopeMmPerM < leastMmPerM;
@@ -48,7 +63,7 @@ final class Slopes {
                 side(design.coldLegs(), -1, new Goal(belowMmPerM, slopeMmPerM)),
                 side(design.hotLegs(), 1, new Goal(belowMmPerM, slopeMmPerM)));
         if (Math.abs(leastMmPerM(changed) - slopeMmPerM) > 1) {
-            throw refused(slopeMmPerM);
+            throw refused("loop.slopeMmPerM", slopeMmPerM);
         }
         return changed;
     }
@@ -87,9 +102,9 @@ final class Slopes {
         return upward * leg.riseM() / leg.levelRunM() * MM_PER_M;
     }
 
-    private static RefusedException refused(double slopeMmPerM) {
+    private static RefusedException refused(String change, double slopeMmPerM) {
         return new RefusedException(List.of(new Fault(
-                "loop.slopeMmPerM",
+                change,
                 Numeral.typedTo(0, slopeMmPerM) + " mm/m",
                 "a slope at which every leg still meets tank and coil",
                 "the leg with the largest rise of each side has to make up for the others, and cannot here")));

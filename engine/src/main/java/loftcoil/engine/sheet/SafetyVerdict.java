@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import loftcoil.engine.caution.Ask;
 import loftcoil.engine.caution.Caution;
@@ -32,6 +33,9 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
 
     /** Code of a design in which nothing was found. */
     public static final String CLEAR = "clear";
+
+    /** How much hotter than in a rough year the tank may come to be in a fine one, K. */
+    private static final double ROUGHLY_K = 3;
 
     /** How many cautions lead. */
     public static final int LEADING = 3;
@@ -113,10 +117,14 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
     /**
      * As {@link #starts}, but no more of them than it takes to see that one fails: for a search that looks at many designs.
      *
-     * @param coarse whether they are marched in longer cells and steps, for a first guess
+     * @param coarse whether they are marched in longer cells and steps, for a first guess; otherwise on a tank that is hotter by what a year
+     *     marched roughly may have missed
      */
     public static Optional<Starts> startsUntilOneFails(Design design, Optional<YearSpread> year, boolean coarse) {
-        return Starts.untilOneFails(coldest(design), CautionInputs.hottestTankC(year), coarse);
+        OptionalDouble roughC = CautionInputs.hottestTankC(year);
+        OptionalDouble hottestC =
+                coarse || roughC.isEmpty() ? roughC : OptionalDouble.of(roughC.getAsDouble() + ROUGHLY_K);
+        return Starts.untilOneFails(coldest(design), hottestC, coarse);
     }
 
     private static Design coldest(Design design) {

@@ -70,7 +70,8 @@ final class StartRun {
 
         /** All of it at one temperature. */
         static Tank uniform(double tankC) {
-            return layered(tankC, tankC);
+            double jPerKg = WaterHeat.jPerKg(tankC);
+            return new Tank(tankC, Water.densityKgPerM3(tankC), jPerKg, jPerKg);
         }
 
         /** Warmer from the cold port up to the return port, evenly. */

@@ -14,13 +14,22 @@ import loftcoil.engine.study.NamedValue;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-/** Dangerous designs by chance: whoever follows what is offered ends without that danger and with no other. */
+/**
+ * Dangerous designs by chance: whoever follows what is offered ends without that danger and with no other.
+ *
+ * <p>How they are drawn: {@link RandomLoops} (bores, rises, level runs, coats and heats of 0.5 to 4 kW by chance on a tank of 120 L under a roof,
+ * with the draws of the safe bothy), each with one slip more; the first after the seed that have a danger. None is left out for what the search
+ * makes of it.
+ */
 class ClearRandomLawTest {
 
     private static final long SEED = 20261129;
 
-    /** Of all their dangers, the share for which some way is found at least; 22 of 25 on the first six. */
-    private static final double LEAST_SHARE = 0.75;
+    private static final int ALL = 20;
+    private static final int SOME = 2;
+
+    /** Of the designs, how many may have a danger for which nothing built is found. */
+    private static final int MOST_OPEN = 1;
 
     /** What else builders do wrong. */
     private static final List<NamedValue> SLIPS = List.of(
@@ -38,18 +47,24 @@ class ClearRandomLawTest {
     @Test
     @Tag("thorough")
     void whoFollowsWhatIsOfferedEndsWithoutTheDanger() {
-        follow(10);
+        follow(ALL);
+    }
+
+    @Test
+    void whoFollowsWhatIsOfferedOnTheFirstTwoEndsWithoutTheDanger() {
+        follow(SOME);
     }
 
     private static void follow(int count) {
-        List<Clears> found = dangerous(count).stream().map(Following::holds).toList();
-        long dangers =
-                found.stream().mapToLong(clears -> clears.dangers().size()).sum();
-        long cleared = found.stream()
-                .flatMap(clears -> clears.dangers().stream())
-                .filter(danger -> !danger.ways().isEmpty())
-                .count();
-        assertTrue(cleared >= LEAST_SHARE * dangers, () -> cleared + " of " + dangers + " dangers");
+        List<String> open = dangerous(count).stream()
+                .map(Following::holds)
+                .flatMap(clears -> clears.dangers().stream()
+                        .filter(danger -> danger.ways().isEmpty())
+                        .map(danger -> danger.kind().code() + ": "
+                                + ClearWords.head(danger).metric())
+                        .limit(1))
+                .toList();
+        assertTrue(open.size() <= MOST_OPEN, () -> open.size() + " of " + count + " designs: " + open);
     }
 
     /** The first designs after the seed that have a danger. */

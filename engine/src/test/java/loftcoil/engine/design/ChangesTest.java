@@ -50,6 +50,7 @@ class ChangesTest {
             Map.entry("legs.tube", "28x1.0 stainless"),
             Map.entry("loop.elbowsPerLeg", "4"),
             Map.entry("loop.slopeMmPerM", "-30"),
+            Map.entry("hotLegs.slopeMmPerM", "500"),
             Map.entry("loop.laggingMm", "30"),
             Map.entry("loop.laggingMaterial", "glass wool"),
             Map.entry("hotLegs.tube", "EN1057 15x0.7"),
