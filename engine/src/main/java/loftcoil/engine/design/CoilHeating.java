@@ -73,6 +73,34 @@ public interface CoilHeating {
     }
 
     /**
+     * The forward flow of {@link #agreed}, with no other flow looked for; empty where nothing flows forward.
+     *
+     * @param lit the loop with the fire lit; its own heat does not matter
+     */
+    default Optional<AgreedFlow> agreedForward(Circuit lit) {
+        double heatW = heatW(USUAL_FLOW_KG_PER_S, lit.setting().tankC());
+        Optional<SteadyFlow> flow = lit.withHeatW(heatW).forward();
+        for (int pass = 0; pass < Agreed.MOST_PASSES && flow.isPresent(); pass++) {
+            double next = heatW(flow.get().flowKgPerS(), flow.get().coil().startC());
+            if (Math.abs(next - heatW) <= Agreed.SAME * heatW) {
+                break;
+            }
+            heatW = next;
+            flow = lit.withHeatW(heatW).forward();
+        }
+        double agreedW = heatW;
+        return flow.map(found -> new AgreedFlow(found, agreedW));
+    }
+
+    /**
+     * A forward flow and the heat that fits it.
+     *
+     * @param flow the flow
+     * @param heatW heat, W
+     */
+    record AgreedFlow(SteadyFlow flow, double heatW) {}
+
+    /**
      * A loop whose heat fits its flow.
      *
      * @param circuit the loop with that heat

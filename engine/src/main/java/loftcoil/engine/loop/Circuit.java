@@ -35,6 +35,16 @@ public final class Circuit {
         this(plan, setting, segments, LiquidTable.WATER);
     }
 
+    /** As another whose pipes lie at the same levels, under the same air and with as warm a tank: it boils where that one does. */
+    private Circuit(Circuit as, Setting setting, Segment[] segments) {
+        this.plan = as.plan;
+        this.setting = setting;
+        this.segments = segments;
+        this.surface = as.surface;
+        this.liquid = as.liquid;
+        this.boilingC = as.boilingC;
+    }
+
     /**
      * Parts made ready elsewhere, with another liquid: for holding the model against a loop measured with one. Nothing is checked;
      * boiling and the bounds of the search stay those of water.
@@ -143,15 +153,16 @@ public final class Circuit {
 
     /** The same loop with other resistance and heat loss than computed; the factors are on those of this loop. */
     public Circuit trimmed(UncertaintyFactors trim) {
-        return new Circuit(
-                plan,
-                setting,
-                Arrays.stream(segments).map(segment -> segment.trimmed(trim)).toArray(Segment[]::new));
+        Segment[] trimmed = new Segment[segments.length];
+        Arrays.setAll(trimmed, i -> segments[i].trimmed(trim));
+        return new Circuit(this, setting, trimmed);
     }
 
     private Circuit with(Setting changed) {
         PlanFaults.refuse(plan, changed);
-        return new Circuit(plan, changed, segments);
+        return changed.altitudeM() == setting.altitudeM() && changed.tankC() == setting.tankC()
+                ? new Circuit(this, changed, segments)
+                : new Circuit(plan, changed, segments);
     }
 
     /** How it is built. */
@@ -204,6 +215,26 @@ public final class Circuit {
     /** Finds every flow the loop can hold, both ways, and judges the forward one. */
     public FlowSearch search() {
         return new Searching(plan, setting, segments, march()).search();
+    }
+
+    /** The flow of {@link FlowSearch#forward}, for who needs no other: found in a third of the time of a search. */
+    public Optional<SteadyFlow> forward() {
+        return new Searching(plan, setting, segments, march()).slowestStable(Direction.FORWARD);
+    }
+
+    /** The flow of {@link FlowSearch#fromRest}, for who needs no other. */
+    public Optional<SteadyFlow> fromRest() {
+        double push = StaticDrive.pa(plan, setting);
+        if (push == 0) {
+            return Optional.empty();
+        }
+        return new Searching(plan, setting, segments, march())
+                .slowestStable(push > 0 ? Direction.FORWARD : Direction.BACKWARD);
+    }
+
+    /** Push on the water at rest: {@link FlowSearch#staticDrivePa}. */
+    public double staticDrivePa() {
+        return StaticDrive.pa(plan, setting);
     }
 
     /**

@@ -98,11 +98,13 @@ final class LossTable {
     private static final class Side {
         private final double lowRoot;
         private final double rootStep;
+        private final double perRootStep;
         private final double[] nodes;
 
         Side(double lowRoot, double rootStep, double[] nodes) {
             this.lowRoot = lowRoot;
             this.rootStep = rootStep;
+            this.perRootStep = 1 / rootStep;
             this.nodes = nodes;
         }
 
@@ -125,7 +127,7 @@ final class LossTable {
         }
 
         double at(double difference) {
-            double x = Math.min(Math.max(0, (root(difference) - lowRoot) / rootStep), NODES - 1);
+            double x = Math.min(Math.max(0, (root(difference) - lowRoot) * perRootStep), NODES - 1);
             int i = Math.min((int) x, NODES - 3);
             double u = x - i;
             return nodes[i] * (u - 1) * (u - 2) / 2 - nodes[i + 1] * u * (u - 2) + nodes[i + 2] * u * (u - 1) / 2;

@@ -1,5 +1,6 @@
 package loftcoil.engine.loop;
 
+import java.util.Arrays;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import loftcoil.engine.constant.Constants;
@@ -28,13 +29,18 @@ final class March {
     private static final double SMALL_CHANGE_K = 0.5;
     private static final double COARSE_TO_K = 4;
     private static final double FINE_FROM_K = 5;
-    /** Share of the leg's temperature difference by which its mean may still move: well under a
-     * millionth of its loss. */
-    private static final double SAME = 3e-7;
+    /**
+     * Share of the leg's temperature difference by which its mean may have moved, times how many times its loss is what its flow holds: the
+     * loss goes with no more than the fourth root of the difference, so that what a further settling would move is an eighth of that.
+     */
+    private static final double SAME = 2e-8;
 
     private static final int MOST_PASSES = 40;
     // Around the boiling point at 5000 m; cooler surroundings cannot bring water near it inside a leg.
     private static final double WARM_ENOUGH_TO_BOIL_C = 80;
+
+    /** Loss over heat of a leg at the last trial flow that way, to start the next from; 0 where there was none. */
+    private final double[] lossPerHeat;
 
     private final Segment[] segments;
     final LiquidTable liquid;
@@ -58,6 +64,9 @@ final class March {
     double frictionPa;
     double coilReynolds;
     double returnC;
+    private int evaluations;
+    private int passes;
+    private int lastDirection = Direction.FORWARD;
 
     March(Segment[] segments, Limits limits, Setting setting, double portsApartM, LiquidTable liquid) {
         this.segments = segments;
@@ -70,12 +79,28 @@ final class March {
         this.startC = new double[segments.length];
         this.endC = new double[segments.length];
         this.midC = new double[segments.length];
+        this.lossPerHeat = new double[segments.length];
+    }
+
+    /** Trial flows followed round the loop since it was made. */
+    int evaluations() {
+        return evaluations;
+    }
+
+    /** Settlings of a leg's own mean temperature since it was made; each reads the loss and the heat of its water once. */
+    int passes() {
+        return passes;
     }
 
     /** Drive minus resistance, both forward, Pa, at a flow (kg/s, not 0, forward positive). */
     double residualPa(double signedFlow) {
         int direction = signedFlow > 0 ? Direction.FORWARD : Direction.BACKWARD;
         double flow = Math.abs(signedFlow);
+        evaluations++;
+        if (direction != lastDirection) {
+            Arrays.fill(lossPerHeat, 0);
+            lastDirection = direction;
+        }
         limits.begin(direction);
         drivePa = columnPa;
         frictionPa = 0;
@@ -148,17 +173,20 @@ final class March {
         double aroundC = segment.loss.aroundC();
         double apart = inC - aroundC;
         double perHeat = segment.lengthM / flow;
-        double mid = inC;
-        double decay = 1;
-        double units = 0;
-        double moved = Double.POSITIVE_INFINITY;
-        for (int pass = 0; pass < MOST_PASSES && moved > SAME * Math.abs(mid - aroundC); pass++) {
+        // Loss and heat hardly change from one trial flow to the next.
+        double units = lossPerHeat[i] * perHeat;
+        double decay = Math.exp(-units);
+        double mid = aroundC + apart * meanPart(units, decay);
+        boolean settled = false;
+        for (int pass = 0; pass < MOST_PASSES && !settled; pass++) {
             double before = mid;
             double heat = meanHeat(inC, aroundC + apart * decay);
-            units = segment.loss.wPerMK(mid) * perHeat / heat;
+            lossPerHeat[i] = segment.loss.wPerMK(mid) / heat;
+            units = lossPerHeat[i] * perHeat;
             decay = Math.exp(-units);
             mid = aroundC + apart * meanPart(units, decay);
-            moved = Math.abs(mid - before);
+            settled = Math.abs(mid - before) * Math.min(units, 1) <= SAME * Math.abs(mid - aroundC);
+            passes++;
         }
         double outC = aroundC + apart * decay;
         midC[i] = mid;

@@ -17,9 +17,11 @@ final class RootScan {
 
     private static final int STEPS_PER_DECADE = 9;
     private static final int MOST_EVALUATIONS = 300;
-    private static final double RELATIVE = 1e-11;
-    /** Good enough for a balance, Pa, and for a distance from boiling, K. */
+    private static final double RELATIVE = 1e-10;
+    /** Good enough for a balance, Pa. */
     private static final double NEAR_ZERO = 1e-10;
+    /** How near to boiling the slowest flow that does not is looked for, K: a thousandth of what is told. */
+    private static final double AT_THE_EDGE_K = 1e-6;
 
     /** A flow at which drive and resistance balance. */
     record Root(double signedFlow, boolean stable) {}
@@ -29,20 +31,30 @@ final class RootScan {
 
     private final March march;
     private final double sign;
+    private final boolean firstStableOnly;
     private final List<Root> roots = new ArrayList<>();
     private Optional<Edge> edge = Optional.empty();
     private double bestDrivePa = Double.NEGATIVE_INFINITY;
     private boolean anyLiquid;
+    private boolean anyStable;
 
-    private RootScan(March march, int direction) {
+    private RootScan(March march, int direction, boolean firstStableOnly) {
         this.march = march;
+        this.firstStableOnly = firstStableOnly;
         this.sign = Direction.sign(direction);
     }
 
     static RootScan of(March march, int direction, FlowRange range) {
-        RootScan scan = new RootScan(march, direction);
+        RootScan scan = new RootScan(march, direction, false);
         scan.walk(range);
         return scan;
+    }
+
+    /** The slowest stable flow of a direction: what the whole scan would find first, without what it would find after. */
+    static Optional<Root> firstStable(March march, int direction, FlowRange range) {
+        RootScan scan = new RootScan(march, direction, true);
+        scan.walk(range);
+        return scan.roots.stream().filter(Root::stable).findFirst();
     }
 
     List<Root> roots() {
@@ -64,7 +76,7 @@ final class RootScan {
         double before = range.lowKgPerS();
         double pushBefore = push(before);
         boolean liquidBefore = liquid();
-        for (int k = 1; k <= steps; k++) {
+        for (int k = 1; k <= steps && !(firstStableOnly && anyStable); k++) {
             double flow = range.at(k, steps);
             double push = push(flow);
             boolean liquid = liquid();
@@ -123,7 +135,9 @@ final class RootScan {
             return;
         }
         double root = solver().solve(MOST_EVALUATIONS, this::push, low, high);
-        roots.add(new Root(sign * root, pushLow > pushHigh));
+        boolean stable = pushLow > pushHigh;
+        anyStable |= stable;
+        roots.add(new Root(sign * root, stable));
     }
 
     private double liquidEdge(double one, double other) {
@@ -134,7 +148,9 @@ final class RootScan {
         };
         double low = Math.min(1 / one, 1 / other);
         double high = Math.max(1 / one, 1 / other);
-        return 1 / solver().solve(MOST_EVALUATIONS, room, low, high, AllowedSolution.ABOVE_SIDE);
+        return 1
+                / new BracketingNthOrderBrentSolver(RELATIVE, 1e-18, AT_THE_EDGE_K, 5)
+                        .solve(MOST_EVALUATIONS, room, low, high, AllowedSolution.ABOVE_SIDE);
     }
 
     private static BracketingNthOrderBrentSolver solver() {

@@ -2,6 +2,7 @@ package loftcoil.engine.loop;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** One search: scans both directions, works out each flow found, and judges. */
 final class Searching {
@@ -30,6 +31,12 @@ final class Searching {
             flows.add(flow(root));
         }
         return new FlowSearch(flows, Judgement.of(plan, setting, flows, forward), StaticDrive.pa(plan, setting));
+    }
+
+    /** The slowest stable flow one way; what {@link #search} lists besides is not looked for. */
+    Optional<SteadyFlow> slowestStable(int direction) {
+        FlowRange range = FlowRange.of(segments, setting.firing(), march.columnPa());
+        return RootScan.firstStable(march, direction, range).map(this::flow);
     }
 
     private SteadyFlow flow(RootScan.Root root) {

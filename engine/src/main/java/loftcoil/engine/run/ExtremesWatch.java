@@ -25,6 +25,9 @@ final class ExtremesWatch {
     private double betweenS;
     private double coldS;
     private double decades;
+    private boolean forgotten;
+    private double warmBeforeS;
+    private double coldBeforeS;
 
     ExtremesWatch() {
         begin();
@@ -36,6 +39,31 @@ final class ExtremesWatch {
         hottestDrawC = Double.NEGATIVE_INFINITY;
         leastAirC = Double.POSITIVE_INFINITY;
         longestWarmS = 0;
+    }
+
+    /** A day begins that may have to stand for others. */
+    void beginDay() {
+        forgotten = false;
+        warmBeforeS = warmS;
+        coldBeforeS = coldS;
+    }
+
+    /** So many more days like the one that ends now. */
+    void again(int days) {
+        if (forgotten) {
+            // Each of them begins anew at the same hour.
+            return;
+        }
+        double seconds = days * DAY_S;
+        coldS += coldS - coldBeforeS >= DAY_S ? seconds : 0;
+        if (coldS >= DAY_S) {
+            forget();
+        } else if (warmS > warmBeforeS) {
+            warmS += seconds;
+            longestWarmS = Math.max(longestWarmS, warmS);
+        } else if (warmS > 0) {
+            betweenS += seconds;
+        }
     }
 
     void see(Layers tank, double seconds) {
@@ -65,6 +93,7 @@ final class ExtremesWatch {
     }
 
     private void forget() {
+        forgotten = true;
         warmS = 0;
         betweenS = 0;
     }

@@ -9,6 +9,11 @@ package loftcoil.engine.run;
  */
 public record Litres(double asWanted, double tooCool, double missing) {
 
+    Litres and(Litres other, double times) {
+        return new Litres(
+                asWanted + times * other.asWanted, tooCool + times * other.tooCool, missing + times * other.missing);
+    }
+
     Litres since(Litres before) {
         return new Litres(asWanted - before.asWanted, tooCool - before.tooCool, missing - before.missing);
     }

@@ -4,7 +4,6 @@ import java.util.Optional;
 import loftcoil.engine.constant.Constants;
 import loftcoil.engine.design.CoilHeating;
 import loftcoil.engine.loop.Circuit;
-import loftcoil.engine.loop.FlowSearch;
 import loftcoil.engine.loop.LoopHeights;
 import loftcoil.engine.loop.Pipe;
 import loftcoil.engine.loop.SteadyFlow;
@@ -44,7 +43,7 @@ final class LoopTable {
         risesM = out.plan().forward().stream().mapToDouble(Pipe::riseM).sum();
         // The push at rest on a uniform tank is that of its column over the rises less the weight of the legs.
         double density = Water.densityKgPerM3(ANY_C);
-        legsPa = out.onLayers(ANY_C, density).search().staticDrivePa() - Constants.GRAVITY_M_PER_S2 * density * risesM;
+        legsPa = out.onLayers(ANY_C, density).staticDrivePa() - Constants.GRAVITY_M_PER_S2 * density * risesM;
     }
 
     /**
@@ -116,16 +115,13 @@ final class LoopTable {
 
     /** The lit loop at one place, with heat and flow made to agree. */
     static Optional<LoopPoint> lit(Circuit circuit, CoilHeating heating) {
-        CoilHeating.Agreed agreed = heating.agreed(circuit);
-        return agreed.search().forward().map(flow -> point(flow, agreed.heatW()));
+        return heating.agreedForward(circuit).map(agreed -> point(agreed.flow(), agreed.heatW()));
     }
 
     /** The loop with the fire out at one place. */
     static Optional<LoopPoint> out(Circuit circuit, boolean forward) {
-        FlowSearch search = circuit.search();
-        return search.fromRest()
-                .filter(flow -> flow.flowKgPerS() > 0 == forward)
-                .map(flow -> point(flow, 0));
+        double push = circuit.staticDrivePa();
+        return (forward ? push > 0 : push < 0) ? circuit.fromRest().map(flow -> point(flow, 0)) : Optional.empty();
     }
 
     private static LoopPoint point(SteadyFlow flow, double heatW) {

@@ -17,6 +17,16 @@ public record Losses(double tank, double window, double legsLit, double legsOut,
         return tank + window + legsLit + legsOut + steam + ice;
     }
 
+    Losses and(Losses other, double times) {
+        return new Losses(
+                tank + times * other.tank,
+                window + times * other.window,
+                legsLit + times * other.legsLit,
+                legsOut + times * other.legsOut,
+                steam + times * other.steam,
+                ice + times * other.ice);
+    }
+
     Losses since(Losses before) {
         return new Losses(
                 tank - before.tank,

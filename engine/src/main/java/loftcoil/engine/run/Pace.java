@@ -14,20 +14,22 @@ import loftcoil.engine.fault.RefusedException;
  * @param layers layers of the tank, 1 to 500
  * @param runInDays days marched before the account begins, 0 to 365: the last days of the year before, under the same
  *     climate and use, so that the year starts from a tank that has settled into its ways
+ * @param blockDays most days, 1 to 7, that have their mean weather together and of which the last are not marched but taken as one that
+ *     hardly changed the tank ({@link DayBlocks}); 1 where every day is marched
  */
-public record Pace(int stepS, int quietS, int layers, int runInDays) {
+public record Pace(int stepS, int quietS, int layers, int runInDays, int blockDays) {
 
     /** Of a day: one-minute steps, twelve layers, a month of run-in. */
-    public static final Pace USUAL = new Pace(60, 60, 12, 31);
+    public static final Pace USUAL = new Pace(60, 60, 12, 31, 1);
 
     /**
      * Of a year: thin layers matter more to it than short steps, so it has four times the layers of a day. A quiet step is as
      * long as one of the sky.
      */
-    public static final Pace YEAR = new Pace(200, 600, 48, 31);
+    public static final Pace YEAR = new Pace(200, 600, 48, 31, 7);
 
     /** Of a search that marches many years to see which of them is worth marching well: some four times as fast. */
-    public static final Pace ROUGH = new Pace(600, 600, 12, 31);
+    public static final Pace ROUGH = new Pace(600, 600, 12, 31, 7);
 
     private static final int HOUR_S = 3600;
 
@@ -52,21 +54,27 @@ public record Pace(int stepS, int quietS, int layers, int runInDays) {
         }
         new Allowed(1, 500, "layers").require("layers", layers);
         new Allowed(0, Calendar.DAYS, "days").require("runInDays", runInDays);
+        new Allowed(1, 7, "days").require("blockDays", blockDays);
     }
 
-    /** All steps alike. */
+    /** All steps alike, every day marched. */
     public Pace(int stepS, int layers, int runInDays) {
-        this(stepS, stepS, layers, runInDays);
+        this(stepS, stepS, layers, runInDays, 1);
     }
 
     /** The same with another step, s, all alike. */
     public Pace withStepS(int newStepS) {
-        return new Pace(newStepS, layers, runInDays);
+        return new Pace(newStepS, newStepS, layers, runInDays, blockDays);
     }
 
     /** The same with another number of layers. */
     public Pace withLayers(int newLayers) {
-        return new Pace(stepS, quietS, newLayers, runInDays);
+        return new Pace(stepS, quietS, newLayers, runInDays, blockDays);
+    }
+
+    /** The same with every day marched. */
+    public Pace everyDay() {
+        return new Pace(stepS, quietS, layers, runInDays, 1);
     }
 
     int stepsPerDay() {

@@ -9,12 +9,10 @@ import loftcoil.engine.tank.WaterHeat;
 /**
  * The whole system stepped through time. In a step: draws that start in it, then the loop (lit for the part of the step in which the
  * fire burns, unlit for the rest), then loss, sun and conduction; each acts on what the one before left. Where nothing is lit or
- * drawn, several steps are taken as one ({@link Pace#quietS}). No method but the
+ * drawn, several steps are taken as one ({@link Pace#quietS}). While no fire burns the loop comes last in every other step. No method but the
  * constructor and {@link #totals} allocates. Not safe for use by several threads.
  */
 final class SystemMarch {
-
-    private static final int MINUTES_PER_DAY = 1440;
 
     private final SystemPlan plan;
     private final Layers tank;
@@ -28,8 +26,11 @@ final class SystemMarch {
     private final ExtremesWatch watch = new ExtremesWatch();
     private final int refillStep;
     private final double coldC;
+    private final double aroundC;
     private final double coldJPerKg;
 
+    private boolean restFirst;
+    private long stepsTaken;
     private double litS;
     private double boiledS;
     private double hottestC;
@@ -49,6 +50,7 @@ final class SystemMarch {
         around = new Surroundings(plan.layers().layers());
         loop = new LoopMarch(plan.loop(), plan.layers(), tank);
         coldC = plan.design().site().coldSupplyC();
+        aroundC = plan.design().tank().aroundC();
         coldJPerKg = WaterHeat.jPerKg(coldC);
         draws = new DrawMarch(plan.draws(), stepS, coldC, plan.refilledAsDrawn());
         fire = plan.design().fire().map(lit -> new FireHours(lit, stepS)).orElseGet(() -> FireHours.none(stepS));
@@ -67,11 +69,18 @@ final class SystemMarch {
 
     /** One day; days before and after the year count round. */
     void day(int day) {
+        day(day, day, 1);
+    }
+
+    /** One day under the mean weather of so many days from another on. */
+    void day(int day, int weatherFrom, int weatherDays) {
+        window.ifPresent(panes -> panes.days(weatherFrom, weatherDays));
         int steps = plan.pace().stepsPerDay();
         int stride;
         for (int i = 0; i < steps; i += stride) {
             stride = i % quietSteps == 0 && isQuiet(day, i) ? quietSteps : 1;
             steps(day, i, stride);
+            stepsTaken++;
         }
     }
 
@@ -96,7 +105,9 @@ final class SystemMarch {
 
     /** One step of a day. */
     void step(int day, int stepOfDay) {
+        window.ifPresent(panes -> panes.days(day, 1));
         steps(day, stepOfDay, 1);
+        stepsTaken++;
     }
 
     /** So many steps of a day taken as one; the fire's part is that of the first. */
@@ -107,8 +118,18 @@ final class SystemMarch {
         }
         double steamBefore = tank.ledger().steamJ();
         loop.month(Calendar.month(day));
-        loop(nobodyHome ? 0 : fire.share(Calendar.month(day), Calendar.month(day - 1), stepOfDay), seconds);
-        rest(Math.floorMod(day, Calendar.DAYS) * MINUTES_PER_DAY + (int) ((long) stepOfDay * stepS / 60), seconds);
+        double litShare = nobodyHome ? 0 : fire.share(Calendar.month(day), Calendar.month(day - 1), stepOfDay);
+        int minuteOfDay = (int) ((long) stepOfDay * stepS / 60);
+        // With the fire out by turns in either order: what one does to the other within a step is then made good in the
+        // next.
+        restFirst = litShare == 0 && !restFirst;
+        if (restFirst) {
+            rest(minuteOfDay, seconds);
+            loop(litShare, seconds);
+        } else {
+            loop(litShare, seconds);
+            rest(minuteOfDay, seconds);
+        }
         if (loop.boiled || tank.ledger().steamJ() > steamBefore) {
             boiledS += seconds;
         }
@@ -134,17 +155,23 @@ final class SystemMarch {
         }
     }
 
-    private void rest(int minute, int seconds) {
-        around.loss(plan.losses().at(tank.meanC()), plan.design().tank().aroundC());
+    private void rest(int minuteOfDay, int seconds) {
+        double meanC = tank.meanC();
+        around.loss(plan.losses().at(meanC), aroundC);
         if (window.isPresent()) {
-            window.get().act(minute, tank, around);
-            watch.seeAir(window.get().airC(minute));
+            window.get().act(minuteOfDay, meanC, around);
+            watch.seeAir(window.get().leastAirC(minuteOfDay));
         }
         tank.rest(seconds, around);
     }
 
     Layers tank() {
         return tank;
+    }
+
+    /** Steps taken since the march began. */
+    long stepsTaken() {
+        return stepsTaken;
     }
 
     /** Flow of the loop at the end of the last step, kg/s; backward negative. */

@@ -55,7 +55,7 @@ record SystemPlan(
     private static final Recent<Behind, WindowYear> WINDOWS = new Recent<>(6);
     private static final Recent<Searched, LoopTable> TABLES = new Recent<>(6);
 
-    /** All that the sky of a year depends on. */
+    /** All that the sky of a year depends on but for the altitude, which is that of the sea. */
     private record Under(Place place, Climate climate) {
         SkyYear sky() {
             return SkyYear.of(place, climate, SKY_STEP_MIN);
@@ -63,9 +63,10 @@ record SystemPlan(
     }
 
     /** All that the sun behind panes depends on. */
-    private record Behind(Under under, Glazing panes, Weather weather) {
+    private record Behind(Under under, double altitudeM, Glazing panes, Weather weather) {
         WindowYear window() {
-            return WindowYear.of(SKIES.of(under, Under::sky).under(weather), panes);
+            SkyYear sky = SKIES.of(under, Under::sky).atAltitudeM(altitudeM);
+            return WindowYear.of(sky.under(weather), panes);
         }
     }
 
@@ -178,10 +179,10 @@ record SystemPlan(
     private static Optional<WindowYear> window(Design design, Weather weather) {
         return design.glazing().map(panes -> {
             Site site = design.site();
-            Place place = new Place(site.latitudeDeg(), site.longitudeDeg(), site.altitudeM(), site.utcOffsetH());
+            Place place = new Place(site.latitudeDeg(), site.longitudeDeg(), 0, site.utcOffsetH());
             Climate climate = new Climate(
                     site.monthly().globalKWhPerM2Day(), site.monthly().meanAirC());
-            return WINDOWS.of(new Behind(new Under(place, climate), panes, weather), Behind::window);
+            return WINDOWS.of(new Behind(new Under(place, climate), site.altitudeM(), panes, weather), Behind::window);
         });
     }
 

@@ -13,6 +13,19 @@ record Totals(
 
     static final double J_PER_KWH = 3.6e6;
 
+    /** This and something else so many times. */
+    Totals and(Totals other, double times) {
+        return new Totals(
+                solarJ + times * other.solarJ,
+                coilJ + times * other.coilJ,
+                usedJ + times * other.usedJ,
+                lossesJ.and(other.lossesJ, times),
+                heldJ + times * other.heldJ,
+                shortJ + times * other.shortJ,
+                litres.and(other.litres, times),
+                this.times.and(other.times, times));
+    }
+
     /** What was counted between an earlier moment and this one. */
     Totals since(Totals before) {
         return new Totals(

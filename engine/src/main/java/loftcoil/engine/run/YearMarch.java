@@ -11,11 +11,15 @@ import loftcoil.engine.watch.Watch;
  *
  * @param run the year
  * @param middles the tank at the start of {@link #MIDDLE_DAY} of each month, January first; to be copied, not marched on
+ * @param marchedDays days that were marched, the run-in with them: the others were taken as one of these
+ * @param steps steps that were taken
  */
-record YearMarch(YearRun run, List<Layers> middles) {
+record YearMarch(YearRun run, List<Layers> middles, long marchedDays, long steps) {
 
     /** Day of the month at whose start the tank is kept, from 0: a week from there lies about the month's middle. */
     static final int MIDDLE_DAY = 11;
+
+    private static final int LAST_DAYS = 2;
 
     /** The tank at the start of the middle days of a month, 1 to 12, to march on. */
     Layers middle(int month) {
@@ -29,25 +33,22 @@ record YearMarch(YearRun run, List<Layers> middles) {
     /** The same, watched month by month as that stage. */
     static YearMarch of(SystemPlan plan, Watch watch, Watch.Stage stage) {
         SystemMarch march = new SystemMarch(plan);
-        for (int day = -plan.pace().runInDays(); day < 0; day++) {
-            march.day(day);
-        }
+        DayBlocks blocks = new DayBlocks(march, plan.pace());
+        runIn(blocks, plan.pace().runInDays());
         double burnKgPerH = plan.design().fire().map(Fire::burnKgPerH).orElse(0.0);
         march.takeHottestC();
         march.watch().begin();
-        Totals start = march.totals();
+        Totals start = blocks.counted();
         Totals before = start;
         List<MonthRow> months = new ArrayList<>();
         List<Layers> middles = new ArrayList<>();
         for (int month = 1; month <= 12; month++) {
             watch.pass(stage, month - 1, 12);
-            for (int day = 0; day < Calendar.length(month); day++) {
-                if (day == MIDDLE_DAY) {
-                    middles.add(march.tank().copy());
-                }
-                march.day(Calendar.firstDay(month) + day);
-            }
-            Totals now = march.totals();
+            int first = Calendar.firstDay(month);
+            blocks.days(first, MIDDLE_DAY);
+            middles.add(march.tank().copy());
+            endOfMonth(blocks, first + MIDDLE_DAY, Calendar.length(month) - MIDDLE_DAY);
+            Totals now = blocks.counted();
             months.add(MonthRow.of(month, now.since(before), burnKgPerH, march.takeHottestC()));
             before = now;
         }
@@ -64,7 +65,21 @@ record YearMarch(YearRun run, List<Layers> middles) {
                 year.times().backwardS() / 3600,
                 whole.litres(),
                 march.watch().extremes(hottestC, coldestMonthC(plan)));
-        return new YearMarch(run, List.copyOf(middles));
+        return new YearMarch(run, List.copyOf(middles), blocks.marchedDays(), march.stepsTaken());
+    }
+
+    /** Cut as a December is, so that a year that has settled ends where it began. */
+    private static void runIn(DayBlocks blocks, int days) {
+        int late = Math.min(days, Calendar.length(12) - MIDDLE_DAY);
+        blocks.days(-days, days - late);
+        endOfMonth(blocks, -late, late);
+    }
+
+    private static void endOfMonth(DayBlocks blocks, int first, int days) {
+        int last = Math.min(days, LAST_DAYS);
+        blocks.days(first, days - last);
+        // The hottest day of a month is often its last, and of the year the last on which the fire is lit.
+        blocks.days(first + days - last, last);
     }
 
     private static double coldestMonthC(SystemPlan plan) {

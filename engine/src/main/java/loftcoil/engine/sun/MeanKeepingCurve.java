@@ -40,9 +40,10 @@ final class MeanKeepingCurve {
             int month = DayOfYear.month(day);
             return monthWeights[month] > 0 ? monthMeans[month] : overall;
         });
+        double[] smoothed = new double[DayOfYear.COUNT];
         for (int sweep = 0; sweep < SWEEPS; sweep++) {
-            smooth(days);
-            shift(days, monthMeans);
+            smooth(days, smoothed);
+            shift(smoothed, monthMeans, days);
         }
         restore(days, monthMeans);
         return days;
@@ -60,21 +61,28 @@ final class MeanKeepingCurve {
         return months > 0 ? sum / months : 0;
     }
 
-    private static void smooth(double[] days) {
-        double first = days[0];
-        double before = days[days.length - 1];
-        for (int day = 0; day < days.length; day++) {
-            double here = days[day];
-            double after = day + 1 < days.length ? days[day + 1] : first;
-            days[day] = (before + here + after) / 3;
-            before = here;
+    private static void smooth(double[] days, double[] into) {
+        int last = days.length - 1;
+        into[0] = (days[last] + days[0] + days[1]) * (1.0 / 3);
+        for (int day = 1; day < last; day++) {
+            into[day] = (days[day - 1] + days[day] + days[day + 1]) * (1.0 / 3);
         }
+        into[last] = (days[last - 1] + days[last] + days[0]) * (1.0 / 3);
     }
 
-    private void shift(double[] days, double[] monthMeans) {
-        double[] missing = missing(days, monthMeans);
-        for (int day = 0; day < days.length; day++) {
-            days[day] = Math.max(low, Math.min(high, days[day] + missing[DayOfYear.month(day)]));
+    private void shift(double[] days, double[] monthMeans, double[] into) {
+        int from = 0;
+        for (int month = 0; month < DayOfYear.MONTHS; month++) {
+            int to = from + DayOfYear.length(month);
+            double sum = 0;
+            for (int day = from; day < to; day++) {
+                sum += weights[day] * days[day];
+            }
+            double missing = monthWeights[month] > 0 ? monthMeans[month] - sum / monthWeights[month] : 0;
+            for (int day = from; day < to; day++) {
+                into[day] = Math.max(low, Math.min(high, days[day] + missing));
+            }
+            from = to;
         }
     }
 

@@ -34,6 +34,16 @@ public final class SkyYear {
     private final double[] clearness;
     private final double[] meanAirC;
 
+    private SkyYear(SkyYear as, Place place) {
+        this.place = place;
+        this.sun = as.sun;
+        this.globalWPerM2 = as.globalWPerM2;
+        this.diffuseWPerM2 = as.diffuseWPerM2;
+        this.airC = as.airC;
+        this.clearness = as.clearness;
+        this.meanAirC = as.meanAirC;
+    }
+
     private SkyYear(Place place, SunYear sun, double[] clearness, double[] meanAirC) {
         this.place = place;
         this.sun = sun;
@@ -112,6 +122,25 @@ public final class SkyYear {
 
     private static double[] changed(double[] days, DoubleUnaryOperator change) {
         return Arrays.stream(days).map(change).toArray();
+    }
+
+    /**
+     * The same sun, sky and air at another altitude, whose thinner air counts on cloudless days and between the panes alone.
+     *
+     * @throws RefusedException where the altitude is out of range
+     */
+    public SkyYear atAltitudeM(double altitudeM) {
+        return new SkyYear(this, new Place(place.latitudeDeg(), place.longitudeDeg(), altitudeM, place.utcOffsetH()));
+    }
+
+    /** Coldest air of the year, °C. */
+    double coldestAirC() {
+        return Arrays.stream(airC).min().orElseThrow();
+    }
+
+    /** Warmest air of the year, °C. */
+    double warmestAirC() {
+        return Arrays.stream(airC).max().orElseThrow();
     }
 
     /** Where it is. */

@@ -35,10 +35,12 @@ public final class WindowYear {
         WindowLoss loss =
                 new WindowLoss(window, Atmosphere.pressurePa(sky.place().altitudeM()));
         fill(window, new Gain(window, loss.inwardShares()));
-        openLoss = new LossTable((surfaceC, airC) -> loss.open(surfaceC, airC).wPerM2());
+        double coldestC = sky.coldestAirC();
+        double warmestC = sky.warmestAirC();
+        openLoss = new LossTable((surfaceC, airC) -> loss.open(surfaceC, airC).wPerM2(), coldestC, warmestC);
         boolean everShut = window.shutter().shutForH() > 0;
         shutLoss = everShut
-                ? new LossTable((surfaceC, airC) -> loss.shut(surfaceC, airC).wPerM2())
+                ? new LossTable((surfaceC, airC) -> loss.shut(surfaceC, airC).wPerM2(), coldestC, warmestC)
                 : openLoss;
     }
 

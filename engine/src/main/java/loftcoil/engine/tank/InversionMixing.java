@@ -11,50 +11,51 @@ final class InversionMixing {
 
     private final double[] jPerKg;
     private final double[] kg;
-    private final double[] poolJ;
-    private final double[] poolKg;
-    private final int[] poolTo;
 
     InversionMixing(double[] jPerKg, double[] kg) {
         this.jPerKg = jPerKg;
         this.kg = kg;
-        poolJ = new double[kg.length];
-        poolKg = new double[kg.length];
-        poolTo = new int[kg.length];
     }
 
     void settle(int wet) {
         for (int i = 1; i < wet; i++) {
             if (jPerKg[i] < jPerKg[i - 1]) {
-                pool(wet);
-                return;
+                i = pool(i, wet);
             }
         }
     }
 
-    private void pool(int wet) {
-        int pools = 0;
-        for (int i = 0; i < wet; i++) {
-            double j = kg[i] * jPerKg[i];
-            double mass = kg[i];
-            while (pools > 0 && poolJ[pools - 1] * mass >= j * poolKg[pools - 1]) {
-                pools--;
-                j += poolJ[pools];
-                mass += poolKg[pools];
+    /**
+     * Pools a layer that is colder than the one below it with that one and with all that the pool then meets the wrong way round, above
+     * and below; layers beyond it are in order already, or still to come. @return the top layer of the pool
+     */
+    private int pool(int colder, int wet) {
+        int low = colder - 1;
+        int top = colder;
+        double mass = kg[low] + kg[top];
+        double heat = kg[low] * jPerKg[low] + kg[top] * jPerKg[top];
+        double mean = heat / mass;
+        boolean grew = true;
+        while (grew) {
+            grew = false;
+            while (top + 1 < wet && jPerKg[top + 1] < mean) {
+                top++;
+                mass += kg[top];
+                heat += kg[top] * jPerKg[top];
+                mean = heat / mass;
+                grew = true;
             }
-            poolJ[pools] = j;
-            poolKg[pools] = mass;
-            poolTo[pools] = i;
-            pools++;
-        }
-        int i = 0;
-        for (int p = 0; p < pools; p++) {
-            // Rounding may leave the mean of a pool a last digit under the pool below; the maximum keeps the order.
-            double mean = poolJ[p] / poolKg[p];
-            double value = p == 0 ? mean : Math.max(mean, jPerKg[i - 1]);
-            for (; i <= poolTo[p]; i++) {
-                jPerKg[i] = value;
+            while (low > 0 && jPerKg[low - 1] > mean) {
+                low--;
+                mass += kg[low];
+                heat += kg[low] * jPerKg[low];
+                mean = heat / mass;
+                grew = true;
             }
         }
+        for (int i = low; i <= top; i++) {
+            jPerKg[i] = mean;
+        }
+        return top;
     }
 }

@@ -103,6 +103,37 @@ public final class Layers {
         return plan.shape().volumeBelowM3(plan.ports().waterlineM()) * COLD_KG_PER_M3 / plan.layers();
     }
 
+    /** Heat of each layer for each kilogram above 0 °C, J/kg, into an array as long as there are layers. */
+    public void heats(double[] into) {
+        System.arraycopy(jPerKg, 0, into, 0, jPerKg.length);
+    }
+
+    /**
+     * Goes on as from an earlier state to this one so many times more, where that is little: a day that hardly changed the tank stands for
+     * the days to come. The level must be the same. What this adds is booked in no heat of the {@link Ledger}, whose account it stays in.
+     *
+     * @param before the earlier state, from {@link #heats}
+     * @param times how many times more, 0 or more
+     * @param mostJPerKg most that a layer may have changed between the two, J/kg
+     * @return whether it was little; else nothing is done
+     */
+    public boolean goOn(double[] before, double times, double mostJPerKg) {
+        for (int i = 0; i < wet; i++) {
+            double change = jPerKg[i] - before[i];
+            double after = jPerKg[i] + times * change;
+            if (!(Math.abs(change) <= mostJPerKg && after >= 0 && after <= boilJPerKg)) {
+                return false;
+            }
+        }
+        double energyBefore = energyJ();
+        for (int i = 0; i < wet; i++) {
+            jPerKg[i] += times * (jPerKg[i] - before[i]);
+        }
+        settling.settle(wet);
+        ledger.goneOnJ += energyJ() - energyBefore;
+        return true;
+    }
+
     /** Number of layers, with or without water. */
     public int count() {
         return kg.length;
@@ -152,20 +183,23 @@ public final class Layers {
 
     /** Mass of all water in kg. */
     public double massKg() {
-        double sum = 0;
-        for (int i = 0; i < wet; i++) {
-            sum += kg[i];
-        }
-        return sum;
+        // All layers but the topmost are full.
+        return fullKg * (wet - 1) + kg[wet - 1];
     }
 
     /** Heat of all water above 0 °C in J. */
     public double energyJ() {
-        double sum = 0;
-        for (int i = 0; i < wet; i++) {
-            sum += kg[i] * jPerKg[i];
+        double even = 0;
+        double odd = 0;
+        int i = 0;
+        for (; i + 2 < wet; i += 2) {
+            even += jPerKg[i];
+            odd += jPerKg[i + 1];
         }
-        return sum;
+        if (i + 1 < wet) {
+            even += jPerKg[i];
+        }
+        return fullKg * (even + odd) + kg[wet - 1] * jPerKg[wet - 1];
     }
 
     /** Temperature all water would have if stirred, °C. */

@@ -15,6 +15,9 @@ public final class Ledger {
     double heatJ;
     double steamJ;
     double iceJ;
+    /** What {@link Layers#goOn} added without any of the above, J. */
+    double goneOnJ;
+
     double refillKg;
     double drawnKg;
 
@@ -74,7 +77,7 @@ public final class Ledger {
 
     /** What all entries say the tank should hold now, J above 0 °C. */
     public double expectedJ() {
-        return startJ + refillJ - drawnJ + loopJ - lossJ - windowJ + heatJ - steamJ + iceJ;
+        return startJ + refillJ - drawnJ + loopJ - lossJ - windowJ + heatJ - steamJ + iceJ + goneOnJ;
     }
 
     /** All heat that moved, whichever way, J: the measure for a relative error. */

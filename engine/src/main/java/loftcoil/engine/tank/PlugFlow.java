@@ -52,9 +52,11 @@ final class PlugFlow {
         int way = Integer.signum(to - from);
         double arriving = enteringJPerKg;
         double behind = behindJPerKg;
+        double ofFull = massKg / kg[0];
         for (int i = from; i != to; i += way) {
             double own = jPerKg[i];
-            double share = massKg / kg[i];
+            // All layers but the topmost are alike: a division saved for each.
+            double share = kg[i] == kg[0] ? ofFull : massKg / kg[i];
             double leaving = own + (1 - share) / 2 * slope(own - behind, jPerKg[i + way] - own);
             jPerKg[i] = own + share * (arriving - leaving);
             behind = own;

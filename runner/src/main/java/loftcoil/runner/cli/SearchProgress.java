@@ -27,7 +27,7 @@ final class SearchProgress implements ProgressListener, Watch {
     /** A line for each stage of a sheet that takes time: the last takes none. */
     @Override
     public void at(Stage stage, int done, int of) {
-        if (stage != toldOf && stage != Stage.PARTS) {
+        if (stage != toldOf && stage != Stage.SHEET) {
             toldOf = stage;
             err.println("Working out " + stage.words() + ".");
             err.flush();
