@@ -51,11 +51,12 @@ public final class CourseApp implements LearnerApp {
     private @Nullable CourseSearch search;
     private final Warming warming = new Warming();
 
-    private CourseApp(Course course, LearnerStore store, Supplier<Session> sessions) {
+    private CourseApp(
+            Course course, LearnerStore store, Supplier<Session> sessions, Supplier<Session> referenceSessions) {
         this.course = course;
         this.store = store;
         this.snippets = new SnippetRunner(sessions.get(), store);
-        this.reckoning = new ReferenceValues(sessions, store);
+        this.reckoning = new ReferenceValues(referenceSessions, store);
         this.questions = new QuestionDesk(course, store, reckoning);
         this.refresh = new RefreshDesk(course, store, reckoning);
         this.rebuild = new RebuildDesk(store);
@@ -77,7 +78,8 @@ public final class CourseApp implements LearnerApp {
      * @throws loftcoil.runner.session.SessionException where this Java cannot run snippets
      */
     public static CourseApp open(Course course, ProgressFile files, SessionSetup setup, long newSeed) {
-        return open(course, files, () -> Session.open(setup), newSeed);
+        // References end no machine and wait for nobody: a spare one would only hold memory.
+        return open(course, files, () -> Session.open(setup), () -> Session.openWithoutSpare(setup), newSeed);
     }
 
     /**
@@ -91,7 +93,16 @@ public final class CourseApp implements LearnerApp {
      * @throws loftcoil.runner.session.SessionException where this Java cannot run snippets
      */
     public static CourseApp open(Course course, ProgressFile files, Supplier<Session> sessions, long newSeed) {
-        CourseApp bench = new CourseApp(course, new LearnerStore(files, newSeed), sessions);
+        return open(course, files, sessions, sessions, newSeed);
+    }
+
+    private static CourseApp open(
+            Course course,
+            ProgressFile files,
+            Supplier<Session> sessions,
+            Supplier<Session> referenceSessions,
+            long newSeed) {
+        CourseApp bench = new CourseApp(course, new LearnerStore(files, newSeed), sessions, referenceSessions);
         bench.warming.chart();
         return bench;
     }
