@@ -127,6 +127,17 @@ final class FakeApp implements LearnerApp {
     }
 
     @Override
+    public List<View.Picture> coarse(String lessonId, String stepId, String source, Map<String, Double> dragged) {
+        return List.of();
+    }
+
+    @Override
+    public void ahead(
+            String lessonId, String stepId, String source, Map<String, Double> dragged, Map<String, Double> stands) {
+        throw new UnsupportedOperationException("no slider here");
+    }
+
+    @Override
     public View.Run run(String lesson, String step, String source, Map<String, Double> dragged) {
         calls.add("run " + step + " " + dragged);
         if (fault instanceof Error error) {
