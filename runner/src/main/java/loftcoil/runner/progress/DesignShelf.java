@@ -131,9 +131,9 @@ public final class DesignShelf {
         try {
             Path trail = from.resolve(key + TRAIL);
             if (Files.exists(trail)) {
-                Files.move(trail, to.resolve(free + TRAIL));
+                PatientMove.move(trail, to.resolve(free + TRAIL));
             }
-            Files.move(from.resolve(key + JSON), to.resolve(free + JSON));
+            PatientMove.move(from.resolve(key + JSON), to.resolve(free + JSON));
         } catch (IOException e) {
             throw trouble(from.resolve(key + JSON), "cannot be moved", e);
         }
