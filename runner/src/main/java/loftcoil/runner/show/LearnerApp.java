@@ -106,8 +106,13 @@ public interface LearnerApp extends AutoCloseable {
      */
     Optional<View.Picture> tried(String lessonId, String stepId, double value);
 
-    /** The learner's own design, drawn in signs for a terminal. */
-    List<String> plainDrawing();
+    /**
+     * The learner's own design, drawn in signs for a terminal.
+     *
+     * @param columns greatest length of a line, in characters
+     * @param rows of the screen; 0 where it has no end
+     */
+    List<String> plainDrawing(int columns, int rows);
 
     /**
      * What the dangers of the learner's own design come to, the year judged too; the first time for a design it takes about a
@@ -127,6 +132,22 @@ public interface LearnerApp extends AutoCloseable {
      * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed
      */
     BuildSheet build();
+
+    /** How far the build sheet is that is being worked out in the background. */
+    View.Building building();
+
+    /** Begins to work it out in the background, unless it is done or under way; {@link #building} tells how far it is. */
+    View.Building startBuild();
+
+    /** Ends that; nothing of it is kept. */
+    View.Building stopBuild();
+
+    /**
+     * As much of the build sheet as follows without a year and a start; it says so at its top, and is there at once.
+     *
+     * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed
+     */
+    BuildSheet halfBuild();
 
     /** How far the search for what would clear the dangers of the learner's own design is, or what it found. */
     View.Clears clears();

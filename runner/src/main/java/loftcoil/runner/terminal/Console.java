@@ -11,6 +11,16 @@ interface Console {
     /** Greatest useful line length, in characters. */
     int width();
 
+    /** Columns of the screen, in characters; 0 where nobody tells. */
+    default int columns() {
+        return 0;
+    }
+
+    /** Rows of the screen; 0 where there is none, as into a file or a pipe: then nothing scrolls past unread. */
+    default int rows() {
+        return 0;
+    }
+
     /** Prints text and a line end. */
     void say(String text);
 

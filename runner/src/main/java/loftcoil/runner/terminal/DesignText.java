@@ -11,12 +11,12 @@ final class DesignText {
 
     private DesignText() {}
 
-    static List<String> lines(LearnerApp bench, int width) {
+    static List<String> lines(LearnerApp bench, List<String> drawing, int width) {
         View.Design design = bench.design();
         View.Safety safety = bench.safety();
         List<String> lines = new ArrayList<>();
         lines.add(design.name());
-        lines.addAll(bench.plainDrawing());
+        lines.addAll(drawing);
         lines.addAll(Wrap.lines(design.picture().says(), width));
         boolean told =
                 safety.findings().stream().anyMatch(finding -> finding.text().startsWith(design.circulates()));

@@ -31,7 +31,7 @@ final class JLineConsole implements Console, AutoCloseable {
     private final Terminal terminal;
     private final LineReader reader;
 
-    private JLineConsole(Terminal terminal) {
+    JLineConsole(Terminal terminal) {
         this.terminal = terminal;
         DefaultParser plain = new DefaultParser();
         plain.setEscapeChars(new char[0]);
@@ -58,6 +58,16 @@ final class JLineConsole implements Console, AutoCloseable {
     public int width() {
         int columns = dumb() ? columnsTold().orElse(NARROW) : terminal.getWidth();
         return columns <= 0 ? NARROW : Math.max(30, Math.min(WIDEST, columns - 2));
+    }
+
+    @Override
+    public int columns() {
+        return dumb() ? columnsTold().orElse(0) : terminal.getWidth();
+    }
+
+    @Override
+    public int rows() {
+        return dumb() ? 0 : terminal.getHeight();
     }
 
     private boolean dumb() {

@@ -1,8 +1,10 @@
 package loftcoil.runner.terminal;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.commonmark.Extension;
+import org.commonmark.ext.gfm.tables.TableBlock;
 import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.FencedCodeBlock;
@@ -52,10 +54,34 @@ final class PlainText {
         }
     }
 
+    private static String table(TableBlock table, int width) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Node part : children(table)) {
+            for (Node row : children(part)) {
+                rows.add(children(row).stream()
+                        .map(cell ->
+                                children(cell).stream().map(RENDERER::render).collect(Collectors.joining()))
+                        .toList());
+            }
+        }
+        return String.join("\n", TextTable.lines(rows.get(0), rows.subList(1, rows.size()), width));
+    }
+
+    private static List<Node> children(Node parent) {
+        List<Node> children = new ArrayList<>();
+        for (Node child = parent.getFirstChild(); child != null; child = child.getNext()) {
+            children.add(child);
+        }
+        return children;
+    }
+
     private static String block(Node block, int width) {
         String text = RENDERER.render(block).stripTrailing();
         if (block instanceof FencedCodeBlock || block instanceof IndentedCodeBlock) {
             return text.lines().map(line -> "    " + line).collect(Collectors.joining("\n"));
+        }
+        if (block instanceof TableBlock table) {
+            return table(table, width);
         }
         if (block instanceof Heading heading) {
             return text + "\n" + (heading.getLevel() == 1 ? "=" : "-").repeat(Math.min(width, text.length()));

@@ -19,7 +19,7 @@ final class RunText {
             lines.add("");
             lines.addAll(Wrap.lines("Plot: " + chart.title(), width));
             lines.addAll(Wrap.lines(chart.says(), width));
-            lines.addAll(TextTable.lines(chart.columns(), chart.rows()));
+            lines.addAll(TextTable.lines(chart.columns(), chart.rows(), width));
         }
         run.predictions().forEach(guess -> lines.addAll(Wrap.lines(guess, width)));
         return lines;

@@ -6,6 +6,9 @@ import java.util.List;
 /** Breaks text into lines at spaces. A word longer than the line keeps a line of its own, unbroken. */
 public final class Wrap {
 
+    private static final int HANG = 2;
+    private static final String GUTTER = " | ";
+
     private Wrap() {}
 
     /**
@@ -35,6 +38,45 @@ public final class Wrap {
         return list.lines()
                 .flatMap(line -> hanging(line, column, width).stream())
                 .toList();
+    }
+
+    /**
+     * Breaks a line that is too long at spaces and leaves all else in it as it stands: code, columns, and what Java has printed. What
+     * follows hangs a little.
+     *
+     * @param line text without line ends
+     * @param width greatest line length, in characters, at least 1
+     */
+    static List<String> kept(String line, int width) {
+        List<String> lines = new ArrayList<>();
+        String rest = line.stripTrailing();
+        String start = "";
+        String gutter = gutter(line);
+        String hung = gutter + leading(line.substring(gutter.length()));
+        String indent = hung + " ".repeat(Math.max(gutter.isEmpty() ? hang(line) - hung.length() : 0, HANG));
+        while (start.length() + rest.length() > width) {
+            int from = leading(rest).length();
+            int at = rest.lastIndexOf(' ', width - start.length());
+            if (at <= from && !gutter.isEmpty()) {
+                at = rest.lastIndexOf('.', width - start.length());
+            }
+            at = at > from ? at : rest.indexOf(' ', from);
+            if (at < 0) {
+                break;
+            }
+            lines.add((start + rest.substring(0, at)).stripTrailing());
+            rest = rest.substring(at).strip();
+            start = indent.length() <= width / 2 ? indent : gutter;
+        }
+        lines.add(start + rest);
+        return lines;
+    }
+
+    /** What numbers the lines of Java leaves a blank gutter below it. */
+    private static String gutter(String line) {
+        int bar = line.indexOf(GUTTER);
+        boolean numbered = bar > 0 && line.substring(0, bar).strip().chars().allMatch(Character::isDigit);
+        return numbered ? " ".repeat(bar) + GUTTER : "";
     }
 
     private static List<String> wrapped(String start, String text, int hang, int width) {

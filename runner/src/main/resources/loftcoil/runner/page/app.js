@@ -19,6 +19,7 @@ import { showUnits } from './units.js';
 import { readAddress } from './address.js';
 import { setUpHelp } from './help.js';
 import { setUpFolds } from './folds.js';
+import { keepFocus } from './focus.js';
 import { clearOutline, goToUnanswered, showOutline } from './outline.js';
 
 const state = { course: null, lesson: null };
@@ -154,6 +155,7 @@ function showTrouble(trouble) {
   }
 }
 
+keepFocus();
 setUpFolds();
 setUpHelp();
 window.addEventListener('hashchange', follow);

@@ -26,7 +26,9 @@ export function diagnosisField(start, id, touched) {
 
   function show(view) {
     for (const each of rows) {
-      each.value.textContent = view.readings.find((reading) => reading.number === each.number).value;
+      const { value } = view.readings.find((reading) => reading.number === each.number);
+      // Said aloud when it comes: written again it would be said again.
+      if (each.value.textContent !== value) each.value.textContent = value;
     }
     if (!view.causes.length) return;
     if (causes.hidden) {

@@ -4,6 +4,8 @@
 import * as api from './api.js';
 import { el } from './dom.js';
 
+/** Less of it than that within the window is hardly seen. */
+const NEAR_PX = 40;
 const PLAIN_CHARS = /[A-Za-z0-9_$]/;
 
 /**
@@ -33,6 +35,7 @@ export function makeEditor(place, how) {
     },
   });
   letTabMoveOn(editor);
+  editor.on('focus', showInWindow);
   const field = editor.getInputField();
   field.setAttribute('aria-label', how.label);
   field.setAttribute('role', 'textbox');
@@ -44,6 +47,13 @@ export function makeEditor(place, how) {
   });
   window.requestAnimationFrame(() => editor.refresh());
   return wrapped(editor);
+}
+
+/** Browsers follow Tab to a field, but not always to this one: its text is placed by itself. */
+function showInWindow(editor) {
+  const frame = editor.getWrapperElement();
+  const { top, bottom } = frame.getBoundingClientRect();
+  if (bottom < NEAR_PX || top > window.innerHeight - NEAR_PX) frame.scrollIntoView({ block: 'nearest' });
 }
 
 /** Nobody who only passes through may be caught, nor leave spaces behind: WCAG 2.2, 2.1.2. */

@@ -70,7 +70,7 @@ function show(design) {
     told(design) ? null : el('p', { class: 'circulates' }, design.circulates),
     safety,
     el('p', {}, el('a', { href: '#/emergency' }, 'It hammers, steams, drips or smokes?')),
-    small(design),
+    small(design), stillness(),
     el('dl', {}, ...design.figures.flatMap((each) => [el('dt', {}, each.label), el('dd', {}, each.value)]))].filter(Boolean));
   for (const [place, show] of watchers) {
     if (place.isConnected) show(design);
@@ -88,6 +88,31 @@ function told(design) {
 function small(design) {
   return el('button', { type: 'button', class: 'enlarge', onclick: () => large(design) }, drawn(design.picture),
     el('span', {}, 'Show large'));
+}
+
+const STILL = 'loftcoil water still';
+
+/** What moves by itself can be held still: WCAG 2.2, 2.2.2. Who has asked the system for no motion sees it stand anyway. */
+function stillness() {
+  if (window.matchMedia('(prefers-reduced-motion: reduce)').matches) return null;
+  const root = document.documentElement;
+  root.classList.toggle('still', isStill());
+  const words = () => (root.classList.contains('still') ? 'Let the water move' : 'Hold the water still');
+  const button = el('button', { type: 'button', class: 'plain' }, words());
+  button.addEventListener('click', () => {
+    const still = root.classList.toggle('still');
+    button.textContent = words();
+    try { window.localStorage.setItem(STILL, still ? 'yes' : 'no'); } catch { /* It then lasts only as long as the page. */ }
+  });
+  return button;
+}
+
+function isStill() {
+  try {
+    return window.localStorage.getItem(STILL) === 'yes';
+  } catch {
+    return document.documentElement.classList.contains('still');
+  }
 }
 
 /** Shows what is being dragged as a ghost over the decided house, in the panel and in every drawing of a lesson. */

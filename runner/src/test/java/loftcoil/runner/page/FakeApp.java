@@ -335,7 +335,7 @@ final class FakeApp implements LearnerApp {
     }
 
     @Override
-    public List<String> plainDrawing() {
+    public List<String> plainDrawing(int columns, int rows) {
         return List.of("#~#");
     }
 
@@ -374,6 +374,29 @@ final class FakeApp implements LearnerApp {
     @Override
     public SurveyApp survey() {
         throw new UnknownNameException("There is no survey here.");
+    }
+
+    @Override
+    public View.Building building() {
+        calls.add("building");
+        return new View.Building(View.BuildState.WORKING, 40, "Working out the year.");
+    }
+
+    @Override
+    public View.Building startBuild() {
+        calls.add("startBuild");
+        return building();
+    }
+
+    @Override
+    public View.Building stopBuild() {
+        calls.add("stopBuild");
+        return new View.Building(View.BuildState.STOPPED, 0, "Stopped.");
+    }
+
+    @Override
+    public BuildSheet halfBuild() {
+        return build();
     }
 
     @Override

@@ -44,8 +44,9 @@ class OwnHouseWalkTest {
             typed.add("3");
             station(stations.get(2), house, typed);
             typed.addAll(List.of("take", "q"));
-            ScriptedConsole console = new ScriptedConsole(typed.toArray(String[]::new));
-            new MeasureWalk(bench.survey(), console).walk();
+            ScriptedConsole console = ScriptedConsole.on(60, 20, typed);
+            new MeasureWalk(bench.survey(), new Pages(console)).walk();
+            console.assertAllReadable();
 
             assertTrue(console.all().contains("It is your design now."), console.all());
             assertEquals(0, console.left());
