@@ -114,8 +114,8 @@ final class LoadsMaker {
         for (double spanM : SPANS_M) {
             TimberBearer.deepMm(eachN, spanM).ifPresent(deep -> {
                 spans.add(spans.isEmpty() ? "" : ", ");
-                spans.add(SENTENCES.say(
-                        "loads.span", "deep", Measure.millimetres(deep), "span", Measure.metres(spanM)));
+                spans.add(
+                        SENTENCES.say("loads.span", "deep", Measure.millimetres(deep), "span", Measure.metres(spanM)));
             });
         }
         if (spans.isEmpty()) {

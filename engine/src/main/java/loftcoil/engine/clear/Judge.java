@@ -95,14 +95,13 @@ final class Judge {
     Optional<List<CautionKind>> come(Design changed, Depth depth) {
         // What the whole verdict calls a danger may be a caution to one that looks less deeply.
         Optional<SafetyVerdict> alike = depth == Depth.WHOLE ? Optional.of(before) : verdict(design, depth);
-        return verdict(changed, depth)
-                .map(after -> after.cautions().stream()
-                        .filter(caution -> caution.severity() != Severity.NOTE)
-                        .filter(caution -> !stood(before, caution)
-                                && alike.filter(same -> stood(same, caution)).isEmpty())
-                        .map(Caution::kind)
-                        .distinct()
-                        .toList());
+        return verdict(changed, depth).map(after -> after.cautions().stream()
+                .filter(caution -> caution.severity() != Severity.NOTE)
+                .filter(caution -> !stood(before, caution)
+                        && alike.filter(same -> stood(same, caution)).isEmpty())
+                .map(Caution::kind)
+                .distinct()
+                .toList());
     }
 
     private static boolean stood(SafetyVerdict then, Caution caution) {

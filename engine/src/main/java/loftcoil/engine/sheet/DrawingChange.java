@@ -88,9 +88,7 @@ public record DrawingChange(Drawing before, Drawing after, List<Item> items) {
             }
         });
         return new DrawingChange(
-                before,
-                after,
-                Stream.of(kept, gone, come).flatMap(List::stream).toList());
+                before, after, Stream.of(kept, gone, come).flatMap(List::stream).toList());
     }
 
     /** Those of one fate. */
@@ -138,8 +136,7 @@ public record DrawingChange(Drawing before, Drawing after, List<Item> items) {
                     List.of(fixture.kind(), rounded(end.yM()))));
         }
         return things.stream()
-                .collect(Collectors.toMap(
-                        Thing::mark, Function.identity(), (one, other) -> one, LinkedHashMap::new));
+                .collect(Collectors.toMap(Thing::mark, Function.identity(), (one, other) -> one, LinkedHashMap::new));
     }
 
     private static Thing pipe(Line pipe) {

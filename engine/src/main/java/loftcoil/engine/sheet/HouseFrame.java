@@ -128,8 +128,10 @@ final class HouseFrame {
 
     /** As far from heater and flue as what burns is said to be from each, so far as that is drawn. */
     private double leftWallM() {
-        double heaterM = flueSaid().map(said -> drawnM(said.heaterToCombustibleMm())).orElse(BESIDE_HEATER_M);
-        double flueM = flueSaid().map(said -> drawnM(said.flueToCombustibleMm())).orElse(0.0);
+        double heaterM =
+                flueSaid().map(said -> drawnM(said.heaterToCombustibleMm())).orElse(BESIDE_HEATER_M);
+        double flueM =
+                flueSaid().map(said -> drawnM(said.flueToCombustibleMm())).orElse(0.0);
         return Math.min(heater.leftM() - heaterM, heater.leftM() + FLUE_IN_M - flueM);
     }
 

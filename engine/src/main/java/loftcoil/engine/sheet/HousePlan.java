@@ -58,7 +58,10 @@ final class HousePlan {
                 .anyMatch(leg -> headings.of(leg).isPresent());
         this.rightDeg = surveyed
                 ? OptionalDouble.of(headings.wholeDeg(design.hotLegs()))
-                : design.window().map(Window::azimuthDeg).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+                : design.window()
+                        .map(Window::azimuthDeg)
+                        .map(OptionalDouble::of)
+                        .orElse(OptionalDouble.empty());
     }
 
     Plan plan() {
@@ -158,8 +161,8 @@ final class HousePlan {
                 .filter(line -> line.role() == Role.COIL)
                 .findFirst()
                 .orElseThrow();
-        List<Point> points = List.of(
-                new Point(seen.inletX(), -asideM), new Point(seen.inletX(), asideM), new Point(0, asideM));
+        List<Point> points =
+                List.of(new Point(seen.inletX(), -asideM), new Point(seen.inletX(), asideM), new Point(0, asideM));
         return new PlanRun(with(coil, points), OptionalDouble.empty());
     }
 
@@ -216,8 +219,7 @@ final class HousePlan {
         }
         for (int i = 0; i < ROUND; i++) {
             double turned = 2 * Math.PI * i / ROUND;
-            points.add(new Point(
-                    middle.xM() + halfWide * Math.cos(turned), middle.yM() + halfWide * Math.sin(turned)));
+            points.add(new Point(middle.xM() + halfWide * Math.cos(turned), middle.yM() + halfWide * Math.sin(turned)));
         }
         return points;
     }

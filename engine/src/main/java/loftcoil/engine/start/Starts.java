@@ -268,8 +268,7 @@ public record Starts(List<Start> tried) {
         }
 
         /** What it has run at before is the steady flow on a tank that is all as warm as its cold port. */
-        static Site of(
-                Design design, CoilHeating heating, StartRun.Tank tank, double coldPortC, MarchDetail detail) {
+        static Site of(Design design, CoilHeating heating, StartRun.Tank tank, double coldPortC, MarchDetail detail) {
             Circuit lit = design.circuit(coldPortC);
             return new Site(lit, design.circuitFireOut(coldPortC), lit.search().forward(), tank, heating, detail);
         }

@@ -55,8 +55,7 @@ public final class TimberBearer {
         double moment = LOAD * loadN * spanMm / 4;
         boolean bends = moment / (WIDE_MM * deepMm * deepMm / 6) <= FOR_GOOD * BENDING_N_PER_MM2 / MATERIAL;
         // All of it beside one support, where it shears most.
-        boolean shears =
-                1.5 * LOAD * loadN / (CRACKED * WIDE_MM * deepMm) <= FOR_GOOD * SHEAR_N_PER_MM2 / MATERIAL;
+        boolean shears = 1.5 * LOAD * loadN / (CRACKED * WIDE_MM * deepMm) <= FOR_GOOD * SHEAR_N_PER_MM2 / MATERIAL;
         double second = WIDE_MM * Math.pow(deepMm, 3) / 12;
         double sagMm = (1 + CREEP) * loadN * Math.pow(spanMm, 3) / (48 * MODULUS_N_PER_MM2 * second);
         return bends && shears && sagMm <= SAG * spanMm;

@@ -65,7 +65,8 @@ class ClearsJsonTest {
         Way one = way("tank.volumeL=200");
         Way both = way("tank.volumeL=200", "window.areaM2=0.5");
         JsonNode joint = of(
-                written(new Cleared(CautionKind.COIL_JOINT, List.of(one, both), List.of(way("fire.litForH=2")), Optional.empty())),
+                written(new Cleared(
+                        CautionKind.COIL_JOINT, List.of(one, both), List.of(way("fire.litForH=2")), Optional.empty())),
                 CautionKind.COIL_JOINT);
         assertEquals(1, joint.path("clears").size());
         assertEquals("tank.volumeL", joint.at("/clears/0/change").asText());
@@ -79,7 +80,8 @@ class ClearsJsonTest {
     @Test
     void aNamedChangeThatComesDownToOneFieldIsToldAsThatField() throws JsonProcessingException {
         JsonNode joint = of(
-                written(new Cleared(CautionKind.COIL_JOINT, List.of(way("tank.laggingMm=40")), List.of(), Optional.empty())),
+                written(new Cleared(
+                        CautionKind.COIL_JOINT, List.of(way("tank.laggingMm=40")), List.of(), Optional.empty())),
                 CautionKind.COIL_JOINT);
         assertEquals("tank.lagging.thicknessMm", joint.at("/clears/0/change").asText());
         assertEquals(40, joint.at("/clears/0/to").asDouble());
@@ -93,7 +95,9 @@ class ClearsJsonTest {
                 way("coil.turns=bent from one length"),
                 way("taps.mixer=set to 45 °C"),
                 way("loop.tube=EN1057 28x1.2"));
-        JsonNode clears = of(written(new Cleared(CautionKind.COIL_JOINT, ways, List.of(), Optional.empty())), CautionKind.COIL_JOINT)
+        JsonNode clears = of(
+                        written(new Cleared(CautionKind.COIL_JOINT, ways, List.of(), Optional.empty())),
+                        CautionKind.COIL_JOINT)
                 .path("clears");
         for (int i = 0; i < ways.size(); i++) {
             ObjectNode file = (ObjectNode) MAPPER.readTree(DesignJson.write(BOTHY));

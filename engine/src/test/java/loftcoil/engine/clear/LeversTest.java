@@ -122,7 +122,8 @@ class LeversTest {
                     step.changes().stream().map(NamedValue::name).toList());
             double share = Double.parseDouble(step.changes().get(0).value()) / lengthM;
             double nowKW = Double.parseDouble(step.changes().get(1).value());
-            assertTrue(nowKW < beforeKW && nowKW > share * heatKW, () -> step.words().metric());
+            assertTrue(nowKW < beforeKW && nowKW > share * heatKW, () -> step.words()
+                    .metric());
             beforeKW = nowKW;
         }
         assertEquals(

@@ -58,11 +58,19 @@ class HousePlanTest {
                 if (run.pipe().role() != Role.COIL) {
                     // As in elevation: only where both pipes stand upright is one drawn up to 12 cm longer than it is.
                     double over = alongM(run) - run.pipe().run().levelRunM();
-                    assertTrue(over > -1e-9 && over < 0.12, design.name() + " " + run.pipe().mark() + " " + over);
+                    assertTrue(
+                            over > -1e-9 && over < 0.12,
+                            design.name() + " " + run.pipe().mark() + " " + over);
                 }
                 if (i > 0) {
-                    assertEquals(runs.get(i - 1).pipe().end().xM(), run.pipe().start().xM(), 1e-9);
-                    assertEquals(runs.get(i - 1).pipe().end().yM(), run.pipe().start().yM(), 1e-9);
+                    assertEquals(
+                            runs.get(i - 1).pipe().end().xM(),
+                            run.pipe().start().xM(),
+                            1e-9);
+                    assertEquals(
+                            runs.get(i - 1).pipe().end().yM(),
+                            run.pipe().start().yM(),
+                            1e-9);
                 }
             }
         }
@@ -107,8 +115,7 @@ class HousePlanTest {
         for (double facing : new double[] {0, 90, 135, 180, 300}) {
             Design design = Changes.apply(BOTHY, "window.azimuthDeg", Double.toString(facing));
             for (Headings headings : List.of(
-                    Headings.UNKNOWN,
-                    new Headings(Map.of(BOTHY.hotLegs().get(1).name(), 40.0)))) {
+                    Headings.UNKNOWN, new Headings(Map.of(BOTHY.hotLegs().get(1).name(), 40.0)))) {
                 Plan plan = Drawing.of(design, headings).plan();
                 Drawing.PlanPanes panes = plan.panes().orElseThrow();
                 double up = Math.toDegrees(Math.atan2(
@@ -164,7 +171,8 @@ class HousePlanTest {
                     Point was = before.get().get(i);
                     Point is = now.get().get(i);
                     double moved = Math.hypot(is.xM() - was.xM(), is.yM() - was.yM());
-                    // Height of the tank goes with the slopes, so that a level run changes with the root of what is left of its length.
+                    // Height of the tank goes with the slopes, so that a level run changes with the root of what is
+                    // left of its length.
                     assertTrue(moved < 0.12, change + " " + value + " moves place " + i + " by " + moved + " m");
                 }
                 compared++;

@@ -182,7 +182,8 @@ class StartsLawTest {
             boolean fails = Starts.onLayers(design, hotC, hotC).failing().isPresent();
             uniform += fails ? 1 : 0;
             for (double coolerK : new double[] {10, 40}) {
-                boolean inLayers = Starts.onLayers(design, hotC - coolerK, hotC).failing().isPresent();
+                boolean inLayers =
+                        Starts.onLayers(design, hotC - coolerK, hotC).failing().isPresent();
                 layered += inLayers ? 1 : 0;
                 if (inLayers && !fails) {
                     layersAlone.add(coolerK + " K cooler below: " + design);
@@ -193,6 +194,7 @@ class StartsLawTest {
         int failing = uniform;
         int inLayers = layered;
         assertTrue(
-                failing > 0 && inLayers < 2 * failing, () -> failing + " fail on one temperature, " + inLayers + " of two sorts of layers");
+                failing > 0 && inLayers < 2 * failing,
+                () -> failing + " fail on one temperature, " + inLayers + " of two sorts of layers");
     }
 }

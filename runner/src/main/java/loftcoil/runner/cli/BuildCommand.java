@@ -69,9 +69,7 @@ final class BuildCommand implements Callable<Integer> {
     private static Headings surveyed(Path folder) {
         Path survey = folder.resolve("survey.json");
         try {
-            return Files.exists(survey)
-                    ? Headings.of(SurveyJson.read(Files.readString(survey)))
-                    : Headings.UNKNOWN;
+            return Files.exists(survey) ? Headings.of(SurveyJson.read(Files.readString(survey))) : Headings.UNKNOWN;
         } catch (IOException | RefusedException unreadable) {
             return Headings.UNKNOWN;
         }

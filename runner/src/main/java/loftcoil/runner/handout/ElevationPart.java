@@ -92,9 +92,7 @@ final class ElevationPart {
             rows.add(leg(runs.get(rows.size()), leg));
         }
         return Html.table(
-                "legend",
-                List.of("mark", "pipe", "tube", "length", "rise", "slope", "leads", "lagging"),
-                rows);
+                "legend", List.of("mark", "pipe", "tube", "length", "rise", "slope", "leads", "lagging"), rows);
     }
 
     private List<String> leg(Drawing.PlanRun run, Leg leg) {

@@ -37,16 +37,15 @@ final class ElevationSvg {
             DrawingScale scale) {
         HouseSvg.Drawn drawn =
                 HouseSvg.draw(drawing, currents, Optional.empty(), pen(drawing, pieces, measures, scale));
-        return HouseSvg.picture(
-                        drawn, sized(drawn), "The house in elevation, to scale", says(drawing, measures, scale))
+        return HouseSvg.picture(drawn, sized(drawn), "The house in elevation, to scale", says(drawing, measures, scale))
                 + "\n";
     }
 
     /** The house from above as an SVG element, to the same scale, its left edge that of the elevation. */
     static String plan(Drawing drawing, Optional<Currents> currents, MeasureText measures, DrawingScale scale) {
         HouseSvg.Drawn drawn = HouseSvg.plan(drawing, currents, pen(drawing, Map.of(), measures, scale));
-        String says = "Scale " + scale.words() + ". " + String.join("; ", DrawingWords.plan(drawing.plan(), measures::of))
-                + ".";
+        String says = "Scale " + scale.words() + ". "
+                + String.join("; ", DrawingWords.plan(drawing.plan(), measures::of)) + ".";
         return HouseSvg.picture(drawn, sized(drawn), "The house from above, to scale", says) + "\n";
     }
 

@@ -41,7 +41,9 @@ final class FiguresPart {
     private static List<String> row(BuildFigure figure, List<String> doubts, MeasureText measures) {
         String ends = figure.low()
                 .map(low -> Html.element(
-                                "span", "range", Html.text(measures.between(low, figure.high().orElseThrow())))
+                                "span",
+                                "range",
+                                Html.text(measures.between(low, figure.high().orElseThrow())))
                         .strip())
                 .orElse("");
         int doubt = doubts.indexOf(Prose.inline(measures.words(figure.doubt())));

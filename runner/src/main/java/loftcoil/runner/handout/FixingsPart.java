@@ -86,7 +86,8 @@ final class FixingsPart {
                         : ", " + Math.round(Math.abs(deg)) + "° to the " + (deg > 0 ? "right" : "left"))
                 .orElse("");
         return turn.bend()
-                .map(bend -> Html.element("strong", Html.text(measures.of(bend))).strip() + Html.text(way))
+                .map(bend ->
+                        Html.element("strong", Html.text(measures.of(bend))).strip() + Html.text(way))
                 .orElse("not told");
     }
 

@@ -21,9 +21,7 @@ final class PartsPart {
                         + list(sheet.parts().of(group), measures))
                 .collect(Collectors.joining());
         return Html.section(
-                "parts",
-                "Parts",
-                new CautionList(measures).beside(WorkStep.PARTS, sheet.cautions()) + groups);
+                "parts", "Parts", new CautionList(measures).beside(WorkStep.PARTS, sheet.cautions()) + groups);
     }
 
     /** A box to tick, how much, what, and what for; parts that are for the same follow one another and are told so once. */

@@ -50,9 +50,10 @@ public final class RebuildSheet {
                 + Html.element(
                         "p",
                         "small",
-                        Html.text(HandoutHtml.day(setting)
-                                + ". Computed with Loftcoil. This sheet says what differs; the build sheet of the new design says all the"
-                                + " rest, and its cautions come first. Before you cut: no fire, all cold, and the loop drained."))
+                        Html.text(
+                                HandoutHtml.day(setting)
+                                        + ". Computed with Loftcoil. This sheet says what differs; the build sheet of the new design says all the"
+                                        + " rest, and its cautions come first. Before you cut: no fire, all cold, and the loop drained."))
                 + safety()
                 + drawing(DrawingChange.between(Drawing.of(before), Drawing.of(after)))
                 + parts()
@@ -84,8 +85,7 @@ public final class RebuildSheet {
                 setting.paper().widthMm() - SIDES_MM - 2 * ElevationSvg.MARGIN_MM,
                 setting.paper().heightMm() - ROUND_DRAWING_MM);
         DrawingScale scale = DrawingScale.fitting(ChangeSvg.frame(change), room, setting.units());
-        HouseSvg.Drawn drawn =
-                ChangeSvg.draw(change, ElevationSvg.pen(change.after(), Map.of(), measures, scale));
+        HouseSvg.Drawn drawn = ChangeSvg.draw(change, ElevationSvg.pen(change.after(), Map.of(), measures, scale));
         String svg = HouseSvg.picture(
                 drawn,
                 ElevationSvg.sized(drawn),
@@ -100,7 +100,11 @@ public final class RebuildSheet {
     }
 
     private String parts() {
-        String lists = both.parts().stream().map(RebuildView.PartLine::fate).distinct().map(this::parts).collect(Collectors.joining());
+        String lists = both.parts().stream()
+                .map(RebuildView.PartLine::fate)
+                .distinct()
+                .map(this::parts)
+                .collect(Collectors.joining());
         return Html.section(
                 "parts",
                 "Parts of the difference",
@@ -115,7 +119,8 @@ public final class RebuildSheet {
                         both.parts().stream()
                                 .filter(line -> line.fate().equals(fate))
                                 .map(line -> Html.TICK + " "
-                                        + Html.element("strong", Html.text(line.amount())).strip() + " "
+                                        + Html.element("strong", Html.text(line.amount()))
+                                                .strip() + " "
                                         + Prose.inline(line.part()))
                                 .toList());
     }
@@ -129,7 +134,9 @@ public final class RebuildSheet {
                         Html.text(each.after())))
                 .toList();
         return Html.section(
-                "differences", "What differs", Html.table("differences", List.of("where", "what", "before", "after"), rows));
+                "differences",
+                "What differs",
+                Html.table("differences", List.of("where", "what", "before", "after"), rows));
     }
 
     private String figures() {
@@ -149,6 +156,8 @@ public final class RebuildSheet {
                         "figures",
                         "Figures that change",
                         Html.table(
-                                "changed", List.of("figure", "before", "after", "difference", "better or worse"), rows));
+                                "changed",
+                                List.of("figure", "before", "after", "difference", "better or worse"),
+                                rows));
     }
 }

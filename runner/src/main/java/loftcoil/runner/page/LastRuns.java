@@ -69,7 +69,19 @@ final class LastRuns {
         return lesson + "/" + step;
     }
 
-    private record Last(String source, Map<String, Double> dragged, byte[] run) {}
+    /** No record: its bytes are compared by nobody. */
+    private static final class Last {
+
+        private final String source;
+        private final Map<String, Double> dragged;
+        private final byte[] run;
+
+        Last(String source, Map<String, Double> dragged, byte[] run) {
+            this.source = source;
+            this.dragged = dragged;
+            this.run = run;
+        }
+    }
 
     /** As a tree a run takes some hundred kilobytes, twenty times this. */
     private byte[] packed(JsonNode run) {

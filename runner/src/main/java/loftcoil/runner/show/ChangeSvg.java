@@ -69,8 +69,7 @@ public final class ChangeSvg {
     }
 
     /** The picture for a page. */
-    static View.Picture picture(
-            String title, DrawingChange change, HousePen pen) {
+    static View.Picture picture(String title, DrawingChange change, HousePen pen) {
         String says = String.join(". ", says(change)) + ".";
         HouseSvg.Drawn drawn = draw(change, pen);
         String attributes = "class=\"lc-drawing lc-change\" font-family=\"system-ui, sans-serif\"";
@@ -210,8 +209,8 @@ public final class ChangeSvg {
     /** A piece of its line, and in words what it is and which things are such. @return where it ends, downward */
     private double legend(Fate fate, double top) {
         double left = pen.size().margin();
-        List<double[]> sample = List.of(
-                new double[] {left, top - letters / 3}, new double[] {left + 3.4 * letters, top - letters / 3});
+        List<double[]> sample =
+                List.of(new double[] {left, top - letters / 3}, new double[] {left + 3.4 * letters, top - letters / 3});
         svg.line(sample, look(fate), dashes(fate));
         if (fate == Fate.CUT_OUT) {
             crosses(sample);

@@ -69,7 +69,8 @@ public final class DrawingWords {
         for (Drawing.PlanRun run : plan.runs()) {
             String leads = leads(run);
             if (!leads.isEmpty() && plan.surveyed()) {
-                String along = run.upright() ? "" : ", " + length(run.pipe().run().levelRunM(), speak);
+                String along =
+                        run.upright() ? "" : ", " + length(run.pipe().run().levelRunM(), speak);
                 said.add(run.pipe().mark() + " " + leads + along);
             }
         }

@@ -114,7 +114,8 @@ public final class HouseSvg {
      */
     public static Drawn plan(Drawing drawing, Optional<Currents> currents, HousePen pen) {
         Svg svg = new Svg();
-        PlanSvg plan = new PlanSvg(svg, pen, drawing, currents, new Box(pen.size().margin(), 0, 0, 0));
+        PlanSvg plan =
+                new PlanSvg(svg, pen, drawing, currents, new Box(pen.size().margin(), 0, 0, 0));
         double foot = plan.draw();
         return new Drawn(
                 svg.toString(),
@@ -165,10 +166,10 @@ public final class HouseSvg {
         }
         double top =
                 placed.words().stream().mapToDouble(box -> box.top() - stroke).reduce(0, Math::min);
-        double lowest =
-                placed.words().stream().mapToDouble(Box::bottom).max().orElse(0);
+        double lowest = placed.words().stream().mapToDouble(Box::bottom).max().orElse(0);
         double foot = Math.max(
-                Math.max(height(), lowest), labels.get(labels.size() - 1) + pen.size().lineApart());
+                Math.max(height(), lowest),
+                labels.get(labels.size() - 1) + pen.size().lineApart());
         foot = scaleBar(foot);
         if (currents.isPresent()) {
             foot += pen.size().lineApart();

@@ -32,8 +32,14 @@ public final class HouseText {
 
     /** Which way an arrow to the north points, each an eighth of a turn further to the right. */
     private static final List<String> PAPER = List.of(
-            "up", "up and to the right", "to the right", "down and to the right", "down", "down and to the left",
-            "to the left", "up and to the left");
+            "up",
+            "up and to the right",
+            "to the right",
+            "down and to the right",
+            "down",
+            "down and to the left",
+            "to the left",
+            "up and to the left");
 
     private final Drawing drawing;
     private final Bounds bounds;

@@ -70,7 +70,8 @@ public final class Html {
             tall += lines(insides.get(left));
             left++;
         }
-        return element("div", "two", half(kind, insides.subList(0, left)) + half(kind, insides.subList(left, insides.size())));
+        return element(
+                "div", "two", half(kind, insides.subList(0, left)) + half(kind, insides.subList(left, insides.size())));
     }
 
     private static String half(String kind, List<String> insides) {
@@ -86,7 +87,9 @@ public final class Html {
     private static int lines(String inside) {
         int all = inside.replaceAll("<[^>]*>", "").length();
         int noted = inside.contains(NOTE)
-                ? inside.substring(inside.indexOf(NOTE)).replaceAll("<[^>]*>", "").length()
+                ? inside.substring(inside.indexOf(NOTE))
+                        .replaceAll("<[^>]*>", "")
+                        .length()
                 : 0;
         return 1 + (int) ((all - noted + NOTE_SIZE * noted) / LETTERS_A_LINE);
     }

@@ -65,7 +65,12 @@ final class LoopSvg {
                 MOST_PER_M, Math.min(WIDE / (frame.rightM() - frame.leftM()), HIGH / (frame.topM() - frame.bottomM())));
         String metre = speak.apply(Measure.rounded(1, MeasureKind.LENGTH_M, 0));
         return new HousePen(
-                new HousePen.Size(perM, 20, 6, LETTERS), speak, false, Map.of(), new HousePen.Bar(1, metre), HousePen.Views.SIDE);
+                new HousePen.Size(perM, 20, 6, LETTERS),
+                speak,
+                false,
+                Map.of(),
+                new HousePen.Bar(1, metre),
+                HousePen.Views.SIDE);
     }
 
     private static String says(Scene scene, Function<Measure, String> speak) {

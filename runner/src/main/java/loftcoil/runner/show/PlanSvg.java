@@ -157,10 +157,9 @@ final class PlanSvg {
         double dy = (to[1] - from[1]) / length * 1.6 * stroke;
         svg.line(List.of(from, to), look, "");
         svg.line(
-                List.of(
-                        new double[] {to[0] - dx - dy / 2, to[1] - dy + dx / 2},
-                        to,
-                        new double[] {to[0] - dx + dy / 2, to[1] - dy - dx / 2}),
+                List.of(new double[] {to[0] - dx - dy / 2, to[1] - dy + dx / 2}, to, new double[] {
+                    to[0] - dx + dy / 2, to[1] - dy - dx / 2
+                }),
                 look,
                 "stroke-linejoin=\"round\"");
     }
@@ -171,10 +170,8 @@ final class PlanSvg {
             PlanRun run = plan.runs().get(i);
             int index = i;
             if (!run.upright()) {
-                water.pipe(
-                        run.pipe(),
-                        at(run.pipe().points()),
-                        currents.map(all -> all.pipes().get(index)));
+                water.pipe(run.pipe(), at(run.pipe().points()), currents.map(all -> all.pipes()
+                        .get(index)));
             }
         }
         for (PlanRun run : plan.runs()) {
@@ -271,14 +268,18 @@ final class PlanSvg {
                 }
                 svg.ring(at.x(), at.y(), radius, 0.3 * stroke, run.pipe().name());
                 svg.words(
-                        new At(at.x(), at.y() + 0.22 * letters, "middle"), run.pipe().mark(), 0.62 * letters);
+                        new At(at.x(), at.y() + 0.22 * letters, "middle"),
+                        run.pipe().mark(),
+                        0.62 * letters);
             });
             if (found.isEmpty()) {
                 noRoom.add(run.pipe().mark());
             }
         }
         if (!noRoom.isEmpty()) {
-            name("also there: " + String.join(", ", noRoom), new Point(plan.walls().leftM(), plan.walls().topM()));
+            name(
+                    "also there: " + String.join(", ", noRoom),
+                    new Point(plan.walls().leftM(), plan.walls().topM()));
         }
     }
 

@@ -84,8 +84,7 @@ public final class SideBySide {
         Sheet before = compared.before();
         Sheet after = compared.after();
         PartsChange parts = PartsChange.between(PartsList.of(before.design()), PartsList.of(after.design()));
-        DrawingChange change =
-                DrawingChange.between(Drawing.of(before.design()), Drawing.of(after.design()));
+        DrawingChange change = DrawingChange.between(Drawing.of(before.design()), Drawing.of(after.design()));
         return new RebuildView.SideBySide(
                 LoopSvg.change("What is kept, cut out and added", change, units::of),
                 HouseText.change(change),
