@@ -9,7 +9,7 @@ const AT_ONCE_MS = 90;
 /** Where along the slider it is run ahead, so that there is something to draw from: the ends first. */
 const AHEAD = [0, 1, 0.5, 0.25, 0.75];
 
-const DRAWN = 'Coarse, from values near by; words are still of the value before. The whole one follows.';
+const DRAWN = 'Coarse picture, words from before. The whole one follows.';
 const OLD = 'Still of the value before. The picture of this one follows.';
 
 /** For one snippet with a slider: `ask` gives the names of lesson and step and the Java; `place` is where its pictures are. */
