@@ -43,7 +43,7 @@ final class PageOptions {
             out.println("Only this machine can reach it. Ctrl+C here ends it; your work is kept at every step.");
             out.flush();
             if (!noBrowser) {
-                Browser.open(server.address());
+                Browser.open(server.address(), words -> tell(words, out));
             }
             ended.await();
         }
@@ -52,6 +52,11 @@ final class PageOptions {
 
     private PageSetup setup(LearnerApp bench, PrintWriter err) {
         return new PageSetup(port, trouble -> tell(trouble, err), new HandoutPrinter(bench));
+    }
+
+    private static void tell(String words, PrintWriter out) {
+        out.println(words);
+        out.flush();
     }
 
     /** The whole account, for whoever mends it: the page has only a line. */

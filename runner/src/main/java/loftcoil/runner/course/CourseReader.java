@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
 import java.util.regex.Pattern;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
@@ -74,10 +75,14 @@ public final class CourseReader {
      */
     public static Course read(Path lessons, Path exercises) {
         List<Fault> faults = new ArrayList<>();
+        List<Fault> exerciseFaults = new ArrayList<>();
         CourseFiles lessonShelf = new CourseFiles("lessons", lessons, faults);
-        CourseFiles exerciseShelf = new CourseFiles("exercises", exercises, faults);
+        CourseFiles exerciseShelf = new CourseFiles("exercises", exercises, exerciseFaults);
+        // Side by side, as everybody who starts the page waits for this.
+        CompletableFuture<Map<String, Exercise>> reading =
+                CompletableFuture.supplyAsync(() -> exercises(exerciseShelf, exerciseFaults));
         List<ParsedLesson> parsed = lessons(lessonShelf, faults);
-        Map<String, Exercise> read = exercises(exerciseShelf, faults);
+        Map<String, Exercise> read = reading.join();
         List<Term> terms = lessonShelf.has(GLOSSARY)
                 ? lessonShelf.text(GLOSSARY).map(TermsReader::read).orElse(List.of())
                 : List.of();
@@ -87,6 +92,7 @@ public final class CourseReader {
         List<Lesson> lessonList = parsed.stream().map(ParsedLesson::lesson).toList();
         Refresher refresher =
                 new RefresherCheck(exerciseShelf, lessonList, read).checked(new RefresherReader(exerciseShelf).read());
+        faults.addAll(exerciseFaults);
         if (!faults.isEmpty()) {
             throw new RefusedException(faults);
         }

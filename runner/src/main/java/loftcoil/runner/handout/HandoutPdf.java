@@ -18,6 +18,8 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.regex.Pattern;
@@ -52,6 +54,28 @@ final class HandoutPdf {
      * @param xhtml a whole page, well formed, with its language, a title and the size of its paper in its style sheet
      */
     static byte[] of(String xhtml) {
+        // In a thread that ends with it: the writer leaves fonts and boxes of the whole sheet, some 30 MB, with the
+        // thread it ran in.
+        FutureTask<byte[]> writing = new FutureTask<>(() -> tried(xhtml));
+        new Thread(writing, "pdf").start();
+        try {
+            return writing.get();
+        } catch (ExecutionException failed) {
+            if (failed.getCause() instanceof RuntimeException known) {
+                throw known;
+            }
+            if (failed.getCause() instanceof Error grave) {
+                throw grave;
+            }
+            throw new IllegalStateException("the PDF could not be written", failed.getCause());
+        } catch (InterruptedException ending) {
+            writing.cancel(true);
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("the writing of a PDF was ended", ending);
+        }
+    }
+
+    private static byte[] tried(String xhtml) {
         XRLog.setLoggingEnabled(false);
         FONT_TALK.setLevel(Level.OFF);
         try {

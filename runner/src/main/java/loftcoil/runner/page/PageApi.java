@@ -34,6 +34,8 @@ import loftcoil.runner.show.View;
  * POST search    text                            list of View.Found
  * GET  conduct                                   View.ConductTable
  * POST run       lesson step source dragged      View.Run
+ * POST coarse    lesson step source dragged      {"charts": coarse pictures of a value, from values near by; may be none}
+ * POST ahead     lesson step source dragged stands  {}; runs it for coarse pictures near that value
  * POST keep      lesson step source              {}; 507 where the folder cannot take it
  * POST units         units                       View.Course; 400 for units that are not known
  * POST save                                      {}; 507 where the folder still cannot take what waits
@@ -72,6 +74,8 @@ final class PageApi {
                 "complete", Ask.change(this::complete),
                 "stop", new Ask("POST", true, this::stop)));
         all.put("search", Ask.change(body -> json.of(bench.search(body.text("text")))));
+        all.put("coarse", Ask.change(this::coarse));
+        all.put("ahead", Ask.change(this::ahead));
         all.put("tried", Ask.change(this::tried));
         all.put("save", Ask.change(this::save));
         all.put("units", Ask.change(this::units));
@@ -110,11 +114,33 @@ final class PageApi {
         String lesson = body.text("lesson");
         String step = body.text("step");
         String source = body.text("source");
-        Map<String, Double> dragged =
-                body.byName("dragged", "names with numbers", (numbers, name) -> numbers.number(name, "a number"));
+        Map<String, Double> dragged = numbers(body, "dragged");
         JsonNode run = json.of(bench.run(lesson, step, source, dragged));
         lastRuns.put(lesson, step, source, dragged, run);
         return run;
+    }
+
+    private static Map<String, Double> numbers(JsonFields body, String field) {
+        return body.byName(field, "names with numbers", (numbers, name) -> numbers.number(name, "a number"));
+    }
+
+    private JsonNode coarse(JsonFields body) {
+        ObjectNode answer = json.object();
+        answer.set(
+                "charts",
+                json.of(bench.coarse(
+                        body.text("lesson"), body.text("step"), body.text("source"), numbers(body, "dragged"))));
+        return answer;
+    }
+
+    private JsonNode ahead(JsonFields body) {
+        bench.ahead(
+                body.text("lesson"),
+                body.text("step"),
+                body.text("source"),
+                numbers(body, "dragged"),
+                numbers(body, "stands"));
+        return nothing();
     }
 
     private JsonNode keep(JsonFields body) {

@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.URI;
-import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.SynchronousQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import loftcoil.runner.show.LearnerApp;
@@ -20,7 +20,7 @@ public final class PageServer implements AutoCloseable {
      * Requests taken in at once. Many more than are worked on: one whose rest does not come holds its thread, and must hold
      * up nobody else.
      */
-    private static final int THREADS = 64;
+    private static final int THREADS = 128;
 
     /** Requests worked on at once; a stop and a file need no such place. */
     private static final int PLACES = 6;
@@ -53,13 +53,13 @@ public final class PageServer implements AutoCloseable {
         Secret secret = Secret.make(port);
         Router router = new Router(
                 new Gate(port, secret), secret, new PageApi(bench), new Sheets(setup.press()), setup.trouble(), PLACES);
-        ThreadPoolExecutor pool = new ThreadPoolExecutor(
-                THREADS, THREADS, 30, TimeUnit.SECONDS, new ArrayBlockingQueue<>(WAITING), work -> {
+        // No more threads than are at work: each holds a stack and buffers of its own.
+        ThreadPoolExecutor pool =
+                new ThreadPoolExecutor(0, THREADS, 30, TimeUnit.SECONDS, new SynchronousQueue<>(), work -> {
                     Thread thread = new Thread(work, "page");
                     thread.setDaemon(true);
                     return thread;
                 });
-        pool.allowCoreThreadTimeOut(true);
         server.setExecutor(pool);
         server.createContext("/", router);
         server.start();

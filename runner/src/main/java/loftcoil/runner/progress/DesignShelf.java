@@ -150,10 +150,10 @@ public final class DesignShelf {
             for (String beside : List.of(SURVEY, TRAIL)) {
                 Path file = from.resolve(key + beside);
                 if (Files.exists(file)) {
-                    Files.move(file, to.resolve(free + beside));
+                    PatientMove.move(file, to.resolve(free + beside));
                 }
             }
-            Files.move(from.resolve(key + JSON), to.resolve(free + JSON));
+            PatientMove.move(from.resolve(key + JSON), to.resolve(free + JSON));
         } catch (IOException e) {
             throw trouble(from.resolve(key + JSON), "cannot be moved", e);
         }

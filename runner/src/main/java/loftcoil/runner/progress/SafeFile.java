@@ -64,7 +64,7 @@ final class SafeFile {
                 }
                 channel.force(true);
             }
-            Files.move(aside, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            PatientMove.move(aside, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
             whole = true;
         } finally {
             if (!whole) {
@@ -174,7 +174,7 @@ final class SafeFile {
             for (int i = 2; Files.exists(free, LinkOption.NOFOLLOW_LINKS); i++) {
                 free = file.resolveSibling(stem + "-" + i + ending);
             }
-            Files.move(file, free);
+            PatientMove.move(file, free);
             forceFolder();
             return free;
         } catch (IOException e) {
@@ -190,7 +190,7 @@ final class SafeFile {
             for (int i = 1; ; i++) {
                 Path free = file.resolveSibling(name.substring(0, dot) + "." + kind + "-" + i + name.substring(dot));
                 if (!Files.exists(free, LinkOption.NOFOLLOW_LINKS)) {
-                    Files.move(file, free);
+                    PatientMove.move(file, free);
                     forceFolder();
                     return free;
                 }

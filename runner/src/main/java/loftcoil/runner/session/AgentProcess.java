@@ -33,6 +33,11 @@ final class AgentProcess implements AutoCloseable {
     private static final int ACCEPT_MS = 200;
     private static final int SECRET_BYTES = 32;
 
+    /** Heap a machine starts with, and the part of it for what is new. */
+    private static final int START_MB = 24;
+
+    private static final int NEW_MB = 16;
+
     private final Process process;
     private final Socket work;
     private final Socket reins;
@@ -79,6 +84,13 @@ final class AgentProcess implements AutoCloseable {
         command.addAll(SharedClasses.options());
         command.addAll(List.of(
                 "-Xmx" + memoryMb + "m",
+                // Most of what a snippet makes is gone a moment later: a small place for it is cleared cheaply, and no
+                // more is taken.
+                "-Xms" + START_MB + "m",
+                "-XX:MaxNewSize=" + NEW_MB + "m",
+                "-XX:MinHeapFreeRatio=10",
+                "-XX:MaxHeapFreeRatio=25",
+                "-XX:-ShrinkHeapInSteps",
                 "-XX:+UseSerialGC",
                 "-XX:TieredStopAtLevel=1",
                 "-Xshare:auto",

@@ -52,12 +52,14 @@ public final class CourseApp implements LearnerApp {
     private final BuildDesk builds;
     private @Nullable CourseSearch search;
     private final Warming warming = new Warming();
+    private final CoarseCharts coarse = new CoarseCharts();
 
-    private CourseApp(Course course, LearnerStore store, Supplier<Session> sessions) {
+    private CourseApp(
+            Course course, LearnerStore store, Supplier<Session> sessions, Supplier<Session> referenceSessions) {
         this.course = course;
         this.store = store;
         this.snippets = new SnippetRunner(sessions.get(), store);
-        this.reckoning = new ReferenceValues(sessions, store);
+        this.reckoning = new ReferenceValues(referenceSessions, store);
         this.questions = new QuestionDesk(course, store, reckoning);
         this.refresh = new RefreshDesk(course, store, reckoning);
         this.rebuild = new RebuildDesk(store);
@@ -80,7 +82,8 @@ public final class CourseApp implements LearnerApp {
      * @throws loftcoil.runner.session.SessionException where this Java cannot run snippets
      */
     public static CourseApp open(Course course, ProgressFile files, SessionSetup setup, long newSeed) {
-        return open(course, files, () -> Session.open(setup), newSeed);
+        // References end no machine and wait for nobody: a spare one would only hold memory.
+        return open(course, files, () -> Session.open(setup), () -> Session.openWithoutSpare(setup), newSeed);
     }
 
     /**
@@ -94,7 +97,16 @@ public final class CourseApp implements LearnerApp {
      * @throws loftcoil.runner.session.SessionException where this Java cannot run snippets
      */
     public static CourseApp open(Course course, ProgressFile files, Supplier<Session> sessions, long newSeed) {
-        CourseApp bench = new CourseApp(course, new LearnerStore(files, newSeed), sessions);
+        return open(course, files, sessions, sessions, newSeed);
+    }
+
+    private static CourseApp open(
+            Course course,
+            ProgressFile files,
+            Supplier<Session> sessions,
+            Supplier<Session> referenceSessions,
+            long newSeed) {
+        CourseApp bench = new CourseApp(course, new LearnerStore(files, newSeed), sessions, referenceSessions);
         bench.warming.chart();
         return bench;
     }
@@ -211,12 +223,44 @@ public final class CourseApp implements LearnerApp {
         if (done) {
             store.updateWork(lessonId, work -> work.withRan(stepId));
         }
+        keepCoarse(lessonId, snippet, source, dragged, ran.outcome());
         // A drag reruns many times a second: what was guessed is said by the first run, and after a new guess.
         boolean again = ran.first() || dragged.isEmpty();
         // Of a changed snippet the guess was not made.
         boolean asWritten = numbersOf(source).equals(numbersOf(snippet.source()));
         List<String> predictions = done && asWritten ? questions.predictions(lesson, snippet, again) : List.of();
         return RunWords.of(ran.outcome(), ran.before(), predictions, store.units());
+    }
+
+    private void keepCoarse(
+            String lessonId, Step.Snippet snippet, String source, Map<String, Double> dragged, Outcome outcome) {
+        Optional<Double> value = snippet.drag().map(drag -> dragged.get(drag.variable()));
+        if (value.isPresent() && outcome instanceof Outcome.Done) {
+            coarse.keep(
+                    new CoarseCharts.Of(lessonId, snippet.id(), source, store.design()),
+                    value.get(),
+                    outcome.trace().charts());
+        } else if (value.isEmpty()) {
+            coarse.forget();
+        }
+    }
+
+    @Override
+    public List<View.Picture> coarse(String lessonId, String stepId, String source, Map<String, Double> dragged) {
+        Step.Snippet snippet = find(find(lessonId), stepId, Step.Snippet.class);
+        CoarseCharts.Of of = new CoarseCharts.Of(lessonId, stepId, source, store.design());
+        return snippet.drag().map(drag -> dragged.get(drag.variable())).stream()
+                .flatMap(value -> coarse.at(of, value).stream())
+                .map(order -> RunWords.picture(ChartUnits.in(store.units(), order)))
+                .toList();
+    }
+
+    @Override
+    public void ahead(
+            String lessonId, String stepId, String source, Map<String, Double> dragged, Map<String, Double> stands) {
+        Lesson lesson = find(lessonId);
+        Step.Snippet snippet = find(lesson, stepId, Step.Snippet.class);
+        keepCoarse(lessonId, snippet, source, dragged, snippets.ahead(lesson, snippet, source, dragged, stands));
     }
 
     /** The numbers in some Java, in order; remarks and texts aside. */
@@ -358,6 +402,8 @@ public final class CourseApp implements LearnerApp {
 
     @Override
     public BuildSheet build() {
+        // Whoever looks at a build sheet answers nothing meanwhile: what the references hold is given back for it.
+        reckoning.rest();
         return sheets.build();
     }
 

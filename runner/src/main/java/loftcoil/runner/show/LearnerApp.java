@@ -23,6 +23,23 @@ public interface LearnerApp extends AutoCloseable {
     View.Run run(String lessonId, String stepId, String source, Map<String, Double> dragged);
 
     /**
+     * Coarse pictures of what a snippet would draw at a value of its slider, from values near by that it has been run at; none where there
+     * are none. Takes no longer than the drawing: nothing is run for it.
+     */
+    List<View.Picture> coarse(String lessonId, String stepId, String source, Map<String, Double> dragged);
+
+    /**
+     * Runs a snippet with a value its slider may soon be dragged to, for coarse pictures of values near by.
+     *
+     * @param lessonId name of the lesson
+     * @param stepId name of the snippet
+     * @param source its text as it is now
+     * @param dragged value to run with, by variable
+     * @param stands value its slider stands at, by variable: what later Java finds
+     */
+    void ahead(String lessonId, String stepId, String source, Map<String, Double> dragged, Map<String, Double> stands);
+
+    /**
      * Why not all of the work is in the learner's folder, such as a full disk, and what to do; empty where all is. The work
      * goes on in memory meanwhile.
      */

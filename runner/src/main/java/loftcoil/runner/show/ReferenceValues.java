@@ -53,6 +53,13 @@ final class ReferenceValues implements Reckoning {
         return open;
     }
 
+    /** Gives back the Java machine; the next value starts another. */
+    synchronized void rest() {
+        close();
+        session = null;
+        design.forget();
+    }
+
     synchronized void close() {
         if (session != null) {
             session.close();

@@ -115,7 +115,8 @@ final class RunWords {
         return why + " What ran before it is still there.";
     }
 
-    private static View.Picture picture(ChartOrder order) {
+    /** A chart as it is drawn. */
+    static View.Picture picture(ChartOrder order) {
         ChartPicture drawn = ChartDrawer.draw(order);
         return new View.Picture(order.title(), drawn.svg(), drawn.says(), drawn.columns(), drawn.rows());
     }

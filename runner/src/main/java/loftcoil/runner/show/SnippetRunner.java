@@ -3,6 +3,7 @@ package loftcoil.runner.show;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
@@ -24,6 +25,11 @@ final class SnippetRunner {
     private final Set<String> here = new HashSet<>();
     private String lessonId = "";
     private final BoundDesign design = new BoundDesign();
+
+    /** Brings back the value a slider stands at, where its snippet was last run ahead with another. */
+    private Optional<Ahead> ahead = Optional.empty();
+
+    private record Ahead(Lesson lesson, Step.Snippet snippet, String source, Map<String, Double> stands) {}
 
     SnippetRunner(Session session, LearnerStore store) {
         this.session = session;
@@ -49,10 +55,40 @@ final class SnippetRunner {
      */
     synchronized Ran run(Lesson lesson, Step.Snippet snippet, String source, Map<String, Double> dragged) {
         open(lesson);
+        settle(snippet);
         String before = runAbove(lesson, snippet);
         snippet.drag().ifPresent(drag -> bind(drag, dragged));
         Outcome outcome = session.run(snippet.id(), source);
         return new Ran(outcome, before, here.add(snippet.id()));
+    }
+
+    /**
+     * Runs a snippet with a value that its slider may be dragged to. What it leaves is put right before any other snippet runs.
+     *
+     * @param lesson the lesson
+     * @param snippet one that has run as it is
+     * @param source its text as it is now
+     * @param dragged value to run with
+     * @param stands value its slider stands at
+     */
+    synchronized Outcome ahead(
+            Lesson lesson,
+            Step.Snippet snippet,
+            String source,
+            Map<String, Double> dragged,
+            Map<String, Double> stands) {
+        Outcome outcome = run(lesson, snippet, source, dragged).outcome();
+        ahead = Optional.of(new Ahead(lesson, snippet, source, Map.copyOf(stands)));
+        return outcome;
+    }
+
+    private void settle(Step.Snippet next) {
+        Optional<Ahead> unsettled = ahead;
+        ahead = Optional.empty();
+        unsettled
+                .filter(last -> last.lesson().id().equals(lessonId)
+                        && !last.snippet().id().equals(next.id()))
+                .ifPresent(last -> run(last.lesson(), last.snippet(), last.source(), last.stands()));
     }
 
     /** Makes ready for a lesson, so that its first run does not have to wait for a Java machine. */

@@ -53,6 +53,8 @@ export const words = () => ask('words');
 export const search = (text) => post('search', { text });
 export const conduct = () => ask('conduct');
 export const run = (lesson, step, source, dragged) => post('run', { lesson, step, source, dragged });
+export const coarse = (lesson, step, source, dragged) => post('coarse', { lesson, step, source, dragged });
+export const ahead = (lesson, step, source, dragged, stands) => post('ahead', { lesson, step, source, dragged, stands });
 export const keep = (lesson, step, source, leaving = false) =>
   post('keep', { lesson, step, source }, { keepalive: leaving });
 export const units = (units) => post('units', { units });

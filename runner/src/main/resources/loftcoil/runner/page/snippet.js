@@ -5,6 +5,7 @@ import { spokenRun } from './spoken.js';
 import { running } from './running.js';
 import { makeEditor } from './editor.js';
 import { makeSlider } from './slider.js';
+import { makeCoarse } from './coarse.js';
 import { showBanner } from './banner.js';
 import { showRun } from './result.js';
 import { showTried } from './loop.js';
@@ -31,9 +32,10 @@ export function snippetStep(step, { lesson }) {
     parts.frame,
     el('div', { class: 'sheet-foot' }, parts.run, parts.stop, el('span', { class: 'keys' }, 'Ctrl+Enter runs, Esc leaves'),
       parts.status, parts.seconds, parts.all, parts.back, parts.undo));
-  const state = { step, lesson, parts, name, text: unsent ?? step.source, slider: null, editor: null, before: '' };
+  const state = { step, lesson, parts, name, text: unsent ?? step.source, slider: null, coarse: null, editor: null, before: '' };
   if (step.drag) {
     state.slider = makeSlider(step.drag, step.dragged && step.dragged[step.drag.variable], () => drag(state));
+    state.coarse = makeCoarse(parts.result, step.drag, () => ({ lesson: lesson.id, step: step.id, source: state.editor.text() }));
     sheet.append(state.slider.box);
   }
   sheet.append(parts.result);
@@ -89,6 +91,7 @@ function dragged(state) {
 }
 
 function show(state, result, how = {}) {
+  if (state.coarse) state.coarse.whole(result.millis);
   state.editor.mark(result.problems.map((problem) => problem.line));
   showRun(state.parts.result, result, {
     goTo: (line, column) => state.editor.goTo(line, column), chartsFirst: state.slider !== null, ...how,
@@ -113,6 +116,7 @@ async function run(state) {
 }
 
 function notRun(state, trouble) {
+  state.coarse?.whole();
   if (api.isGone(trouble)) {
     remember(`code ${state.lesson.id}/${state.step.id}`, state.text);
     showBanner(() => {});
@@ -152,6 +156,8 @@ function busy(parts) {
 /** Dragging: one run at a time, and always the newest value next. */
 async function drag(state) {
   state.wanted = true;
+  // Where no coarse picture comes, the whole one still does.
+  state.coarse.moved(state.slider.value()).catch(() => {});
   if (state.dragging) return;
   state.dragging = true;
   const ended = running(() => api.stop().catch(() => {}));
@@ -163,7 +169,10 @@ async function drag(state) {
       showTried(state.lesson.id, state.step.id, state.slider.value()).catch(() => {});
       const result = await api.run(state.lesson.id, state.step.id, source, dragged(state));
       show(state, result, { steady: true });
-      sayAtRest(state, result);
+      if (state.wanted) state.coarse.moved(state.slider.value()).catch(() => {});
+      else sayAtRest(state, result);
+      // Once it rests, a value ahead at a time, until it is moved again.
+      while (!state.wanted && await state.coarse.ahead(state.slider.value()));
     }
   } catch (trouble) {
     notRun(state, trouble);

@@ -30,6 +30,12 @@ final class FakeApp implements LearnerApp {
 
     final List<String> calls = java.util.Collections.synchronizedList(new ArrayList<>());
     private final Map<String, String> sources = new ConcurrentHashMap<>();
+    /** What each run waits for. */
+    volatile CountDownLatch held = new CountDownLatch(0);
+
+    /** How long a run says it took. */
+    volatile long millis = 12;
+
     private final Map<String, View.Reply> replies = new ConcurrentHashMap<>();
     private volatile CountDownLatch running = new CountDownLatch(0);
     volatile @Nullable String full;
@@ -127,6 +133,18 @@ final class FakeApp implements LearnerApp {
     }
 
     @Override
+    public List<View.Picture> coarse(String lessonId, String stepId, String source, Map<String, Double> dragged) {
+        calls.add("coarse " + stepId + " " + dragged);
+        return List.of(FakeDrawn.chart("Flow against tank height", dragged.getOrDefault("tankBaseM", 2.0)));
+    }
+
+    @Override
+    public void ahead(
+            String lessonId, String stepId, String source, Map<String, Double> dragged, Map<String, Double> stands) {
+        calls.add("ahead " + stepId + " " + dragged + " stands " + stands);
+    }
+
+    @Override
     public View.Run run(String lesson, String step, String source, Map<String, Double> dragged) {
         calls.add("run " + step + " " + dragged);
         if (fault instanceof Error error) {
@@ -136,6 +154,7 @@ final class FakeApp implements LearnerApp {
             throw failure;
         }
         sources.put(step, source);
+        waitFor(held);
         if (source.contains("while (true)")) {
             waitForStop();
             return run(View.RunState.STOPPED, "You stopped it.", "", List.of(), List.of());
@@ -158,7 +177,7 @@ final class FakeApp implements LearnerApp {
                 List.of(FakeDrawn.chart(title, base)));
     }
 
-    private static View.Run run(
+    private View.Run run(
             View.RunState state, String words, String printed, List<View.Problem> problems, List<View.Picture> charts) {
         boolean done = state == View.RunState.DONE;
         return new View.Run(
@@ -170,13 +189,17 @@ final class FakeApp implements LearnerApp {
                 problems,
                 charts,
                 done ? List.of("How much lighter: you guessed 10 g, it is 16.5 g") : List.of(),
-                12);
+                millis);
     }
 
     private void waitForStop() {
         running = new CountDownLatch(1);
+        waitFor(running);
+    }
+
+    private static void waitFor(CountDownLatch opening) {
         try {
-            running.await();
+            opening.await();
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();
         }

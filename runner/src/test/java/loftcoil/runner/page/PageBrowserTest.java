@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
 import java.util.stream.Stream;
 import loftcoil.engine.caution.Conduct;
 import org.junit.jupiter.api.AfterEach;
@@ -185,6 +186,29 @@ class PageBrowserTest extends BrowserCase {
         assertEquals("mine", browser.source("density-curve"));
         browser.reload();
         assertEquals("mine", browser.source("density-curve"));
+    }
+
+    @Tag("thorough")
+    @Test
+    void aSlowSliderShowsACoarsePictureUntilTheWholeOneIsThere() {
+        browser.goTo(FakeCourse.SECOND);
+        bench.millis = 400;
+        browser.run("flow-against-height");
+        bench.held = new CountDownLatch(1);
+        WebElement slider = browser.in("flow-against-height", "input[type=range]");
+
+        slider.sendKeys(Keys.ARROW_RIGHT);
+
+        browser.until("the mark", () -> browser.has("flow-against-height", ".is-coarse .coarse"));
+        assertTrue(browser.text("flow-against-height", ".coarse").startsWith("Coarse picture"));
+        browser.until(
+                "the mark said",
+                () -> browser.driver().findElement(By.id("said")).getText().startsWith("Coarse"));
+        bench.held.countDown();
+        browser.until("the whole one", () -> !browser.has("flow-against-height", ".coarse"));
+        browser.until("an end of the slider run ahead", () -> bench.calls.stream()
+                .anyMatch(call -> call.startsWith("ahead flow-against-height {tankBaseM=")));
+        assertEquals(List.of(), browser.troubles());
     }
 
     @Tag("thorough")

@@ -92,6 +92,51 @@ class CourseAppTest {
     }
 
     @Test
+    void aCoarsePictureIsDrawnFromValuesNearBy() {
+        assertEquals(List.of(), bench.coarse(LESSON, "lift", source("lift"), Map.of("tankBaseM", 2.5)));
+
+        View.Run run = bench.run(LESSON, "lift", source("lift"), Map.of("tankBaseM", 2.5));
+
+        List<View.Picture> same = bench.coarse(LESSON, "lift", source("lift"), Map.of("tankBaseM", 2.5));
+        assertEquals(plain(run.charts()), plain(same));
+        assertEquals(
+                1,
+                bench.coarse(LESSON, "lift", source("lift"), Map.of("tankBaseM", 2.8))
+                        .size());
+        assertEquals(List.of(), bench.coarse(LESSON, "lift", source("lift") + " ", Map.of("tankBaseM", 2.5)));
+    }
+
+    /** Charts without the number that each gets of its own. */
+    private static List<String> plain(List<View.Picture> charts) {
+        return charts.stream()
+                .map(chart -> chart.svg().replaceAll("lc-chart-\\d+", "lc-chart"))
+                .toList();
+    }
+
+    @Test
+    void whatIsRunAheadLeavesTheValueAtWhichTheSliderStands() {
+        bench.run(LESSON, "lift", source("lift"), Map.of("tankBaseM", 2.5));
+
+        bench.ahead(LESSON, "lift", source("lift"), Map.of("tankBaseM", 3.0), Map.of("tankBaseM", 2.5));
+
+        assertEquals("2.5", bench.run(LESSON, "weigh", "tankBaseM", Map.of()).value());
+    }
+
+    @Test
+    void aDraggedRunIsEqualToOneThatWasNotDragged() {
+        for (double value : new double[] {1.5, 3.0, 2.5}) {
+            bench.run(LESSON, "lift", source("lift"), Map.of("tankBaseM", value));
+        }
+        View.Run dragged = bench.run(LESSON, "lift", source("lift"), Map.of("tankBaseM", 2.0));
+        reopen();
+        View.Run fresh = bench.run(LESSON, "lift", source("lift"), Map.of("tankBaseM", 2.0));
+
+        assertEquals(plain(fresh.charts()), plain(dragged.charts()));
+        assertEquals(fresh.printed(), dragged.printed());
+        assertEquals(fresh.value(), dragged.value());
+    }
+
+    @Test
     void javaAboveThatFailsIsNamed() {
         bench.run(LESSON, "weigh", "double cold = nothing;", Map.of());
         reopen();
