@@ -43,7 +43,7 @@ final class PageOptions {
             out.println("Only this machine can reach it. Ctrl+C here ends it; your work is kept at every step.");
             out.flush();
             if (!noBrowser) {
-                Browser.open(server.address());
+                Browser.open(server.address(), out);
             }
             ended.await();
         }

@@ -64,7 +64,8 @@ final class SafeFile {
                 }
                 channel.force(true);
             }
-            Files.move(aside, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            Held.patiently(() ->
+                    Files.move(aside, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING));
             whole = true;
         } finally {
             if (!whole) {

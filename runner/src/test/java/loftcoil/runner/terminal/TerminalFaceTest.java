@@ -91,6 +91,15 @@ class TerminalFaceTest {
     }
 
     @Test
+    void puttingTheLessonsTextBackCanBeUndone() {
+        ScriptedConsole console = walk("", "", "", "e", "int a = ;", "o", "o", "q");
+
+        assertTrue(console.all().contains("The lesson's text is back; o again brings yours."), console.all());
+        int back = console.all().indexOf("Your text is back.");
+        assertTrue(back > 0 && console.all().indexOf("   1 | int a = ;", back) > 0, console.all());
+    }
+
+    @Test
     void javaWrittenAsAnAnswerIsThereForTheNextTry() {
         // To the second lesson's question, wrong once, then its text is offered again.
         ScriptedConsole console = walk("w", "2", "", "s", "e", "int x = 20; 2 * x", "e", "int x = 21; 2 * x", "q");
