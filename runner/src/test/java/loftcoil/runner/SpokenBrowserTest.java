@@ -130,7 +130,7 @@ class SpokenBrowserTest extends LiveCourseCase {
         isGiven(browser.in(STEP, ".printed"), "group", "Printed");
         isGiven(browser.in(STEP, ".result"), "group", "What move the tank came to");
         isGiven(browser.in("rise-that-counts", "input"), "textbox", "Your answer");
-        isGiven(browser.step("rise-that-counts"), "region", "the height that counts");
+        isGiven(browser.step("rise-that-counts"), "region", "The height that counts");
         isGiven(browser.driver().findElement(By.id("loop-place")), "complementary", "Your loop");
         isGiven(browser.driver().findElement(By.tagName("main")), "main", "");
         assertEquals(1, browser.driver().findElements(By.tagName("h1")).size());

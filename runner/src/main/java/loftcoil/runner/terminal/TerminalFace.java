@@ -183,7 +183,7 @@ public final class TerminalFace {
             console.warn(
                     PlainText.of((caution.danger() ? "DANGER: " : "CAUTION: ") + caution.markdown(), console.width()));
         } else if (step instanceof View.Drawing drawing) {
-            drawing().forEach(console::say);
+            console.say(drawing());
             console.say(PlainText.of(drawing.picture().says(), console.width()));
         }
         return goOn();

@@ -63,7 +63,7 @@ export function numbers(picture) {
   const rows = picture.rows.map((row) => el('tr', {}, ...row.map((text) => el('td', {}, text))));
   return el('details', { class: 'numbers' },
     el('summary', {}, 'Numbers'),
-    el('div', { class: 'table-frame', tabindex: '0', role: 'region', 'aria-label': `Numbers of ${picture.title}` },
+    el('div', { class: 'table-frame', tabindex: '0', role: 'group', 'aria-label': `Numbers of ${picture.title}` },
       el('table', {}, el('thead', {}, head), el('tbody', {}, ...rows))));
 }
 

@@ -236,6 +236,46 @@ class EachViewBrowserTest extends LiveCourseCase {
         focusStays("Undo");
     }
 
+    @Test
+    void aRefusedFieldSaysSoItselfAndALandmarkHasANameOfItsOwn() {
+        go("rebuild");
+        WebElement field = browser.driver().findElement(By.id("lever-tank-baseM"));
+        field.sendKeys(Keys.chord(Keys.CONTROL, "a"), "99");
+        browser.until("the refusal", () -> "true".equals(field.getDomAttribute("aria-invalid")));
+        field.sendKeys(Keys.chord(Keys.CONTROL, "a"), "2.3");
+        browser.until("no refusal", () -> field.getDomAttribute("aria-invalid") == null);
+        onEach(place -> assertEquals(
+                List.of(),
+                browser.driver()
+                        .executeScript(
+                                """
+                const named = [...document.querySelectorAll('[role=region], section[aria-label], section[aria-labelledby], nav, aside')]
+                  .filter((each) => each.checkVisibility())
+                  .map((each) => each.getAttribute('aria-label') || document.getElementById(each.getAttribute('aria-labelledby'))?.textContent);
+                return named.filter((name, at) => named.indexOf(name) !== at);
+                """),
+                place));
+    }
+
+    /** Without scripts the page can do nothing; it has to say so where it is seen. */
+    @Test
+    void withoutScriptsThatIsSaidInSight() {
+        browser.driver().executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", true));
+        try {
+            for (int[] size : new int[][] {{1280, 800}, {390, 844}}) {
+                browser.size(size[0], size[1]);
+                browser.driver().navigate().refresh();
+                WebElement words = browser.driver().findElement(By.cssSelector("noscript p"));
+                assertTrue(words.isDisplayed(), words.getText());
+                assertTrue(
+                        words.getRect().getY() + words.getRect().getHeight() < size[1],
+                        words.getRect().getY() + " of " + size[1]);
+            }
+        } finally {
+            browser.driver().executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", false));
+        }
+    }
+
     private static void enter(String css) {
         WebElement button = browser.driver().findElement(By.cssSelector(css));
         browser.driver().executeScript("arguments[0].focus()", button);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.List;
 import loftcoil.engine.caution.Conduct;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.DesignJson;
@@ -56,9 +57,12 @@ class TerminalFaceTest {
     void aWholeLessonIsWalkedAndItsOutcomesAreSaid() {
         // Prose, danger, guess, Java, question, choice in the order of seed 7, drawing, Java with a plot, decision;
         // then out.
-        ScriptedConsole console = walk("", "", "5 kg/m3", "", "1 Pa", "", "1", "2", "", "", "2.5 m", "q");
+        ScriptedConsole console =
+                ScriptedConsole.on(60, 20, List.of("", "", "5 kg/m3", "", "1 Pa", "", "1", "2", "", "", "2.5 m", "q"));
+        new TerminalFace(bench, console).walk();
+        console.assertAllReadable();
 
-        String all = console.all();
+        String all = console.all().replaceAll("\\s+", " ");
         assertTrue(all.contains("DANGER: Never light a fire under a dry coil."), all);
         assertTrue(all.contains("Noted: 5 kg/m"), all);
         assertTrue(all.contains("= 16.507"), all);
