@@ -26,6 +26,7 @@ class RoomsTest {
             "words",
             "fault",
             "json",
+            "watch",
             "water",
             "gas",
             "heat",

@@ -121,6 +121,23 @@ class HouseBrowserTest extends LiveCourseCase {
         type("#asked-fire-burnKgPerH", "3 m");
         until("Not taken: “3 m”");
         assertTrue(one("main").getText().contains("the unit does not fit"));
+
+        // What was refused and what waits for its other half hold nobody else back.
+        type("#asked-safety-flue-heightM", "5 m");
+        type("#asked-site-roomC", "20.5");
+        browser.until("the room is kept", () -> origin("site.roomC").equals("yours"));
+        assertEquals("borrowed", origin("fire.burnKgPerH"));
+        type("#asked-fire-burnKgPerH", "4 1/2 lb");
+        browser.until("the wood is kept", () -> origin("fire.burnKgPerH").equals("yours"));
+    }
+
+    private String origin(String path) {
+        return bench.survey().house().stations().stream()
+                .flatMap(station -> station.questions().stream())
+                .filter(question -> question.path().equals(path))
+                .map(question -> question.origin())
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

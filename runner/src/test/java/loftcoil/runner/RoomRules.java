@@ -48,6 +48,7 @@ record RoomRules(String root) {
             "loop",
             "caution",
             "words",
+            "watch",
             "constant");
 
     Set<String> climbs(JavaClasses classes) {

@@ -6,6 +6,7 @@ import loftcoil.engine.caution.Caution;
 import loftcoil.engine.caution.Severity;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.sheet.Headings;
 import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.words.Measure;
@@ -20,20 +21,22 @@ final class BuildMaker {
 
     private BuildMaker() {}
 
-    static BuildSheet of(Sheet sheet) {
+    static BuildSheet of(Sheet sheet, Headings headings) {
         Design design = sheet.design();
         List<MeasuredText> reasons = reasons(sheet.verdict());
         boolean runs = sheet.loop().circulates();
         CutList cuts = CutMaker.of(design);
-        Fixings fixings = FixingsMaker.of(design);
+        Fixings fixings = FixingsMaker.of(design, headings);
         return new BuildSheet(
                 design,
                 sheet,
-                reasons.isEmpty() && sheet.grounds().own(),
+                reasons.isEmpty()
+                        && sheet.grounds().own()
+                        && sheet.verdict().open().isEmpty(),
                 verdict(sheet, runs),
                 reasons,
                 FigureMaker.of(sheet),
-                Drawing.of(design),
+                Drawing.of(design, headings),
                 PartsMaker.of(design, cuts, fixings),
                 cuts,
                 fixings,
@@ -47,6 +50,9 @@ final class BuildMaker {
     private static MeasuredText verdict(Sheet sheet, boolean runs) {
         if (sheet.verdict().dangerous()) {
             return SENTENCES.say(runs ? "verdict.dangers-known" : "verdict.no-heat-carried");
+        }
+        if (!sheet.verdict().open().isEmpty()) {
+            return SENTENCES.say("verdict.half");
         }
         if (!sheet.grounds().own()) {
             return SENTENCES.say(

@@ -7,6 +7,7 @@ import loftcoil.engine.caution.Caution;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Grounds;
 import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.sheet.Headings;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.survey.Doubts;
 import loftcoil.engine.words.MeasuredText;
@@ -20,7 +21,7 @@ import loftcoil.engine.words.MeasuredText;
  * @param verdict the finding in a few words
  * @param reasons why it must not be built as drawn; empty where it may
  * @param figures figures with their doubt
- * @param drawing elevation to scale
+ * @param drawing elevation and plan to scale
  * @param parts what to buy
  * @param cuts what to cut
  * @param fixings how pipes are held and bent, and the room of the coil
@@ -70,7 +71,17 @@ public record BuildSheet(
      * @param sheet a whole sheet, the tank at {@link Sheet#USUAL_TANK_C}
      */
     public static BuildSheet of(Sheet sheet) {
-        return BuildMaker.of(sheet);
+        return of(sheet, Headings.UNKNOWN);
+    }
+
+    /**
+     * The same of a house whose pipes were surveyed.
+     *
+     * @param sheet a whole sheet, the tank at {@link Sheet#USUAL_TANK_C}
+     * @param headings which way its level runs lead
+     */
+    public static BuildSheet of(Sheet sheet, Headings headings) {
+        return BuildMaker.of(sheet, headings);
     }
 
     /** How many of the values that it all rests on are yours, assumed and borrowed. */

@@ -45,6 +45,9 @@ public record Fixings(List<Hold> holds, List<Turn> turns, CoilRoom coil, List<Me
      * @param aside angle of the bend where the second leaves square to the first seen from above, degrees
      * @param ninetyAt how far the second turns seen from above so that a bend of 90° fits, degrees; empty where none does
      * @param fortyFiveAt the same for a bend of 45°; empty where none does
+     * @param bend the bend as it is built, degrees: known where one of both stands upright or both have a compass direction
+     * @param turned how far the second turns to the right seen from above, degrees, negative to the left; empty where one of both stands
+     *     upright or nobody took their directions
      */
     public record Turn(
             String from,
@@ -52,7 +55,9 @@ public record Fixings(List<Hold> holds, List<Turn> turns, CoilRoom coil, List<Me
             Measure straightOn,
             Measure aside,
             Optional<Measure> ninetyAt,
-            Optional<Measure> fortyFiveAt) {}
+            Optional<Measure> fortyFiveAt,
+            Optional<Measure> bend,
+            Optional<Measure> turned) {}
 
     /**
      * The room that the coil takes, tube included.

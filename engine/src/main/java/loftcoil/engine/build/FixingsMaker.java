@@ -3,6 +3,7 @@ package loftcoil.engine.build;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import loftcoil.engine.build.Fixings.CoilRoom;
 import loftcoil.engine.build.Fixings.Hold;
 import loftcoil.engine.build.Fixings.Turn;
@@ -12,6 +13,7 @@ import loftcoil.engine.design.Leg;
 import loftcoil.engine.design.Tap;
 import loftcoil.engine.pipe.Tube;
 import loftcoil.engine.pipe.TubeTable;
+import loftcoil.engine.sheet.Headings;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.MeasuredText;
@@ -43,12 +45,15 @@ final class FixingsMaker {
     private final List<Hold> holds = new ArrayList<>();
     private final List<Turn> turns = new ArrayList<>();
 
-    private FixingsMaker(Design design) {
+    private final Headings headings;
+
+    private FixingsMaker(Design design, Headings headings) {
         this.design = design;
+        this.headings = headings;
     }
 
-    static Fixings of(Design design) {
-        FixingsMaker maker = new FixingsMaker(design);
+    static Fixings of(Design design, Headings headings) {
+        FixingsMaker maker = new FixingsMaker(design, headings);
         maker.legs("C", design.coldLegs());
         maker.legs("H", design.hotLegs());
         maker.taps();
@@ -66,7 +71,7 @@ final class FixingsMaker {
             boolean upright = Math.abs(leg.riseM()) > UPRIGHT_SINE * leg.lengthM();
             hold(letter + (i + 1), leg.name(), leg.tube(), leg.lengthM(), upright);
             if (i > 0) {
-                turns.add(turn(letter + i, legs.get(i - 1), letter + (i + 1), leg));
+                turns.add(turn(letter + i, legs.get(i - 1), letter + (i + 1), leg, headings));
             }
         }
     }
@@ -101,14 +106,26 @@ final class FixingsMaker {
                 new Measure(growthMm, MeasureKind.SMALL_LENGTH_MM)));
     }
 
-    static Turn turn(String from, Leg first, String to, Leg second) {
+    static Turn turn(String from, Leg first, String to, Leg second, Headings headings) {
+        boolean upright = first.levelRunM() < NO_RUN_M || second.levelRunM() < NO_RUN_M;
+        Optional<Double> turned = upright ? Optional.of(0.0) : turnedDeg(headings.of(first), headings.of(second));
         return new Turn(
                 from,
                 to,
                 degrees(bendDeg(first, second, 0)),
                 degrees(bendDeg(first, second, 90)),
                 turnedFor(first, second, 90).map(FixingsMaker::degrees),
-                turnedFor(first, second, 45).map(FixingsMaker::degrees));
+                turnedFor(first, second, 45).map(FixingsMaker::degrees),
+                turned.map(deg -> degrees(bendDeg(first, second, deg))),
+                upright ? Optional.empty() : turned.map(FixingsMaker::degrees));
+    }
+
+    /** How far the second leg turns from the first seen from above, to the right; empty where one of both has no compass direction. */
+    private static Optional<Double> turnedDeg(OptionalDouble from, OptionalDouble to) {
+        if (from.isEmpty() || to.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(((to.getAsDouble() - from.getAsDouble()) % 360 + 540) % 360 - 180);
     }
 
     /**

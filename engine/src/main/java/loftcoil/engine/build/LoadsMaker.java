@@ -17,8 +17,10 @@ import loftcoil.engine.sun.Glass;
 import loftcoil.engine.tank.Dwelling;
 import loftcoil.engine.tank.FullWeight;
 import loftcoil.engine.tank.LyingCylinder;
+import loftcoil.engine.tank.SteelBand;
 import loftcoil.engine.tank.TankPlace;
 import loftcoil.engine.tank.TankShape;
+import loftcoil.engine.tank.TimberBearer;
 import loftcoil.engine.tank.WheelLoad;
 import loftcoil.engine.water.Water;
 import loftcoil.engine.words.Measure;
@@ -43,6 +45,12 @@ final class LoadsMaker {
 
     /** Width of a saddle, m; common practice, no source. */
     private static final double SADDLE_WIDE_M = 0.1;
+
+    /** Bearers that give unevenly put so much more on one; common practice, no source. */
+    private static final double UNEVEN = 1.5;
+
+    /** Clear spans that a bearer is sized for, m. */
+    private static final double[] SPANS_M = {0.6, 0.9, 1.2, 1.8};
 
     /** Legs that a lean is told for, m. */
     private static final double LEG_M = 0.5;
@@ -83,6 +91,62 @@ final class LoadsMaker {
             lean(shape, full);
         }
         structure(full);
+        handOver(full);
+    }
+
+    /** What somebody who reckons beams and fixings has to be told, and what comes of the published rules where nothing is special. */
+    private void handOver(FullWeight full) {
+        note(
+                "loads.hand-over",
+                "full",
+                kilonewtons(full.forceN()),
+                "shove",
+                kilonewtons(full.forceN() / 10),
+                "middle",
+                Measure.metres(design.tank().baseM() + design.tank().heightM() / 2));
+        int bearers = design.safety()
+                .flatMap(Safety::structure)
+                .map(Structure::bearers)
+                .filter(count -> count > 0)
+                .orElse(PartsMaker.USUAL_BEARERS);
+        double eachN = UNEVEN * full.perBearerN(bearers);
+        List<Object> spans = new ArrayList<>();
+        for (double spanM : SPANS_M) {
+            TimberBearer.deepMm(eachN, spanM).ifPresent(deep -> {
+                spans.add(spans.isEmpty() ? "" : ", ");
+                spans.add(SENTENCES.say(
+                        "loads.span", "deep", Measure.millimetres(deep), "span", Measure.metres(spanM)));
+            });
+        }
+        if (spans.isEmpty()) {
+            note("loads.bearer-by-engineer", "each", kilonewtons(eachN));
+        } else {
+            note(
+                    "loads.bearer-size",
+                    "bearers",
+                    Measure.count(bearers),
+                    "each",
+                    kilonewtons(eachN),
+                    "wide",
+                    Measure.millimetres(TimberBearer.WIDE_MM),
+                    "spans",
+                    MeasuredText.of(spans.toArray()));
+        }
+        boolean held = full.forceN() / 10 <= SteelBand.carriesN();
+        note(
+                held ? "loads.band" : "loads.band-by-engineer",
+                "wide",
+                Measure.millimetres(SteelBand.WIDE_MM),
+                "thick",
+                Measure.millimetres(SteelBand.THICK_MM),
+                "hole",
+                Measure.millimetres(SteelBand.HOLE_MM),
+                "carries",
+                kilonewtons(SteelBand.carriesN()));
+    }
+
+    private static Measure kilonewtons(double forceN) {
+        return new Measure(forceN / 1000, MeasureKind.FORCE_KN);
     }
 
     private void structure(FullWeight full) {

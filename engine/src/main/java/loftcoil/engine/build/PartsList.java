@@ -3,6 +3,7 @@ package loftcoil.engine.build;
 import java.util.List;
 import java.util.Locale;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.sheet.Headings;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasuredText;
 
@@ -66,7 +67,7 @@ public record PartsList(List<Part> parts) {
      * @throws loftcoil.engine.fault.RefusedException where the design has a tube or a fitting that no table has
      */
     public static PartsList of(Design design) {
-        return PartsMaker.of(design, CutMaker.of(design), FixingsMaker.of(design));
+        return PartsMaker.of(design, CutMaker.of(design), FixingsMaker.of(design, Headings.UNKNOWN));
     }
 
     /** The parts of one group. */

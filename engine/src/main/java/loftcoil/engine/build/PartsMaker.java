@@ -40,7 +40,7 @@ final class PartsMaker {
     private static final double ALLOWANCE = 1.1;
 
     /** Bearers under a tank where the design says none, and straps round it; common practice, no source. */
-    private static final int USUAL_BEARERS = 2;
+    static final int USUAL_BEARERS = 2;
 
     private static final int STRAPS = 2;
 

@@ -3,6 +3,7 @@ package loftcoil.engine.clear;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.caution.CautionKind;
@@ -18,13 +19,17 @@ import loftcoil.engine.study.Workers;
  * <p>For each danger every lever of the table is tried: the smallest of its steps that is enough is found by halving, judged only as
  * deeply as it takes to see the danger at all. What is found so is a guess. The guesses are taken up cheapest first, and each is shown
  * only where the <em>whole</em> verdict of the changed design has the danger no more, and no other danger or caution that was not there
- * before. Where no single lever does it, pairs are tried, both moved together. The search ends after a fixed number of whole verdicts
+ * before. Where no single lever does it, pairs are tried, both moved together, and where no pair does, a smaller coil alone and with others.
+ * The search ends after a fixed number of whole verdicts
  * and not after a time, so that it finds the same on any machine.
  */
 public final class ClearSearch {
 
     /** How many whole verdicts it may take in all, the design's own not counted; a second or less of a processor each. */
     public static final int MOST_WHOLE = 14;
+
+    /** How many of these may go into a second and third way for a danger that has one. */
+    private static final int MORE_WHOLE = 4;
 
     private static final int THREADS = 2;
 
@@ -70,14 +75,12 @@ public final class ClearSearch {
                 quests.stream().flatMap(quest -> quest.screens().stream()).toList();
         telling.expect(screens.size() + Math.min(MOST_WHOLE, quests.size() * Quest.TRIED));
         work(screens);
-        confirm(quests, Quest::next);
-        adopt(quests);
-        List<Quest> open = quests.stream().filter(Quest::open).toList();
-        telling.expect(open.size());
-        work(open.stream().<Runnable>map(quest -> quest::pair).toList());
-        confirm(open, Quest::next);
-        adopt(quests);
-        confirm(quests, Quest::nextConduct);
+        takeUp(quests);
+        further(quests, Quest::pair);
+        further(quests, Quest::lastResort);
+        quests.forEach(Quest::settle);
+        confirm(quests, MORE_WHOLE, Quest::next);
+        confirm(quests, MOST_WHOLE, Quest::nextConduct);
         boolean complete = !stopped();
         if (complete) {
             telling.end();
@@ -86,12 +89,26 @@ public final class ClearSearch {
                 judge.design(), quests.stream().map(Quest::cleared).toList(), complete, judge.wholeVerdicts());
     }
 
-    /** Guesses are judged wholly in rounds, one of each danger, until each has enough or none is left. */
-    private void confirm(List<Quest> quests, Function<Quest, Optional<Runnable>> next) {
+    /** One more try for those dangers for which nothing was found by now. */
+    private void further(List<Quest> quests, Consumer<Quest> tried) {
+        List<Quest> open = quests.stream().filter(Quest::open).toList();
+        telling.expect(open.size());
+        work(open.stream().<Runnable>map(quest -> () -> tried.accept(quest)).toList());
+        takeUp(quests);
+    }
+
+    /** One way for each danger, if there is any; what is found for one is offered for the others. */
+    private void takeUp(List<Quest> quests) {
+        confirm(quests, MOST_WHOLE, quest -> quest.open() ? quest.next() : Optional.empty());
+        adopt(quests);
+    }
+
+    /** Guesses are judged wholly in rounds, one of each danger, until each has enough, none is left or so many are judged. */
+    private void confirm(List<Quest> quests, int most, Function<Quest, Optional<Runnable>> next) {
         while (!stopped()) {
             List<Runnable> round = new ArrayList<>();
             for (Quest quest : quests) {
-                if (judge.wholeVerdicts() + round.size() < MOST_WHOLE) {
+                if (judge.wholeVerdicts() + round.size() < most) {
                     next.apply(quest).ifPresent(round::add);
                 }
             }

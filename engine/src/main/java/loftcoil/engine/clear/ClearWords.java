@@ -9,9 +9,14 @@ public final class ClearWords {
 
     private ClearWords() {}
 
-    /** What stands before the ways of a danger, cheapest first, or that none was found. */
+    /** What stands before the ways of a danger, cheapest first, or that none was found and why. */
     public static MeasuredText head(Cleared cleared) {
-        return Steps.SENTENCES.say(cleared.ways().isEmpty() ? "none" : "head");
+        if (!cleared.ways().isEmpty()) {
+            return Steps.SENTENCES.say("head");
+        }
+        return cleared.because()
+                .map(because -> Steps.SENTENCES.say("none-because", "because", because))
+                .orElseGet(() -> Steps.SENTENCES.say("none"));
     }
 
     /** What stands before conduct that makes it rarer; only where there is any. */

@@ -14,7 +14,7 @@ import loftcoil.engine.study.NamedValue;
 
 /**
  * A sheet as JSON with what would clear its dangers: {@code clears} has the single changes, {@code clearsTogether} those that need
- * several fields or levers at once, {@code rarer} conduct. Each says in {@code fields} what every field of the design becomes, so that
+ * several fields or levers at once, {@code rarer} conduct, {@code noneFound} why there is neither of the first two. Each says in {@code fields} what every field of the design becomes, so that
  * a program which knows no named changes can follow it too.
  */
 public final class ClearsJson {
@@ -35,6 +35,8 @@ public final class ClearsJson {
                 "clearsTogether",
                 array(design, ways.stream().filter(way -> !way.single()).toList()));
         out.set("rarer", array(design, found.map(Cleared::rarer).orElse(List.of())));
+        found.filter(cleared -> cleared.ways().isEmpty())
+                .ifPresent(none -> out.put("noneFound", ClearWords.head(none).metric()));
     }
 
     private static ArrayNode array(Design design, List<Way> ways) {

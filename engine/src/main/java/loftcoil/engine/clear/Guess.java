@@ -37,6 +37,19 @@ record Guess(List<Try> tries, int at) {
         return at + 1 < tries.size() ? Optional.of(new Guess(tries, at + 1)) : Optional.empty();
     }
 
+    /** The same half of what is left further, at least a step; empty where nothing is left. */
+    Optional<Guess> muchFurther() {
+        int left = tries.size() - 1 - at;
+        return left > 0 ? Optional.of(new Guess(tries, at + (left + 1) / 2)) : Optional.empty();
+    }
+
+    /** The same, a start that was judged coarsely marched as for the whole verdict: the first step from here on that is enough so. */
+    Optional<Guess> sure(CautionKind danger, Judge judge) {
+        return judge.clean(design(), danger, Depth.SURE_STARTS)
+                ? Optional.of(this)
+                : smallest(tries.subList(at + 1, tries.size()), danger, judge, Depth.SURE_STARTS);
+    }
+
     /** The smallest of the steps that is enough, judged only as deeply as it takes to see the danger; empty where none is. */
     static Optional<Guess> smallest(List<Try> tries, CautionKind danger, Judge judge, Depth depth) {
         int last = tries.size() - 1;

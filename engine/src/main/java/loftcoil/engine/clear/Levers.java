@@ -6,12 +6,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import loftcoil.engine.caution.CautionKind;
 import loftcoil.engine.design.Changes;
+import loftcoil.engine.design.CoilHeating;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignFields;
 import loftcoil.engine.design.Fire;
@@ -20,6 +22,7 @@ import loftcoil.engine.design.Leg;
 import loftcoil.engine.design.Outdoors;
 import loftcoil.engine.design.Tap;
 import loftcoil.engine.design.Window;
+import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.study.NamedValue;
 import loftcoil.engine.words.Measure;
@@ -28,8 +31,8 @@ import loftcoil.engine.words.Numeral;
 
 /**
  * The levers: what of a design may be changed for which dangers. What is stated of the world (heat, climate, hardness, site, draws, what
- * a structure may carry) is none, and a coil's heat never: where it is worked out from the fire, the coil's length is. Why each costs what
- * it costs stands in {@code models/clear.md}.
+ * a structure may carry) is none, and a coil's heat by itself never: the coil's length is, and the heat follows it. Why each costs what it
+ * costs stands in {@code models/clear.md}.
  */
 final class Levers {
 
@@ -60,9 +63,25 @@ final class Levers {
     /** Lagging of a loop built anew, mm: a bare hot pipe cools in a quarter of an hour and starts badly. */
     private static final int LAGGED_MM = 25;
 
+    private static final String SMALLER_COIL = "coil-smaller";
+    private static final double SHORTER_M = 0.1;
+    private static final double USUAL_INLET_C = 40;
+
+    /** Where nothing else that is built is enough, this is tried, alone and with others: it takes from the baths what the fire would give. */
+    static boolean isLastResort(Lever lever) {
+        return lever.code().equals(SMALLER_COIL);
+    }
+
     /** Those of which one that cools and one that lets flow together go furthest. */
     static final Set<String> STRONG =
             Set.of("radiator", "tank-larger", "leg-tubes", "loop-tube", "coil-higher", "loop-anew", "loop-anew-high");
+
+    /** What stands beside the last resort, one lever or two together: the strongest that cools, the strongest that lets flow, both. */
+    static List<List<Lever>> strongest() {
+        Lever cool = lever("radiator");
+        Lever flow = lever("loop-anew-high");
+        return List.of(List.of(cool), List.of(flow), List.of(cool, flow), List.of(lever("tank-larger"), flow));
+    }
 
     /** Whether a lever keeps the tank cooler, rather than the loop flowing better. */
     static boolean cools(Lever lever) {
@@ -160,6 +179,7 @@ final class Levers {
             built("loop-anew-high", union(FLOW, AIR), 13, 1.5, anew("loop-anew-high", 0.5)),
             built("panes-smaller", HOT_TANK, 1, 0.1, Levers::smallerPanes),
             built("tank-cooler", HOT_TANK, 9, 1, Levers::thinnerCoat),
+            built(SMALLER_COIL, union(HOT_TANK, BOIL, BOIL_NEAR, STILL), 14, 0.5, Levers::smallerCoil),
             built(
                     "waterline-higher",
                     EnumSet.of(DRY_COVER, SIPHON),
@@ -380,6 +400,53 @@ final class Levers {
         return new Steps.Grid("coil-shorter", MeasureKind.LENGTH_M, -0.1, most)
                 .of("coil.lengthM", of -> of.coil().lengthM())
                 .of(design);
+    }
+
+    /**
+     * A coil with less of its tube in the fire, where its heat is stated: the heat falls with it as the engine's own fire has it, by less than
+     * the tube. What it takes then has to be measured or asked for anew. Down to half its length.
+     */
+    private static List<Lever.Step> smallerCoil(Design design) {
+        if (!(design.coil().heatKW().orElse(0) > 0) || design.fire().isEmpty()) {
+            return List.of();
+        }
+        double lengthM = design.coil().lengthM();
+        return IntStream.rangeClosed(1, (int) Math.floor(lengthM / 2 / SHORTER_M))
+                .mapToObj(i -> smallerCoil(design, lengthM - i * SHORTER_M))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private static Optional<Lever.Step> smallerCoil(Design design, double toM) {
+        try {
+            Design worked = Changes.apply(design, "coil.heat", "worked out from the fire");
+            Design shorter = Changes.apply(worked, "coil.lengthM", Numeral.typedTo(4, toM));
+            double share = usualHeatW(shorter) / usualHeatW(worked);
+            double nowKW = design.coil().heatKW().orElseThrow();
+            // Up to the next 10 W: no less than it is.
+            double toKW = Math.ceil(100 * share * nowKW) / 100;
+            return Optional.of(new Lever.Step(
+                    List.of(
+                            new NamedValue("coil.lengthM", Numeral.typedTo(4, toM)),
+                            new NamedValue("coil.heatKW", Numeral.typedTo(2, toKW))),
+                    Steps.SENTENCES.say(
+                            SMALLER_COIL,
+                            "by",
+                            new Measure(design.coil().lengthM() - toM, MeasureKind.LENGTH_M),
+                            "to",
+                            new Measure(toM, MeasureKind.LENGTH_M),
+                            "was",
+                            new Measure(1000 * nowKW, MeasureKind.POWER_W),
+                            "heat",
+                            new Measure(1000 * toKW, MeasureKind.POWER_W))));
+        } catch (RefusedException cannotBe) {
+            // Shorter than the coil is high, or a fire that does not burn as stated.
+            return Optional.empty();
+        }
+    }
+
+    private static double usualHeatW(Design worked) {
+        return worked.coilHeatW(CoilHeating.USUAL_FLOW_KG_PER_S, USUAL_INLET_C).mid();
     }
 
     /** Only where the place of the tank does not freeze as it is stated: beside the tank, it is as warm as that. */

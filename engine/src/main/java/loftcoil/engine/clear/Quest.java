@@ -3,14 +3,18 @@ package loftcoil.engine.clear;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loftcoil.engine.caution.CautionKind;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.study.NamedValue;
 import loftcoil.engine.study.Rebuild;
+import loftcoil.engine.words.MeasuredText;
 
 /** The search for what clears one danger: what is guessed, taken up and found so far. For use by several threads. */
 final class Quest {
@@ -21,8 +25,11 @@ final class Quest {
     /** How many pairs are found before no more are tried. */
     private static final int PAIRS = 2;
 
-    /** How many whole verdicts one danger may take, conduct apart. */
+    /** How many whole verdicts one danger may take, conduct and the last resort apart. */
     static final int TRIED = 4;
+
+    /** How many more for the last resort. */
+    private static final int TRIED_LAST = 3;
 
     /** Into how many parts the way of a pair is cut, both levers moved by the same share of theirs. */
     private static final int PARTS = 8;
@@ -34,10 +41,14 @@ final class Quest {
     private final Depth shown;
     private final Depth depth;
     private final PriorityQueue<Guess> guesses = new PriorityQueue<>(CHEAPEST_FIRST);
+    private final PriorityQueue<Guess> unsure = new PriorityQueue<>(CHEAPEST_FIRST);
     private final PriorityQueue<Guess> conduct = new PriorityQueue<>(CHEAPEST_FIRST);
+    private final Map<String, List<Guess.Try>> known = new ConcurrentHashMap<>();
     private final List<Way> ways = new ArrayList<>();
     private final List<Way> rarer = new ArrayList<>();
     private int tried;
+    private int mostTried = TRIED;
+    private Optional<Guess.Try> furthest = Optional.empty();
 
     Quest(CautionKind danger, Judge judge) {
         this.danger = danger;
@@ -49,7 +60,7 @@ final class Quest {
     /** One piece of work a lever: its smallest step that may be enough. */
     List<Runnable> screens() {
         return levers().<Runnable>map(lever -> () -> {
-                    Optional<Guess> guess = Guess.smallest(tries(lever), danger, judge, depth);
+                    Optional<Guess> guess = smallest(tries(lever), depth);
                     guess.ifPresent(found -> add(lever.conduct() ? conduct : guesses, found));
                 })
                 .toList();
@@ -68,6 +79,38 @@ final class Quest {
         }
     }
 
+    /**
+     * The last resort, where nothing else that is built was found: a smaller coil alone, with one of the strong levers, with two of them. Each
+     * ends where the thread is interrupted.
+     */
+    void lastResort() {
+        mostTried = tried + TRIED_LAST;
+        Levers.ALL.stream()
+                .filter(lever -> Levers.isLastResort(lever) && lever.clears().contains(danger))
+                .map(this::tries)
+                .filter(tries -> !tries.isEmpty())
+                .forEach(this::lastResort);
+    }
+
+    private void lastResort(List<Guess.Try> last) {
+        List<List<Guess.Try>> beside = Levers.strongest().stream()
+                .map(levers -> levers.stream()
+                        .filter(lever -> lever.clears().contains(danger))
+                        .map(this::tries)
+                        .filter(tries -> !tries.isEmpty())
+                        .reduce(this::shared))
+                .flatMap(Optional::stream)
+                .toList();
+        Optional<Guess> found = smallest(last, deep());
+        for (int i = 0; i < beside.size() && found.isEmpty(); i++) {
+            if (Thread.currentThread().isInterrupted()) {
+                return;
+            }
+            found = pair(last, beside.get(i));
+        }
+        found.ifPresent(guess -> add(guesses, guess));
+    }
+
     /** Takes over what was found for another danger and clears this one too; its whole verdict is known. */
     synchronized void adopt(List<Way> others) {
         others.stream()
@@ -82,7 +125,7 @@ final class Quest {
 
     private List<List<Lever>> pairs() {
         List<Lever> built = Levers.ALL.stream()
-                .filter(lever -> lever.clears().contains(danger) && !lever.conduct())
+                .filter(lever -> lever.clears().contains(danger) && !lever.conduct() && !Levers.isLastResort(lever))
                 .filter(lever -> !tries(lever).isEmpty())
                 .toList();
         List<List<Lever>> pairs = new ArrayList<>();
@@ -133,7 +176,7 @@ final class Quest {
         Way all = cheaper.get(cheaper.size() - 1).way();
         List<Guess.Try> alone = new ArrayList<>();
         dearer.forEach(step -> add(alone, together(all, step.way())));
-        Optional<Guess> found = Guess.smallest(alone, danger, judge, deep());
+        Optional<Guess> found = smallest(alone, deep());
         if (found.isPresent()) {
             // Of the cheaper too no more than is needed, with the dearer as it was found.
             Way enough = found.get().way();
@@ -141,20 +184,38 @@ final class Quest {
             cheaper.forEach(step -> dearer.stream()
                     .filter(other -> together(all, other.way()).equals(enough))
                     .forEach(other -> add(less, together(step.way(), other.way()))));
-            return Guess.smallest(less, danger, judge, deep()).or(() -> found);
+            return smallest(less, deep()).or(() -> found);
         }
+        return smallest(shared(cheaper, dearer), deep());
+    }
+
+    private List<Guess.Try> shared(List<Guess.Try> one, List<Guess.Try> other) {
         List<Guess.Try> shared = new ArrayList<>();
         for (int part = 1; part <= PARTS; part++) {
-            add(shared, together(share(cheaper, part), share(dearer, part)));
+            add(shared, together(share(one, part), share(other, part)));
         }
-        return Guess.smallest(shared, danger, judge, deep());
+        return shared;
+    }
+
+    private Optional<Guess> smallest(List<Guess.Try> tries, Depth depthOf) {
+        tries.stream().reduce((first, second) -> second).ifPresent(this::went);
+        Optional<Guess> guess = Guess.smallest(tries, danger, judge, depthOf);
+        return danger == CautionKind.START ? guess.flatMap(coarse -> coarse.sure(danger, judge)) : guess;
+    }
+
+    /** The dearest that was tried is what is told where nothing is found. */
+    private synchronized void went(Guess.Try far) {
+        if (furthest.filter(known -> Way.CHEAPEST_FIRST.compare(known.way(), far.way()) >= 0)
+                .isEmpty()) {
+            furthest = Optional.of(far);
+        }
     }
 
     private int mostPairs() {
         return switch (depth) {
             case QUICK -> 60;
             case YEAR, STARTS, HOT_STARTS -> 8;
-            case FINE_YEAR, WHOLE -> 0;
+            case SURE_STARTS, FINE_YEAR, WHOLE -> 0;
         };
     }
 
@@ -163,7 +224,7 @@ final class Quest {
         return switch (shown) {
             case QUICK -> Depth.YEAR;
             case STARTS -> Depth.HOT_STARTS;
-            case YEAR, HOT_STARTS, FINE_YEAR, WHOLE -> shown;
+            case YEAR, HOT_STARTS, SURE_STARTS, FINE_YEAR, WHOLE -> shown;
         };
     }
 
@@ -171,6 +232,7 @@ final class Quest {
     private Stream<Lever> levers() {
         return Levers.ALL.stream()
                 .filter(lever -> lever.clears().contains(danger))
+                .filter(lever -> !Levers.isLastResort(lever))
                 .filter(lever -> shown != Depth.HOT_STARTS || Levers.cools(lever));
     }
 
@@ -185,7 +247,7 @@ final class Quest {
 
     /** The next guess to be judged wholly, taken out; none where enough was found or tried. */
     synchronized Optional<Runnable> next() {
-        if (ways.size() >= SHOWN || tried >= TRIED) {
+        if (ways.size() >= SHOWN || tried >= mostTried) {
             return Optional.empty();
         }
         Optional<Guess> cheapest = Optional.ofNullable(guesses.poll());
@@ -206,6 +268,10 @@ final class Quest {
         synchronized (this) {
             if (clean) {
                 found.add(guess.way());
+            } else if (gone && unsure(guess)) {
+                // Out of danger and not yet sure: it takes a good deal more.
+                guess.muchFurther().ifPresent(again::add);
+                unsure.add(guess);
             } else if (!gone) {
                 // The rough judgement was too kind: a little more may do.
                 guess.further().ifPresent(again::add);
@@ -213,14 +279,54 @@ final class Quest {
         }
     }
 
+    /**
+     * Where nothing better was found: a way after which a start is no danger any more, but not sure either. That caution is no other one: it
+     * is the same fault, milder, and the danger stood for it. The words say so.
+     */
+    synchronized void settle() {
+        if (ways.isEmpty() && !unsure.isEmpty()) {
+            Way way = unsure.peek().way();
+            ways.add(new Way(way.changes(), Steps.SENTENCES.say("then-unsure", "what", way.words()), way.cost()));
+        }
+    }
+
+    private boolean unsure(Guess guess) {
+        return judge.come(guess.design(), Depth.WHOLE)
+                .filter(List.of(CautionKind.START_UNSURE)::equals)
+                .isPresent();
+    }
+
     synchronized Cleared cleared() {
         return new Cleared(
                 danger,
                 ways.stream().sorted(Way.CHEAPEST_FIRST).toList(),
-                rarer.stream().sorted(Way.CHEAPEST_FIRST).toList());
+                rarer.stream().sorted(Way.CHEAPEST_FIRST).toList(),
+                ways.isEmpty() ? because() : Optional.empty());
+    }
+
+    /** What is in the way of the dearest that was tried, as far as it was judged. */
+    private Optional<MeasuredText> because() {
+        return furthest.map(far -> {
+            if (!judge.gone(far.design(), danger, deep())) {
+                return Steps.SENTENCES.say("because-stays", "what", far.way().words());
+            }
+            List<CautionKind> come = judge.come(far.design(), deep()).orElse(List.of());
+            return come.isEmpty()
+                    ? Steps.SENTENCES.say("because-open")
+                    : Steps.SENTENCES.say(
+                            "because-comes",
+                            "what",
+                            far.way().words(),
+                            "codes",
+                            come.stream().map(CautionKind::code).collect(Collectors.joining(", ")));
+        });
     }
 
     private List<Guess.Try> tries(Lever lever) {
+        return known.computeIfAbsent(lever.code(), code -> made(lever));
+    }
+
+    private List<Guess.Try> made(Lever lever) {
         List<Guess.Try> tries = new ArrayList<>();
         List<Lever.Step> steps = lever.steps().of(judge.design());
         for (int i = 0; i < steps.size(); i++) {

@@ -117,6 +117,34 @@ final class HeatChanges {
         }
     }
 
+    /** The glass of the unit next to the tank. */
+    private enum Unit implements Coded {
+        PLAIN("plain glass", Optional.empty()),
+        HARD("a hard coat", Optional.of(Window.Coating.HARD)),
+        SOFT("a soft coat", Optional.of(Window.Coating.SOFT));
+
+        private final String code;
+        private final Optional<Window.Coating> coating;
+
+        Unit(String code, Optional<Window.Coating> coating) {
+            this.code = code;
+            this.coating = coating;
+        }
+
+        @Override
+        public String code() {
+            return code;
+        }
+
+        static Unit of(Design design) {
+            Optional<Window.Coating> now = WindowFields.orStarted(design).coating();
+            return Stream.of(values())
+                    .filter(unit -> unit.coating.equals(now))
+                    .findFirst()
+                    .orElse(PLAIN);
+        }
+    }
+
     private HeatChanges() {}
 
     static void into(ChangeTable table) {
@@ -143,7 +171,11 @@ final class HeatChanges {
                 "window.tiltDeg",
                 "window.azimuthDeg",
                 "window.gapMm",
-                "window.absorptance");
+                "window.absorptance",
+                "window.reflectorShare",
+                "window.toughened");
+        table.choice("window.unit", "Glass of the unit next to the tank", Unit.class, "window.coating")
+                .as(Unit::of, HeatChanges::glazed);
         table.choice(
                         "window.shutter",
                         "Board over the panes at night",
@@ -204,6 +236,12 @@ final class HeatChanges {
         Fire fire = FireFields.orStarted(design);
         List<Integer> months = season == Season.OTHER ? fire.months() : season.months();
         return design.with(DesignTable.FIRE, Optional.of(FireFields.TABLE.with(fire, FireFields.MONTHS, months)));
+    }
+
+    private static Design glazed(Design design, Unit unit) {
+        Window window = WindowFields.orStarted(design);
+        return design.with(
+                DesignTable.WINDOW, Optional.of(WindowFields.TABLE.with(window, WindowFields.COATING, unit.coating)));
     }
 
     private static Design shaded(Design design, Board board) {

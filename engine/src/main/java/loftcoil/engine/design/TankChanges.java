@@ -52,7 +52,7 @@ final class TankChanges {
         table.fields("tank.waterlineM");
         table.follows("tank.coldPortM", (design, portM) -> moved(design, TankFields.COLD_PORT, portM));
         table.follows("tank.returnPortM", (design, portM) -> moved(design, TankFields.RETURN_PORT, portM));
-        table.fields("tank.drawPortM");
+        table.fields("tank.drawPortM", "tank.shape", "tank.coat");
         table.number("tank.laggingMm", "Thickness of lagging round the tank", LAGGING_MM, "tank.lagging.thicknessMm")
                 .as(
                         design -> design.tank()

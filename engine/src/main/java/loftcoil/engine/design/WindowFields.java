@@ -83,7 +83,7 @@ final class WindowFields {
             Said.number(Leaf.number(0, SeenFace.REFLECTED.high(), FieldUnit.PLAIN), "no reflectors: 0"),
             Window::reflectorShare);
 
-    private static final Field<Window, Optional<Window.Coating>> COATING = new Field<>(
+    static final Field<Window, Optional<Window.Coating>> COATING = new Field<>(
             "coating",
             "Coating of the sealed unit next to the tank",
             "Hold a lighter before the glass: where a face is coated, one image of the flame has another colour. Units up to about"

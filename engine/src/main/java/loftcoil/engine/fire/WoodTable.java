@@ -41,6 +41,16 @@ public final class WoodTable {
         return ROWS.require(path, name);
     }
 
+    /**
+     * The wood of a name.
+     *
+     * @param name exactly as in {@link #known}
+     * @throws RefusedException where there is no such wood, naming the nearest
+     */
+    public static Wood wood(String name) {
+        return require("wood", name);
+    }
+
     /** All names, the two kinds first. */
     public static KnownNames known() {
         return ROWS.known();

@@ -209,18 +209,31 @@ public final class WarmingLoop {
     /**
      * Carries the water on, and warms and cools it.
      *
-     * @param seconds length of the step, s
+     * @param seconds length of the step, s; no more than {@link #longestStepS}
      * @param heatW heat that the lit coil takes up, W; 0 or more; of no account with the fire out
-     * @param enteringJPerKg heat above 0 °C of the water that comes from the tank, J/kg
+     * @param enteringJPerKg heat above 0 °C of the tank's water at either port, J/kg
      */
     public void carry(double seconds, double heatW, double enteringJPerKg) {
+        carry(seconds, heatW, enteringJPerKg, enteringJPerKg);
+    }
+
+    /**
+     * The same at a tank in layers.
+     *
+     * @param seconds length of the step, s; no more than {@link #longestStepS}
+     * @param heatW heat that the lit coil takes up, W; 0 or more; of no account with the fire out
+     * @param coldPortJPerKg heat above 0 °C of the tank's water at the port of the cold legs, J/kg
+     * @param returnPortJPerKg heat above 0 °C of the tank's water at the port of the hot legs, J/kg
+     */
+    public void carry(double seconds, double heatW, double coldPortJPerKg, double returnPortJPerKg) {
+        double enteringJPerKg = flowKgPerS >= 0 ? coldPortJPerKg : returnPortJPerKg;
         double mass = Math.abs(flowKgPerS) * seconds;
         int parts = Math.max(1, (int) Math.ceil(mass / (COURANT * leastKg)));
         for (int part = 0; part < parts; part++) {
             shift(mass / parts, enteringJPerKg);
         }
         if (detail.counterflow() > 0) {
-            mix(seconds, enteringJPerKg);
+            mix(seconds, coldPortJPerKg, returnPortJPerKg);
         }
         for (int s = 0; s < segments.length; s++) {
             if (lit && s == coil) {
@@ -247,11 +260,11 @@ public final class WarmingLoop {
     }
 
     /** Counterflow inside the tube, from cell to cell and, at the ports, with the tank. */
-    private void mix(double seconds, double tankJPerKg) {
+    private void mix(double seconds, double coldPortJPerKg, double returnPortJPerKg) {
         int last = jPerKg.length - 1;
-        double tank = LiquidTable.WATER.densityKgPerM3(WaterHeat.tempC(tankJPerKg));
+        double below = LiquidTable.WATER.densityKgPerM3(WaterHeat.tempC(coldPortJPerKg));
         double here = density[0];
-        portsJ -= mixed(mixedKg(0, 0, tank - here, -1, seconds), 0, tankJPerKg);
+        portsJ -= mixed(mixedKg(0, 0, below - here, -1, seconds), 0, coldPortJPerKg);
         for (int s = 0; s < segments.length; s++) {
             for (int i = first[s]; i < first[s + 1] && i < last; i++) {
                 double next = density[i + 1];
@@ -261,7 +274,10 @@ public final class WarmingLoop {
                 here = next;
             }
         }
-        portsJ -= mixed(mixedKg(segments.length - 1, last, tank - here, 1, seconds), last, tankJPerKg);
+        double above = returnPortJPerKg == coldPortJPerKg
+                ? below
+                : LiquidTable.WATER.densityKgPerM3(WaterHeat.tempC(returnPortJPerKg));
+        portsJ -= mixed(mixedKg(segments.length - 1, last, above - here, 1, seconds), last, returnPortJPerKg);
     }
 
     /**

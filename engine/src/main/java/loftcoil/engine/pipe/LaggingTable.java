@@ -30,6 +30,16 @@ public final class LaggingTable {
         return ROWS.require(path, name);
     }
 
+    /**
+     * The material of a name.
+     *
+     * @param name exactly as in {@link #names}
+     * @throws RefusedException where there is no such material, naming those there are
+     */
+    public static LaggingMaterial material(String name) {
+        return require("lagging", name);
+    }
+
     /** All names. */
     public static List<String> names() {
         return ROWS.known().names();

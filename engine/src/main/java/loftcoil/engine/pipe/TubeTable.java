@@ -42,6 +42,16 @@ public final class TubeTable {
         return ROWS.find(name).or(() -> bySize(name));
     }
 
+    /**
+     * The tube of a name.
+     *
+     * @param name as in {@link #names} or by its size
+     * @throws RefusedException where there is no such tube, naming the nearest
+     */
+    public static Tube tube(String name) {
+        return require("tube", name);
+    }
+
     private static Optional<Tube> bySize(String name) {
         Matcher size = BY_SIZE.matcher(name);
         return size.matches() ? metal(size).flatMap(metal -> made(name, size, metal)) : Optional.empty();

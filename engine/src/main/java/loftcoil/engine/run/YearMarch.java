@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import loftcoil.engine.design.Fire;
 import loftcoil.engine.tank.Layers;
+import loftcoil.engine.watch.Watch;
 
 /**
  * A year marched, and the tank as it stood on a day in the middle of each month, from which other weather can be tried.
@@ -22,6 +23,11 @@ record YearMarch(YearRun run, List<Layers> middles) {
     }
 
     static YearMarch of(SystemPlan plan) {
+        return of(plan, Watch.NONE, Watch.Stage.YEAR);
+    }
+
+    /** The same, watched month by month as that stage. */
+    static YearMarch of(SystemPlan plan, Watch watch, Watch.Stage stage) {
         SystemMarch march = new SystemMarch(plan);
         for (int day = -plan.pace().runInDays(); day < 0; day++) {
             march.day(day);
@@ -34,6 +40,7 @@ record YearMarch(YearRun run, List<Layers> middles) {
         List<MonthRow> months = new ArrayList<>();
         List<Layers> middles = new ArrayList<>();
         for (int month = 1; month <= 12; month++) {
+            watch.pass(stage, month - 1, 12);
             for (int day = 0; day < Calendar.length(month); day++) {
                 if (day == MIDDLE_DAY) {
                     middles.add(march.tank().copy());

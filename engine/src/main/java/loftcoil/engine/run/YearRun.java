@@ -2,6 +2,7 @@ package loftcoil.engine.run;
 
 import java.util.List;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.watch.Watch;
 
 /**
  * A year of the whole system: fire, loop, tank in layers, sun and draws marched together.
@@ -35,8 +36,8 @@ public record YearRun(
     private static final Recent<Marched, YearMarch> YEARS = new Recent<>(16);
 
     private record Marched(Design design, Pace pace) {
-        YearMarch march() {
-            return YearMarch.of(SystemPlan.of(design, pace, Heatings.of(design)));
+        YearMarch march(Watch watch) {
+            return YearMarch.of(SystemPlan.of(design, pace, Heatings.of(design)), watch, Watch.Stage.YEAR);
         }
     }
 
@@ -78,6 +79,10 @@ public record YearRun(
 
     /** The same with what is kept of it, shared by all who ask for it. */
     static YearMarch march(Design design, Pace pace) {
-        return YEARS.of(new Marched(design, pace), Marched::march);
+        return march(design, pace, Watch.NONE);
+    }
+
+    static YearMarch march(Design design, Pace pace, Watch watch) {
+        return YEARS.of(new Marched(design, pace), marched -> marched.march(watch));
     }
 }

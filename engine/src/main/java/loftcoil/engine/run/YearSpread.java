@@ -4,6 +4,7 @@ import java.util.Optional;
 import loftcoil.engine.design.CoilHeating;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.fire.LowMidHigh;
+import loftcoil.engine.watch.Watch;
 
 /**
  * A year, and where the coil's heat is worked out from the fire, the same year with the least and the most it may give.
@@ -26,7 +27,17 @@ public record YearSpread(YearRun mid, Optional<YearRun> low, Optional<YearRun> h
      * @throws loftcoil.engine.fault.RefusedException as {@link YearRun#of(Design)}
      */
     public static YearSpread of(Design design) {
-        return SPREADS.of(design, YearSpread::marched);
+        return of(design, Watch.NONE);
+    }
+
+    /**
+     * The same, watched.
+     *
+     * @throws loftcoil.engine.fault.RefusedException as {@link YearRun#of(Design)}
+     * @throws Watch.StoppedException where the watch ends it
+     */
+    public static YearSpread of(Design design, Watch watch) {
+        return SPREADS.of(design, key -> marched(key, Pace.YEAR, watch));
     }
 
     /**
@@ -35,25 +46,26 @@ public record YearSpread(YearRun mid, Optional<YearRun> low, Optional<YearRun> h
      * @throws loftcoil.engine.fault.RefusedException as {@link YearRun#of(Design)}
      */
     public static YearSpread rough(Design design) {
-        return marched(design, Pace.ROUGH);
+        return marched(design, Pace.ROUGH, Watch.NONE);
     }
 
-    private static YearSpread marched(Design design) {
-        return marched(design, Pace.YEAR);
-    }
-
-    private static YearSpread marched(Design design, Pace pace) {
+    private static YearSpread marched(Design design, Pace pace, Watch watch) {
+        watch.pass(Watch.Stage.YEAR, 0, 1);
         CoilHeating heating = Heatings.of(design);
         SystemPlan plan = SystemPlan.of(design, pace, heating);
-        YearMarch mid = pace.equals(Pace.ROUGH) ? YearMarch.of(plan) : YearRun.march(design, pace);
-        Optional<DullWeek> dull = DullWeek.worst(plan, mid);
+        YearMarch mid = pace.equals(Pace.ROUGH) ? YearMarch.of(plan) : YearRun.march(design, pace, watch);
+        // A dull week is never a danger: a guess at dangers goes without.
+        Optional<DullWeek> dull = pace.equals(Pace.ROUGH) ? Optional.empty() : DullWeek.worst(plan, mid);
         LowMidHigh heat = design.coilHeatW(CoilHeating.USUAL_FLOW_KG_PER_S, USUAL_INLET_C);
         if (!(heat.low() < heat.high() && heat.mid() > 0)) {
+            watch.pass(Watch.Stage.WEEKS, 0, 1);
             return new YearSpread(mid.run(), Optional.empty(), Optional.empty(), weeks(plan, mid, dull));
         }
-        YearRun low = YearRun.of(plan.with(heating.times(heat.low() / heat.mid())));
+        YearRun low = YearMarch.of(plan.with(heating.times(heat.low() / heat.mid())), watch, Watch.Stage.LEAST)
+                .run();
         SystemPlan hot = plan.with(heating.times(heat.high() / heat.mid()));
-        YearMarch high = YearMarch.of(hot);
+        YearMarch high = YearMarch.of(hot, watch, Watch.Stage.MOST);
+        watch.pass(Watch.Stage.WEEKS, 0, 1);
         return new YearSpread(mid.run(), Optional.of(low), Optional.of(high.run()), weeks(hot, high, dull));
     }
 

@@ -19,6 +19,7 @@ import loftcoil.engine.design.LaggingChoice;
  * @param taps the pipes to the taps, trunk first; their levels are true, their length across is not
  * @param house what stands round the loop
  * @param bounds the least box around everything, the floor included
+ * @param plan the same parts seen from above
  */
 public record Drawing(
         List<Line> pipes,
@@ -27,7 +28,8 @@ public record Drawing(
         List<Level> levels,
         List<Line> taps,
         House house,
-        Bounds bounds) {
+        Bounds bounds,
+        Plan plan) {
 
     /** Keeps copies of the lists. */
     public Drawing {
@@ -141,7 +143,8 @@ public record Drawing(
     /**
      * What stands round the loop.
      *
-     * @param frame wall, roof and wall, from the floor on the left to the floor on the right; no measure of the design
+     * @param frame wall, roof and wall, from the floor on the left to the floor on the right; no measure of the design but how far the left
+     *     wall keeps from heater and flue
      * @param heater the body of the heater
      * @param fire the bed of the fire, where its flame stands
      * @param flue the flue pipe
@@ -162,8 +165,15 @@ public record Drawing(
      *
      * @param pipe the pipe as far as it is drawn
      * @param cut whether it goes on above the drawing
+     * @param opening the part of the roof that is kept free of what burns, so far from the flue on both sides as was said; empty where
+     *     nobody said
      */
-    public record Flue(Bounds pipe, boolean cut) {}
+    public record Flue(Bounds pipe, boolean cut, List<Point> opening) {
+        /** Keeps a copy of the opening. */
+        public Flue {
+            opening = List.copyOf(opening);
+        }
+    }
 
     /**
      * The panes, seen from their edge; of their area alone nobody can tell how high they are, so they are drawn as a square.
@@ -213,6 +223,72 @@ public record Drawing(
             public String words() {
                 return words;
             }
+        }
+    }
+
+    /**
+     * The house seen from above: x to the right as in elevation, y away from who looks at that, m. A surveyed run leads where the compass
+     * said. Where nobody took one, both pipes are led straight to the tank, and a run that is longer than that way goes out and back
+     * square, so that it has its length and still ends where it has to.
+     *
+     * @param runs the pipes of the loop in the order of the elevation
+     * @param walls a frame round all of it; only how far it stands from flue and heater is told
+     * @param heater the body of the heater; as deep as it is wide, which is no measure
+     * @param flue the flue cut through
+     * @param tank outline of the tank
+     * @param ports cold port, return port and draw port
+     * @param panes the panes; empty where there are none
+     * @param northDeg direction of true north, counted from straight up clockwise, degrees; empty where neither panes nor pipes tell it
+     * @param surveyed whether the runs lead as a compass said
+     * @param missM how far from the tank the cold pipe ends, m; 0 where it meets it
+     */
+    public record Plan(
+            List<PlanRun> runs,
+            Bounds walls,
+            Bounds heater,
+            Bounds flue,
+            List<Point> tank,
+            List<Port> ports,
+            Optional<PlanPanes> panes,
+            OptionalDouble northDeg,
+            boolean surveyed,
+            double missM) {
+        /** Keeps copies of the lists. */
+        public Plan {
+            runs = List.copyOf(runs);
+            tank = List.copyOf(tank);
+            ports = List.copyOf(ports);
+        }
+    }
+
+    /**
+     * A pipe of the loop seen from above.
+     *
+     * @param pipe the pipe; its points are those of the plan
+     * @param headingDeg the direction it leads in, clockwise from north, degrees; empty where nobody took it or where it stands upright
+     */
+    public record PlanRun(Line pipe, OptionalDouble headingDeg) {
+
+        private static final double POINT_M = 0.01;
+
+        /** Whether it is seen as a point, since it stands upright. */
+        public boolean upright() {
+            return pipe.role() != Role.COIL && pipe.run().levelRunM() < POINT_M;
+        }
+    }
+
+    /**
+     * The panes seen from above.
+     *
+     * @param corners their four corners
+     * @param middle their middle
+     * @param ahead a point so far before them as an arrow is long, in the direction they face
+     * @param azimuthDeg that direction, clockwise from north, degrees
+     */
+    public record PlanPanes(List<Point> corners, Point middle, Point ahead, double azimuthDeg) {
+        /** Keeps a copy of the corners. */
+        public PlanPanes {
+            corners = List.copyOf(corners);
         }
     }
 

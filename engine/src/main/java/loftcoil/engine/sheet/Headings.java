@@ -35,7 +35,7 @@ public record Headings(Map<String, Double> degByLeg) {
     }
 
     /** That of a leg; empty where nobody took it. */
-    OptionalDouble of(Leg leg) {
+    public OptionalDouble of(Leg leg) {
         Double heading = degByLeg.get(leg.name());
         return heading == null ? OptionalDouble.empty() : OptionalDouble.of(heading);
     }

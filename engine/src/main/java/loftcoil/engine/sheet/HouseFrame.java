@@ -27,6 +27,10 @@ final class HouseFrame {
     private static final double USUAL_ABOVE_ROOF_M = 0.6;
     private static final double MOST_ABOVE_ROOF_M = 1.0;
     private static final double BESIDE_HEATER_M = 0.2;
+    /** Of a wall that stands farther off no more is drawn. */
+    private static final double FARTHEST_WALL_M = 1.2;
+
+    private static final double FLUE_IN_M = 0.04;
     private static final double ROUND_TANK_M = 0.14;
     private static final double HEADROOM_M = 0.5;
     private static final double USUAL_PITCH_DEG = 35;
@@ -101,7 +105,7 @@ final class HouseFrame {
         double pitch = Math.tan(Math.toRadians(Math.max(
                 FLATTEST_DEG,
                 Math.min(STEEPEST_DEG, design.window().map(Window::tiltDeg).orElse(USUAL_PITCH_DEG)))));
-        double left = heater.leftM() - BESIDE_HEATER_M;
+        double left = leftWallM();
         double cornerX = tank.rightM() + beyondTankM + ROUND_TANK_M;
         double cornerY =
                 Math.max(tank.topM() + ROUND_TANK_M, Math.max(heater.topM() + HEADROOM_M, highestTapM + HEADROOM_M));
@@ -122,6 +126,17 @@ final class HouseFrame {
                 new Point(right, 0));
     }
 
+    /** As far from heater and flue as what burns is said to be from each, so far as that is drawn. */
+    private double leftWallM() {
+        double heaterM = flueSaid().map(said -> drawnM(said.heaterToCombustibleMm())).orElse(BESIDE_HEATER_M);
+        double flueM = flueSaid().map(said -> drawnM(said.flueToCombustibleMm())).orElse(0.0);
+        return Math.min(heater.leftM() - heaterM, heater.leftM() + FLUE_IN_M - flueM);
+    }
+
+    private static double drawnM(double saidMm) {
+        return Math.max(FLUE_IN_M, Math.min(FARTHEST_WALL_M, saidMm / MM_PER_M));
+    }
+
     /** How high the eaves on the left must be for the roof to pass above all pipes. */
     private double abovePipesM(double left, Point ridge) {
         double eaves = 0;
@@ -137,7 +152,7 @@ final class HouseFrame {
     }
 
     private Flue flue(List<Point> frame) {
-        double left = heater.leftM() + 0.04;
+        double left = heater.leftM() + FLUE_IN_M;
         double roof = roofAboveM(frame, left + flueWideM / 2);
         double said = flueSaid().map(loftcoil.engine.design.Flue::topAboveRoofM).orElse(USUAL_ABOVE_ROOF_M);
         double top = roof + said;
@@ -147,7 +162,18 @@ final class HouseFrame {
             top = heater.topM() + height.get();
         }
         double drawn = Math.min(top, roof + MOST_ABOVE_ROOF_M);
-        return new Flue(new Bounds(left, heater.topM(), left + flueWideM, drawn), drawn < top);
+        return new Flue(new Bounds(left, heater.topM(), left + flueWideM, drawn), drawn < top, opening(frame, left));
+    }
+
+    /** As wide in the roof as what burns keeps off the flue; it ends at wall and ridge. */
+    private List<Point> opening(List<Point> frame, double flueLeft) {
+        if (flueSaid().isEmpty()) {
+            return List.of();
+        }
+        double clearM = drawnM(flueSaid().get().flueToCombustibleMm());
+        double from = Math.max(frame.get(1).xM(), flueLeft - clearM);
+        double to = Math.min(frame.get(2).xM(), flueLeft + flueWideM + clearM);
+        return List.of(new Point(from, roofAboveM(frame, from)), new Point(to, roofAboveM(frame, to)));
     }
 
     private static double roofAboveM(List<Point> frame, double x) {

@@ -68,7 +68,8 @@ final class HouseLayout {
         List<Fixture> fixtures = fixtures();
         HouseFrame frame = new HouseFrame(design, box, inletX, pipes, taps);
         Drawing.House house = frame.house(fixtures);
-        return new Drawing(pipes, box, ports, levels(fixtures, taps), taps, house, bounds(pipes, taps, house));
+        Drawing.Plan plan = new HousePlan(design, headings, new HousePlan.Seen(pipes, box, depthM(), house, inletX)).plan();
+        return new Drawing(pipes, box, ports, levels(fixtures, taps), taps, house, bounds(pipes, taps, house), plan);
     }
 
     private TankBox box(double hotEndX) {

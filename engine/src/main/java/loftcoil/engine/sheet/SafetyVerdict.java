@@ -17,6 +17,7 @@ import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.FlowSearch;
 import loftcoil.engine.run.YearSpread;
 import loftcoil.engine.start.Starts;
+import loftcoil.engine.watch.Watch;
 
 /**
  * What a design's dangers come to: the one judgement that every face shows. It looks at the loop in each of
@@ -64,23 +65,14 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
     }
 
     /**
-     * Judges year and starts only as far as they are asked for, the year in long steps and thick layers, and no more starts than
-     * it takes to see that one fails: for a search that looks
-     * at many designs and has what it finds judged by {@link #whole}.
+     * The verdict with a year and starts that are known already, or without them.
      *
-     * @param marched whether the year is judged
-     * @param started whether starts are, on the hottest tank of the year where that is judged
-     * @throws loftcoil.engine.fault.RefusedException where the design or its year cannot be computed
+     * @param design the design
+     * @param year its year, or that of a design alike in all that a year looks at; empty where it is left for later
+     * @param starts its starts likewise
+     * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed
      */
-    public static SafetyVerdict rough(Design design, boolean marched, boolean started) {
-        Optional<YearSpread> year =
-                marched && hasYear(design) ? Optional.of(YearSpread.rough(design)) : Optional.empty();
-        return judged(
-                design, year, started ? Starts.rough(design, CautionInputs.hottestTankC(year)) : Optional.empty());
-    }
-
-    /** The verdict with a year and starts that are known already, or without them. */
-    static SafetyVerdict judged(Design design, Optional<YearSpread> year, Optional<Starts> starts) {
+    public static SafetyVerdict judged(Design design, Optional<YearSpread> year, Optional<Starts> starts) {
         Circuit circuit = design.circuit(JudgedStates.COOL_C);
         FlowSearch lit = circuit.search();
         JudgedStates states =
@@ -102,14 +94,52 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
         return new SafetyVerdict(Cautions.of(facts), year.isEmpty() && hasYear(design), starts.isEmpty() && heated);
     }
 
-    /** The starts of a design, the hottest tank of its year among them, pipes outdoors as cold as in the coldest month of fire; empty where the coil takes no heat. */
-    static Optional<Starts> starts(Design design, Optional<YearSpread> year) {
-        return Starts.of(Outdoors.at(design, Outdoors.coldestLitC(design)), CautionInputs.hottestTankC(year));
+    /**
+     * The starts of a design, the hottest tank of its year among them, pipes outdoors as cold as in the coldest month of fire.
+     *
+     * @param design a design
+     * @param year its year; empty where it is not known
+     * @return empty where the coil takes no heat
+     * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed
+     */
+    public static Optional<Starts> starts(Design design, Optional<YearSpread> year) {
+        return starts(design, year, Watch.NONE);
     }
 
-    /** The year of a design, marched; empty where nothing warms the tank in the course of it. */
-    static Optional<YearSpread> year(Design design) {
-        return hasYear(design) ? Optional.of(YearSpread.of(design)) : Optional.empty();
+    static Optional<Starts> starts(Design design, Optional<YearSpread> year, Watch watch) {
+        return Starts.of(coldest(design), CautionInputs.hottestTankC(year), watch);
+    }
+
+    /**
+     * As {@link #starts}, but no more of them than it takes to see that one fails: for a search that looks at many designs.
+     *
+     * @param coarse whether they are marched in longer cells and steps, for a first guess
+     */
+    public static Optional<Starts> startsUntilOneFails(Design design, Optional<YearSpread> year, boolean coarse) {
+        return Starts.untilOneFails(coldest(design), CautionInputs.hottestTankC(year), coarse);
+    }
+
+    private static Design coldest(Design design) {
+        return Outdoors.at(design, Outdoors.coldestLitC(design));
+    }
+
+    /**
+     * The year of a design, marched.
+     *
+     * @return empty where nothing warms the tank in the course of it
+     * @throws loftcoil.engine.fault.RefusedException where the design or its year cannot be computed
+     */
+    public static Optional<YearSpread> year(Design design) {
+        return year(design, Watch.NONE);
+    }
+
+    static Optional<YearSpread> year(Design design, Watch watch) {
+        return hasYear(design) ? Optional.of(YearSpread.of(design, watch)) : Optional.empty();
+    }
+
+    /** As {@link #year}, but in long steps and thick layers: for a search that looks at many designs. */
+    public static Optional<YearSpread> roughYear(Design design) {
+        return hasYear(design) ? Optional.of(YearSpread.rough(design)) : Optional.empty();
     }
 
     private static boolean hasYear(Design design) {
@@ -153,7 +183,9 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
     /** What has not been judged yet, in a sentence; empty where all has. */
     public String open() {
         if (startsOpen) {
-            return yearOpen ? "Starts and year are not judged yet." : "The starts are not judged yet.";
+            return yearOpen
+                    ? "How it starts and how its year goes are not judged yet."
+                    : "How it starts is not judged yet.";
         }
         return yearOpen ? "The year is not judged yet." : "";
     }

@@ -10,6 +10,7 @@ import loftcoil.engine.loop.Circuit;
 import loftcoil.engine.loop.FlowSearch;
 import loftcoil.engine.run.YearSpread;
 import loftcoil.engine.start.Starts;
+import loftcoil.engine.watch.Watch;
 
 /**
  * Every figure of a design. Year and starts take a second and are there only where the whole sheet was asked for.
@@ -101,8 +102,20 @@ public record Sheet(
      *     more sun than its place can have
      */
     public static Sheet whole(Design design, double tankC) {
-        Optional<YearSpread> year = SafetyVerdict.year(design);
-        return made(design, tankC, year, SafetyVerdict.starts(design, year));
+        return whole(design, tankC, Watch.NONE);
+    }
+
+    /**
+     * The same, watched.
+     *
+     * @throws loftcoil.engine.fault.RefusedException as {@link #whole(Design, double)}
+     * @throws Watch.StoppedException where the watch ends it
+     */
+    public static Sheet whole(Design design, double tankC, Watch watch) {
+        Optional<YearSpread> year = SafetyVerdict.year(design, watch);
+        Optional<Starts> starts = SafetyVerdict.starts(design, year, watch);
+        watch.pass(Watch.Stage.SHEET, 0, 1);
+        return made(design, tankC, year, starts);
     }
 
     private static Sheet made(Design design, double tankC, Optional<YearSpread> year, Optional<Starts> starts) {

@@ -6,6 +6,8 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import loftcoil.engine.design.CoilHeating;
 import loftcoil.engine.loop.WarmingLoop;
+import loftcoil.engine.tank.WaterHeat;
+import loftcoil.engine.water.Water;
 
 /** One start, marched until it has settled, or for three hours. */
 final class StartRun {
@@ -56,8 +58,34 @@ final class StartRun {
         this.longestS = longestS;
     }
 
-    /** The tank, all of it at one temperature however long the fire burns. */
-    record Tank(double tankC, double densityKgPerM3, double jPerKg) {}
+    /**
+     * The tank, as it is however long the fire burns.
+     *
+     * @param tankC its hottest water, °C
+     * @param densityKgPerM3 mean density of the water between its two ports, kg/m³
+     * @param coldPortJPerKg heat above 0 °C of its water at the port of the cold legs, J/kg
+     * @param returnPortJPerKg the same at the port of the hot legs, J/kg
+     */
+    record Tank(double tankC, double densityKgPerM3, double coldPortJPerKg, double returnPortJPerKg) {
+
+        /** All of it at one temperature. */
+        static Tank uniform(double tankC) {
+            return layered(tankC, tankC);
+        }
+
+        /** Warmer from the cold port up to the return port, evenly. */
+        static Tank layered(double coldPortC, double returnPortC) {
+            return new Tank(
+                    returnPortC,
+                    // Simpson's rule: water's density bends a little.
+                    (Water.densityKgPerM3(coldPortC)
+                                    + 4 * Water.densityKgPerM3((coldPortC + returnPortC) / 2)
+                                    + Water.densityKgPerM3(returnPortC))
+                            / 6,
+                    WaterHeat.jPerKg(coldPortC),
+                    WaterHeat.jPerKg(returnPortC));
+        }
+    }
 
     Start run(OptionalDouble gapH, Counterflow counterflow) {
         moments.add(moment());
@@ -93,7 +121,8 @@ final class StartRun {
             double flow = loop.push(step, tank.densityKgPerM3());
             double inletC = Math.min(110, Math.max(0, flow >= 0 ? loop.coilInC() : loop.coilOutC()));
             double heatW = heating.heatW(Math.max(LEAST_FLOW, Math.abs(flow)), inletC);
-            loop.carry(step, heatW * Math.min(1, minute / FIRE_RISES_MIN), tank.jPerKg());
+            loop.carry(
+                    step, heatW * Math.min(1, minute / FIRE_RISES_MIN), tank.coldPortJPerKg(), tank.returnPortJPerKg());
             minute += step / MINUTE_S;
             left -= step;
             watch(step / MINUTE_S);

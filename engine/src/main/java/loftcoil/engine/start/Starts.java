@@ -1,6 +1,7 @@
 package loftcoil.engine.start;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -16,8 +17,7 @@ import loftcoil.engine.loop.SteadyFlow;
 import loftcoil.engine.loop.WarmingLoop;
 import loftcoil.engine.run.Heatings;
 import loftcoil.engine.run.Recent;
-import loftcoil.engine.tank.WaterHeat;
-import loftcoil.engine.water.Water;
+import loftcoil.engine.watch.Watch;
 
 /**
  * A design's fire lit after each of several rests. The loop has run, then stood for a quarter of an hour, an hour and eight hours
@@ -42,6 +42,9 @@ public record Starts(List<Start> tried) {
     /** Two tanks nearer to each other than this are one, K. */
     private static final double SAME_TANK_K = 2;
 
+    /** For a guess: cells twice as long, rests in steps three times as long. What it guesses is marched again as usual. */
+    private static final MarchDetail COARSE = new MarchDetail(0.1, 2, 8, 30, 0);
+
     private static final double HOUR_S = 3600;
     /** Longest step while the fire is lit, s. */
     private static final double LIT_STEP_S = 2;
@@ -60,32 +63,43 @@ public record Starts(List<Start> tried) {
      * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed
      */
     public static Optional<Starts> of(Design design, OptionalDouble hottestC) {
-        return KNOWN.of(new Lit(design, hottestC), Lit::started);
+        return of(design, hottestC, Watch.NONE);
+    }
+
+    /**
+     * The same, watched.
+     *
+     * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed
+     * @throws Watch.StoppedException where the watch ends it
+     */
+    public static Optional<Starts> of(Design design, OptionalDouble hottestC, Watch watch) {
+        return KNOWN.of(new Lit(design, hottestC), lit -> lit.started(watch));
     }
 
     /**
      * Starts a design until one fails, hottest tank first, with some counterflow and, where that goes wrong, with full: enough to see
      * whether a start is a danger, and most of what makes it not sure.
      *
+     * @param coarse whether it is marched in longer cells and steps: enough for a guess alone
      * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed
      */
-    public static Optional<Starts> rough(Design design, OptionalDouble hottestC) {
-        return of(design, hottestC, MarchDetail.LONG, true);
+    public static Optional<Starts> untilOneFails(Design design, OptionalDouble hottestC, boolean coarse) {
+        return of(design, hottestC, coarse ? COARSE : MarchDetail.LONG, true, Watch.NONE);
     }
 
     private record Lit(Design design, OptionalDouble hottestC) {
-        Optional<Starts> started() {
-            return of(design, hottestC, MarchDetail.LONG);
+        Optional<Starts> started(Watch watch) {
+            return of(design, hottestC, MarchDetail.LONG, false, watch);
         }
     }
 
     /** The same in other detail; its counterflow is of no account. */
     static Optional<Starts> of(Design design, OptionalDouble hottestC, MarchDetail detail) {
-        return of(design, hottestC, detail, false);
+        return of(design, hottestC, detail, false, Watch.NONE);
     }
 
     private static Optional<Starts> of(
-            Design design, OptionalDouble hottestC, MarchDetail detail, boolean untilOneFails) {
+            Design design, OptionalDouble hottestC, MarchDetail detail, boolean untilOneFails, Watch watch) {
         CoilHeating heating = Heatings.of(design);
         double coldC = design.site().coldSupplyC();
         if (!(design.circuit(coldC).setting().firing().heatW() > 0)) {
@@ -94,12 +108,15 @@ public record Starts(List<Start> tried) {
         double boilC = design.circuit(coldC).boilingC(design.tank().waterlineLevelM());
         List<Double> tanks = tanks(hottestC, boilC - BELOW_BOILING_K);
         if (untilOneFails) {
-            return Optional.of(untilOneFails(design, heating, coldC, tanks));
+            return Optional.of(untilOneFails(design, heating, coldC, tanks, detail));
         }
         List<Start> starts = new ArrayList<>();
+        int rounds = tanks.size() * Counterflow.values().length;
+        int done = 0;
         for (double tankC : tanks) {
             Site site = Site.of(design, heating, tankC, detail);
             for (Counterflow counterflow : Counterflow.values()) {
+                watch.pass(Watch.Stage.STARTS, done++, rounds);
                 starts.addAll(site.afterRests(counterflow));
             }
         }
@@ -110,25 +127,41 @@ public record Starts(List<Start> tried) {
         return Optional.of(new Starts(starts));
     }
 
-    private static Starts untilOneFails(Design design, CoilHeating heating, double coldC, List<Double> tanks) {
+    private static Starts untilOneFails(
+            Design design, CoilHeating heating, double coldC, List<Double> tanks, MarchDetail detail) {
         List<Start> starts = new ArrayList<>();
         for (int i = tanks.size() - 1; i >= 0; i--) {
-            Site site = Site.of(design, heating, tanks.get(i), MarchDetail.LONG);
-            if (failed(starts, site.afterRests(Counterflow.SOME), () -> site.afterRests(Counterflow.FULL))) {
-                return new Starts(starts);
+            Site site = Site.of(design, heating, tanks.get(i), detail);
+            Rested some = new Rested(site, Counterflow.SOME);
+            Rested full = new Rested(site, Counterflow.FULL);
+            for (double gapH : GAPS_H) {
+                if (fails(starts, some.lit(gapH), () -> full.lit(gapH))) {
+                    return new Starts(starts);
+                }
             }
         }
-        Site cold = Site.of(design, heating, coldC, MarchDetail.LONG);
-        failed(starts, List.of(cold.fromCold(Counterflow.SOME)), () -> List.of(cold.fromCold(Counterflow.FULL)));
+        Site cold = Site.of(design, heating, coldC, detail);
+        fails(starts, cold.fromCold(Counterflow.SOME), () -> cold.fromCold(Counterflow.FULL));
         return new Starts(starts);
     }
 
-    private static boolean failed(List<Start> all, List<Start> some, Supplier<List<Start>> full) {
-        all.addAll(some);
-        if (some.stream().anyMatch(Start::bad)) {
-            all.addAll(full.get());
+    private static boolean fails(List<Start> all, Start some, Supplier<Start> full) {
+        all.add(some);
+        if (!some.bad()) {
+            return false;
         }
-        return new Starts(all).failing().isPresent();
+        Start other = full.get();
+        all.add(other);
+        return other.bad();
+    }
+
+    /** The starts after rests, with some and with full counterflow, on a tank that is warmer from the cold port up to the return port. */
+    static Starts onLayers(Design design, double coldPortC, double returnPortC) {
+        StartRun.Tank tank = StartRun.Tank.layered(coldPortC, returnPortC);
+        Site site = Site.of(design, Heatings.of(design), tank, coldPortC, MarchDetail.LONG);
+        List<Start> starts = new ArrayList<>(site.afterRests(Counterflow.SOME));
+        starts.addAll(site.afterRests(Counterflow.FULL));
+        return new Starts(starts);
     }
 
     /** One start after a rest, with some counterflow, and how it went. */
@@ -231,24 +264,19 @@ public record Starts(List<Start> tried) {
             MarchDetail detail) {
 
         static Site of(Design design, CoilHeating heating, double tankC, MarchDetail detail) {
-            Circuit lit = design.circuit(tankC);
-            StartRun.Tank tank = new StartRun.Tank(tankC, Water.densityKgPerM3(tankC), WaterHeat.jPerKg(tankC));
-            return new Site(lit, design.circuitFireOut(tankC), lit.search().forward(), tank, heating, detail);
+            return of(design, heating, StartRun.Tank.uniform(tankC), tankC, detail);
+        }
+
+        /** What it has run at before is the steady flow on a tank that is all as warm as its cold port. */
+        static Site of(
+                Design design, CoilHeating heating, StartRun.Tank tank, double coldPortC, MarchDetail detail) {
+            Circuit lit = design.circuit(coldPortC);
+            return new Site(lit, design.circuitFireOut(coldPortC), lit.search().forward(), tank, heating, detail);
         }
 
         List<Start> afterRests(Counterflow counterflow) {
-            WarmingLoop resting = out.warming(detail.withCounterflow(counterflow.strength()));
-            steady.ifPresent(resting::runAs);
-            List<Start> starts = new ArrayList<>();
-            double at = 0;
-            for (double gapH : GAPS_H) {
-                rest(resting, (gapH - at) * HOUR_S);
-                at = gapH;
-                WarmingLoop lighted = resting.copy();
-                lighted.goOn(lit);
-                starts.add(run(lighted).run(OptionalDouble.of(gapH), counterflow));
-            }
-            return starts;
+            Rested rested = new Rested(this, counterflow);
+            return Arrays.stream(GAPS_H).mapToObj(rested::lit).toList();
         }
 
         Start fromCold(Counterflow counterflow) {
@@ -261,7 +289,7 @@ public record Starts(List<Start> tried) {
             while (left > 1e-9) {
                 double step = Math.min(left, loop.longestStepS());
                 loop.push(step, tank.densityKgPerM3());
-                loop.carry(step, 0, tank.jPerKg());
+                loop.carry(step, 0, tank.coldPortJPerKg(), tank.returnPortJPerKg());
                 left -= step;
             }
         }
@@ -270,6 +298,31 @@ public record Starts(List<Start> tried) {
             double steadyKgPerS = steady.map(SteadyFlow::flowKgPerS).orElse(0.0);
             double step = Math.min(LIT_STEP_S, LIT_STEP_S * detail.longestStepS() / MarchDetail.LONG.longestStepS());
             return new StartRun(loop, tank, heating, steadyKgPerS, step);
+        }
+    }
+
+    /** A loop that has run and rests ever longer. */
+    private static final class Rested {
+
+        private final Site site;
+        private final Counterflow counterflow;
+        private final WarmingLoop loop;
+        private double restedH;
+
+        Rested(Site site, Counterflow counterflow) {
+            this.site = site;
+            this.counterflow = counterflow;
+            loop = site.out().warming(site.detail().withCounterflow(counterflow.strength()));
+            site.steady().ifPresent(loop::runAs);
+        }
+
+        /** How its fire, lit after so many hours, no fewer than before, starts it. */
+        Start lit(double gapH) {
+            site.rest(loop, (gapH - restedH) * HOUR_S);
+            restedH = gapH;
+            WarmingLoop lighted = loop.copy();
+            lighted.goOn(site.lit());
+            return site.run(lighted).run(OptionalDouble.of(gapH), counterflow);
         }
     }
 }

@@ -7,6 +7,7 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.Sheet;
+import loftcoil.engine.watch.Watch;
 
 /**
  * A system as it stands and what a list of changes does to it: each change alone, and all of them together.
@@ -78,7 +79,8 @@ public record Rebuild(Design before, List<Effect> effects, Result together) {
      * @throws RefusedException where the design itself cannot be computed
      */
     public static Rebuild of(Design before, List<NamedValue> changes) {
-        return of(before, changes, Sheet::of, ProgressListener.NONE).result();
+        return of(before, changes, (design, watch) -> Sheet.of(design), ProgressListener.NONE)
+                .result();
     }
 
     /**
@@ -91,45 +93,64 @@ public record Rebuild(Design before, List<Effect> effects, Result together) {
     }
 
     /**
-     * The same, told how far it is, a part for each year; it may be stopped between two of them. What is known then lacks the
+     * The same, told how far it is, a part for each year; it may be stopped at any month of one. What is known then lacks the
      * changes that were not tried yet; stopped before all of them together, it is a rebuild without years.
      *
      * @throws RefusedException where the design itself cannot be computed
      */
     public static Outcome<Rebuild> whole(Design before, List<NamedValue> changes, ProgressListener listener) {
-        return of(before, changes, design -> Sheet.whole(design, Sheet.USUAL_TANK_C), listener);
+        return of(before, changes, (design, watch) -> Sheet.whole(design, Sheet.USUAL_TANK_C, watch), listener);
     }
 
     private static Outcome<Rebuild> of(
             Design before, List<NamedValue> changes, Reckoning reckoning, ProgressListener listener) {
         int parts = changes.size() + 2;
-        Sheet old = reckoning.sheet(before);
-        listener.done(1, parts);
-        // All together first: who stops before the end has then seen what is asked for most.
-        if (listener.cancelled()) {
-            return new Outcome.Cancelled<>(of(before, changes), 1, parts);
-        }
-        Result together = result(old, changes, reckoning);
-        listener.done(2, parts);
+        Watch watch = until(listener);
         List<Effect> effects = new ArrayList<>();
-        for (NamedValue change : changes) {
-            if (listener.cancelled()) {
-                return new Outcome.Cancelled<>(new Rebuild(before, effects, together), effects.size() + 2, parts);
+        Optional<Result> together = Optional.empty();
+        int done = 0;
+        try {
+            Sheet old = reckoning.sheet(before, watch);
+            listener.done(++done, parts);
+            stopWhereWanted(listener);
+            // All together first: who stops before the end has then seen what is asked for most.
+            Result all = result(old, changes, reckoning, watch);
+            together = Optional.of(all);
+            listener.done(++done, parts);
+            for (NamedValue change : changes) {
+                stopWhereWanted(listener);
+                effects.add(new Effect(change, result(old, List.of(change), reckoning, watch)));
+                listener.done(++done, parts);
             }
-            effects.add(new Effect(change, result(old, List.of(change), reckoning)));
-            listener.done(effects.size() + 2, parts);
+            return new Outcome.Finished<>(new Rebuild(before, effects, all));
+        } catch (Watch.StoppedException stopped) {
+            Rebuild known =
+                    together.map(all -> new Rebuild(before, effects, all)).orElseGet(() -> of(before, changes));
+            return new Outcome.Cancelled<>(known, done, parts);
         }
-        return new Outcome.Finished<>(new Rebuild(before, effects, together));
+    }
+
+    private static Watch until(ProgressListener listener) {
+        return new Watch() {
+            @Override
+            public boolean cancelled() {
+                return listener.cancelled();
+            }
+        };
+    }
+
+    private static void stopWhereWanted(ProgressListener listener) {
+        until(listener).pass(Watch.Stage.YEAR, 0, 1);
     }
 
     /** How a design becomes a sheet. */
     private interface Reckoning {
-        Sheet sheet(Design design);
+        Sheet sheet(Design design, Watch watch);
     }
 
-    private static Result result(Sheet old, List<NamedValue> changes, Reckoning reckoning) {
+    private static Result result(Sheet old, List<NamedValue> changes, Reckoning reckoning, Watch watch) {
         try {
-            return new Done(Comparison.of(old, reckoning.sheet(applied(old.design(), changes))));
+            return new Done(Comparison.of(old, reckoning.sheet(applied(old.design(), changes), watch)));
         } catch (RefusedException cannotBe) {
             return new Refused(cannotBe.faults());
         }

@@ -24,13 +24,36 @@ import loftcoil.engine.pipe.TubeTable;
 public final class SurveyJson {
 
     private static final JsonText TEXT = new JsonText(60_000);
+    private static final String MADE_FOR = "design";
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
 
     private SurveyJson() {}
 
-    /** A survey as JSON. */
+    /** A survey as JSON, without a word on the design it belongs to. */
     public static String write(Survey survey) {
-        ObjectNode out = JSON.objectNode();
+        return text(survey, JSON.objectNode());
+    }
+
+    /**
+     * A survey as JSON.
+     *
+     * @param design name of the design it belongs to
+     */
+    public static String write(Survey survey, String design) {
+        return text(survey, JSON.objectNode().put(MADE_FOR, design));
+    }
+
+    /** Name of the design that a survey belongs to; empty where it does not say, as older ones do not. */
+    public static Optional<String> madeFor(String json) {
+        try {
+            return Optional.of(TEXT.object("survey", json).path(MADE_FOR).asText())
+                    .filter(name -> !name.isEmpty());
+        } catch (RefusedException noJson) {
+            return Optional.empty();
+        }
+    }
+
+    private static String text(Survey survey, ObjectNode out) {
         out.set("house", TEXT.object("house", survey.sketch().json()));
         out.set("hotRun", run(survey.hot()));
         out.set("coldRun", run(survey.cold()));
@@ -84,6 +107,9 @@ public final class SurveyJson {
      */
     public static Survey read(String json) {
         JsonFields in = JsonFields.of(TEXT.object("survey", json));
+        if (in.has(MADE_FOR)) {
+            in.text(MADE_FOR);
+        }
         Optional<Sketch> house = in.needed("house", JsonFields.OBJECT).flatMap(node -> house(in, node));
         List<WalkedPipe> hot = pipes(in, "hotRun");
         List<WalkedPipe> cold = pipes(in, "coldRun");

@@ -86,6 +86,8 @@ public enum MeasureKind {
     PRESSURE_KPA("kPa", 0, UsUnit.digits("psi", UsUnit.PA_PER_PSI / 1000)),
     /** A weight as a force in N. */
     FORCE_N("N", 0, UsUnit.digits("lbf", UsUnit.N_PER_LBF)),
+    /** A load to hand over to whoever reckons what carries it. */
+    FORCE_KN("kN", 2, UsUnit.digits("lbf", UsUnit.N_PER_LBF / 1000)),
     /** A load on an area in kN/m². */
     LOAD_KN_PER_M2("kN/m²", 2, UsUnit.digits("lbf/ft²", UsUnit.N_PER_LBF / (1000 * UsUnit.M_PER_FT * UsUnit.M_PER_FT))),
     /** A short time in s. */
@@ -119,8 +121,17 @@ public enum MeasureKind {
         this.us = us;
     }
 
-    /** The kind whose metric unit is written so, the first of them; empty where there is none, or no unit. */
+    /** How a unit says that its number is the difference of two temperatures: 10 °C apart are 18 °F, and not 50 °F. */
+    static final String APART = "°C apart";
+
+    /**
+     * The kind whose metric unit is written so, the first of them; empty where there is none, or no unit. A number in °C is a
+     * temperature; the difference of two is written in {@code °C apart}.
+     */
     public static Optional<MeasureKind> ofUnit(String unit) {
+        if (unit.equals(APART)) {
+            return Optional.of(TEMP_DIFF_C);
+        }
         return unit.isEmpty()
                 ? Optional.empty()
                 : Stream.of(values()).filter(kind -> kind.unit.equals(unit)).findFirst();

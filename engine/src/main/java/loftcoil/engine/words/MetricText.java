@@ -23,6 +23,10 @@ final class MetricText {
 
     private static final String NUMBER = "[-−]?\\d+(?:\\.\\d+)?";
 
+    /** What follows a difference of two temperatures, and no temperature. */
+    private static final Pattern DIFFERENCE = Pattern.compile(
+            " (?:apart|warmer|hotter|cooler|colder|more|less|higher|lower|below boiling|too high|too low)\\b");
+
     /** What somebody typed stands between quotation marks, and stays. */
     private static final Pattern MEASURED = Pattern.compile("“[^”]*”|\"[^\"]*\"|(?<![\\w.])(?:(" + NUMBER
             + ")((?: to less than| to| and| or),? ))?(" + NUMBER + ") (" + UNITS + ")(?![\\w/²³])");
@@ -35,14 +39,17 @@ final class MetricText {
         int from = 0;
         while (found.find()) {
             out.append(text, from, found.start());
-            out.append(found.group(4) == null ? found.group() : measured(units, found));
+            out.append(found.group(4) == null ? found.group() : measured(units, found, text));
             from = found.end();
         }
         return out.append(text.substring(from)).toString();
     }
 
-    private static String measured(Units units, Matcher found) {
-        MeasureKind kind = MeasureKind.ofUnit(found.group(4)).orElseThrow();
+    private static String measured(Units units, Matcher found, String text) {
+        MeasureKind known = MeasureKind.ofUnit(found.group(4)).orElseThrow();
+        boolean apart = known == MeasureKind.TEMP_C
+                && DIFFERENCE.matcher(text).region(found.end(), text.length()).lookingAt();
+        MeasureKind kind = apart ? MeasureKind.TEMP_DIFF_C : known;
         String first = Optional.ofNullable(found.group(1))
                 .map(number -> units.of(measure(number, kind).withoutUnit()) + found.group(2))
                 .orElse("");

@@ -14,6 +14,7 @@ import loftcoil.engine.design.Example;
 import loftcoil.engine.design.Leg;
 import loftcoil.engine.pipe.Tube;
 import loftcoil.engine.pipe.TubeTable;
+import loftcoil.engine.sheet.Headings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -56,7 +57,7 @@ class FixingsReferenceTest {
     void copperGrowsByAThousandthAndAHalf() {
         Design bothy = Example.orchardBothy();
         for (Leg leg : bothy.hotLegs()) {
-            Hold hold = FixingsMaker.of(bothy).holds().stream()
+            Hold hold = FixingsMaker.of(bothy, Headings.UNKNOWN).holds().stream()
                     .filter(one -> one.leg().equals(leg.name()))
                     .findFirst()
                     .orElseThrow();
@@ -69,7 +70,7 @@ class FixingsReferenceTest {
     }
 
     private static Turn turn(Leg first, Leg second) {
-        return FixingsMaker.turn("H1", first, "H2", second);
+        return FixingsMaker.turn("H1", first, "H2", second, Headings.UNKNOWN);
     }
 
     /** An upright pipe and a level one meet square, whichever way the level one goes. */
@@ -106,7 +107,7 @@ class FixingsReferenceTest {
     @Test
     void theCoilTakesNoMoreRoomThanItsTube() {
         Design bothy = Example.orchardBothy();
-        Fixings.CoilRoom room = FixingsMaker.of(bothy).coil();
+        Fixings.CoilRoom room = FixingsMaker.of(bothy, Headings.UNKNOWN).coil();
 
         assertTrue(room.wideM().value() > 0.05
                 && room.wideM().value() < bothy.coil().lengthM());
@@ -121,7 +122,7 @@ class FixingsReferenceTest {
     @EnumSource(Dwelling.class)
     void everyPipeOfEveryDwellingIsHeld(Dwelling dwelling) {
         Design design = dwelling.design();
-        Fixings fixings = FixingsMaker.of(design);
+        Fixings fixings = FixingsMaker.of(design, Headings.UNKNOWN);
 
         assertEquals(
                 design.coldLegs().size()
@@ -143,5 +144,25 @@ class FixingsReferenceTest {
                         .filter(part -> part.what().code().equals("parts.clips.what"))
                         .mapToInt(part -> (int) part.amount().value())
                         .sum());
+    }
+
+    /** Two level runs a quarter turn apart bend by a right angle; the scalar product of two unit vectors (plane geometry). */
+    @Test
+    void aSurveyedBendHasItsOwnAngleAndTurnsTheWayTheCompassSays() {
+        Leg first = level("first");
+        Leg second = level("second");
+        for (double[] turn : new double[][] {{350, 80, 90, 90}, {80, 350, 90, -90}, {10, 10, 0, 0}, {0, 45, 45, 45}}) {
+            Headings taken = new Headings(Map.of("first", turn[0], "second", turn[1]));
+            Turn made = FixingsMaker.turn("H1", first, "H2", second, taken);
+            assertEquals(turn[2], made.bend().orElseThrow().value(), 1e-9);
+            assertEquals(turn[3], made.turned().orElseThrow().value(), 1e-9);
+        }
+        assertTrue(FixingsMaker.turn("H1", first, "H2", second, Headings.UNKNOWN)
+                .bend()
+                .isEmpty());
+    }
+
+    private static Leg level(String name) {
+        return new Leg(name, "EN1057 22x0.9", 1, 0, Map.of(), Optional.empty(), 20, OptionalDouble.empty());
     }
 }

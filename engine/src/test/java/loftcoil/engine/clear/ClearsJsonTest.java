@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.Optional;
 import loftcoil.engine.caution.CautionKind;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
@@ -64,7 +65,7 @@ class ClearsJsonTest {
         Way one = way("tank.volumeL=200");
         Way both = way("tank.volumeL=200", "window.areaM2=0.5");
         JsonNode joint = of(
-                written(new Cleared(CautionKind.COIL_JOINT, List.of(one, both), List.of(way("fire.litForH=2")))),
+                written(new Cleared(CautionKind.COIL_JOINT, List.of(one, both), List.of(way("fire.litForH=2")), Optional.empty())),
                 CautionKind.COIL_JOINT);
         assertEquals(1, joint.path("clears").size());
         assertEquals("tank.volumeL", joint.at("/clears/0/change").asText());
@@ -78,7 +79,7 @@ class ClearsJsonTest {
     @Test
     void aNamedChangeThatComesDownToOneFieldIsToldAsThatField() throws JsonProcessingException {
         JsonNode joint = of(
-                written(new Cleared(CautionKind.COIL_JOINT, List.of(way("tank.laggingMm=40")), List.of())),
+                written(new Cleared(CautionKind.COIL_JOINT, List.of(way("tank.laggingMm=40")), List.of(), Optional.empty())),
                 CautionKind.COIL_JOINT);
         assertEquals("tank.lagging.thicknessMm", joint.at("/clears/0/change").asText());
         assertEquals(40, joint.at("/clears/0/to").asDouble());
@@ -92,7 +93,7 @@ class ClearsJsonTest {
                 way("coil.turns=bent from one length"),
                 way("taps.mixer=set to 45 °C"),
                 way("loop.tube=EN1057 28x1.2"));
-        JsonNode clears = of(written(new Cleared(CautionKind.COIL_JOINT, ways, List.of())), CautionKind.COIL_JOINT)
+        JsonNode clears = of(written(new Cleared(CautionKind.COIL_JOINT, ways, List.of(), Optional.empty())), CautionKind.COIL_JOINT)
                 .path("clears");
         for (int i = 0; i < ways.size(); i++) {
             ObjectNode file = (ObjectNode) MAPPER.readTree(DesignJson.write(BOTHY));

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import loftcoil.engine.caution.CautionKind;
 import loftcoil.engine.caution.Severity;
 import loftcoil.engine.design.Changes;
+import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.study.NamedValue;
 import org.junit.jupiter.api.Test;
@@ -59,10 +60,23 @@ class LeversTest {
     void everySentenceIsOfALeverOrOfTheFaces() {
         Set<String> strays = new TreeSet<>(Steps.SENTENCES.codes());
         Levers.ALL.forEach(lever -> strays.remove(lever.code()));
-        assertEquals(new TreeSet<>(Set.of("and", "head", "item", "none", "not-searched", "rarer")), strays);
+        assertEquals(
+                new TreeSet<>(Set.of(
+                        "and",
+                        "because-comes",
+                        "because-open",
+                        "because-stays",
+                        "head",
+                        "item",
+                        "none",
+                        "none-because",
+                        "not-searched",
+                        "rarer",
+                        "then-unsure")),
+                strays);
     }
 
-    /** What is stated of the world is no lever, and the coil's heat never. */
+    /** What is stated of the world is no lever, and the coil's heat never by itself: it only follows a coil with less tube in the fire. */
     @Test
     void noLeverTouchesWhatIsStated() {
         Set<String> stated =
@@ -71,6 +85,7 @@ class LeversTest {
                         Example.orchardBothy(),
                         Changes.apply(Example.orchardBothy(), "coil.heat", "worked out from the fire"))
                 .flatMap(design -> Levers.ALL.stream()
+                        .filter(lever -> !Levers.isLastResort(lever))
                         .flatMap(lever -> lever.steps().of(design).stream())
                         .flatMap(step -> step.changes().stream())
                         .map(NamedValue::name))
@@ -90,6 +105,29 @@ class LeversTest {
                         .of(Changes.apply(Example.orchardBothy(), "coil.heat", "worked out from the fire"))
                         .size()
                 > 3);
+    }
+
+    /** A shorter coil stands in hotter gas: it loses less heat than tube, and by the engine's own fire each step loses some. */
+    @Test
+    void theHeatThatIsStatedFollowsASmallerCoilByLessThanItsTube() {
+        Design bothy = Example.orchardBothy();
+        double lengthM = bothy.coil().lengthM();
+        double heatKW = bothy.coil().heatKW().orElseThrow();
+        List<Lever.Step> steps = lever("coil-smaller").steps().of(bothy);
+        assertEquals((int) Math.floor(lengthM / 2 / 0.1), steps.size());
+        double beforeKW = heatKW;
+        for (Lever.Step step : steps) {
+            assertEquals(
+                    List.of("coil.lengthM", "coil.heatKW"),
+                    step.changes().stream().map(NamedValue::name).toList());
+            double share = Double.parseDouble(step.changes().get(0).value()) / lengthM;
+            double nowKW = Double.parseDouble(step.changes().get(1).value());
+            assertTrue(nowKW < beforeKW && nowKW > share * heatKW, () -> step.words().metric());
+            beforeKW = nowKW;
+        }
+        assertEquals(
+                List.of(),
+                lever("coil-smaller").steps().of(Changes.apply(bothy, "coil.heat", "worked out from the fire")));
     }
 
     /** Ten litres, half a decimetre, and tubes that are on the shelf. */

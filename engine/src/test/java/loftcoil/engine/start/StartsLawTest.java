@@ -3,6 +3,7 @@ package loftcoil.engine.start;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import loftcoil.engine.design.Design;
@@ -155,5 +156,43 @@ class StartsLawTest {
                 "\"" + hot + "\"",
                 "/hotLegs/1/tube",
                 "\"" + hot + "\""));
+    }
+
+    /**
+     * Every design is started on a tank that is as hot at the bottom as its hottest water. On one in layers the column beside the loop is
+     * heavier and cooler water comes in: of loops that start on the uniform one none fails on layers as hot at the top.
+     */
+    @Test
+    void aTankAsHotBelowAsAboveIsTheGraverCase() {
+        layersAreNoGraver(4);
+    }
+
+    @Test
+    @Tag("thorough")
+    void aTankAsHotBelowAsAboveIsTheGraverCaseOnManyLoops() {
+        layersAreNoGraver(60);
+    }
+
+    private static void layersAreNoGraver(int loops) {
+        double hotC = 70;
+        int uniform = 0;
+        int layered = 0;
+        List<String> layersAlone = new ArrayList<>();
+        for (Design design : RandomLoops.some(loops, 20261131)) {
+            boolean fails = Starts.onLayers(design, hotC, hotC).failing().isPresent();
+            uniform += fails ? 1 : 0;
+            for (double coolerK : new double[] {10, 40}) {
+                boolean inLayers = Starts.onLayers(design, hotC - coolerK, hotC).failing().isPresent();
+                layered += inLayers ? 1 : 0;
+                if (inLayers && !fails) {
+                    layersAlone.add(coolerK + " K cooler below: " + design);
+                }
+            }
+        }
+        assertEquals(List.of(), layersAlone);
+        int failing = uniform;
+        int inLayers = layered;
+        assertTrue(
+                failing > 0 && inLayers < 2 * failing, () -> failing + " fail on one temperature, " + inLayers + " of two sorts of layers");
     }
 }

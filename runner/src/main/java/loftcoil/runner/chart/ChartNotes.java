@@ -72,7 +72,7 @@ final class ChartNotes {
                             "r", "7",
                             "fill", "none",
                             "stroke", "#1d2329",
-                            "class", "lc-ink-stroke"));
+                            "class", "lc-ink-stroke lc-crossing"));
             ring.setAttribute("stroke-width", "1.8");
             svg.appendChild(ring);
         }

@@ -36,13 +36,18 @@ final class ChartPlaces {
         List<ChartOrder.Curve> curves = order.curves();
         for (int i = 0; i < curves.size(); i++) {
             for (int j = i + 1; j < curves.size(); j++) {
-                boolean lines = !curves.get(i).dots() && !curves.get(j).dots();
+                boolean lines = isLine(curves.get(i)) && isLine(curves.get(j));
                 if (lines && curves.get(i).xs().equals(curves.get(j).xs())) {
                     cross(curves.get(i), curves.get(j), i, j, found);
                 }
             }
         }
         return found.size() > MOST_CROSSINGS ? List.of() : found;
+    }
+
+    /** Between a few points, such as the months, a line only leads the eye: where two cross there says nothing. */
+    private static boolean isLine(ChartOrder.Curve curve) {
+        return !curve.dots() && curve.ys().size() > CurveShapes.FEW;
     }
 
     private static void cross(ChartOrder.Curve a, ChartOrder.Curve b, int i, int j, List<Crossing> found) {

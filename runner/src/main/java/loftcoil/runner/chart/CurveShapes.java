@@ -27,7 +27,7 @@ final class CurveShapes {
     private static final int DOT = 8;
 
     /** A curve of no more points than this shows each of them. */
-    private static final int FEW = 12;
+    static final int FEW = 12;
 
     /** Blue part of the colours that mark our curves; no other colour of a bare chart has it. */
     private static final int TAG = 7;

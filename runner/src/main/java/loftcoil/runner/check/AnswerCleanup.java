@@ -1,5 +1,7 @@
 package loftcoil.runner.check;
 
+import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 import loftcoil.engine.words.Numeral;
 import loftcoil.runner.unit.WrittenUnit;
@@ -16,14 +18,30 @@ final class AnswerCleanup {
     private static final Pattern DEGREES = Pattern.compile("(?i)(?<=[\\d.½¼¾\\s])\\s*(?:degrees?|degs?|°)\\.?\\s*$");
     private static final Pattern BEHIND = Pattern.compile("\\s*[.!;,]+$");
 
+    private static final Pattern NONE = Pattern.compile("(?i)\\s*(?:none|no|nil|not any|not one)\\s*[.!]?\\s*");
+
+    private static final List<String> COUNTED = List.of(
+            "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve");
+
+    private static final Pattern IN_WORDS =
+            Pattern.compile("(?i)^(" + String.join("|", COUNTED) + ")(?=$|\\s(?!in\\b|and\\b))");
+
     private AnswerCleanup() {}
 
     static String answer(String typed) {
         String text = BLANKS.matcher(typed).replaceAll(" ").strip();
         text = Numeral.hyphened(text);
         text = AHEAD.matcher(text).replaceFirst("");
+        text = IN_WORDS.matcher(text)
+                .replaceFirst(
+                        word -> Integer.toString(COUNTED.indexOf(word.group().toLowerCase(Locale.ROOT))));
         // A unit may end in a point of its own ("in."); the unit reader does without it.
         return BEHIND.matcher(text).replaceFirst("").strip();
+    }
+
+    /** Where pieces are counted, none of them is nought. */
+    static String noneAsNought(String typed) {
+        return NONE.matcher(typed).matches() ? "0" : typed;
     }
 
     /**

@@ -19,6 +19,10 @@ public sealed interface AnswerText {
     /** Where a second number begins. */
     Pattern NEXT_NUMBER = Pattern.compile("\\s+(?=[\\d½¼¾⅓⅔⅛⅜⅝⅞])|(?<=['’′])(?=\\d)");
 
+    /** Seven feet four, the inches left unsaid. */
+    Pattern FEET =
+            Pattern.compile("(?i)^(.*\\d\\s*(?:ft|feet|foot|['’′])\\.?\\s*)(\\d+(?:[ .\\d/½¼¾⅛⅜⅝⅞]*)?|[½¼¾⅛⅜⅝⅞])$");
+
     /** One in so many; {@code 1 in 50 mm} is none, nor a clock's 1:05. */
     Pattern RATIO = Pattern.compile("(?i)(?:one|1)\\s*(?:in|:)\\s*([\\d.,  ']+)");
 
@@ -52,7 +56,9 @@ public sealed interface AnswerText {
         if (typed.length() > LONGEST) {
             return new NotRead("That is too long for one number. Give a number and its unit.");
         }
-        String text = AnswerCleanup.answer(typed);
+        String cleaned = AnswerCleanup.answer(typed);
+        Matcher feet = FEET.matcher(cleaned);
+        String text = feet.matches() ? feet.group(1) + feet.group(2) + " in" : cleaned;
         if (text.isEmpty()) {
             return new NotRead("Type a number, with a unit behind it.");
         }

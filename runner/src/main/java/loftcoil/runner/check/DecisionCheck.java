@@ -43,7 +43,8 @@ final class DecisionCheck {
         if (decision.clock()) {
             return hour(typed);
         }
-        AnswerText answer = AnswerText.read(AnswerCleanup.withoutDegrees(typed, wanted));
+        String counted = wanted.shown().isEmpty() ? AnswerCleanup.noneAsNought(typed) : typed;
+        AnswerText answer = AnswerText.read(AnswerCleanup.withoutDegrees(counted, wanted));
         if (answer instanceof AnswerText.NotRead notRead) {
             String unit = wanted.shown().isEmpty() ? "." : " such as " + Numeral.withUnit("2.5", wanted.shown()) + ".";
             return new Verdict.Unreadable(notRead.words() + " Wanted is " + QuantityKind.of(wanted) + unit);

@@ -2,15 +2,22 @@ package loftcoil.runner.check;
 
 import java.util.Optional;
 import loftcoil.engine.words.Numeral;
+import loftcoil.runner.exercise.About;
 import loftcoil.runner.exercise.Exercise;
 import loftcoil.runner.exercise.Reckoned;
 import loftcoil.runner.exercise.Reckoning;
 import loftcoil.runner.exercise.ReckoningException;
 
-/** The worked solution, with the reference value where the text has a place for it. */
+/**
+ * The worked solution, with the reference value where the text has a place for it. Where that place is the end of a sum that is written
+ * out, the sum's own outcome stands there, so that it can be checked with a pencil: the engine may count what the sum leaves out.
+ */
 public final class Worked {
 
     private static final String ANSWER = "{{answer}}";
+
+    /** Where the answer stands as the outcome of a sum that is written out. */
+    private static final String SUM = "= " + ANSWER;
 
     private Worked() {}
 
@@ -24,7 +31,32 @@ public final class Worked {
     public static String markdown(Exercise exercise, Reckoning reckoning) {
         String text = exercise.about().solution().text();
         Optional<String> answer = text.contains(ANSWER) ? answer(exercise, reckoning) : Optional.empty();
-        return answer.map(words -> text.replace(ANSWER, words)).orElse(text);
+        Optional<String> sum = byHand(exercise, reckoning);
+        String summed = sum.map(words -> text.replace(SUM, "= " + words)).orElse(text);
+        return answer.map(words -> summed.replace(ANSWER, words)).orElse(summed);
+    }
+
+    /**
+     * What the solution's own sum comes to, with its unit; empty where no sum is written out, or where it comes to the reference value as
+     * shown.
+     *
+     * @param exercise with the learner's own numbers in it
+     * @param reckoning computes the exercise's Java
+     * @throws ReckoningException where the exercise's own Java gives no number
+     */
+    public static Optional<String> byHand(Exercise exercise, Reckoning reckoning) {
+        About.Solution solution = exercise.about().solution();
+        if (!(exercise instanceof Reckoned reckoned)
+                || !solution.text().contains(SUM)
+                || solution.java().isEmpty()) {
+            return Optional.empty();
+        }
+        double value = reckoning.number(solution.java());
+        if (!Double.isFinite(value)) {
+            throw new ReckoningException("the solution of " + exercise.path() + " is " + value);
+        }
+        String sum = shown(value, reckoned.reference().unit());
+        return answer(exercise, reckoning).filter(sum::equals).isPresent() ? Optional.empty() : Optional.of(sum);
     }
 
     /**

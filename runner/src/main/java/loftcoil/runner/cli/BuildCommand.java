@@ -1,6 +1,8 @@
 package loftcoil.runner.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -9,6 +11,10 @@ import java.util.concurrent.Callable;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.ClearSearch;
 import loftcoil.engine.clear.Clears;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.sheet.Headings;
+import loftcoil.engine.sheet.Sheet;
+import loftcoil.engine.survey.SurveyJson;
 import loftcoil.runner.handout.HandoutHtml;
 import loftcoil.runner.handout.SheetSetting;
 import org.jspecify.annotations.Nullable;
@@ -59,6 +65,18 @@ final class BuildCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
+    /** Which way the pipes of the learner's own house lead; nowhere where no survey can be read. */
+    private static Headings surveyed(Path folder) {
+        Path survey = folder.resolve("survey.json");
+        try {
+            return Files.exists(survey)
+                    ? Headings.of(SurveyJson.read(Files.readString(survey)))
+                    : Headings.UNKNOWN;
+        } catch (IOException | RefusedException unreadable) {
+            return Headings.UNKNOWN;
+        }
+    }
+
     @Override
     public Integer call() {
         SheetSetting setting =
@@ -69,11 +87,11 @@ final class BuildCommand implements Callable<Integer> {
                 .println(
                         "Working out the build sheet; that takes some seconds. Ctrl+C stops it, and nothing is written then.");
         spec.commandLine().getErr().flush();
-        BuildSheet sheet = BuildSheet.of(DesignFile.read(folder.design(file)));
-        Optional<Clears> found = clears
-                ? Optional.of(ClearSearch.of(
-                        sheet.design(), new SearchProgress(spec.commandLine().getErr())))
-                : Optional.empty();
+        SearchProgress progress = new SearchProgress(spec.commandLine().getErr());
+        BuildSheet sheet = BuildSheet.of(
+                Sheet.whole(DesignFile.read(folder.design(file)), Sheet.USUAL_TANK_C, progress),
+                file == null ? surveyed(folder.path()) : Headings.UNKNOWN);
+        Optional<Clears> found = clears ? Optional.of(ClearSearch.of(sheet.design(), progress)) : Optional.empty();
         target.write(
                 () -> HandoutHtml.buildSheet(sheet, found, setting),
                 () -> HandoutHtml.buildSheetPdf(sheet, found, setting));

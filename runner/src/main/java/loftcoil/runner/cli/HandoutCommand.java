@@ -68,7 +68,12 @@ final class HandoutCommand implements Callable<Integer> {
                 .println(
                         "Running the Java of the lesson; that takes some seconds. Ctrl+C stops it, and nothing is written then.");
         spec.commandLine().getErr().flush();
-        LessonHandout handout = LessonHandout.of(read, chosen, SessionSetup.usual(), setting);
+        LessonHandout handout = LessonHandout.of(
+                read,
+                chosen,
+                SessionSetup.usual(),
+                setting,
+                new SearchProgress(spec.commandLine().getErr(), "Java of the lesson that has run"));
         target.write(handout::html, handout::pdf);
         PrintWriter out = spec.commandLine().getOut();
         out.println((key ? "The key to '" : "The handout of '") + chosen.title() + "', class seed " + seed + ", is in "

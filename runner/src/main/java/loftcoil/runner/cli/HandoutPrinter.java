@@ -10,10 +10,11 @@ import loftcoil.runner.handout.HandoutHtml;
 import loftcoil.runner.handout.Paper;
 import loftcoil.runner.handout.SheetSetting;
 import loftcoil.runner.handout.ShoppingList;
+import loftcoil.runner.handout.SurveyForm;
 import loftcoil.runner.page.BuildSheetPrinter;
 import loftcoil.runner.show.LearnerApp;
 
-/** Prints the build sheet of the learner's own design for the page, with today's date. */
+/** Prints the build sheet of the learner's own design for the page, with today's date, and the form to measure a house with. */
 final class HandoutPrinter implements BuildSheetPrinter {
 
     private static final int LONGEST_NAME = 40;
@@ -28,8 +29,11 @@ final class HandoutPrinter implements BuildSheetPrinter {
     public Printed print(Asked asked) {
         Paper paper =
                 Paper.named(asked.paper()).orElseThrow(() -> RefusedException.of("paper", asked.paper(), "a4, letter"));
+        if (asked.form() == Form.FORM) {
+            return new Printed("measuring-a-house.pdf", SurveyForm.pdf(paper, bench.units()));
+        }
         SheetSetting setting = new SheetSetting(paper, bench.units(), LocalDate.now(ZoneId.systemDefault()));
-        BuildSheet sheet = bench.build();
+        BuildSheet sheet = asked.half() ? bench.halfBuild() : bench.build();
         return switch (asked.form()) {
             case PDF ->
                 new Printed(
@@ -44,6 +48,7 @@ final class HandoutPrinter implements BuildSheetPrinter {
                 new Printed(
                         name("shopping-list", sheet) + ".csv",
                         ShoppingList.csv(sheet.parts(), bench.units()).getBytes(StandardCharsets.UTF_8));
+            case FORM -> throw new IllegalStateException("needs no sheet");
         };
     }
 

@@ -22,7 +22,7 @@ final class RefreshCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         try (LearnerApp bench = learner.open()) {
-            TerminalFace.refresh(bench);
+            TerminalFace.refresh(bench, new SheetFile(bench));
         }
         return Refusals.FINE;
     }

@@ -13,6 +13,7 @@ import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.sheet.SheetJson;
 import loftcoil.engine.sheet.SheetText;
 import loftcoil.engine.study.ProgressListener;
+import loftcoil.engine.watch.Watch;
 import loftcoil.engine.words.Units;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -27,7 +28,11 @@ import picocli.CommandLine.Spec;
         name = "sheet",
         description = "Computes a design file and prints its figures.",
         mixinStandardHelpOptions = true,
-        footer = {"", "Exit status: 0 computed; 2 the file is refused, one line a fault, the field's path first."})
+        footer = {
+            "",
+            "Ctrl+C stops it.",
+            "Exit status: 0 computed; 2 the file is refused, one line a fault, the field's path first."
+        })
 final class SheetCommand implements Callable<Integer> {
 
     @Parameters(paramLabel = "FILE", description = "the design, a JSON file")
@@ -58,11 +63,14 @@ final class SheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Sheet sheet = Sheet.whole(DesignFile.read(file), tankC);
+        // Other programs want the answer alone.
+        Optional<SearchProgress> told = json
+                ? Optional.empty()
+                : Optional.of(new SearchProgress(spec.commandLine().getErr()));
+        Sheet sheet = Sheet.whole(
+                DesignFile.read(file), tankC, told.map(Watch.class::cast).orElse(Watch.NONE));
         boolean search = clears == null ? json : clears;
-        ProgressListener watch = json
-                ? ProgressListener.NONE
-                : new SearchProgress(spec.commandLine().getErr());
+        ProgressListener watch = told.map(ProgressListener.class::cast).orElse(ProgressListener.NONE);
         Optional<Clears> found = search ? Optional.of(ClearSearch.of(sheet.design(), watch)) : Optional.empty();
         PrintWriter out = spec.commandLine().getOut();
         if (json) {

@@ -20,7 +20,7 @@ final class TerminalCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         try (LearnerApp bench = learner.open()) {
-            TerminalFace.run(bench);
+            TerminalFace.run(bench, new SheetFile(bench));
         }
         return Refusals.FINE;
     }

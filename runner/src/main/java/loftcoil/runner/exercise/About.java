@@ -40,7 +40,7 @@ public record About(
     About with(Numbers numbers) {
         Solution own = new Solution(
                 numbers.fill(solution.first()), numbers.fill(solution.text()), numbers.before(solution.java()));
-        return new About(path, numbers.fill(text), before, new TreeMap<>(Map.of()), numbers.fill(source), own, shown);
+        return new About(path, numbers.asked(text), before, new TreeMap<>(Map.of()), numbers.fill(source), own, shown);
     }
 
     /**

@@ -7,7 +7,10 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.Numeral;
+import loftcoil.engine.words.Units;
 
 /**
  * The numbers of one learner in one exercise. Text and Java get the same digits.
@@ -18,6 +21,9 @@ public record Numbers(SortedMap<String, Double> values) {
 
     /** What stands for a number in a text. */
     static final Pattern PLACE = Pattern.compile("\\{\\{\\s*(\\w+)\\s*}}");
+
+    /** A temperature of which no other degrees are said. */
+    private static final Pattern DEGREES = Pattern.compile("([-−]?)\\{\\{\\s*(\\w+)\\s*}} °C(?! \\()");
 
     /** Keeps its own copies. */
     public Numbers {
@@ -36,6 +42,19 @@ public record Numbers(SortedMap<String, Double> values) {
             Double value = values.get(found.group(1));
             return Matcher.quoteReplacement(value == null ? found.group() : Numeral.typed(value));
         });
+    }
+
+    /** A question's text: {@link #fill}, and a varied temperature stands in both degrees, as one that does not vary is written. */
+    String asked(String text) {
+        Matcher degrees = DEGREES.matcher(text);
+        return fill(degrees.replaceAll(found -> {
+            Double value = values.get(found.group(2));
+            double sign = found.group(1).isEmpty() ? 1 : -1;
+            return Matcher.quoteReplacement(
+                    value == null
+                            ? found.group()
+                            : found.group() + " (" + Units.US.of(new Measure(sign * value, MeasureKind.TEMP_C)) + ")");
+        }));
     }
 
     /** The Java with a declaration of each number in front; empty where the Java is. */

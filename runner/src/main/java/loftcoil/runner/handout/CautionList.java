@@ -1,5 +1,6 @@
 package loftcoil.runner.handout;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -18,6 +19,8 @@ import loftcoil.runner.show.Html;
 final class CautionList {
 
     private final MeasureText measures;
+    /** Sources in the order in which they were named first; many cautions share one. */
+    private final List<String> sources = new ArrayList<>();
 
     CautionList(MeasureText measures) {
         this.measures = measures;
@@ -28,13 +31,29 @@ final class CautionList {
         String more = verdict.followingWords();
         return boxes(verdict.leading(), clears)
                 + (more.isEmpty() ? "" : Html.element("h3", Html.text(more)))
-                + boxes(verdict.following(), clears);
+                + boxes(verdict.following(), clears)
+                + sources();
     }
 
     private String boxes(List<Caution> cautions, Optional<Clears> clears) {
         return cautions.stream()
                 .map(caution -> box(caution, true, cleared(caution, clears)))
                 .collect(Collectors.joining());
+    }
+
+    private int source(Caution caution) {
+        String source = inline(caution.kind().source());
+        if (!sources.contains(source)) {
+            sources.add(source);
+        }
+        return sources.indexOf(source) + 1;
+    }
+
+    private String sources() {
+        return sources.isEmpty()
+                ? ""
+                : Html.element("h3", "Sources of the cautions")
+                        + Html.numbered("doubts", sources);
     }
 
     private String cleared(Caution caution, Optional<Clears> clears) {
@@ -73,16 +92,13 @@ final class CautionList {
 
     private String box(Caution caution, boolean sourced, String after) {
         String source = sourced
-                ? caution.happens().map(words -> " " + inline(words)).orElse("")
-                        + " "
+                ? caution.happens().map(words -> " " + inline(words)).orElse("") + " "
                         + Html.element(
-                                "span",
-                                "source",
-                                "Source: " + inline(caution.kind().source()) + ". " + Html.text(caution.code()))
+                                "span", "source", Html.text(caution.code()) + ", source " + source(caution) + ".")
                 : "";
         return Html.element(
                 "div",
-                "warn " + caution.severity().code(),
+                "warn " + caution.severity().code() + (sourced ? "" : " again"),
                 Html.element(
                                 "p",
                                 Html.element("strong", caution.severity().label() + ".") + " " + inline(caution.words())

@@ -17,20 +17,20 @@ final class CutsPart {
         }
         List<List<String>> pieces =
                 alike(cuts).stream().map(group -> row(group, measures)).toList();
-        List<List<String>> bars = cuts.bars().stream()
-                .map(bar -> List.of(
-                        Html.text(bar.tube()),
-                        Html.text(measures.of(bar.stockM())),
-                        Html.text(String.join(", ", bar.marks())),
-                        Html.text(measures.of(bar.usedM())),
-                        Html.text(measures.of(bar.wasteM()))))
+        List<String> bars = cuts.bars().stream()
+                .map(bar -> Html.TICK + " " + Html.text(measures.of(bar.stockM()) + " of " + bar.tube()) + ": "
+                        + Html.element("strong", Html.text(String.join(", ", bar.marks())))
+                                .strip()
+                        + Html.text("; uses " + measures.of(bar.usedM()) + ", leaves " + measures.of(bar.wasteM())))
                 .toList();
         return Html.section(
                 "cuts",
                 "Cutting list",
-                Html.list(cuts.rules().stream()
-                                .map(rule -> Prose.inline(measures.words(rule)))
-                                .toList())
+                Html.two(
+                                "rules",
+                                cuts.rules().stream()
+                                        .map(rule -> Prose.inline(measures.words(rule)))
+                                        .toList())
                         + Html.table(
                                 "cuts",
                                 List.of(
@@ -41,13 +41,10 @@ final class CutsPart {
                                         "middle to middle",
                                         "take-off",
                                         "tube",
-                                        "where it goes"),
+                                        "from what to what"),
                                 pieces)
-                        + Html.element("h3", "Out of stock lengths")
-                        + Html.table(
-                                "bars",
-                                List.of("tube", "as sold", "cut from it, in this order", "used", "left over"),
-                                bars));
+                        + Html.element("h3", "Out of lengths as sold, cut in this order")
+                        + Html.two("steps", bars));
     }
 
     /** Pieces that follow one another and are cut alike, together: a long pipe has many. */
@@ -84,6 +81,6 @@ final class CutsPart {
                 Html.text(measures.of(piece.centreMm())),
                 Html.text(measures.of(piece.takeOffMm())),
                 Html.text(piece.tube()),
-                Html.text(piece.leg() + ": ") + Prose.inline(measures.words(piece.between())));
+                Prose.inline(measures.words(piece.between())));
     }
 }

@@ -16,16 +16,17 @@ import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
+import loftcoil.runner.show.DrawingWords;
 import loftcoil.runner.show.Html;
 
 /** The loop in elevation, and what its marks stand for. */
 final class ElevationPart {
 
     /** Margins of the paper as the style sheet has them, mm. */
-    private static final double SIDES_MM = 32;
+    private static final double SIDES_MM = 20;
 
     /** Left for head, heading and caption, mm. */
-    private static final double ABOVE_AND_BELOW_MM = 112;
+    private static final double ABOVE_AND_BELOW_MM = 108;
 
     /** So many times as high as long is upright to the eye. */
     private static final double UPRIGHT = 30;
@@ -41,22 +42,36 @@ final class ElevationPart {
         DrawingScale.Room room = new DrawingScale.Room(
                 paper.widthMm() - SIDES_MM - 2 * ElevationSvg.MARGIN_MM - ElevationSvg.LABELS_MM,
                 paper.heightMm() - ABOVE_AND_BELOW_MM);
-        DrawingScale scale = DrawingScale.fitting(drawing.bounds(), room, measures.units());
+        DrawingScale scale = DrawingScale.fitting(withPlan(drawing), room, measures.units());
         Currents currents = Currents.of(sheet.design(), Sheet.USUAL_TANK_C);
         String svg = ElevationSvg.of(drawing, Optional.of(currents), pieces(sheet.cuts()), measures, scale);
         return Html.section(
                 "elevation",
-                "The house, " + scale.words(),
-                "<div class=\"drawing\">" + svg + "</div>\n"
+                "The house from the side and from above, " + scale.words(),
+                "<div class=\"drawing\">" + svg + "</div>\n<div class=\"drawing\">"
+                        + ElevationSvg.plan(drawing, Optional.of(currents), measures, scale) + "</div>\n"
                         + Html.element(
                                 "p",
                                 "small",
-                                "Seen from the side. Every level and rise is true. Which way a level run goes is yours to choose unless you"
-                                        + " surveyed it: both pipes are led to the tank here, and one that is drawn short leads out of the"
-                                        + " picture. Walls and roof are a frame and follow no measure; the pipes to the taps are true in"
-                                        + " level, not across. Colours are those of the water "
-                                        + "with the tank at " + measures.of(Measure.celsius(currents.tankC())) + ".")
+                                "From the side every level and rise is true; from above every level run has its length. "
+                                        + (drawing.plan().surveyed()
+                                                ? "The runs lead as you took them with a compass."
+                                                : "Which way a level run goes is yours to choose until you survey it.")
+                                        + " Walls and roof are a frame; only how far wall and roof keep from heater and flue is told. The pipes to"
+                                        + " the taps are true in level, not across. Colours are those of the water with the tank at "
+                                        + measures.of(Measure.celsius(currents.tankC())) + ".")
                         + new ElevationPart(measures).legend(sheet.design(), drawing));
+    }
+
+    /** The elevation with the plan below it. */
+    private static Drawing.Bounds withPlan(Drawing drawing) {
+        Drawing.Bounds side = drawing.bounds();
+        Drawing.Bounds walls = drawing.plan().walls();
+        return new Drawing.Bounds(
+                Math.min(side.leftM(), walls.leftM()),
+                side.bottomM() - (walls.topM() - walls.bottomM()),
+                Math.max(side.rightM(), walls.rightM()),
+                side.topM());
     }
 
     /** Marks of the pieces in the cutting list by the mark of their pipe. */
@@ -67,24 +82,31 @@ final class ElevationPart {
     }
 
     private String legend(Design design, Drawing drawing) {
-        List<String> marks = drawing.pipes().stream().map(Drawing.Line::mark).toList();
+        List<Drawing.PlanRun> runs = drawing.plan().runs();
         List<List<String>> rows = new ArrayList<>();
         for (Leg leg : design.coldLegs()) {
-            rows.add(leg(marks.get(rows.size()), leg));
+            rows.add(leg(runs.get(rows.size()), leg));
         }
-        rows.add(coil(marks.get(rows.size()), design.coil()));
+        rows.add(coil(runs.get(rows.size()).pipe().mark(), design.coil()));
         for (Leg leg : design.hotLegs()) {
-            rows.add(leg(marks.get(rows.size()), leg));
+            rows.add(leg(runs.get(rows.size()), leg));
         }
-        return Html.table("legend", List.of("mark", "pipe", "tube", "length", "rise", "slope", "lagging"), rows);
+        return Html.table(
+                "legend",
+                List.of("mark", "pipe", "tube", "length", "rise", "slope", "leads", "lagging"),
+                rows);
     }
 
-    private List<String> leg(String mark, Leg leg) {
+    private List<String> leg(Drawing.PlanRun run, Leg leg) {
+        String leads = DrawingWords.leads(run);
         return row(
-                List.of(mark, leg.name(), leg.tube()),
+                List.of(run.pipe().mark(), leg.name(), leg.tube()),
                 leg.lengthM(),
                 leg.riseM(),
-                List.of(slope(leg.levelRunM(), leg.riseM(), measures), lagging(leg)));
+                List.of(
+                        slope(leg.levelRunM(), leg.riseM(), measures),
+                        leads.isEmpty() ? "yours" : leads,
+                        lagging(leg)));
     }
 
     private List<String> coil(String mark, Coil coil) {
@@ -92,7 +114,7 @@ final class ElevationPart {
                 List.of(mark, "coil", coil.tube()),
                 coil.lengthM(),
                 coil.riseM(),
-                List.of(slope(coil), "bare, in the fire"));
+                List.of(slope(coil), "", "bare, in the fire"));
     }
 
     private static String slope(Coil coil) {

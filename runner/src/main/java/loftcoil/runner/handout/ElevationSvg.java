@@ -37,7 +37,22 @@ final class ElevationSvg {
             DrawingScale scale) {
         HouseSvg.Drawn drawn =
                 HouseSvg.draw(drawing, currents, Optional.empty(), pen(drawing, pieces, measures, scale));
-        String attributes = String.format(
+        return HouseSvg.picture(
+                        drawn, sized(drawn), "The house in elevation, to scale", says(drawing, measures, scale))
+                + "\n";
+    }
+
+    /** The house from above as an SVG element, to the same scale, its left edge that of the elevation. */
+    static String plan(Drawing drawing, Optional<Currents> currents, MeasureText measures, DrawingScale scale) {
+        HouseSvg.Drawn drawn = HouseSvg.plan(drawing, currents, pen(drawing, Map.of(), measures, scale));
+        String says = "Scale " + scale.words() + ". " + String.join("; ", DrawingWords.plan(drawing.plan(), measures::of))
+                + ".";
+        return HouseSvg.picture(drawn, sized(drawn), "The house from above, to scale", says) + "\n";
+    }
+
+    /** Attributes of a drawing that is one millimetre for each of its units. */
+    static String sized(HouseSvg.Drawn drawn) {
+        return String.format(
                 Locale.ROOT,
                 "class=\"elevation\" width=\"%.1fmm\" height=\"%.1fmm\" style=\"width: %.1fmm; height: %.1fmm\""
                         + " font-family=\"Sheet Sans, system-ui, sans-serif\"",
@@ -45,13 +60,12 @@ final class ElevationSvg {
                 drawn.height(),
                 drawn.width(),
                 drawn.height());
-        return HouseSvg.picture(drawn, attributes, "The house in elevation, to scale", says(drawing, measures, scale))
-                + "\n";
     }
 
     static HousePen pen(Drawing drawing, Map<String, List<String>> pieces, MeasureText measures, DrawingScale scale) {
+        HousePen.Views views = pieces.isEmpty() ? HousePen.Views.SIDE : HousePen.Views.SIDE_OVER_PLAN;
         HousePen.Size size = new HousePen.Size(scale.onPaperMm(1), MARGIN_MM, STROKE_MM, LETTERS_MM);
-        return new HousePen(size, measures::of, true, pieces, bar(drawing, measures, scale));
+        return new HousePen(size, measures::of, true, pieces, bar(drawing, measures, scale), views);
     }
 
     /** A bar of whole metres or feet, to be measured on the print. */

@@ -1,13 +1,17 @@
 package loftcoil.runner.handout;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import loftcoil.engine.build.BuildFigure;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.runner.show.Html;
 
 /** The figures with how far they may be off. Where the doubt comes from stands once below, for many share one. */
 final class FiguresPart {
+
+    /** Two figures stand side by side. */
+    private static final List<String> HEADINGS =
+            List.of("figure", "best", "from to", "doubt", "figure", "best", "from to", "doubt");
 
     private FiguresPart() {}
 
@@ -19,21 +23,26 @@ final class FiguresPart {
         List<List<String>> rows = sheet.figures().stream()
                 .map(figure -> row(figure, doubts, measures))
                 .toList();
+        int half = (rows.size() + 1) / 2;
+        List<List<String>> beside = new ArrayList<>();
+        for (int i = 0; i < half; i++) {
+            List<String> row = new ArrayList<>(rows.get(i));
+            row.addAll(half + i < rows.size() ? rows.get(half + i) : List.of("", "", "", ""));
+            beside.add(row);
+        }
         return Html.section(
                 "figures",
                 "Figures",
-                Html.table("figures", List.of("figure", "best", "from to", "doubt"), rows)
+                Html.table("figures", HEADINGS, beside)
                         + Html.element("h3", "Where the doubt comes from")
-                        + "<ol class=\"doubts\">\n"
-                        + doubts.stream()
-                                .map(doubt -> Html.element("li", doubt))
-                                .collect(Collectors.joining())
-                        + "</ol>\n");
+                        + Html.numbered("doubts", doubts));
     }
 
     private static List<String> row(BuildFigure figure, List<String> doubts, MeasureText measures) {
         String ends = figure.low()
-                .map(low -> Html.text(measures.between(low, figure.high().orElseThrow())))
+                .map(low -> Html.element(
+                                "span", "range", Html.text(measures.between(low, figure.high().orElseThrow())))
+                        .strip())
                 .orElse("");
         int doubt = doubts.indexOf(Prose.inline(measures.words(figure.doubt())));
         return List.of(

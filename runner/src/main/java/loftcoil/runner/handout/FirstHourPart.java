@@ -42,8 +42,8 @@ final class FirstHourPart {
     }
 
     private String inside(FirstHour hour) {
-        List<List<String>> signs = hour.signs().stream()
-                .map(sign -> List.of(Html.TICK, inline(sign.where()), inline(sign.what())))
+        List<String> signs = hour.signs().stream()
+                .map(sign -> Html.TICK + " " + Html.element("strong", inline(sign.where())) + " " + inline(sign.what()))
                 .toList();
         List<List<String>> wrong = hour.wrongPictures().stream()
                 .map(picture -> List.of(inline(picture.seen()), inline(picture.means()), inline(picture.act())))
@@ -53,7 +53,7 @@ final class FirstHourPart {
                 + Html.table(
                         "hour", headings(), hour.rows().stream().map(this::row).toList())
                 + Html.element("h3", "What the hand and the thermometer tell")
-                + Html.table("signs", List.of("seen", "where", "what to expect"), signs)
+                + Html.two("steps", signs)
                 + Html.element("h3", "If it is not so")
                 + Html.table("wrong", List.of("what you find", "what it most likely means", "what to do"), wrong);
     }

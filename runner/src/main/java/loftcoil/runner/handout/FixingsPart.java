@@ -28,9 +28,11 @@ final class FixingsPart {
         return Html.section(
                 "fixings",
                 "Clips, bends and the coil",
-                Html.list(fixings.rules().stream()
-                                .map(rule -> Prose.inline(measures.words(rule)))
-                                .toList())
+                Html.two(
+                                "rules",
+                                fixings.rules().stream()
+                                        .map(rule -> Prose.inline(measures.words(rule)))
+                                        .toList())
                         + part.holds(fixings)
                         + part.turns(fixings)
                         + part.coil(fixings.coil()));
@@ -56,6 +58,7 @@ final class FixingsPart {
         List<List<String>> rows = fixings.turns().stream()
                 .map(turn -> List.of(
                         Html.element("strong", Html.text(turn.from() + " to " + turn.to())),
+                        built(turn),
                         Html.text(measures.of(turn.straightOn())),
                         Html.text(measures.of(turn.aside())),
                         fits(turn, turn.ninetyAt(), SQUARE_DEG),
@@ -65,12 +68,26 @@ final class FixingsPart {
                 + Html.table(
                         "turns",
                         List.of(
-                                "from leg to leg",
-                                "bend, straight on from above",
-                                "bend, square from above",
-                                "a bend of 90° fits turned by",
-                                "a bend of 45° fits turned by"),
+                                "legs",
+                                "as built",
+                                "straight on, from above",
+                                "square, from above",
+                                "90° fits turned by",
+                                "45° fits turned by"),
                         rows);
+    }
+
+    /** The bend itself where it is known, and which way it turns. */
+    private String built(Turn turn) {
+        String way = turn.turned()
+                .map(Measure::value)
+                .map(deg -> Math.abs(deg) < SAME_DEG
+                        ? ", straight on"
+                        : ", " + Math.round(Math.abs(deg)) + "° to the " + (deg > 0 ? "right" : "left"))
+                .orElse("");
+        return turn.bend()
+                .map(bend -> Html.element("strong", Html.text(measures.of(bend))).strip() + Html.text(way))
+                .orElse("not told");
     }
 
     /** At what turn seen from above a bend fits; where one of the legs stands upright every turn is the same bend. */

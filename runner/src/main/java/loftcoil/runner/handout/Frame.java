@@ -20,6 +20,11 @@ record Frame(String title, String about, Head head, Paper paper) {
     /** Top of each printed page. */
     record Head(String left, String right) {}
 
+    /** The same on another paper. */
+    Frame on(Paper other) {
+        return new Frame(title, about, head, other);
+    }
+
     /** For a browser: for the screen, light and dark, and for its printer. */
     String forBrowser(String body) {
         return page(body, Colours.sheet() + Colours.drawing() + style("paper.css") + style("screen.css"));
@@ -43,7 +48,7 @@ record Frame(String title, String about, Head head, Paper paper) {
     }
 
     private String pageRules() {
-        return "@page { size: " + paper.css() + " portrait; margin: 16mm 14mm 14mm 14mm;\n"
+        return "@page { size: " + paper.css() + " portrait; margin: 13mm 10mm 11mm 10mm;\n"
                 + box("top-left", "bottom", cssText(head.left()))
                 + box("top-right", "bottom", cssText(head.right()))
                 + box("bottom-left", "top", "\"Loftcoil\"")
@@ -55,7 +60,7 @@ record Frame(String title, String about, Head head, Paper paper) {
     private static String box(String place, String towardsText, String content) {
         return "  @" + place + " { content: " + content + "; font-family: \"Sheet Sans\", system-ui, sans-serif;"
                 + " font-size: 8pt; color: " + Colours.light().of("soft") + "; vertical-align: " + towardsText
-                + "; padding: 3mm 0; text-align: "
+                + "; padding: 2mm 0; text-align: "
                 + place.replaceFirst(".*-", "") + "; }\n";
     }
 

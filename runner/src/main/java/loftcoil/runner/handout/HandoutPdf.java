@@ -3,19 +3,25 @@ package loftcoil.runner.handout;
 import com.openhtmltopdf.extend.FSStream;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.render.Box;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.regex.Pattern;
+import org.w3c.dom.Element;
 
 /** Makes a PDF of a page of ours: tagged (PDF/UA), its fonts in it, drawn without a look at any other file. */
 final class HandoutPdf {
@@ -32,6 +38,11 @@ final class HandoutPdf {
     private static final Pattern PICTURE = Pattern.compile("(<svg\\b[^>]*)(?=>\\s*<title[^>]*>([^<\"]*)</title>)()");
 
     private static final String HEADS_ONCE = "table { -fs-table-paginate: auto; }\n";
+
+    private static final double MM_PER_INCH = 25.4;
+
+    /** Paper without an end, to lay out on. */
+    private static final String ENDLESS = "@page { size: 216mm 30000mm; }\n";
 
     private HandoutPdf() {}
 
@@ -53,7 +64,47 @@ final class HandoutPdf {
         }
     }
 
+    /**
+     * The heights of the blocks of a page, laid out and not written.
+     *
+     * @param xhtml a whole page with elements of the class {@code block}, none within another
+     * @return height of each in reading order, mm
+     */
+    static List<Double> heightsMm(String xhtml) {
+        XRLog.setLoggingEnabled(false);
+        FONT_TALK.setLevel(Level.OFF);
+        try (BatikSVGDrawer drawer = new BatikSVGDrawer();
+                PdfBoxRenderer renderer = builder(xhtml.replace("</style>", ENDLESS + "</style>"), drawer)
+                        .toStream(OutputStream.nullOutputStream())
+                        .buildPdfRenderer()) {
+            renderer.layout();
+            List<Double> heights = new ArrayList<>();
+            double mmPerDot = MM_PER_INCH / renderer.getSharedContext().getDPI();
+            collect(renderer.getRootBox(), mmPerDot, heights);
+            return heights;
+        }
+    }
+
+    private static void collect(Box box, double mmPerDot, List<Double> heights) {
+        Element element = box.getElement();
+        if (element != null && element.getAttribute("class").equals("block")) {
+            heights.add(box.getHeight() * mmPerDot);
+            return;
+        }
+        box.getChildren().forEach(child -> collect(child, mmPerDot, heights));
+    }
+
     private static byte[] written(String xhtml) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (BatikSVGDrawer drawer = new BatikSVGDrawer()) {
+            builder(xhtml, drawer).toStream(out).run();
+            return out.toByteArray();
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+
+    private static PdfRendererBuilder builder(String xhtml, BatikSVGDrawer drawer) {
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.useFastMode();
         builder.usePdfUaAccessibility(true);
@@ -66,15 +117,8 @@ final class HandoutPdf {
         font(builder, "DejaVuSansMono.ttf", "Sheet Mono", PLAIN, FontStyle.NORMAL);
         builder.useUnicodeLineBreaker(new SpaceBreaker());
         builder.withHtmlContent(withAlternatives(xhtml), null);
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (BatikSVGDrawer drawer = new BatikSVGDrawer()) {
-            builder.useSVGDrawer(drawer);
-            builder.toStream(out);
-            builder.run();
-            return out.toByteArray();
-        } catch (IOException failure) {
-            throw new UncheckedIOException(failure);
-        }
+        builder.useSVGDrawer(drawer);
+        return builder;
     }
 
     /** The writer takes what a picture says from an attribute; in a browser the picture's own title says it. */

@@ -1,5 +1,6 @@
 package loftcoil.runner.handout;
 
+import java.util.ArrayList;
 import java.util.List;
 import loftcoil.engine.words.Numeral;
 import loftcoil.engine.words.Units;
@@ -28,15 +29,17 @@ final class KeyPart {
         this.units = units;
     }
 
-    String of(Exercise exercise) {
+    List<Block> of(Exercise exercise) {
         String source = exercise.about().source();
-        return Html.element(
-                "div",
-                "key",
-                answer(exercise)
-                        + worked(exercise)
-                        + wrongIdeas(exercise)
-                        + (source.isEmpty() ? "" : Html.element("p", "source", Html.text("Source: " + source))));
+        List<String> pieces = new ArrayList<>();
+        pieces.add(answer(exercise));
+        pieces.add(worked(exercise));
+        pieces.addAll(wrongIdeas(exercise));
+        pieces.add(source.isEmpty() ? "" : Html.element("p", "source", Html.text("Source: " + source)));
+        return pieces.stream()
+                .filter(piece -> !piece.isBlank())
+                .map(piece -> Block.of(piece).within("key"))
+                .toList();
     }
 
     private String answer(Exercise exercise) {
@@ -86,30 +89,39 @@ final class KeyPart {
         }
     }
 
-    private String wrongIdeas(Exercise exercise) {
+    private List<String> wrongIdeas(Exercise exercise) {
         if (exercise instanceof Choice choice) {
-            return table(
-                    List.of("wrong choice", "what to say"),
-                    choice.options().stream()
-                            .filter(option -> !option.right())
-                            .map(option -> List.of(Prose.inline(option.text()), Prose.inline(option.say())))
-                            .toList());
+            return choice.options().stream()
+                    .filter(option -> !option.right())
+                    .map(option -> idea("Wrong: " + Prose.inline(option.text()), "", option.say()))
+                    .toList();
         }
         if (exercise instanceof Reckoned reckoned) {
-            return table(
-                    List.of("known wrong idea", "leads to", "what to say"),
-                    reckoned.mistakes().stream()
-                            .map(mistake ->
-                                    mistake(mistake, reckoned.reference().unit()))
-                            .toList());
+            return reckoned.mistakes().stream()
+                    .map(mistake -> idea(
+                            "Wrong idea: " + Html.text(mistake.because()),
+                            Html.text(leadsTo(mistake, reckoned.reference().unit())),
+                            mistake.hint()))
+                    .toList();
         }
         return exercise instanceof Mend mend
-                ? table(List.of("known wrong idea", "changes", "what to say"), MendPart.wrongIdeas(mend, units))
-                : "";
+                ? mend.mistakes().stream()
+                        .map(mistake -> idea(
+                                "Wrong idea: " + Html.text(mistake.because()),
+                                Html.text(MendPart.words(mistake.changes(), units)),
+                                mistake.hint()))
+                        .toList()
+                : List.of();
     }
 
-    private List<String> mistake(KnownMistake mistake, String unit) {
-        return List.of(Html.text(mistake.because()), Html.text(leadsTo(mistake, unit)), Prose.inline(mistake.hint()));
+    /** A wrong idea, what it leads to and what to say, in a few lines. */
+    private static String idea(String idea, String leadsTo, String say) {
+        return Html.element(
+                "p",
+                "idea",
+                Html.element("em", idea).strip()
+                        + (leadsTo.isEmpty() ? "" : " (" + leadsTo + ")")
+                        + ". Say: " + Prose.inline(say));
     }
 
     private String leadsTo(KnownMistake mistake, String unit) {
@@ -118,10 +130,6 @@ final class KeyPart {
         } catch (ReckoningException unable) {
             return "";
         }
-    }
-
-    private static String table(List<String> headings, List<List<String>> rows) {
-        return rows.isEmpty() ? "" : Html.table("ideas", headings, rows);
     }
 
     private static String bold(String words) {

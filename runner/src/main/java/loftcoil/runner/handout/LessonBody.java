@@ -1,5 +1,7 @@
 package loftcoil.runner.handout;
 
+import java.util.ArrayList;
+import java.util.List;
 import loftcoil.engine.design.Example;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.exercise.Exercise;
@@ -28,13 +30,23 @@ final class LessonBody {
         this.key = new KeyPart(reckoning, setting.units());
     }
 
-    String of(Lesson lesson) {
-        StringBuilder body = new StringBuilder(top(lesson));
-        lesson.steps().forEach(step -> body.append(step(lesson, step)));
-        return body.toString();
+    /** What stands above all: whose sheet it is, and the title of the lesson. */
+    String top(Lesson lesson) {
+        return header(lesson) + title(lesson);
     }
 
-    private String top(Lesson lesson) {
+    /** All the rest in reading order. */
+    List<Block> blocks(Lesson lesson) {
+        List<Block> blocks = new ArrayList<>();
+        lesson.steps().forEach(step -> blocks.addAll(step(lesson, step)));
+        return blocks;
+    }
+
+    private static String title(Lesson lesson) {
+        return Html.element("h1", Html.text(lesson.title()));
+    }
+
+    private String header(Lesson lesson) {
         String kicker = setting.key() ? "Teacher’s key" : "Handout";
         String names = setting.key()
                 ? Html.element(
@@ -47,15 +59,17 @@ final class LessonBody {
                 "header", Html.element("p", "kicker", kicker + ", about " + lesson.minutes() + " minutes") + names);
     }
 
-    private String step(Lesson lesson, Step step) {
+    private List<Block> step(Lesson lesson, Step step) {
         if (step instanceof Step.Prose prose) {
-            return Prose.blocks(prose.markdown());
+            return Block.prose(prose.markdown()).stream()
+                    .filter(block -> !block.html().startsWith("<h1"))
+                    .toList();
         }
         if (step instanceof Step.Caution caution) {
-            return caution(caution);
+            return List.of(Block.of(caution(caution)));
         }
         if (step instanceof Step.Drawing drawing) {
-            return drawing(drawing);
+            return List.of(Block.of(drawing(drawing)));
         }
         if (step instanceof Step.Snippet snippet) {
             boolean blank = guessed && !setting.key();
@@ -65,16 +79,20 @@ final class LessonBody {
         return question(lesson, (Step.Question) step);
     }
 
-    private String question(Lesson lesson, Step.Question question) {
+    private List<Block> question(Lesson lesson, Step.Question question) {
         guessed |= question.asked() == Step.Asked.PREDICT;
         Exercise asked = course.exercise(question.exercise());
         Exercise exercise = question.asked() == Step.Asked.AGAIN
                 ? Variation.again(asked, setting.seed(), lesson.id())
                 : Variation.own(asked, setting.seed());
         number++;
-        return setting.key()
-                ? questions.asked(number, question, exercise) + key.of(exercise)
-                : questions.toAnswer(number, question, exercise);
+        if (!setting.key()) {
+            return List.of(Block.of(questions.toAnswer(number, question, exercise)));
+        }
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block(questions.asked(number, question, exercise), true));
+        blocks.addAll(key.of(exercise));
+        return blocks;
     }
 
     private static String caution(Step.Caution caution) {

@@ -13,19 +13,20 @@ final class LoadsPart {
 
     static String of(BuildSheet sheet, MeasureText measures) {
         Loads loads = sheet.loads();
-        List<List<String>> rows = loads.loads().stream()
-                .map(load -> List.of(
-                        Prose.inline(measures.words(load.what())),
-                        Html.element("strong", Html.text(measures.of(load.value()))),
-                        Prose.inline(measures.words(load.why()))))
+        List<String> weights = loads.loads().stream()
+                .map(load -> Html.element("strong", Html.text(measures.of(load.value()))) + " "
+                        + Prose.inline(measures.words(load.what())) + " "
+                        + Html.element("span", "note", Prose.inline(measures.words(load.why()))))
                 .toList();
         return Html.section(
                 "loads",
                 "Weights and loads",
                 new CautionList(measures).beside(WorkStep.LOADS, sheet.cautions())
-                        + Html.table("loads", List.of("what", "weight", "how it was reckoned"), rows)
-                        + Html.list(loads.notes().stream()
-                                .map(note -> Prose.inline(measures.words(note)))
-                                .toList()));
+                        + Html.two("steps", weights)
+                        + Html.two(
+                                "rules",
+                                loads.notes().stream()
+                                        .map(note -> Prose.inline(measures.words(note)))
+                                        .toList()));
     }
 }

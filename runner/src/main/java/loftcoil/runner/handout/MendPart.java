@@ -77,21 +77,12 @@ final class MendPart {
                         Html.element("strong", "Mended by:").strip() + " " + Html.text(words(mend.mended(), units)));
     }
 
-    /** Changes that are tried in vain, as rows of a table. */
-    static List<List<String>> wrongIdeas(Mend mend, Units units) {
-        return mend.mistakes().stream()
-                .map(mistake -> List.of(
-                        Html.text(mistake.because()),
-                        Html.text(words(mistake.changes(), units)),
-                        Prose.inline(mistake.hint())))
-                .toList();
-    }
-
     private static String now(Design design, Lever lever, Units units) {
         return new Shown(units).value(lever.change(), Changes.current(design, lever.change()), lever.unit());
     }
 
-    private static String words(Map<String, String> changes, Units units) {
+    /** Changes in words. */
+    static String words(Map<String, String> changes, Units units) {
         return changes.entrySet().stream()
                 .map(change -> {
                     Change described = Changes.describe(change.getKey());

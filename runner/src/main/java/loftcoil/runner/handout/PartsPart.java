@@ -1,5 +1,6 @@
 package loftcoil.runner.handout;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -17,20 +18,24 @@ final class PartsPart {
         String groups = Arrays.stream(PartsList.Group.values())
                 .filter(group -> !sheet.parts().of(group).isEmpty())
                 .map(group -> Html.element("h3", Html.text(group.label()))
-                        + table(sheet.parts().of(group), measures))
+                        + list(sheet.parts().of(group), measures))
                 .collect(Collectors.joining());
         return Html.section(
-                "parts", "Parts", new CautionList(measures).beside(WorkStep.PARTS, sheet.cautions()) + groups);
+                "parts",
+                "Parts",
+                new CautionList(measures).beside(WorkStep.PARTS, sheet.cautions()) + groups);
     }
 
-    private static String table(List<PartsList.Part> parts, MeasureText measures) {
-        List<List<String>> rows = parts.stream()
-                .map(part -> List.of(
-                        Html.TICK,
-                        Html.text(measures.of(part.amount())),
-                        Prose.inline(measures.words(part.what())),
-                        Prose.inline(measures.words(part.why()))))
-                .toList();
-        return Html.table("parts", List.of("got", "amount", "part", "what for"), rows);
+    /** A box to tick, how much, what, and what for; parts that are for the same follow one another and are told so once. */
+    private static String list(List<PartsList.Part> parts, MeasureText measures) {
+        List<String> items = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            PartsList.Part part = parts.get(i);
+            boolean told = i + 1 < parts.size() && parts.get(i + 1).why().equals(part.why());
+            items.add(Html.TICK + " " + Html.element("strong", Html.text(measures.of(part.amount()))) + " "
+                    + Prose.inline(measures.words(part.what()))
+                    + (told ? "" : " " + Html.element("span", "note", Prose.inline(measures.words(part.why())))));
+        }
+        return Html.two("steps", items);
     }
 }

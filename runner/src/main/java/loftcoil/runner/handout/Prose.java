@@ -1,5 +1,6 @@
 package loftcoil.runner.handout;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.commonmark.Extension;
@@ -31,6 +32,15 @@ final class Prose {
     /** Paragraphs, lists and tables. */
     static String blocks(String markdown) {
         return RENDERER.render(PARSER.parse(markdown));
+    }
+
+    /** The same, each paragraph, list, table and heading by itself. */
+    static List<String> pieces(String markdown) {
+        List<String> pieces = new ArrayList<>();
+        for (Node node = PARSER.parse(markdown).getFirstChild(); node != null; node = node.getNext()) {
+            pieces.add(RENDERER.render(node));
+        }
+        return pieces;
     }
 
     /** One line of text, without a paragraph around it. */

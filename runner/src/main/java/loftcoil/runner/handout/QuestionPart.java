@@ -26,9 +26,10 @@ final class QuestionPart {
         this.shown = new Shown(units);
     }
 
-    /** The question alone. */
+    /** The question alone; what a choice offers stands below it in the key, right and wrong. */
     String asked(int number, Step.Question question, Exercise exercise) {
-        return Html.element("div", "question", heading(number, question) + body(exercise));
+        String body = exercise instanceof Choice ? Prose.blocks(exercise.text()) : body(exercise);
+        return Html.element("div", "question", heading(number, question) + body);
     }
 
     /** The question with boxes to tick or lines to write on. */

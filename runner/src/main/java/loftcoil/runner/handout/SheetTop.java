@@ -42,13 +42,29 @@ final class SheetTop {
     }
 
     private String verdict() {
-        boolean borrowed = sheet.reasons().isEmpty() && !sheet.grounds().own();
-        String heading =
-                borrowed ? "A sketch, not for cutting" : sheet.buildable() ? "Finding" : "Do not build this as drawn";
+        boolean half = !sheet.sheet().verdict().open().isEmpty();
+        boolean borrowed =
+                sheet.reasons().isEmpty() && (half || !sheet.grounds().own());
+        String heading = half && borrowed
+                ? "Half of the sheet, not for cutting"
+                : borrowed ? "A sketch, not for cutting" : sheet.buildable() ? "Finding" : "Do not build this as drawn";
         return Html.element(
                 "div",
                 borrowed ? "verdict" : "verdict " + (sheet.buildable() ? "good" : "bad"),
-                Html.element("h2", Html.text(heading)) + Html.element("p", inline(sheet.verdict())) + grounds());
+                Html.element("h2", Html.text(heading))
+                        + Html.element("p", inline(sheet.verdict()))
+                        + open()
+                        + grounds());
+    }
+
+    /** Of a sheet that is shown before its year is there: what is missing in it. */
+    private String open() {
+        String open = sheet.sheet().verdict().open();
+        return open.isEmpty()
+                ? ""
+                : Html.element(
+                        "p",
+                        "<strong>" + Html.text(open) + "</strong> " + Html.text("Below is what follows without them."));
     }
 
     /** How much of it is the builder's own, where the rest can be measured, and what looks like a slip. */
@@ -110,12 +126,11 @@ final class SheetTop {
         return Html.section(
                 "asks",
                 "Not said in the design, and to be settled before you build",
-                Html.element(
-                        "ul",
+                Html.two(
                         "steps",
                         sheet.asks().stream()
-                                .map(ask -> Html.element("li", Html.TICK + " " + inline(ask.words())))
-                                .collect(Collectors.joining())));
+                                .map(ask -> Html.TICK + " " + inline(ask.words()))
+                                .toList()));
     }
 
     private String inline(MeasuredText words) {

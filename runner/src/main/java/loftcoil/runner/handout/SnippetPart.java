@@ -30,15 +30,15 @@ final class SnippetPart {
      *
      * @param blank true where the class has guessed what comes: numbers that it works out are left to be written in
      */
-    static String of(Step.Snippet snippet, LessonRuns runs, boolean blank, Units units) {
+    static List<Block> of(Step.Snippet snippet, LessonRuns runs, boolean blank, Units units) {
         Outcome outcome = runs.run(snippet);
         String drag = snippet.drag()
                 .map(runs::start)
                 .map(start -> slider(Slider.of(start, units)))
                 .orElse("");
-        String charts = outcome.trace().charts().stream()
+        List<String> charts = outcome.trace().charts().stream()
                 .map(order -> chart(ChartUnits.in(units, order)))
-                .collect(Collectors.joining());
+                .toList();
         String said = blank ? blanked(said(outcome), snippet.source()) : said(outcome);
         String result = said.isBlank()
                 ? ""
@@ -49,12 +49,10 @@ final class SnippetPart {
                         + Html.element("pre", "printed", Html.text(said));
         String snippetAndResult = Html.element(
                 "div", "snippet", Html.element("pre", Html.text(inSight(snippet.source()))) + drag + result);
-        return outcome.trace().charts().size() == 1 ? beside(snippetAndResult, charts) : snippetAndResult + charts;
-    }
-
-    /** A plot stands beside its Java: in a table, as nothing else keeps two things side by side on every printer. */
-    private static String beside(String java, String chart) {
-        return "<table class=\"beside\"><tbody><tr><td>" + java + "</td><td>" + chart + "</td></tr></tbody></table>\n";
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block(snippetAndResult, !charts.isEmpty()));
+        charts.forEach(chart -> blocks.add(Block.of(chart)));
+        return blocks;
     }
 
     /** Preparation takes paper and is not changed with a pen. */

@@ -66,7 +66,7 @@ public final class SurveyForm {
                                         "no.",
                                         "up, down, along",
                                         "length",
-                                        "higher for each m",
+                                        "climbs or falls",
                                         "turns",
                                         "90°",
                                         "45°",

@@ -24,10 +24,11 @@ final class UpkeepPart {
     }
 
     private static String tasks(List<Upkeep.Task> tasks, MeasureText measures) {
-        List<List<String>> rows = tasks.stream()
-                .map(task -> List.of(
-                        Html.TICK, Prose.inline(measures.words(task.what())), Prose.inline(measures.words(task.why()))))
-                .toList();
-        return Html.table("tasks", List.of("done", "what", "why"), rows);
+        return Html.two(
+                "steps",
+                tasks.stream()
+                        .map(task -> Html.TICK + " " + Prose.inline(measures.words(task.what())) + " "
+                                + Html.element("span", "note", Prose.inline(measures.words(task.why()))))
+                        .toList());
     }
 }

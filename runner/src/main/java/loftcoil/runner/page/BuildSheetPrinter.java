@@ -26,7 +26,9 @@ public interface BuildSheetPrinter {
         /** The sheet on paper. */
         PDF("application/pdf"),
         /** The shopping list with a column for prices. */
-        CSV("text/csv; charset=utf-8");
+        CSV("text/csv; charset=utf-8"),
+        /** The survey of a house as a blank form to carry about, on paper. */
+        FORM("application/pdf");
 
         private final String mediaType;
 
@@ -45,8 +47,9 @@ public interface BuildSheetPrinter {
      *
      * @param form what the file is to be
      * @param paper name of the paper
+     * @param half whether as much as there is at once will do, without year and starts
      */
-    record Asked(Form form, String paper) {}
+    record Asked(Form form, String paper, boolean half) {}
 
     /** A file. */
     final class Printed {

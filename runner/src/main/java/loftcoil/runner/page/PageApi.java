@@ -27,6 +27,9 @@ import loftcoil.runner.show.View;
  * GET  clears                                    View.Clears: what would clear its dangers, or how far the search is
  * POST clears-search                             View.Clears; begins the search
  * POST clears-stop                               View.Clears; ends it
+ * POST build                                     View.Building; begins to work out the build sheet
+ * GET  build-far                                 View.Building: how far it is
+ * POST build-stop                                View.Building; ends it
  * GET  words                                     View.Words
  * POST search    text                            list of View.Found
  * GET  conduct                                   View.ConductTable
@@ -77,6 +80,9 @@ final class PageApi {
         all.put("effect", Ask.read(body -> json.of(bench.effect())));
         all.put("clears", Ask.read(body -> json.of(bench.clears())));
         all.put("clears-search", Ask.change(body -> json.of(bench.searchClears())));
+        all.put("build", Ask.change(body -> json.of(bench.startBuild())));
+        all.put("build-far", new Ask("GET", true, body -> json.of(bench.building())));
+        all.put("build-stop", new Ask("POST", true, body -> json.of(bench.stopBuild())));
         all.put("clears-stop", new Ask("POST", true, body -> json.of(bench.stopClears())));
         all.putAll(new RefreshApi(bench, json).asks());
         all.putAll(new RebuildApi(bench, json).asks());

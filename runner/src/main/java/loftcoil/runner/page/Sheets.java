@@ -10,12 +10,13 @@ import java.util.regex.Pattern;
 import loftcoil.runner.page.BuildSheetPrinter.Form;
 
 /**
- * The build sheet at addresses of its own: {@code /sheet/show/PAPER} to look at within the page, {@code /sheet/html/…},
- * {@code /sheet/pdf/…} and, the shopping list, {@code /sheet/csv/…} to keep. It brings its own style, so it has rules of its own; it may run nothing.
+ * The build sheet at addresses of its own: {@code /sheet/show/PAPER} to look at within the page, {@code /sheet/half/…}
+ * as much of it as there is at once, {@code /sheet/html/…}, {@code /sheet/pdf/…}, the shopping list {@code /sheet/csv/…} and the form to
+ * measure with, {@code /sheet/form/…}, to keep. It brings its own style, so it has rules of its own; it may run nothing.
  */
 final class Sheets {
 
-    private static final Pattern ADDRESS = Pattern.compile("/sheet/(show|html|pdf|csv)/([a-z0-9]{1,20})");
+    private static final Pattern ADDRESS = Pattern.compile("/sheet/(show|half|html|pdf|csv|form)/([a-z0-9]{1,20})");
     private static final Map<String, String> OWN_RULES = Map.of(
             "Content-Security-Policy",
             "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'; "
@@ -35,9 +36,10 @@ final class Sheets {
         if (!address.matches()) {
             return Optional.empty();
         }
-        boolean kept = !address.group(1).equals("show");
+        boolean half = address.group(1).equals("half");
+        boolean kept = !half && !address.group(1).equals("show");
         Form form = kept ? Form.valueOf(address.group(1).toUpperCase(Locale.ROOT)) : Form.HTML;
-        BuildSheetPrinter.Asked asked = new BuildSheetPrinter.Asked(form, address.group(2));
+        BuildSheetPrinter.Asked asked = new BuildSheetPrinter.Asked(form, address.group(2), half);
         return Optional.of(() -> reply(asked, kept));
     }
 

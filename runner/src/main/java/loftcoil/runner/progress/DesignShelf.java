@@ -13,13 +13,18 @@ import java.util.stream.Stream;
 
 /**
  * The designs that a learner has besides the one that is taken up: a file each in {@code designs} below the learner's folder, its trail
- * beside it. What is removed goes to {@code designs/removed} and can be brought back. A key is the name of a file without its ending:
+ * beside it, and the survey where one was begun. What is removed goes to {@code designs/removed} and can be brought back. A key is the name of a file without its ending:
  * small letters, digits and hyphens, so that any system takes it.
  */
 public final class DesignShelf {
 
     private static final String JSON = ".json";
     private static final String TRAIL = ".trail.json";
+    private static final String SURVEY = ".survey.json";
+
+    /** All that a design may have, its own file last: once that is there it is listed. */
+    private static final List<String> ALL = List.of(SURVEY, TRAIL, JSON);
+
     private static final int LONGEST_KEY = 60;
     private static final Pattern KEY = Pattern.compile("[a-z0-9][a-z0-9-]{0,79}");
 
@@ -50,7 +55,7 @@ public final class DesignShelf {
         }
         try (Stream<Path> files = Files.list(in)) {
             return files.map(file -> file.getFileName().toString())
-                    .filter(name -> name.endsWith(JSON) && !name.endsWith(TRAIL))
+                    .filter(name -> name.endsWith(JSON))
                     .map(name -> name.substring(0, name.length() - JSON.length()))
                     .filter(key -> KEY.matcher(key).matches())
                     .sorted()
@@ -75,6 +80,16 @@ public final class DesignShelf {
         return text(folder, key, TRAIL).flatMap(TrailJson::read);
     }
 
+    /** The text of the survey of a design on the shelf; empty where none was begun. */
+    public Optional<String> survey(String key) {
+        return text(folder, key, SURVEY);
+    }
+
+    /** Gives a design on the shelf a survey. */
+    public void putSurvey(String key, String json) {
+        new SafeFile(folder.resolve(key + SURVEY)).write(json.getBytes(StandardCharsets.UTF_8));
+    }
+
     private static Optional<String> text(Path in, String key, String ending) {
         Path file = in.resolve(key + ending);
         if (!KEY.matcher(key).matches() || !Files.isRegularFile(file)) {
@@ -88,16 +103,18 @@ public final class DesignShelf {
     }
 
     /**
-     * Puts a design on the shelf, its trail first, so that it is whole once it is listed.
+     * Puts a design on the shelf, survey and trail first, so that it is whole once it is listed.
      *
      * @param name what it is called
      * @param json its text
      * @param trail how it came to be; what has no time yet gets that of the file
+     * @param survey the text of its survey; empty where none was begun
      * @return its key
      */
-    public String put(String name, String json, Trail trail) {
+    public String put(String name, String json, Trail trail, Optional<String> survey) {
         makeSure(folder);
         String key = free(folder, key(name));
+        survey.ifPresent(text -> putSurvey(key, text));
         SafeFile beside = new SafeFile(folder.resolve(key + TRAIL));
         beside.write(TrailJson.write(trail));
         beside.write(TrailJson.write(trail.kept(beside.moment())));
@@ -110,6 +127,7 @@ public final class DesignShelf {
         try {
             Files.deleteIfExists(folder.resolve(key + JSON));
             Files.deleteIfExists(folder.resolve(key + TRAIL));
+            Files.deleteIfExists(folder.resolve(key + SURVEY));
         } catch (IOException e) {
             throw trouble(folder.resolve(key + JSON), "cannot be taken off the shelf", e);
         }
@@ -129,9 +147,11 @@ public final class DesignShelf {
         makeSure(to);
         String free = free(to, key);
         try {
-            Path trail = from.resolve(key + TRAIL);
-            if (Files.exists(trail)) {
-                Files.move(trail, to.resolve(free + TRAIL));
+            for (String beside : List.of(SURVEY, TRAIL)) {
+                Path file = from.resolve(key + beside);
+                if (Files.exists(file)) {
+                    Files.move(file, to.resolve(free + beside));
+                }
             }
             Files.move(from.resolve(key + JSON), to.resolve(free + JSON));
         } catch (IOException e) {
@@ -150,10 +170,14 @@ public final class DesignShelf {
 
     private static String free(Path in, String wanted) {
         String key = wanted;
-        for (int i = 2; Files.exists(in.resolve(key + JSON)) || Files.exists(in.resolve(key + TRAIL)); i++) {
+        for (int i = 2; taken(in, key); i++) {
             key = wanted + "-" + i;
         }
         return key;
+    }
+
+    private static boolean taken(Path in, String key) {
+        return ALL.stream().anyMatch(ending -> Files.exists(in.resolve(key + ending)));
     }
 
     /** A name as a key: letters lose their accents, everything else becomes a hyphen. */

@@ -23,6 +23,7 @@ public final class ProgressFile implements AutoCloseable {
     private static final String DESIGN = "design.json";
     private static final String SURVEY = "survey.json";
     private static final String BEFORE = "design-before-";
+    private static final String SURVEY_BEFORE = "survey-before-";
     private static final Pattern KEPT = Pattern.compile("design-before-\\d{4}-\\d\\d-\\d\\d(-\\d+)?\\.json");
 
     private static final String TRAIL = "design.trail.json";
@@ -30,6 +31,9 @@ public final class ProgressFile implements AutoCloseable {
     private final Path folder;
     private final FolderLock lock;
     private final List<String> notices = new ArrayList<>();
+
+    /** Tells whether the file of progress is as it was last read or written here; empty where it was neither. */
+    private String progressMark = "";
 
     private ProgressFile(Path folder, FolderLock lock) {
         this.folder = folder;
@@ -59,6 +63,7 @@ public final class ProgressFile implements AutoCloseable {
      */
     public synchronized Progress progress(long newSeed) {
         Optional<String> json = text(PROGRESS);
+        progressMark = new SafeFile(folder.resolve(PROGRESS)).mark();
         if (json.isEmpty()) {
             return Progress.start(newSeed);
         }
@@ -77,7 +82,24 @@ public final class ProgressFile implements AutoCloseable {
      * @throws FolderException where it cannot be written; what was kept before is untouched
      */
     public synchronized void keep(Progress progress) {
-        new SafeFile(folder.resolve(PROGRESS)).write(ProgressJson.write(progress));
+        SafeFile file = new SafeFile(folder.resolve(PROGRESS));
+        if (!progressMark.isEmpty()) {
+            keepForeign(file);
+        }
+        file.write(ProgressJson.write(progress));
+        progressMark = file.mark();
+    }
+
+    /** Whoever writes progress by other means while this runs would find it written over: it is kept, under a name that says so. */
+    private void keepForeign(SafeFile file) {
+        String found = file.mark();
+        if (!found.isEmpty() && !found.equals(progressMark)) {
+            Path to = file.setAside("changed-elsewhere");
+            notices.add(PROGRESS
+                    + " was changed by other means while Loftcoil had it open. Your work here goes on, and the other is kept as "
+                    + to.getFileName() + ". To go on from that one, close Loftcoil and give it the name " + PROGRESS
+                    + ".");
+        }
     }
 
     /**
@@ -153,6 +175,38 @@ public final class ProgressFile implements AutoCloseable {
         new SafeFile(folder.resolve(SURVEY)).write(json.getBytes(StandardCharsets.UTF_8));
     }
 
+    /** What tells without reading whether the file of the survey has been written since; empty where there is none. */
+    public synchronized String surveyMark() {
+        return new SafeFile(folder.resolve(SURVEY)).mark();
+    }
+
+    /**
+     * Takes the survey away: it is elsewhere by now.
+     *
+     * @throws FolderException where it cannot be taken away
+     */
+    public synchronized void dropSurvey() {
+        new SafeFile(folder.resolve(SURVEY)).drop();
+    }
+
+    /**
+     * Keeps the text of a survey from before beside the learner's own, under a name that is free, with the date on which it was put by,
+     * such as {@code survey-before-2031-05-04.json}.
+     *
+     * @param json its text
+     * @return the name
+     * @throws FolderException where it cannot be written
+     */
+    public synchronized String keepSurveyBefore(String json) {
+        return keepAside(SURVEY_BEFORE, json);
+    }
+
+    private String keepAside(String before, String json) {
+        SafeFile aside = new SafeFile(folder.resolve(before + "today.json"));
+        aside.write(json.getBytes(StandardCharsets.UTF_8));
+        return aside.rename(before + aside.day()).getFileName().toString();
+    }
+
     /**
      * Moves a survey that is none out of the way, to a name that is free.
      *
@@ -172,9 +226,7 @@ public final class ProgressFile implements AutoCloseable {
      * @throws FolderException where it cannot be written
      */
     public synchronized String keepBefore(String json) {
-        SafeFile aside = new SafeFile(folder.resolve(BEFORE + "today.json"));
-        aside.write(json.getBytes(StandardCharsets.UTF_8));
-        return aside.rename(BEFORE + aside.day()).getFileName().toString();
+        return keepAside(BEFORE, json);
     }
 
     /**

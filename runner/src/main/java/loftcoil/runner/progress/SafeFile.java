@@ -69,13 +69,13 @@ final class SafeFile {
             whole = true;
         } finally {
             if (!whole) {
-                drop(aside);
+                dropQuietly(aside);
             }
         }
     }
 
     /** Half a file would take the room that is missing. */
-    private static void drop(Path aside) {
+    private static void dropQuietly(Path aside) {
         try {
             Files.deleteIfExists(aside);
         } catch (IOException e) {
@@ -156,6 +156,16 @@ final class SafeFile {
         }
     }
 
+    /** Takes the file away; nothing where there is none. */
+    void drop() {
+        try {
+            Files.deleteIfExists(file);
+            forceFolder();
+        } catch (IOException e) {
+            throw noAccess("cannot be taken away", e, "");
+        }
+    }
+
     /** Moves the file to that name with its own ending, and a number where that is taken; never over another. */
     Path rename(String stem) {
         String name = file.getFileName().toString();
@@ -187,7 +197,7 @@ final class SafeFile {
                 }
             }
         } catch (IOException e) {
-            throw noAccess("cannot be read and cannot be set aside", e, "; move it away by hand");
+            throw noAccess("cannot be set aside", e, "; move it away by hand");
         }
     }
 

@@ -13,11 +13,12 @@ public final class Prelude {
             "java.util.function.*",
             "static java.lang.Math.*",
             "loftcoil.runner.chart.*",
-            "static loftcoil.runner.chart.Plot.*");
+            "static loftcoil.runner.chart.Plot.*",
+            "static loftcoil.engine.fault.Given.*");
 
     private Prelude() {}
 
-    /** Imports of the JDK's collections and mathematics and of the charts; a session opens the engine's rooms as they are named. */
+    /** Imports of the JDK's collections and mathematics, of the charts and of what takes a value that may be missing; a session opens the engine's rooms as they are named. */
     static String ofEverySession() {
         return imports(EVERY_TIME.stream());
     }

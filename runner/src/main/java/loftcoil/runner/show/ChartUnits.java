@@ -9,6 +9,8 @@ import loftcoil.runner.chart.ChartOrder;
 /** A chart in the units of the reader: Java plots metric numbers, and they are turned when it is drawn. */
 public final class ChartUnits {
 
+    private static final String APART = " apart";
+
     private final Units units;
 
     private ChartUnits(Units units) {
@@ -46,7 +48,12 @@ public final class ChartUnits {
 
     private ChartOrder.Axis turned(ChartOrder.Axis axis, Optional<MeasureKind> kind) {
         return new ChartOrder.Axis(
-                units.said(axis.label()), kind.map(units::typedUnit).orElse(axis.unit()));
+                units.said(axis.label()), kind.map(units::typedUnit).orElse(axis.unit()) + apart(axis));
+    }
+
+    /** What tells a difference of temperatures from a temperature, in any units. */
+    private static String apart(ChartOrder.Axis axis) {
+        return axis.unit().endsWith(APART) ? APART : "";
     }
 
     private List<Double> turned(List<Double> values, Optional<MeasureKind> kind) {

@@ -23,11 +23,15 @@ public final class ComparisonJson {
      *
      * @param compared the two designs
      * @param rebuild the named changes in which they differ
+     * @param noYear why the years are not compared though that was asked for; empty where they are
      */
-    public static String write(Comparison compared, Rebuild rebuild) {
+    public static String write(Comparison compared, Rebuild rebuild, String noYear) {
         ObjectNode out = JsonNodeFactory.instance.objectNode();
         out.put("before", compared.before().design().name());
         out.put("after", compared.after().design().name());
+        if (!noYear.isEmpty()) {
+            out.put("noYear", noYear);
+        }
         ArrayNode differences = out.putArray("differences");
         Differences.between(compared.before().design(), compared.after().design())
                 .forEach(said -> differences.add(difference(said)));

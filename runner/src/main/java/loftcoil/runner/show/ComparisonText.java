@@ -37,6 +37,13 @@ public final class ComparisonText {
         lines.add("Before: " + both.beforeWords());
         lines.add("After: " + both.afterWords());
         lines.addAll(SafetyText.top(both.safety()));
+        if (!both.noYear().isEmpty()) {
+            lines.add("");
+            lines.add(both.noYear());
+        }
+        lines.add("");
+        lines.add("Before and after in one frame");
+        lines.addAll(both.plainChange());
         differences(both.differences());
         both.groups().stream()
                 .filter(group -> group.changed() > 0)

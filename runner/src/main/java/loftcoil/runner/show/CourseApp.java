@@ -1,5 +1,6 @@
 package loftcoil.runner.show;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -48,6 +49,7 @@ public final class CourseApp implements LearnerApp {
     private final MendDesk mends;
     private final WholeSheets sheets;
     private final ClearsDesk clears;
+    private final BuildDesk builds;
     private @Nullable CourseSearch search;
     private final Warming warming = new Warming();
 
@@ -64,6 +66,7 @@ public final class CourseApp implements LearnerApp {
         this.mends = new MendDesk(course, reckoning, store::units);
         this.sheets = new WholeSheets(store);
         this.clears = new ClearsDesk(store);
+        this.builds = new BuildDesk(store, sheets);
     }
 
     /**
@@ -191,7 +194,11 @@ public final class CourseApp implements LearnerApp {
 
     @Override
     public List<String> plainDrawing(int columns, int rows) {
-        return HouseText.of(Drawing.of(store.design(), headings()), store.units()::of, columns, rows);
+        Drawing drawing = Drawing.of(store.design(), headings());
+        List<String> lines = new ArrayList<>(HouseText.of(drawing, store.units()::of, columns, rows));
+        lines.add("");
+        lines.addAll(HouseText.plan(drawing, store.units()::of, columns, rows));
+        return lines;
     }
 
     @Override
@@ -355,6 +362,26 @@ public final class CourseApp implements LearnerApp {
     }
 
     @Override
+    public View.Building building() {
+        return builds.view();
+    }
+
+    @Override
+    public View.Building startBuild() {
+        return builds.start();
+    }
+
+    @Override
+    public View.Building stopBuild() {
+        return builds.stop();
+    }
+
+    @Override
+    public BuildSheet halfBuild() {
+        return builds.half();
+    }
+
+    @Override
     public View.Clears clears() {
         return clears.view();
     }
@@ -398,6 +425,7 @@ public final class CourseApp implements LearnerApp {
     public void close() {
         warming.close();
         clears.close();
+        builds.close();
         snippets.close();
         reckoning.close();
         store.close();

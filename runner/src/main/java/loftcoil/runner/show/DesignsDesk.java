@@ -1,6 +1,7 @@
 package loftcoil.runner.show;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
@@ -9,8 +10,11 @@ import loftcoil.engine.design.Coded;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Dwelling;
+import loftcoil.engine.design.Origin;
 import loftcoil.engine.fault.KnownNames;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.survey.Survey;
+import loftcoil.engine.survey.SurveyJson;
 import loftcoil.runner.progress.DesignShelf;
 import loftcoil.runner.progress.TextFile;
 import loftcoil.runner.progress.Trail;
@@ -78,12 +82,12 @@ final class DesignsDesk implements DesignsApp {
     }
 
     private DesignsView.Shelf taken(Design design, Trail.How how) {
-        return taken(design, Trail.of(new Trail.Entry("", how, DesignJson.write(design))));
+        return taken(design, Trail.of(new Trail.Entry("", how, DesignJson.write(design))), Optional.empty());
     }
 
-    private DesignsView.Shelf taken(Design design, Trail trail) {
+    private DesignsView.Shelf taken(Design design, Trail trail, Optional<Survey> survey) {
         String before = store.design().name();
-        String key = store.takeUp(design, trail);
+        String key = store.takeUp(design, trail, survey);
         return shelf("“" + design.name() + "” is taken up. “" + before + "” lies on the shelf, in designs/" + key
                 + ".json.");
     }
@@ -95,7 +99,9 @@ final class DesignsDesk implements DesignsApp {
     @Override
     public DesignsView.Shelf copy(String key, String name) {
         Design copy = named(design(key), name);
-        String put = store.shelf().put(copy.name(), DesignJson.write(copy), Trail.of(begun(copy)));
+        Optional<String> survey =
+                surveyText(key).map(text -> renamed(text, design(key).name(), copy.name()));
+        String put = store.shelf().put(copy.name(), DesignJson.write(copy), Trail.of(begun(copy)), survey);
         return shelf("The copy “" + copy.name() + "” lies on the shelf, in designs/" + put + ".json.");
     }
 
@@ -105,15 +111,18 @@ final class DesignsDesk implements DesignsApp {
 
     @Override
     public DesignsView.Shelf rename(String key, String name) {
+        String before = design(key).name();
         Design renamed = named(design(key), name);
+        Optional<String> survey = surveyText(key).map(text -> renamed(text, before, renamed.name()));
         if (key.isEmpty()) {
             store.becomes(renamed, Trail.How.NAMED);
+            survey.flatMap(DesignsDesk::survey).ifPresent(store::keep);
         } else {
             DesignShelf shelf = store.shelf();
             Trail trail = shelf.trail(key)
                     .orElseGet(() -> Trail.of(begun(renamed)))
                     .with(new Trail.Entry("", Trail.How.NAMED, DesignJson.write(renamed)));
-            shelf.put(renamed.name(), DesignJson.write(renamed), trail);
+            shelf.put(renamed.name(), DesignJson.write(renamed), trail, survey);
             shelf.drop(key);
         }
         return shelf("It is called “" + renamed.name() + "” now.");
@@ -124,9 +133,38 @@ final class DesignsDesk implements DesignsApp {
         DesignShelf shelf = store.shelf();
         Design design = design(key);
         Trail trail = shelf.trail(key).map(known -> seen(known, design)).orElseGet(() -> Trail.of(begun(design)));
-        DesignsView.Shelf before = taken(design, trail);
+        Optional<String> text = shelf.survey(key);
+        Optional<Survey> survey = text.flatMap(DesignsDesk::survey);
+        DesignsView.Shelf before = taken(design, trail, survey);
+        String aside = text.isPresent() && survey.isEmpty()
+                ? " Its survey cannot be read and is kept as " + store.keepSurveyBefore(text.get()) + "."
+                : "";
         shelf.drop(key);
-        return shelf(before.words());
+        return shelf(before.words() + aside);
+    }
+
+    /** The text of the survey of a design; empty where none was begun. */
+    private Optional<String> surveyText(String key) {
+        return key.isEmpty() ? store.surveyText() : store.shelf().survey(key);
+    }
+
+    private static Optional<Survey> survey(String json) {
+        try {
+            return Optional.of(SurveyJson.read(TextFile.withoutMark(json)));
+        } catch (RefusedException refused) {
+            return Optional.empty();
+        }
+    }
+
+    /** A survey under another name, where it was called as its design; one that cannot be read stays as it is. */
+    private static String renamed(String json, String before, String name) {
+        return survey(json)
+                .map(survey -> SurveyJson.write(
+                        survey.sketch().told().name().equals(before)
+                                ? survey.with(Map.of(NAME, name), Origin.YOURS)
+                                : survey,
+                        name))
+                .orElse(json);
     }
 
     /** A file that was changed by hand on the shelf has that as one more change. */

@@ -1,9 +1,13 @@
 package loftcoil.runner.show;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
 
 /** What every picture of a loop says of its drawing, on the page as on paper. */
 public final class DrawingWords {
@@ -20,6 +24,81 @@ public final class DrawingWords {
                     case TAP -> "tap: " + line.name();
                 })
                 .collect(Collectors.joining("; "));
+    }
+
+    /** A detour shorter than this is not worth a word, m. */
+    private static final double OUT_M = 0.03;
+
+    private static final List<String> WINDS = List.of(
+            "north",
+            "north-north-east",
+            "north-east",
+            "east-north-east",
+            "east",
+            "east-south-east",
+            "south-east",
+            "south-south-east",
+            "south",
+            "south-south-west",
+            "south-west",
+            "west-south-west",
+            "west",
+            "west-north-west",
+            "north-west",
+            "north-north-west");
+
+    /** A direction in words, to the nearest of sixteen, and in degrees clockwise from north. */
+    public static String direction(double headingDeg) {
+        int wind = (int) Math.round(headingDeg / (360.0 / WINDS.size())) % WINDS.size();
+        return WINDS.get(wind) + " (" + Math.round(headingDeg) % 360 + "°)";
+    }
+
+    /** Which way a pipe leads seen from above; blank where nobody said. */
+    public static String leads(Drawing.PlanRun run) {
+        if (run.upright()) {
+            return run.pipe().run().riseM() > 0 ? "straight up" : "straight down";
+        }
+        return run.headingDeg().isPresent()
+                ? "towards " + direction(run.headingDeg().getAsDouble())
+                : "";
+    }
+
+    /** What a plan says of the ways of its pipes, a short sentence each. */
+    public static List<String> plan(Drawing.Plan plan, Function<Measure, String> speak) {
+        List<String> said = new ArrayList<>();
+        for (Drawing.PlanRun run : plan.runs()) {
+            String leads = leads(run);
+            if (!leads.isEmpty() && plan.surveyed()) {
+                String along = run.upright() ? "" : ", " + length(run.pipe().run().levelRunM(), speak);
+                said.add(run.pipe().mark() + " " + leads + along);
+            }
+        }
+        if (!plan.surveyed()) {
+            String uprights = plan.runs().stream()
+                    .filter(Drawing.PlanRun::upright)
+                    .map(run -> run.pipe().mark())
+                    .collect(Collectors.joining(", "));
+            said.add("no compass was taken: the pipes are led straight to the tank");
+            if (plan.runs().stream().anyMatch(run -> run.pipe().points().stream()
+                    .anyMatch(point -> Math.abs(point.yM() - run.pipe().start().yM()) > OUT_M
+                            && run.pipe().role() != Drawing.Role.COIL))) {
+                said.add("what a run has over goes out and back square");
+            }
+            if (!uprights.isEmpty()) {
+                said.add("upright: " + uprights);
+            }
+        }
+        if (plan.missM() > 0) {
+            said.add("dotted: the cold pipe ends " + length(plan.missM(), speak) + " beside the tank");
+        }
+        if (plan.northDeg().isEmpty()) {
+            said.add("nobody said where north is");
+        }
+        return said;
+    }
+
+    private static String length(double metres, Function<Measure, String> speak) {
+        return speak.apply(Measure.rounded(metres, MeasureKind.LENGTH_M, 2));
     }
 
     /** The levels from the highest to the lowest. */

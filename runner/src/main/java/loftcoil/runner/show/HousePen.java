@@ -13,9 +13,15 @@ import loftcoil.engine.words.Measure;
  * @param tapNames whether labels have the names of the taps besides their marks
  * @param pieces what each pipe is cut into, by its mark; empty where nobody asks
  * @param bar the bar of the scale
+ * @param views from where it is drawn
  */
 public record HousePen(
-        Size size, Function<Measure, String> speak, boolean tapNames, Map<String, List<String>> pieces, Bar bar) {
+        Size size,
+        Function<Measure, String> speak,
+        boolean tapNames,
+        Map<String, List<String>> pieces,
+        Bar bar,
+        Views views) {
 
     /** Keeps a copy of the pieces. */
     public HousePen {
@@ -34,6 +40,16 @@ public record HousePen(
         double lineApart() {
             return 1.18 * letters;
         }
+    }
+
+    /** From where a house is drawn. */
+    public enum Views {
+        /** From the side. */
+        SIDE,
+        /** From the side, as wide as the plan that stands below it as a picture of its own. */
+        SIDE_OVER_PLAN,
+        /** From the side, and from above below that. */
+        BOTH
     }
 
     /**

@@ -80,9 +80,10 @@ public final class HouseSvg {
         this.currents = currents;
         this.tried = tried;
         this.pen = pen;
-        this.frame = tried.map(ghost -> ghost.drawing().bounds())
+        Bounds both = tried.map(ghost -> ghost.drawing().bounds())
                 .map(drawing.bounds()::with)
                 .orElse(drawing.bounds());
+        this.frame = pen.views() != HousePen.Views.SIDE ? PlanSvg.asWideAs(drawing.plan(), both) : both;
         this.stroke = pen.size().stroke();
         this.letters = pen.size().letters();
         this.placed = new Placed(new Box(0, -letters, width(), height() + letters));
@@ -102,6 +103,28 @@ public final class HouseSvg {
      */
     public static Drawn draw(Drawing drawing, Optional<Currents> currents, Optional<Ghost> tried, HousePen pen) {
         return new HouseSvg(drawing, currents, tried, pen).all();
+    }
+
+    /**
+     * Draws a house from above, as a picture of its own.
+     *
+     * @param drawing the house
+     * @param currents its water; empty to tell hot from cold alone
+     * @param pen how it is drawn
+     */
+    public static Drawn plan(Drawing drawing, Optional<Currents> currents, HousePen pen) {
+        Svg svg = new Svg();
+        PlanSvg plan = new PlanSvg(svg, pen, drawing, currents, new Box(pen.size().margin(), 0, 0, 0));
+        double foot = plan.draw();
+        return new Drawn(
+                svg.toString(),
+                0,
+                0,
+                plan.right() + pen.size().stroke(),
+                foot + 0.6 * pen.size().letters(),
+                plan.words().stream()
+                        .map(box -> List.of(box.left(), box.top(), box.right(), box.bottom()))
+                        .toList());
     }
 
     private Drawn all() {
@@ -142,8 +165,10 @@ public final class HouseSvg {
         }
         double top =
                 placed.words().stream().mapToDouble(box -> box.top() - stroke).reduce(0, Math::min);
-        double foot =
-                Math.max(height(), labels.get(labels.size() - 1) + pen.size().lineApart());
+        double lowest =
+                placed.words().stream().mapToDouble(Box::bottom).max().orElse(0);
+        double foot = Math.max(
+                Math.max(height(), lowest), labels.get(labels.size() - 1) + pen.size().lineApart());
         foot = scaleBar(foot);
         if (currents.isPresent()) {
             foot += pen.size().lineApart();
@@ -152,7 +177,7 @@ public final class HouseSvg {
             water.key(new At(pen.size().margin(), foot, "start"), List.of(cool, hot), letters)
                     .forEach(placed::stands);
         }
-        if (!drawnShort.isEmpty()) {
+        if (!drawnShort.isEmpty() && pen.views() == HousePen.Views.SIDE) {
             listed.addAll(Lists.lines("drawn short, towards you: ", drawnShort, LINE));
         }
         for (String line : listed) {
@@ -162,6 +187,13 @@ public final class HouseSvg {
             Box box = Box.of(line, letters, at.x(), at.y(), at.anchor());
             placed.stands(box);
             right = Math.max(right, box.right());
+        }
+        if (pen.views() == HousePen.Views.BOTH) {
+            PlanSvg plan =
+                    new PlanSvg(svg, pen, drawing, currents, new Box(x(frame.leftM()), foot + letters / 2, edge, 0));
+            foot = plan.draw();
+            plan.words().forEach(placed::stands);
+            right = Math.max(right, plan.right());
         }
         List<List<Double>> boxes = placed.words().stream()
                 .map(box -> List.of(box.left(), box.top(), box.right(), box.bottom()))

@@ -8,6 +8,7 @@ import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.Drawing.Bounds;
 import loftcoil.engine.sheet.Drawing.Line;
 import loftcoil.engine.sheet.Drawing.Point;
+import loftcoil.engine.sheet.DrawingChange;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 
@@ -29,13 +30,19 @@ public final class HouseText {
 
     private static final String BETWEEN = "  ";
 
+    /** Which way an arrow to the north points, each an eighth of a turn further to the right. */
+    private static final List<String> PAPER = List.of(
+            "up", "up and to the right", "to the right", "down and to the right", "down", "down and to the left",
+            "to the left", "up and to the left");
+
     private final Drawing drawing;
+    private final Bounds bounds;
     private final double perM;
     private final char[][] signs;
 
-    private HouseText(Drawing drawing, int widest, int highest) {
+    private HouseText(Drawing drawing, Bounds bounds, int widest, int highest) {
         this.drawing = drawing;
-        Bounds bounds = drawing.bounds();
+        this.bounds = bounds;
         double wideM = bounds.rightM() - bounds.leftM();
         double highM = bounds.topM() - bounds.bottomM();
         this.perM = Math.min((widest - 1) / wideM, (highest - 1) * TALL / highM);
@@ -51,7 +58,7 @@ public final class HouseText {
      * @param speak how a measure is written
      */
     public static List<String> of(Drawing drawing, Function<Measure, String> speak) {
-        return new HouseText(drawing, HOUSE, HIGHEST).lines(speak);
+        return new HouseText(drawing, drawing.bounds(), HOUSE, HIGHEST).lines(speak);
     }
 
     /**
@@ -67,8 +74,92 @@ public final class HouseText {
                 .max()
                 .orElse(0);
         int widest = Math.max(LEAST_COLUMNS, Math.min(HOUSE, columns - words));
-        int highest = rows <= 0 ? HIGHEST : Math.max(LEAST_ROWS, Math.min(HIGHEST, rows - BELOW));
-        return new HouseText(drawing, widest, highest).lines(speak);
+        return new HouseText(drawing, drawing.bounds(), widest, highest(rows)).lines(speak);
+    }
+
+    private static int highest(int rows) {
+        return rows <= 0 ? HIGHEST : Math.max(LEAST_ROWS, Math.min(HIGHEST, rows - BELOW));
+    }
+
+    /**
+     * The house from above as lines, and which way each run leads.
+     *
+     * @param speak how a measure is written
+     */
+    public static List<String> plan(Drawing drawing, Function<Measure, String> speak) {
+        return new HouseText(drawing, drawing.plan().walls(), HOUSE, HIGHEST).planned(speak);
+    }
+
+    /** The same as lines that a screen can hold; as {@link #of(Drawing, Function, int, int)}. */
+    public static List<String> plan(Drawing drawing, Function<Measure, String> speak, int columns, int rows) {
+        int widest = Math.max(LEAST_COLUMNS, Math.min(HOUSE, columns));
+        return new HouseText(drawing, drawing.plan().walls(), widest, highest(rows)).planned(speak);
+    }
+
+    private List<String> planned(Function<Measure, String> speak) {
+        Drawing.Plan plan = drawing.plan();
+        box(plan.walls(), '.');
+        box(plan.heater(), '#');
+        draw(around(plan.tank()), '#');
+        plan.panes().ifPresent(panes -> {
+            draw(around(panes.corners()), '%');
+            draw(List.of(panes.middle(), panes.ahead()), '>');
+        });
+        box(plan.flue(), '|');
+        for (Drawing.PlanRun run : plan.runs()) {
+            draw(run.pipe().points(), sign(run.pipe().role()));
+        }
+        plan.ports().forEach(port -> put(port.at(), 'o'));
+        List<String> lines = new ArrayList<>();
+        lines.add("seen from above"
+                + plan.northDeg().stream()
+                        .mapToObj(deg -> ", north is " + PAPER.get((int) Math.round(deg / 45 + 8) % 8))
+                        .findFirst()
+                        .orElse(""));
+        for (char[] row : signs) {
+            lines.add(new String(row).stripTrailing());
+        }
+        lines.addAll(DrawingWords.plan(plan, speak));
+        plan.panes().ifPresent(panes -> lines.add("> panes face " + DrawingWords.direction(panes.azimuthDeg())));
+        return lines;
+    }
+
+    /** A rebuild in one frame, in signs, and in words below: k what is kept, x what is cut out, + what is added. */
+    public static List<String> change(DrawingChange change) {
+        HouseText text = new HouseText(change.after(), ChangeSvg.frame(change), HOUSE, HIGHEST);
+        text.draw(change.after().house().frame(), '.');
+        text.box(change.after().house().heater(), '#');
+        for (DrawingChange.Item item : change.items()) {
+            text.draw(
+                    item.shut() ? around(item.points()) : item.points(),
+                    switch (item.fate()) {
+                        case KEPT -> 'k';
+                        case CUT_OUT -> 'x';
+                        case ADDED -> '+';
+                    });
+        }
+        List<String> lines = new ArrayList<>();
+        for (char[] row : text.signs) {
+            lines.add(new String(row).stripTrailing());
+        }
+        lines.add("k kept, x cut out, + added, # heater; to scale, but walls and roof are a frame");
+        lines.addAll(ChangeSvg.says(change));
+        return lines;
+    }
+
+    private static List<Point> around(List<Point> corners) {
+        List<Point> closed = new ArrayList<>(corners);
+        closed.add(corners.get(0));
+        return closed;
+    }
+
+    private static char sign(Drawing.Role role) {
+        return switch (role) {
+            case COLD -> 'c';
+            case COIL -> 'f';
+            case HOT -> 'h';
+            case TAP -> 't';
+        };
     }
 
     private List<String> lines(Function<Measure, String> speak) {
@@ -77,25 +168,18 @@ public final class HouseText {
         Bounds flue = drawing.house().flue().pipe();
         draw(List.of(new Point(flue.leftM(), flue.bottomM()), new Point(flue.leftM(), flue.topM())), '|');
         draw(List.of(new Point(flue.rightM(), flue.bottomM()), new Point(flue.rightM(), flue.topM())), '|');
-        box(drawing.house().heater());
+        box(drawing.house().heater(), '#');
         drawing.house().fixtures().forEach(fixture -> draw(fixture.points(), ':'));
         drawing.taps().forEach(pipe -> draw(pipe.points(), 't'));
         Drawing.TankBox tank = drawing.tank();
-        box(new Bounds(tank.leftM(), tank.baseM(), tank.rightM(), tank.topM()));
+        box(new Bounds(tank.leftM(), tank.baseM(), tank.rightM(), tank.topM()), '#');
         draw(
                 List.of(
                         new Point(tank.leftM() + 1.5 / perM, tank.waterlineM()),
                         new Point(tank.rightM() - 1.5 / perM, tank.waterlineM())),
                 '~');
         for (Line pipe : drawing.pipes()) {
-            draw(
-                    pipe.points(),
-                    switch (pipe.role()) {
-                        case COLD -> 'c';
-                        case COIL -> 'f';
-                        case HOT -> 'h';
-                        case TAP -> 't';
-                    });
+            draw(pipe.points(), sign(pipe.role()));
         }
         Bounds fire = drawing.house().fire();
         put(new Point((fire.leftM() + fire.rightM()) / 2, fire.bottomM()), '^');
@@ -137,7 +221,7 @@ public final class HouseText {
         return speak.apply(Measure.rounded(level.heightM(), MeasureKind.LENGTH_M, 2)) + " " + level.label();
     }
 
-    private void box(Bounds of) {
+    private void box(Bounds of, char sign) {
         draw(
                 List.of(
                         new Point(of.leftM(), of.bottomM()),
@@ -145,7 +229,7 @@ public final class HouseText {
                         new Point(of.rightM(), of.topM()),
                         new Point(of.rightM(), of.bottomM()),
                         new Point(of.leftM(), of.bottomM())),
-                '#');
+                sign);
     }
 
     private void draw(List<Point> points, char sign) {
@@ -163,7 +247,7 @@ public final class HouseText {
     }
 
     private void put(Point at, char sign) {
-        int x = (int) Math.round((at.xM() - drawing.bounds().leftM()) * perM);
+        int x = (int) Math.round((at.xM() - bounds.leftM()) * perM);
         int y = row(at.yM());
         if (y >= 0 && y < signs.length && x >= 0 && x < signs[0].length) {
             signs[y][x] = sign;
@@ -171,6 +255,6 @@ public final class HouseText {
     }
 
     private int row(double levelM) {
-        return signs.length - 1 - (int) Math.round((levelM - drawing.bounds().bottomM()) * perM / TALL);
+        return signs.length - 1 - (int) Math.round((levelM - bounds.bottomM()) * perM / TALL);
     }
 }

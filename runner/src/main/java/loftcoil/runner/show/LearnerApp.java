@@ -116,6 +116,22 @@ public interface LearnerApp extends AutoCloseable {
      */
     BuildSheet build();
 
+    /** How far the build sheet is that is being worked out in the background. */
+    View.Building building();
+
+    /** Begins to work it out in the background, unless it is done or under way; {@link #building} tells how far it is. */
+    View.Building startBuild();
+
+    /** Ends that; nothing of it is kept. */
+    View.Building stopBuild();
+
+    /**
+     * As much of the build sheet as follows without a year and a start; it says so at its top, and is there at once.
+     *
+     * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed
+     */
+    BuildSheet halfBuild();
+
     /** How far the search for what would clear the dangers of the learner's own design is, or what it found. */
     View.Clears clears();
 

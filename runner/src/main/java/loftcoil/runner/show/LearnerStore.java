@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
-import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.survey.Survey;
 import loftcoil.engine.survey.SurveyJson;
 import loftcoil.engine.words.Units;
@@ -28,8 +27,7 @@ final class LearnerStore {
     private final OwnDesign own;
     private Optional<Units> forNow = Optional.empty();
     private boolean progressWaits;
-    private boolean surveyWaits;
-    private @Nullable Survey survey;
+    private final OwnSurvey house;
     private @Nullable FolderException unsaved;
 
     /**
@@ -42,6 +40,13 @@ final class LearnerStore {
         this.files = files;
         this.progress = files.progress(newSeed);
         this.own = new OwnDesign(files);
+        this.house = new OwnSurvey(files);
+        try {
+            settleSurvey();
+        } catch (FolderException cannot) {
+            // It stays where it is; the next start tries again.
+            house.told(cannot.getMessage());
+        }
         // Kept at once, so that the seed and with it the learner's numbers stay the same from the first screen on.
         this.progressWaits = true;
         tryToSave();
@@ -109,16 +114,18 @@ final class LearnerStore {
     }
 
     /**
-     * Takes up another design in the place of the learner's own, which goes to the shelf with its trail.
+     * Takes up another design in the place of the learner's own, which goes to the shelf with its trail and its survey.
      *
+     * @param survey of the other; empty where none was begun
      * @return the key of the one from before on the shelf
      * @throws FolderException where the folder cannot be written; nothing is changed then
      */
-    synchronized String takeUp(Design other, Trail trail) {
+    synchronized String takeUp(Design other, Trail trail, Optional<Survey> survey) {
         save();
         Design before = own.now();
-        String key = shelf().put(before.name(), DesignJson.write(before), own.trail());
+        String key = shelf().put(before.name(), DesignJson.write(before), own.trail(), surveyText());
         own.gives(other, trail);
+        house.gives(survey);
         tryToSave();
         return key;
     }
@@ -128,27 +135,70 @@ final class LearnerStore {
         return files.shelf();
     }
 
-    /** The survey of the learner's house as far as it has come; where none was begun, it goes on from the learner's design. */
+    /** The survey of the learner's house as far as it has come; where none was begun, it is the learner's design as it stands. */
     synchronized Survey survey() {
-        if (survey == null) {
-            survey = files.survey().flatMap(this::readSurvey).orElseGet(() -> Survey.of(own.now()));
-        }
-        return survey;
+        return house.now(own.now());
     }
 
-    private Optional<Survey> readSurvey(String json) {
-        try {
-            return Optional.of(SurveyJson.read(json));
-        } catch (RefusedException refused) {
-            files.setSurveyAside(String.join("; ", refused.lines()));
-            return Optional.empty();
-        }
+    /** The survey of the design that is taken up, as a file of it; empty where none was begun. */
+    synchronized Optional<String> surveyText() {
+        return house.begun().map(survey -> SurveyJson.write(survey, own.now().name()));
     }
 
     synchronized void keep(Survey changed) {
-        survey = changed;
-        surveyWaits = true;
+        house.becomes(changed);
         tryToSave();
+    }
+
+    /**
+     * Begins the survey again; what was measured until now is kept beside it.
+     *
+     * @return the name that is kept under; empty where nothing was measured
+     * @throws FolderException where the folder cannot be written; nothing is changed then
+     */
+    synchronized Optional<String> afresh(Survey begun) {
+        Optional<String> kept = house.keptBeside();
+        keep(begun);
+        return kept;
+    }
+
+    /**
+     * Folders of older editions have one survey for all designs, and a sudden end may leave that of the design from before: it goes to the
+     * design it was made for.
+     */
+    private void settleSurvey() {
+        Optional<String> madeFor =
+                house.madeFor().filter(name -> !name.equals(own.now().name()));
+        List<String> theirs = madeFor.map(this::onShelf).orElse(List.of());
+        if (theirs.isEmpty()) {
+            return;
+        }
+        String name = madeFor.orElseThrow();
+        String text = house.text().orElseThrow();
+        Optional<String> free =
+                theirs.stream().filter(key -> shelf().survey(key).isEmpty()).findFirst();
+        boolean there = theirs.stream().anyMatch(key -> shelf().survey(key).equals(Optional.of(text)));
+        if (there) {
+            house.told("Each design has a survey of its own; that of “" + name + "” lies with it on the shelf.");
+        } else if (free.isPresent()) {
+            shelf().putSurvey(free.get(), text);
+            house.told("Each design has a survey of its own now: survey.json was made for “" + name
+                    + "” and lies with it on the shelf. Take that design up to go on measuring it.");
+        } else {
+            house.told("survey.json was made for “" + name + "”, which has another survey on the shelf. It is kept as "
+                    + files.keepSurveyBefore(text) + ".");
+        }
+        house.gives(Optional.empty());
+    }
+
+    /** Keys of the designs on the shelf that are called that. */
+    private List<String> onShelf(String name) {
+        return shelf().keys().stream()
+                .filter(key -> shelf().text(key)
+                        .flatMap(TrailWords::design)
+                        .filter(design -> design.name().equals(name))
+                        .isPresent())
+                .toList();
     }
 
     /** Why the folder does not have all of the work yet, and what to do; empty where it has. */
@@ -175,10 +225,7 @@ final class LearnerStore {
                 progressWaits = false;
             }
             own.save();
-            if (surveyWaits && survey != null) {
-                files.keepSurvey(SurveyJson.write(survey));
-                surveyWaits = false;
-            }
+            house.save(own.now().name());
             unsaved = null;
         } catch (FolderException cannot) {
             unsaved = cannot;
@@ -199,6 +246,15 @@ final class LearnerStore {
         return kept;
     }
 
+    /**
+     * Keeps a survey from before in the folder, under a name with the date.
+     *
+     * @return that name
+     */
+    synchronized String keepSurveyBefore(String json) {
+        return files.keepSurveyBefore(json);
+    }
+
     /** Names of designs that were replaced, the newest first. */
     List<String> keptDesigns() {
         return files.keptDesigns();
@@ -216,6 +272,7 @@ final class LearnerStore {
     synchronized List<String> notices() {
         List<String> all = new ArrayList<>(files.notices());
         all.addAll(own.notices());
+        all.addAll(house.notices());
         return all;
     }
 

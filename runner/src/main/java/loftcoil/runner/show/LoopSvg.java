@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import loftcoil.engine.sheet.Currents;
 import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.sheet.DrawingChange;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 
@@ -46,16 +47,25 @@ final class LoopSvg {
                 rows);
     }
 
+    /** A rebuild in one frame. */
+    static View.Picture change(String title, DrawingChange change, Function<Measure, String> speak) {
+        return ChangeSvg.picture(title, change, pen(ChangeSvg.frame(change), speak));
+    }
+
     private static HousePen pen(Scene scene, Function<Measure, String> speak) {
         Drawing.Bounds frame = scene.ghost()
                 .map(ghost -> ghost.drawing().bounds())
                 .map(scene.drawing().bounds()::with)
                 .orElse(scene.drawing().bounds());
+        return pen(frame, speak);
+    }
+
+    private static HousePen pen(Drawing.Bounds frame, Function<Measure, String> speak) {
         double perM = Math.min(
                 MOST_PER_M, Math.min(WIDE / (frame.rightM() - frame.leftM()), HIGH / (frame.topM() - frame.bottomM())));
         String metre = speak.apply(Measure.rounded(1, MeasureKind.LENGTH_M, 0));
         return new HousePen(
-                new HousePen.Size(perM, 20, 6, LETTERS), speak, false, Map.of(), new HousePen.Bar(1, metre));
+                new HousePen.Size(perM, 20, 6, LETTERS), speak, false, Map.of(), new HousePen.Bar(1, metre), HousePen.Views.SIDE);
     }
 
     private static String says(Scene scene, Function<Measure, String> speak) {

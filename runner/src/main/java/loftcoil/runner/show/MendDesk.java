@@ -94,7 +94,7 @@ final class MendDesk {
                 .map(reading -> {
                     boolean taken = diagnosis.read().contains(reading.number());
                     String value = taken ? reading(check, reading, found, units) : "";
-                    return new MendView.Reading(reading.number(), reading.label(), taken, value);
+                    return new MendView.Reading(reading.number(), units.said(reading.label()), taken, value);
                 })
                 .toList();
     }
@@ -117,8 +117,8 @@ final class MendDesk {
         List<View.Figure> figures = new ArrayList<>();
         MendCheck check = new MendCheck(mend, reckoning);
         mend.readings()
-                .forEach(reading ->
-                        figures.add(new View.Figure(reading.label(), reading(check, reading, sheet.design(), units))));
+                .forEach(reading -> figures.add(
+                        new View.Figure(units.said(reading.label()), reading(check, reading, sheet.design(), units))));
         figures.addAll(LoopPanel.figures(sheet, units));
         return figures;
     }

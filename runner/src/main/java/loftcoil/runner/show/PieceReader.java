@@ -33,9 +33,6 @@ final class PieceReader {
 
     private static final double QUARTER_DEG = 90;
 
-    private static final Map<String, Double> COMPASS =
-            Map.of("n", 0.0, "ne", 45.0, "e", 90.0, "se", 135.0, "s", 180.0, "sw", 225.0, "w", 270.0, "nw", 315.0);
-
     private final Survey survey;
     private final Design told;
     private final Closing.Run run;
@@ -130,10 +127,7 @@ final class PieceReader {
                     case "right" -> aheadDeg + QUARTER_DEG;
                     case "left" -> aheadDeg - QUARTER_DEG;
                     case "back" -> aheadDeg + 2 * QUARTER_DEG;
-                    default ->
-                        COMPASS.containsKey(text.get())
-                                ? COMPASS.get(text.get())
-                                : caught(0, () -> Typed.number(text.get(), "degrees", at + ".heading"));
+                    default -> caught(0, () -> BearingText.degrees(text.get(), at + ".heading"));
                 };
         return OptionalDouble.of((turnedDeg % 360 + 360) % 360);
     }

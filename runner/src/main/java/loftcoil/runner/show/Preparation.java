@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
  */
 final class Preparation {
 
-    /** A shorter snippet is seen at one look. */
+    /** The methods of a shorter snippet are seen at one look. */
     private static final int SHORT = 8;
 
     private static final int FEWEST = 2;
@@ -23,13 +23,11 @@ final class Preparation {
     static List<View.Fold> of(String source) {
         List<String> lines = source.lines().toList();
         List<View.Fold> folds = new ArrayList<>();
-        if (lines.size() <= SHORT) {
-            return folds;
-        }
+        boolean small = lines.size() <= SHORT;
         int at = 0;
         while (at < lines.size()) {
             int end = end(lines, at);
-            if (end - at >= FEWEST && prepares(lines, at, end)) {
+            if (end - at >= FEWEST && prepares(lines, at, end, small)) {
                 folds.add(new View.Fold(at + 2, end + 1));
             }
             at = end + 1;
@@ -37,9 +35,11 @@ final class Preparation {
         return folds;
     }
 
-    private static boolean prepares(List<String> lines, int at, int end) {
+    /** How a plot is put together is folded in any snippet, a method only where there is much else to see. */
+    private static boolean prepares(List<String> lines, int at, int end, boolean small) {
         String first = lines.get(at);
-        boolean method = METHOD.matcher(first).matches()
+        boolean method = !small
+                && METHOD.matcher(first).matches()
                 && first.contains(" ")
                 && !first.contains("=")
                 && lines.get(end).startsWith("}");

@@ -243,6 +243,13 @@ final class QuestionDesk {
                 .map(given -> new Guess(question, given.text()));
     }
 
+    /** As it was noted, with its unit; a guess whose unit is in doubt is taken so too. */
+    private String noted(Exercise exercise, String guess) {
+        return Checker.check(exercise, guess, reckoning) instanceof Verdict.Noted noted
+                ? noted.taken().words()
+                : guess;
+    }
+
     private String beside(Exercise exercise, String guess) {
         Verdict verdict = Checker.compare(exercise, guess, reckoning);
         String judged = verdict instanceof Verdict.Right ? "Close: you" : "You";
@@ -257,7 +264,7 @@ final class QuestionDesk {
         }
         String taken = verdict instanceof Verdict.Right right
                 ? right.taken().words()
-                : verdict instanceof Verdict.Wrong wrong ? wrong.taken().words() : guess;
+                : verdict instanceof Verdict.Wrong wrong ? wrong.taken().words() : noted(exercise, guess);
         return judged + " guessed " + taken + "; it comes to "
                 + replies.comesTo(exercise).orElse("what the snippet shows") + ".";
     }

@@ -5,6 +5,7 @@ import java.util.Map;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Differences;
+import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.study.Comparison;
 import loftcoil.engine.study.NamedValue;
 import loftcoil.engine.study.ProgressListener;
@@ -57,11 +58,23 @@ final class RebuildDesk implements RebuildApp {
         Design old = DesignJson.read(oldJson);
         List<NamedValue> named = Levers.changed(old, changes, shown());
         Design rebuilt = Rebuild.applied(old, named);
-        Rebuild rebuild = year ? marched(old, named) : Rebuild.of(old, named);
-        Comparison together = rebuild.together()
-                .comparison()
-                .orElseGet(() -> year ? Comparison.whole(old, rebuilt) : Comparison.of(old, rebuilt));
-        return SideBySide.of(together, rebuild.effects(), store.units());
+        if (!year) {
+            return compared(old, named, rebuilt, "");
+        }
+        try {
+            Rebuild rebuild = marched(old, named);
+            Comparison together = rebuild.together().comparison().orElseGet(() -> Comparison.whole(old, rebuilt));
+            return SideBySide.of(together, rebuild.effects(), store.units());
+        } catch (RefusedException cannotBe) {
+            // Both fit together; it is a year that cannot be, such as that of the other half of the earth.
+            return compared(old, named, rebuilt, SideBySide.noYear(old, rebuilt, store.units()));
+        }
+    }
+
+    private RebuildView.SideBySide compared(Design old, List<NamedValue> named, Design rebuilt, String noYear) {
+        Rebuild rebuild = Rebuild.of(old, named);
+        Comparison together = rebuild.together().comparison().orElseGet(() -> Comparison.of(old, rebuilt));
+        return SideBySide.of(together, rebuild.effects(), noYear, store.units());
     }
 
     /** With a year for each change; what is asked for later ends what was asked before. */

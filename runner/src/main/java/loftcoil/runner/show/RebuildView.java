@@ -41,6 +41,8 @@ public final class RebuildView {
     /**
      * Old and new side by side.
      *
+     * @param change both in one frame: what is kept, cut out and added
+     * @param plainChange the same as lines of plain text
      * @param before the old design's loop
      * @param after the new design's loop
      * @param beforeWords does the old loop circulate
@@ -55,8 +57,11 @@ public final class RebuildView {
      * @param differences all in which the two designs differ, also where no figure does
      * @param parts what to buy for the rebuild and what it leaves over
      * @param partsKept how many lines of the parts list stay as they are
+     * @param noYear why the year that was asked for could not be judged; empty where it was, or was not asked for
      */
     public record SideBySide(
+            View.Picture change,
+            List<String> plainChange,
             View.Picture before,
             View.Picture after,
             String beforeWords,
@@ -70,7 +75,8 @@ public final class RebuildView {
             boolean year,
             List<Difference> differences,
             List<PartLine> parts,
-            int partsKept) {}
+            int partsKept,
+            String noYear) {}
 
     /**
      * A part that a rebuild wants or leaves over.

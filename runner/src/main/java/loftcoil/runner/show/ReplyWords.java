@@ -11,6 +11,7 @@ import loftcoil.engine.words.Units;
 import loftcoil.runner.check.Verdict;
 import loftcoil.runner.check.Worked;
 import loftcoil.runner.exercise.Choice;
+import loftcoil.runner.exercise.Code;
 import loftcoil.runner.exercise.Exercise;
 import loftcoil.runner.exercise.Mend;
 import loftcoil.runner.exercise.Quantity;
@@ -120,7 +121,12 @@ final class ReplyWords {
         }
         if (verdict instanceof Verdict.Right right) {
             return "Right"
-                    + comesTo(exercise).map(value -> ": it comes to " + value).orElse("") + "."
+                    + comesTo(exercise).map(value -> ": it comes to " + value).orElse("")
+                    + Worked.byHand(exercise, reckoning)
+                            .map(sum -> "; by hand to " + sum)
+                            .orElse("")
+                    + yours(exercise, right.taken())
+                    + "."
                     + assumed(right.taken());
         }
         if (verdict instanceof Verdict.Wrong wrong) {
@@ -147,15 +153,25 @@ final class ReplyWords {
     }
 
     private String inUnits(Exercise exercise) {
-        if (units.get() == Units.METRIC || !(exercise instanceof Reckoned reckoned) || isDifference(exercise)) {
+        if (units.get() == Units.METRIC || !(exercise instanceof Reckoned reckoned)) {
             return "";
         }
         String unit = reckoned.reference().unit();
-        return MeasureKind.ofUnit(unit)
+        return (isDifference(exercise) ? Optional.of(MeasureKind.TEMP_DIFF_C) : MeasureKind.ofUnit(unit))
                 .filter(kind -> !units.get().typedUnit(kind).equals(unit))
                 .map(kind -> new Measure(reckoning.number(reckoned.reference().java()), kind).finer(1))
                 .map(measure -> ", which is " + units.get().of(measure))
                 .orElse("");
+    }
+
+    /** What a snippet of one's own came to, where that is near the value and not the same. */
+    private String yours(Exercise exercise, Verdict.Taken taken) {
+        return exercise instanceof Code
+                        && Worked.answer(exercise, reckoning)
+                                .filter(value -> !value.equals(taken.words()))
+                                .isPresent()
+                ? "; yours to " + taken.words()
+                : "";
     }
 
     private static boolean isDifference(Exercise exercise) {
@@ -172,8 +188,9 @@ final class ReplyWords {
         }
         double degrees =
                 given.getAsDouble() - reckoning.number(quantity.reference().java());
-        return Numeral.shown(Math.abs(degrees), 2) + " " + quantity.reference().unit()
-                + (degrees > 0 ? " too high" : " too low");
+        MeasureKind apart = MeasureKind.TEMP_DIFF_C;
+        return Numeral.shown(units.get().shown(apart, Math.abs(degrees)), 2) + " "
+                + units.get().unit(apart) + (degrees > 0 ? " too high" : " too low");
     }
 
     private static String off(double ratio) {

@@ -23,10 +23,14 @@ final class SafetyWords {
 
     /** What could be judged of a design whose year cannot be, and why not. */
     static View.Safety withoutYear(SafetyVerdict quick, Grounds grounds, RefusedException why, Units units) {
-        List<String> told = new Shown(units).said(why).lines();
+        return of(quick, grounds, "The year could not be judged: " + why(why, units), units);
+    }
+
+    /** Why something could not be judged: the first fault in a sentence, and how many more there are. */
+    static String why(RefusedException refused, Units units) {
+        List<String> told = new Shown(units).said(refused).lines();
         int others = told.size() - 1;
-        String more = others == 0 ? "." : ", and " + others + " more of the kind.";
-        return of(quick, grounds, "The year could not be judged: " + told.get(0) + more, units);
+        return told.get(0) + (others == 0 ? "." : ", and " + others + " more of the kind.");
     }
 
     private static View.Safety of(SafetyVerdict verdict, Grounds grounds, String open, Units units) {

@@ -14,6 +14,9 @@ import loftcoil.engine.design.Change;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Differences;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.sheet.DrawingChange;
 import loftcoil.engine.sheet.FigureGroup;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.study.Comparison;
@@ -42,14 +45,50 @@ public final class SideBySide {
      * @param units whose units it is shown in
      */
     public static RebuildView.SideBySide of(Comparison compared, List<Rebuild.Effect> effects, Units units) {
-        return new SideBySide(units).shown(compared, effects);
+        return of(compared, effects, "", units);
     }
 
-    private RebuildView.SideBySide shown(Comparison compared, List<Rebuild.Effect> effects) {
+    /**
+     * Why the years of two designs cannot be compared: the one or the other cannot be, such as that of the other half of the earth.
+     *
+     * @return a sentence; empty where they can
+     */
+    public static String noYear(Design before, Design after, Units units) {
+        String old = cannotBe(before, units);
+        String who = old.isEmpty() ? "new" : "old";
+        String why = old.isEmpty() ? cannotBe(after, units) : old;
+        return why.isEmpty() ? "" : "No years are compared: that of the " + who + " design could not be judged: " + why;
+    }
+
+    private static String cannotBe(Design design, Units units) {
+        try {
+            // Whoever just asked for it has it kept.
+            Sheet.whole(design, Sheet.USUAL_TANK_C);
+            return "";
+        } catch (RefusedException refused) {
+            return SafetyWords.why(refused, units);
+        }
+    }
+
+    /**
+     * The same of two designs whose years cannot be compared.
+     *
+     * @param noYear why
+     */
+    public static RebuildView.SideBySide of(
+            Comparison compared, List<Rebuild.Effect> effects, String noYear, Units units) {
+        return new SideBySide(units).shown(compared, effects, noYear);
+    }
+
+    private RebuildView.SideBySide shown(Comparison compared, List<Rebuild.Effect> effects, String noYear) {
         Sheet before = compared.before();
         Sheet after = compared.after();
         PartsChange parts = PartsChange.between(PartsList.of(before.design()), PartsList.of(after.design()));
+        DrawingChange change =
+                DrawingChange.between(Drawing.of(before.design()), Drawing.of(after.design()));
         return new RebuildView.SideBySide(
+                LoopSvg.change("What is kept, cut out and added", change, units::of),
+                HouseText.change(change),
                 LoopPanel.picture("Before: " + before.design().name(), before.design(), units),
                 LoopPanel.over("After: " + after.design().name(), after.design(), before.design(), "as it was", units),
                 before.loop().words(units),
@@ -68,7 +107,8 @@ public final class SideBySide {
                                 units.of(line.difference()),
                                 units.words(line.part().what())))
                         .toList(),
-                parts.kept().size());
+                parts.kept().size(),
+                noYear);
     }
 
     /** All in which two designs differ, in words. */

@@ -14,6 +14,7 @@ import loftcoil.engine.design.Coded;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignField;
 import loftcoil.engine.design.DesignFields;
+import loftcoil.engine.design.Differences;
 import loftcoil.engine.design.Dwelling;
 import loftcoil.engine.design.Grounds;
 import loftcoil.engine.design.LaggingChoice;
@@ -45,6 +46,9 @@ final class SurveyDesk implements SurveyApp {
     private static final String GUESSED = "guessed";
     private static final String MEASURED = "measured";
     private static final int DIGITS = 5;
+
+    /** Changes that are told when the house becomes the design; the history has all. */
+    private static final int MOST_TOLD = 5;
 
     /** More than these are typed, not chosen. */
     private static final int MOST_OPTIONS = 12;
@@ -279,10 +283,10 @@ final class SurveyDesk implements SurveyApp {
     @Override
     public SurveyView.House afresh(String from) {
         if (from.isBlank()) {
-            return keep(Survey.of(store.design()));
+            return begun(Survey.of(store.design()));
         }
         KnownNames dwellings = new KnownNames("dwelling", Coded.codes(Dwelling.class));
-        return keep(Survey.from(Coded.find(Dwelling.class, from)
+        return begun(Survey.from(Coded.find(Dwelling.class, from)
                 .orElseThrow(() -> new RefusedException(List.of(dwellings.unknown("from", from))))
                 .design()));
     }
@@ -291,9 +295,31 @@ final class SurveyDesk implements SurveyApp {
     public RebuildView.Taken take() {
         List<Fault> open = store.survey().open();
         refuse(open);
-        String kept = store.replace(store.survey().design(), Trail.How.MEASURED);
+        Design before = store.design();
+        Design measured = store.survey().design();
+        String kept = store.replace(measured, Trail.How.MEASURED);
         return new RebuildView.Taken(
-                "It is your design now. The one from before is kept in your folder as " + kept + ".", kept);
+                "It is your design now. " + changed(before, measured)
+                        + " The one from before is kept in your folder as " + kept + ".",
+                kept);
+    }
+
+    /** What was decided in a lesson since the house was measured is undone by this: nobody should find that out later. */
+    private String changed(Design before, Design measured) {
+        List<String> told = Differences.between(before, measured).stream()
+                .map(said -> store.units().words(said.words()))
+                .toList();
+        if (told.isEmpty()) {
+            return "Nothing in it changed but where its values are from.";
+        }
+        String more = told.size() > MOST_TOLD ? "; and " + (told.size() - MOST_TOLD) + " more" : "";
+        return "Changed: " + String.join("; ", told.subList(0, Math.min(MOST_TOLD, told.size()))) + more
+                + ". Its history under Designs has all.";
+    }
+
+    private SurveyView.House begun(Survey survey) {
+        store.afresh(survey);
+        return house();
     }
 
     private SurveyView.House keep(Survey survey) {
@@ -315,7 +341,7 @@ final class SurveyDesk implements SurveyApp {
         return new SurveyUnits(shown());
     }
 
-    private static SurveyView.House view(Survey survey) {
+    private SurveyView.House view(Survey survey) {
         Design told = survey.sketch().told();
         Map<String, DesignFields.Value> values = new TreeMap<>();
         DesignFields.of(told).forEach(value -> values.put(value.path(), value));
@@ -349,7 +375,8 @@ final class SurveyDesk implements SurveyApp {
         List<SurveyView.Dwelling> dwellings = Stream.of(Dwelling.values())
                 .map(dwelling -> new SurveyView.Dwelling(dwelling.code(), dwelling.label()))
                 .toList();
-        return new SurveyView.House(told.name(), stations, standing(survey, stations), habits(survey), dwellings);
+        return new SurveyView.House(
+                told.name(), store.design().name(), stations, standing(survey, stations), habits(survey), dwellings);
     }
 
     private static List<SurveyView.Habit> habits(Survey survey) {
@@ -520,10 +547,17 @@ final class SurveyDesk implements SurveyApp {
     }
 
     /** What does not fit, as the person who measured it would say it. */
+    /** A pipe of another house between one's own coil and tank. */
+    private static String notWalked(Fault fault) {
+        String pipe = Station.of(fault.path()).map(Station::label).orElse(fault.path());
+        return pipe + ": not walked yet, and the borrowed one does not reach. It has " + fault.given() + " where "
+                + fault.allowed().replaceFirst(", within.*", "") + " are wanted.";
+    }
+
     private static String line(Fault fault) {
         boolean run = Stream.of(Closing.Run.values()).anyMatch(one -> one.path().equals(fault.path()));
         if (run) {
-            return fault.given();
+            return fault.given().startsWith("rises") ? notWalked(fault) : fault.given();
         }
         String place =
                 Station.of(fault.path()).map(station -> station.label() + ": ").orElse("");

@@ -23,6 +23,7 @@ final class SurveyUnits {
     SurveyView.House house(SurveyView.House house) {
         return new SurveyView.House(
                 house.name(),
+                house.design(),
                 house.stations().stream().map(this::station).toList(),
                 standing(house.standing()),
                 house.habits(),

@@ -11,13 +11,19 @@ public final class SurveyView {
      * The house.
      *
      * @param name what it is called
+     * @param design name of the design it belongs to; each has a survey of its own
      * @param stations where one stops on the way round it, in order
      * @param standing how far it is
      * @param habits what is asked about what people do with hot water
      * @param dwellings what it can be begun from besides the learner's design
      */
     public record House(
-            String name, List<Station> stations, Standing standing, List<Habit> habits, List<Dwelling> dwellings) {}
+            String name,
+            String design,
+            List<Station> stations,
+            Standing standing,
+            List<Habit> habits,
+            List<Dwelling> dwellings) {}
 
     /**
      * A question about what people do with hot water.

@@ -19,17 +19,20 @@ import loftcoil.runner.unit.WrittenUnit;
 /** What people type into a survey, as the text that a field of a design takes: numbers in any fitting unit, tubes and slopes as said. */
 final class Typed {
 
-    /** Seven feet four, the inches left unsaid. */
-    private static final Pattern FEET =
-            Pattern.compile("(?i)^(.*\\d\\s*(?:ft|feet|foot|['’′])\\s*)(\\d+(?:[ .\\d/½¼¾⅛⅜⅝⅞]*)?)$");
-
     /** 22 mm × 1 mm. */
     private static final Pattern OUTER_BY_WALL =
-            Pattern.compile("(?i)^(\\d+(?:[.,]\\d+)?)\\s*(?:mm)?\\s*[x×*]\\s*(\\d+(?:[.,]\\d+)?)\\s*(?:mm)?(.*)$");
+            Pattern.compile("(?i)^(\\d+(?:[.,]\\d+)?)\\s*(?:mm)?\\s*[x×*]\\s*(\\d+(?:[.,]\\d+)?)(?:\\s*mm)?(.*)$");
 
     /** One in fifty. */
     private static final Pattern ONE_IN =
             Pattern.compile("(?i)^([-−–]?)\\s*(\\d+(?:[.,]\\d+)?)\\s*(?:in|:)\\s*(\\d+(?:[.,]\\d+)?)$");
+
+    /** Which way a slope leads, in a word before it or behind it. */
+    private static final Pattern FALLS = Pattern.compile(
+            "(?i)^(?:it )?(?:falls?|falling|drops?|down|lower)\\s+(?:by )?|\\s+(?:down|lower|falling)$");
+
+    private static final Pattern CLIMBS = Pattern.compile(
+            "(?i)^(?:it )?(?:climbs?|climbing|rises?|rising|up|higher)\\s+(?:by )?|\\s+(?:up|higher|rising)$");
 
     /** So many inches in each foot. */
     private static final Pattern IN_PER_FT =
@@ -92,6 +95,9 @@ final class Typed {
         if (Shown.isClock(path)) {
             return hour(typed, path);
         }
+        if (unit.equals(BearingText.UNIT)) {
+            return Numeral.typed(BearingText.degrees(typed, path), DIGITS);
+        }
         return unit.equals(SLOPE)
                 ? Numeral.typed(slopeMmPerM(typed, path), DIGITS)
                 : Numeral.typed(number(typed, unit, path), DIGITS);
@@ -114,12 +120,17 @@ final class Typed {
     }
 
     /**
-     * A slope in mm for each m, typed as that, as 1 in 50 or in per cent.
+     * A slope in mm for each m, typed as that, as 1 in 50, in per cent or in inches for each foot; less than 0 where it is said to fall.
      *
      * @throws RefusedException where it is none
      */
     static double slopeMmPerM(String typed, String path) {
-        String plain = typed.strip();
+        String said = typed.strip();
+        String fall = FALLS.matcher(said).replaceFirst("");
+        return fall.equals(said) ? climbMmPerM(CLIMBS.matcher(said).replaceFirst(""), path) : -climbMmPerM(fall, path);
+    }
+
+    private static double climbMmPerM(String plain, String path) {
         Matcher oneIn = ONE_IN.matcher(plain);
         if (oneIn.matches()) {
             double slope =
@@ -143,9 +154,7 @@ final class Typed {
     }
 
     private static double number(String typed, String unit, String path, double times) {
-        Matcher feet = FEET.matcher(typed.strip());
-        String text = feet.matches() ? feet.group(1) + feet.group(2) + " in" : typed;
-        AnswerText read = AnswerText.read(text);
+        AnswerText read = AnswerText.read(typed);
         if (read instanceof AnswerText.Amount amount) {
             return inUnit(amount, unit, typed, path) * times;
         }
@@ -153,9 +162,14 @@ final class Typed {
     }
 
     private static double inUnit(AnswerText.Amount amount, String unit, String typed, String path) {
-        Optional<WrittenUnit> wanted = UnitText.read(unit.replace("degrees", "°"));
+        Optional<WrittenUnit> wanted = UnitText.read(unit);
         if (amount.unit().isEmpty()) {
             return amount.value();
+        }
+        // What is asked for is that of an hour: a basket of so many pounds is so many in the hour.
+        Optional<WrittenUnit> ofTheHour = UnitText.read(unit.replaceFirst("/h$", ""));
+        if (unit.endsWith("/h") && ofTheHour.filter(amount.unit().get()::fits).isPresent()) {
+            return amount.unit().get().to(ofTheHour.get(), amount.value());
         }
         if (wanted.isEmpty() || !amount.unit().get().fits(wanted.get())) {
             throw refused(path, typed, unit, "the unit does not fit");

@@ -267,6 +267,34 @@ public final class View {
      */
     public record Finding(String code, String severity, String label, String text) {}
 
+    /** How far a build sheet is; the code is what pages hold. */
+    public enum BuildState {
+        /** Nobody has asked for it yet, or the design has changed since. */
+        @JsonProperty("none")
+        NONE,
+        /** It is being worked out. */
+        @JsonProperty("working")
+        WORKING,
+        /** It was ended before its end. */
+        @JsonProperty("stopped")
+        STOPPED,
+        /** Year or starts cannot be worked out. */
+        @JsonProperty("refused")
+        REFUSED,
+        /** It is there. */
+        @JsonProperty("done")
+        DONE
+    }
+
+    /**
+     * How far the build sheet of the learner's design is.
+     *
+     * @param state how far
+     * @param percent how much of the work is done, 0 to 100; by what it takes as a rule
+     * @param words what is being worked out, or why it ended; may be empty
+     */
+    public record Building(BuildState state, int percent, String words) {}
+
     /** How far the search for what clears dangers is; the code is what pages hold. */
     public enum ClearState {
         /** Nobody has searched yet, or the design has changed since. */

@@ -25,7 +25,6 @@ final class DesignText {
         }
         lines.addAll(FigureText.lines(design.figures()));
         SafetyText.lines(safety).forEach(line -> lines.addAll(Wrap.lines(line, width)));
-        lines.addAll(Wrap.lines("The whole build sheet: the command build, with --to sheet.pdf.", width));
         return lines;
     }
 }

@@ -37,7 +37,10 @@ final class MeasureWalk {
 
     /** Until the learner leaves. */
     void walk() {
-        console.head("Your house: " + survey.house().name());
+        SurveyView.House house = survey.house();
+        console.head("Your house: " + house.name());
+        say("This is the survey of the design “" + house.design()
+                + "”, which is taken up. Each design has one of its own.");
         help();
         while (true) {
             list();
@@ -57,7 +60,8 @@ final class MeasureWalk {
             case "new" -> {
                 survey.house().dwellings().forEach(dwelling -> say("  " + dwelling.code() + ": " + dwelling.label()));
                 survey.afresh(ask("Which of these; Enter for your design as it stands", ""));
-                say("The survey begins again.");
+                say(
+                        "The survey begins again. What was measured until now is kept in your folder, as survey-before- and the date.");
             }
             default -> {
                 for (int i = 0; i < stations.size(); i++) {

@@ -3,6 +3,9 @@ package loftcoil.runner.terminal;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import loftcoil.engine.build.BuildSheet;
+import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.words.Units;
 import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.show.ConductWords;
@@ -35,6 +38,7 @@ public final class TerminalFace {
             d      your loop: drawing in words, and its figures
             c      what would clear the dangers of your loop: a search of some seconds
             r      the refresher: a quarter of an hour that finds what has faded
+            p      your build sheet as a file to print; that takes some seconds and can be stopped
             n      rebuild: an old design and a new one side by side
             h      your house: measure it, station by station
             g      your designs: several, with the history of every change, undo and back to then
@@ -47,6 +51,7 @@ public final class TerminalFace {
             q      leave; all is kept""";
 
     private final LearnerApp bench;
+    private final SheetWriter writer;
     private final Pages console;
     private String told = "";
     private int noticed;
@@ -55,8 +60,9 @@ public final class TerminalFace {
 
     private String open = "";
 
-    TerminalFace(LearnerApp bench, Console console) {
+    TerminalFace(LearnerApp bench, SheetWriter writer, Console console) {
         this.bench = bench;
+        this.writer = writer;
         this.console = new Pages(console);
     }
 
@@ -64,11 +70,12 @@ public final class TerminalFace {
      * Runs until the learner leaves or the input ends.
      *
      * @param bench the course with the learner's work
+     * @param writer writes the build sheet
      * @throws IOException where the terminal cannot be opened
      */
-    public static void run(LearnerApp bench) throws IOException {
+    public static void run(LearnerApp bench, SheetWriter writer) throws IOException {
         try (JLineConsole console = JLineConsole.open()) {
-            new TerminalFace(bench, console).walk();
+            new TerminalFace(bench, writer, console).walk();
         }
     }
 
@@ -217,6 +224,7 @@ public final class TerminalFace {
             case "w" -> chooseLesson();
             case "d" -> stay(DesignText.lines(bench, drawing(), console.width()));
             case "c" -> stay(clears());
+            case "p" -> stay(buildSheet());
             case "r" -> refresh();
             case "n" -> {
                 new RebuildWalk(bench.rebuild(), console).walk();
@@ -255,6 +263,31 @@ public final class TerminalFace {
             clears = typed.filter(text -> !text.strip().equals("s")).isPresent() ? bench.clears() : bench.stopClears();
         }
         return ClearsText.lines(clears, console.width());
+    }
+
+    /** Waits until it is worked out or the learner stops it; leaving the prompt stops it too. */
+    private List<String> buildSheet() {
+        String file = console.ask("File to write, .pdf or .html; Enter for build-sheet.pdf: ")
+                .orElse("")
+                .strip();
+        try {
+            return buildSheet(writer.to(file.isEmpty() ? "build-sheet.pdf" : file));
+        } catch (RefusedException refused) {
+            return refused.lines();
+        }
+    }
+
+    private List<String> buildSheet(Function<BuildSheet, String> written) {
+        View.Building far = bench.startBuild();
+        while (far.state() == View.BuildState.WORKING) {
+            Optional<String> typed =
+                    console.ask(far.words() + " " + far.percent() + " of 100. Enter looks again, s stops: ");
+            far = typed.filter(text -> !text.strip().equals("s")).isPresent() ? bench.building() : bench.stopBuild();
+        }
+        if (far.state() != View.BuildState.DONE) {
+            return Wrap.lines(far.words() + " No file was written.", console.width());
+        }
+        return Wrap.lines(written.apply(bench.build()), console.width());
     }
 
     /**
@@ -354,11 +387,12 @@ public final class TerminalFace {
      * Walks the refresher, and goes on with a faded lesson where the learner wants to.
      *
      * @param bench the course with the learner's work
+     * @param writer writes the build sheet
      * @throws IOException where the terminal cannot be opened
      */
-    public static void refresh(LearnerApp bench) throws IOException {
+    public static void refresh(LearnerApp bench, SheetWriter writer) throws IOException {
         try (JLineConsole console = JLineConsole.open()) {
-            TerminalFace face = new TerminalFace(bench, console);
+            TerminalFace face = new TerminalFace(bench, writer, console);
             face.walkFrom(new RefreshWalk(bench.refresh(), face.console).walk().orElse(""));
         }
     }

@@ -153,6 +153,9 @@ final class UnitNames {
     private static void temperaturesAndPlain() {
         put(CELSIUS, "°C", "C", "degc", "℃", "celsius", "centigrade", "°celsius", "°centigrade");
         put(KELVIN, "K", "kelvin", "kelvins", "degk", "°K");
+        // A difference, said as builders say it.
+        put(KELVIN, "°C apart");
+        put(USCustomary.RANKINE, "°F apart");
         put(USCustomary.FAHRENHEIT, "°F", "F", "degf", "℉", "fahrenheit", "°fahrenheit");
         put(AbstractUnit.ONE, "drops", "drop");
         put(PERCENT, "%", "percent", "pct");

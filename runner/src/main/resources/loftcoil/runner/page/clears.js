@@ -1,6 +1,7 @@
 // What would clear the dangers of the design: a search that the learner starts, with its progress and a stop.
 import * as api from './api.js';
 import { clear, el, say } from './dom.js';
+import { workBox } from './work.js';
 
 const AGAIN_MS = 700;
 
@@ -10,8 +11,9 @@ export function offerClears(box) {
   if (!dangers.length) return;
   const foot = el('div', { class: 'clears-foot' });
   box.lastElementChild.append(foot);
-  const show = (found) => shown(found, { box, dangers, foot, show });
-  api.clears().then(show, (trouble) => failed(foot, trouble));
+  const at = { box, dangers, foot, work: null };
+  at.show = (found) => shown(found, at);
+  api.clears().then(at.show, (trouble) => failed(at, trouble));
 }
 
 function shown(found, at) {
@@ -19,27 +21,22 @@ function shown(found, at) {
   for (const item of at.dangers) under(item, found);
   const begin = (words) => el('button', { type: 'button', onclick: () => go(api.searchClears, at) }, words);
   if (found.state === 'searching') return searching(found, at);
-  clear(at.foot);
+  ended(at);
   if (found.words) at.foot.append(el('p', {}, found.words));
   if (found.state === 'none') at.foot.append(begin('Search what would clear them'));
   if (found.state === 'stopped') at.foot.append(begin('Search again'));
 }
 
 function searching(found, at) {
-  const far = found.of ? `${found.done} of ${found.of}` : '';
-  if (!at.foot.querySelector('progress')) {
-    const stop = el('button', { type: 'button', onclick: () => go(api.stopClears, at) }, 'Stop');
+  if (!at.work) {
+    at.work = workBox('Searching what would clear them.', () => go(api.stopClears, at));
     const here = at.foot.contains(document.activeElement);
-    clear(at.foot).append(el('p', {}, 'Searching what would clear them ', el('span', { class: 'busy' })),
-      el('progress', { max: '1', 'aria-label': 'How far the search is' }), stop);
-    say('Searching what would clear the dangers.');
-    if (here) stop.focus();
+    clear(at.foot).append(at.work.box);
+    say('Searching what would clear the dangers. It can be stopped.');
+    if (here) at.work.box.querySelector('button').focus();
   }
-  const bar = at.foot.querySelector('progress');
-  bar.max = found.of || 1;
-  if (found.of) bar.value = found.done;
-  at.foot.querySelector('.busy').textContent = far;
-  window.setTimeout(() => at.box.isConnected && api.clears().then((next) => told(next, at), (trouble) => failed(at.foot, trouble)), AGAIN_MS);
+  if (found.of) at.work.far((100 * found.done) / found.of, `Searching what would clear them: ${found.done} of ${found.of}.`);
+  window.setTimeout(() => at.box.isConnected && api.clears().then((next) => told(next, at), (trouble) => failed(at, trouble)), AGAIN_MS);
 }
 
 function told(found, at) {
@@ -48,11 +45,19 @@ function told(found, at) {
 }
 
 function go(asked, at) {
-  asked().then((found) => told(found, at), (trouble) => failed(at.foot, trouble));
+  asked().then((found) => told(found, at), (trouble) => failed(at, trouble));
 }
 
-function failed(foot, trouble) {
-  clear(foot).append(el('p', { class: 'trouble' }, `What would clear them could not be searched: ${trouble.message}`));
+/** The box goes with the search. */
+function ended(at) {
+  if (at.work) at.work.done();
+  at.work = null;
+  clear(at.foot);
+}
+
+function failed(at, trouble) {
+  ended(at);
+  at.foot.append(el('p', { class: 'trouble' }, `What would clear them could not be searched: ${trouble.message}`));
 }
 
 /** What was found, under the danger it is for. */

@@ -2,14 +2,16 @@
 import * as api from './api.js';
 import { clear, el, say } from './dom.js';
 import { showBanner } from './banner.js';
-import { climateForm, habitsForm, tapsTable, runTable } from './walked.js';
+import { climateForm, habitsForm, placed, tapsTable, runTable } from './walked.js';
 
 const ORIGINS = { yours: 'yours', assumed: 'assumed', borrowed: 'borrowed' };
 const LONG = 24;
+const LONG_LIST = 300;
 
 export async function showHouse(main, taken) {
   const view = {
     main, taken, house: null, pending: new Map(), rows: new Map(), telling: Promise.resolve(),
+    design: el('p', { class: 'quiet' }),
     standing: el('div', { class: 'standing' }),
     stations: el('div', {}),
     said: el('div', { role: 'status' }),
@@ -20,13 +22,15 @@ export async function showHouse(main, taken) {
     el('h1', {}, 'Your house'),
     el('p', {}, 'Walk round your own house with a tape and tell what you find. Any unit will do: 2.2 m, 7 ft 4, 1 in 50. What you do not '
       + 'know stays borrowed from the example, and every sheet says so. Each answer is kept at once; nothing has to fit until the end.'),
-    el('p', { class: 'quiet' }, 'A form on paper to carry about: ', el('code', {}, 'measure --paper form.pdf'), ' in a terminal.'),
-    view.standing, view.stations, foot(view), view.refused, view.said));
+    el('p', { class: 'quiet' }, 'A blank form to print and carry about: ', el('a', { href: '/sheet/form/a4', download: true }, 'A4'), ' or ',
+      el('a', { href: '/sheet/form/letter', download: true }, 'US Letter'), '.'),
+    view.design, view.standing, view.stations, foot(view), view.refused, view.said));
   draw(view, await api.survey());
 }
 
 function draw(view, house) {
   view.house = house;
+  view.design.textContent = `This is the survey of the design “${house.design}”, which is taken up. Each design has one of its own.`;
   if (view.dwellings.children.length === 1) {
     view.dwellings.append(...house.dwellings.map((dwelling) => el('option', { value: dwelling.code }, dwelling.label)));
   }
@@ -103,7 +107,7 @@ function noPanes(view) {
 }
 
 function refusedHere(view) {
-  return (lines) => view.refused.replaceChildren(el('p', { class: 'trouble' }, 'Not taken:'), el('ul', {}, ...lines.map((line) => el('li', {}, line))));
+  return (lines) => view.refused.replaceChildren(el('p', { class: 'trouble' }, 'Not taken:'), el('ul', {}, ...lines.map((line) => el('li', {}, placed(line)))));
 }
 
 function questionRow(view, station, question) {
@@ -118,7 +122,7 @@ function questionRow(view, station, question) {
     el('span', { class: `field ${question.now.length > LONG && !question.options.length ? 'wide-answer' : ''}` }, field,
       question.unit && !question.options.length ? el('span', { class: 'unit' }, question.unit) : null,
       el('label', { class: 'guess' }, guess, ' guessed'), origin, agree),
-    el('span', { class: 'hint', id: `${name}-hint` }, hint(question)),
+    el('div', { class: 'hint', id: `${name}-hint` }, ...hint(question)),
     trouble);
   const tell = () => {
     const typed = field.value.trim();
@@ -139,8 +143,11 @@ function questionRow(view, station, question) {
   return row;
 }
 
+/** What is asked for. A long list of what is allowed waits until it is wanted. */
 function hint(question) {
-  return question.options.length ? question.help : `${question.help} Allowed: ${question.allowed}.`;
+  if (question.options.length) return [question.help];
+  if (question.allowed.length < LONG_LIST) return [`${question.help} Allowed: ${question.allowed}.`];
+  return [question.help, el('details', {}, el('summary', {}, 'All that is allowed'), `${question.allowed}.`)];
 }
 
 /** One answer after the other, so that what was refused first cannot be told last. */
@@ -152,22 +159,39 @@ function tellStation(view, code) {
 async function tellWaiting(view, code) {
   const waiting = [...view.pending].filter(([, answer]) => answer.station === code);
   for (const guessed of [false, true]) {
-    const told = waiting.filter(([, answer]) => answer.guessed === guessed);
-    const typed = Object.fromEntries(told.map(([path, answer]) => [path, answer.typed]));
-    const paths = Object.keys(typed);
-    if (!paths.length) continue;
-    paths.forEach((path) => view.rows.get(path)?.trouble(''));
-    const done = await view.ask(() => api.surveyTell(typed, guessed), (lines) => refusedLines(view, paths, lines));
-    if (done) {
-      // What was typed meanwhile still waits.
-      told.filter(([path, answer]) => view.pending.get(path) === answer).forEach(([path]) => view.pending.delete(path));
-      paths.forEach((path) => view.rows.get(path)?.trouble(''));
-      say([`Kept. ${view.house.standing.words}`, ...view.house.standing.doubts.map((doubt) => `Is this so? ${doubt}`)].join(' '));
+    let told = waiting.filter(([, answer]) => answer.guessed === guessed);
+    while (told.length) {
+      const refused = await tellTogether(view, told, guessed);
+      if (!refused) break;
+      const rest = told.filter(([path]) => !refused.includes(path));
+      if (rest.length === told.length) {
+        // What is lacking was not among them: each alone, so that only its own part waits for it.
+        if (told.length > 1) for (const one of told) await tellTogether(view, [one], guessed);
+        break;
+      }
+      told = rest;
     }
   }
 }
 
-function refusedLines(view, paths, lines) {
+/** Tells some answers at once; null where they were kept, else the paths that were refused. */
+async function tellTogether(view, told, guessed) {
+  const typed = Object.fromEntries(told.map(([path, answer]) => [path, answer.typed]));
+  const paths = Object.keys(typed);
+  let refused = null;
+  paths.forEach((path) => view.rows.get(path)?.trouble(''));
+  const done = await view.ask(() => api.surveyTell(typed, guessed), (lines) => { refused = refusedLines(view, lines); });
+  if (!done) return refused ?? [];
+  // What was typed meanwhile still waits.
+  told.filter(([path, answer]) => view.pending.get(path) === answer).forEach(([path]) => view.pending.delete(path));
+  paths.forEach((path) => view.rows.get(path)?.trouble(''));
+  say([`Kept. ${view.house.standing.words}`, ...view.house.standing.doubts.map((doubt) => `Is this so? ${doubt}`)].join(' '));
+  return null;
+}
+
+/** Says each refusal at its own row; the paths that were refused. */
+function refusedLines(view, lines) {
+  const refused = [];
   for (const line of lines) {
     const path = line.slice(0, line.indexOf(': '));
     const words = line.slice(path.length + 2);
@@ -175,7 +199,9 @@ function refusedLines(view, paths, lines) {
     const missing = words.startsWith('missing');
     if (row) row.trouble(missing ? 'Tell this one too: these answers are taken together.' : `Not taken: ${words}`);
     else view.refused.replaceChildren(el('p', { class: 'trouble' }, line));
+    refused.push(path);
   }
+  return refused;
 }
 
 function mark(place, origin) {
@@ -197,7 +223,8 @@ function chooser(name, question) {
   const words = { true: 'yes', false: 'no' };
   const options = question.options.includes(question.now) ? question.options : [question.now, ...question.options];
   const field = el('select', { id: name, 'aria-describedby': `${name}-hint` },
-    ...options.map((option) => el('option', { value: option }, words[option] ?? option)));
+    // That nothing was said can be seen and not chosen: what was told once is told otherwise, not taken back.
+    ...options.map((option) => el('option', { value: option, disabled: !question.options.includes(option) }, words[option] ?? option)));
   field.value = question.now;
   return field;
 }
@@ -208,7 +235,7 @@ function foot(view) {
     view.refused.replaceChildren();
     try {
       const done = await api.surveyTake();
-      view.said.replaceChildren(el('p', { class: 'said-words' }, done.words));
+      view.said.replaceChildren(el('p', { class: 'said-words' }, done.words, ' ', el('a', { href: '#/build-sheet' }, 'Its build sheet'), ' tells all there is to know of it.'));
       await view.taken();
     } catch (trouble) {
       if (api.isGone(trouble)) showBanner(() => {});
@@ -224,7 +251,7 @@ function beginAgain(view) {
   view.dwellings = from;
   const afresh = el('button', { type: 'button' }, 'Begin again');
   afresh.addEventListener('click', async () => {
-    if (!window.confirm('Drop what was measured since, and begin again?')) return;
+    if (!window.confirm('Begin again? What was measured since is kept in your folder, as survey-before- and the date.')) return;
     if (await view.ask(() => api.surveyAfresh(from.value), refusedHere(view))) { view.pending.clear(); await redraw(view); }
   });
   return [el('label', { for: 'house-from' }, 'Begin again from'), from, afresh];

@@ -140,9 +140,11 @@ function javaField(step, key, text, lessonId) {
 function chosenLines(step, changed) {
   const picked = step.lines.map((line) => (line.length === 1 ? line[0] : null));
   const text = () => (picked.includes(null) ? '' : picked.join('\n'));
+  // A fixed line may be several lines of Java: what is chosen is named by its place on the screen.
+  const above = (n) => step.lines.slice(0, n).reduce((sum, line) => sum + line[0].split('\n').length, 0);
   const box = el('div', { class: 'chosen-lines' }, ...step.lines.map((line, n) => (line.length === 1
     ? el('pre', {}, line[0])
-    : el('fieldset', {}, el('legend', {}, `Line ${n + 1}: choose`), ...line.map((java) => el('label', { class: 'option' },
+    : el('fieldset', {}, el('legend', {}, `Line ${above(n) + 1}: choose`), ...line.map((java) => el('label', { class: 'option' },
       el('input', {
         type: 'radio', name: `line-${step.id}-${n}`, onchange: () => { picked[n] = java; if (text()) changed(text()); },
       }), el('pre', {}, java)))))));

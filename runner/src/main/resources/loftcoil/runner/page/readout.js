@@ -14,7 +14,7 @@ export function readout(frame, keepAt = null) {
   if (!data.at.length) return null;
   counter += 1;
   const words = el('p', { class: 'readout', id: `readout-${counter}`, 'aria-live': 'off' },
-    el('span', { class: 'quiet' }, 'Point at the plot, or use the arrow keys in it, to read its values.'));
+    el('span', { class: 'quiet' }, `Point at the plot, or use the arrow keys in it, to read its values.${svg.querySelector('.lc-crossing') ? ' A ring: two curves cross there.' : ''}`));
   const state = { svg, data, words, mark: null, at: -1 };
   frame.tabIndex = 0;
   frame.setAttribute('role', 'group');

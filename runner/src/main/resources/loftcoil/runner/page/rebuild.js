@@ -4,6 +4,7 @@ import { clear, el, hold, isHeld, say } from './dom.js';
 import { showBanner } from './banner.js';
 import { leverBox } from './levers.js';
 import { showSideBySide } from './sidebyside.js';
+import { workBox } from './work.js';
 
 const AFTER_MS = 500;
 const FAR_MS = 400;
@@ -59,32 +60,25 @@ async function compare(view, year) {
     view.trouble.replaceChildren();
     markRefused(view, []);
     showSideBySide(view.result, both, Object.keys(view.values).length ? takeOver(view) : null);
-    say(year ? (both.year ? 'Before and after, with the year.' : 'Stopped: before and after, without the year.') : `${both.effects.length} changes. ${both.afterWords}`);
+    say(year ? (both.year ? 'Before and after, with the year.' : both.noYear || 'Stopped: before and after, without the year.') : `${both.effects.length} changes. ${both.afterWords}`);
   } catch (trouble) {
     if (mine === view.asked) refused(view, trouble);
   } finally {
-    if (waiting) waiting.remove();
+    if (waiting) waiting.done();
     if (mine === view.asked) view.result.removeAttribute('aria-busy');
   }
 }
 
 /** How far the years are, and a way to stop them; gone when they are done. */
 function marching(view, mine) {
-  const far = el('progress', { max: '1', 'aria-label': 'Years marched' });
-  const words = el('span', {}, 'The year is being marched.');
-  const box = el('p', { class: 'form-foot marching' }, words, far,
-    el('button', { type: 'button', id: 'rebuild-stop', onclick: () => { words.textContent = 'Stopping…'; api.rebuildStop().catch(() => {}); } }, 'Stop'));
-  view.trouble.before(box);
+  const box = workBox('The year is being marched.', () => { api.rebuildStop().catch(() => {}); }, { id: 'rebuild-stop' });
+  view.trouble.before(box.box);
   say('The year is being marched; that takes some seconds. It can be stopped.');
   const look = async () => {
-    if (!box.isConnected || mine !== view.asked) return box.remove();
+    if (!box.box.isConnected || mine !== view.asked) return box.done();
     try {
       const { done, of } = await api.rebuildFar();
-      if (of) {
-        far.max = of;
-        far.value = done;
-        words.textContent = `Years marched: ${done} of ${of}.`;
-      }
+      if (of) box.far((100 * done) / of, `Years marched: ${done} of ${of}.`);
     } catch { /* The answer itself will tell. */ }
     window.setTimeout(look, FAR_MS);
   };

@@ -23,7 +23,9 @@ function judgedLater(stands) {
   if (!stands) return null;
   const { safety } = stands;
   const box = el('div', {}, safetyBox(safety));
-  const effect = el('div', {}, ...(stands.effect ? effectLines(stands.effect) : []));
+  // What is open is said once, under the verdict.
+  const told = stands.effect?.open === safety.open ? { ...stands.effect, open: '' } : stands.effect;
+  const effect = el('div', {}, ...(told ? effectLines(told) : []));
   const place = el('div', { 'aria-live': 'off' }, effect, el('p', {}, 'Your design now:'), box);
   if (safety.open) {
     whenJudged(place, (whole) => {

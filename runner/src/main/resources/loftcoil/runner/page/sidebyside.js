@@ -9,6 +9,9 @@ export function showSideBySide(place, both, take) {
   clear(place).append(...[
     el('h2', {}, 'Before and after'),
     safetyBox({ ...both.safety, findings: [], words: 'The new design. '.concat(both.safety.words) }),
+    both.noYear ? el('p', { class: 'trouble' }, both.noYear) : null,
+    el('h3', {}, 'In one frame'),
+    figure(both.change),
     el('div', { class: 'pair' },
       el('div', {}, figure(both.before, 'Before'), el('p', {}, both.beforeWords)),
       el('div', {}, figure(both.after, 'After'), el('p', {}, both.afterWords))),
@@ -20,7 +23,7 @@ export function showSideBySide(place, both, take) {
     parts(both),
     el('h3', {}, 'Figures'),
     ...both.groups.map(group),
-    both.year ? null : el('p', { class: 'quiet' }, 'The year is not marched here; “March the year too” adds it.'),
+    both.year || both.noYear ? null : el('p', { class: 'quiet' }, 'The year is not marched here; “March the year too” adds it.'),
     ...effects(both.effects)].filter(Boolean));
 }
 

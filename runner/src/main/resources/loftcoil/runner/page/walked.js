@@ -1,12 +1,13 @@
 // What is told line by line: the pieces of a run of pipe, the taps, and what people do with hot water.
 import * as api from './api.js';
 import { el } from './dom.js';
+import { workBox } from './work.js';
 
 const PIECE = [
   { name: 'name', words: 'Name', kind: 'long' },
   { name: 'way', words: 'Leads', options: ['up', 'down', 'along'] },
   { name: 'length', words: 'Length' },
-  { name: 'slope', words: 'Higher for each m' },
+  { name: 'slope', words: 'Climbs or falls' },
   { name: 'heading', words: 'Turns' },
   { name: 'elbows90', words: '90°', kind: 'short' },
   { name: 'elbows45', words: '45°', kind: 'short' },
@@ -23,7 +24,7 @@ const TAP = [
   { name: 'tube', words: 'Tube', kind: 'long' },
   { name: 'length', words: 'Length of pipe' },
   { name: 'elbows90', words: '90°', kind: 'short' },
-  { name: 'mixer', words: 'Mixing valve' },
+  { name: 'mixer', words: 'Mixing valve set to' },
   { name: 'from', words: 'Pipe comes from', options: ['tank', 'shared pipe'] },
 ];
 
@@ -45,7 +46,7 @@ export function runTable(view, run) {
   });
   view.rows.set(`run-${run.code}`, { update: showClosing });
   showClosing(run);
-  return el('div', {}, el('p', { class: 'quiet' }, 'Turns, for a piece that leads along: left, right, straight, or a compass direction such as 90 or SE. Where it runs: room, loft, flue, outdoors, or a temperature. Blank: as the piece before.'),
+  return el('div', {}, el('p', { class: 'quiet' }, 'Climbs or falls, for a piece that leads along: 1 in 50, 20 mm/m, 1/4 in per ft, falls 1 in 40. Turns: left, right, straight, or a compass direction such as 90 or SE. Where it runs: room, loft, flue, outdoors, or a temperature. Blank: as the piece before.'),
     table, closing, trouble);
 }
 
@@ -82,7 +83,23 @@ export function tapsTable(view, station) {
 }
 
 function refused(place, told) {
-  place.replaceChildren(el('p', { class: 'trouble' }, 'Not taken:'), el('ul', {}, ...told.map((line) => el('li', {}, line))));
+  place.replaceChildren(el('p', { class: 'trouble' }, 'Not taken:'), el('ul', {}, ...told.map((line) => el('li', {}, placed(line)))));
+}
+
+const RUNS = { hotLegs: 'Hot pipe', coldLegs: 'Cold pipe', taps: 'Taps' };
+const COLUMNS = {
+  lengthM: 'length', slopeMmPerM: 'slope', heading: 'heading', elbow90: 'elbows90', elbow45: 'elbows45', thicknessMm: 'laggingThickness',
+  aroundC: 'around', levelM: 'level', mixerC: 'mixer',
+};
+
+/** A refusal with its place as the table has it: the line and the column, and not the name in a design's file. */
+export function placed(line) {
+  const found = /^(hotLegs|coldLegs|taps)(?:\[(\d+)\])?(?:\.([\w.]+))?: (.*)$/s.exec(line);
+  if (!found) return line;
+  const [, run, at, path, words] = found;
+  const last = (path ?? '').split('.').pop();
+  const column = (run === 'taps' ? TAP : PIECE).find(({ name }) => name === (COLUMNS[last] ?? last));
+  return `${[RUNS[run], at === undefined ? '' : `line ${Number(at) + 1}`, column ? `“${column.words}”` : ''].filter(Boolean).join(', ')}: ${words}`;
 }
 
 /** Rows of fields that are kept whole after each change. */
@@ -183,7 +200,12 @@ export function climateForm(view, changed) {
   file.addEventListener('change', async () => {
     const [chosen] = file.files;
     if (!chosen) return;
+    let ended = false;
+    const box = workBox(`Reading ${chosen.name}.`, () => { ended = true; box.done(); });
+    trouble.replaceChildren(box.box);
     const text = thinned(await chosen.text());
+    box.done();
+    if (ended) return refused(trouble, [`${chosen.name} was not taken: stopped.`]);
     if (text.length > MOST_BYTES) return refused(trouble, [`${chosen.name}: too long for a weather file`]);
     await told(() => api.surveyClimate(text), `Sun and air are those of ${chosen.name} now.`);
   });

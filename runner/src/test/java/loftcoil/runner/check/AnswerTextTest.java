@@ -21,7 +21,7 @@ class AnswerTextTest {
 
     @Test
     void aReplyRepeatsNoControlCharacter() {
-        for (String typed : new String[] {"six\u0000Pa", "6 fl\u001B[31moo", "\u202Esix", "6 x\u0007y"}) {
+        for (String typed : new String[] {"sixty\u0000Pa", "6 fl\u001B[31moo", "\u202Esixty", "6 x\u0007y"}) {
             AnswerText.NotRead said = assertInstanceOf(AnswerText.NotRead.class, AnswerText.read(typed));
             assertTrue(said.words().matches("[^\\p{Cc}\\u202A-\\u202E]*"), said::words);
         }
@@ -59,6 +59,11 @@ class AnswerTextTest {
                 "0.5 kPa/m | 0.5 | kPa/m",
                 "½ | 0.5 | -",
                 "1½ in | 1.5 | in",
+                "7 ft 4 | 7.33333333333333 | ft",
+                "1 ft 11 5/8 | 1.96875 | ft",
+                "1' 11 | 1.91666666666667 | ft",
+                "two | 2 | -",
+                "Twelve hours | 12 | h",
                 "1 ½ in | 1.5 | in",
                 "3/4 in | 0.75 | in",
                 "1 1/4\" | 1.25 | in",

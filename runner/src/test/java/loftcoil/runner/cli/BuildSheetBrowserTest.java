@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
 
@@ -76,6 +77,47 @@ class BuildSheetBrowserTest extends LiveCourseCase {
                 "page", browser.driver().findElement(By.linkText("Build sheet")).getDomAttribute("aria-current"));
         long frame = one(".sheet-place iframe").getSize().getHeight();
         assertTrue(frame > 2000, "the frame is as tall as the sheet, not " + frame);
+        assertEquals(List.of(), browser.troubles());
+    }
+
+    /** Loftcoil's answers are those of a slow computer, so that there is time to press. */
+    @Test
+    void yearAndStartsSayHowFarTheyAreAndAreStoppedWithEscWhileHalfCanBeRead() {
+        browser.driver()
+                .executeScript(
+                        """
+                const real = window.fetch;
+                let stopped = false;
+                window.fetch = (address, more) => {
+                  const path = String(address);
+                  if (path.endsWith('/api/build-stop')) stopped = true;
+                  if (!/api\\/build(-far|-stop)?$/.test(path)) return real(address, more);
+                  const words = stopped ? 'Stopped.' : 'Working out fires lit after rests.';
+                  return Promise.resolve(new Response(
+                    JSON.stringify({ state: stopped ? 'stopped' : 'working', percent: 84, words }),
+                    { headers: { 'Content-Type': 'application/json' } }));
+                };
+                location.hash = '#/words';
+                """);
+        browser.until("words", () -> !all("main:not([aria-busy]) dl.words").isEmpty());
+        browser.driver().executeScript("location.hash = '#/build-sheet'");
+        browser.until(
+                "how far",
+                () -> !all(".work-box progress").isEmpty()
+                        && one(".work-box").getText().contains("fires lit after rests"));
+        assertEquals("84", one(".work-box progress").getDomProperty("value"));
+        browser.until(
+                "half of it", () -> !all(".sheet-place iframe:not(.coming)").isEmpty());
+        assertTrue(sheetText().contains("Starts and year are not judged yet."), sheetText());
+        assertEquals(List.of(), browser.accessibilityFaults());
+
+        browser.press(Keys.ESCAPE);
+        browser.until(
+                "the stop",
+                () -> all(".work-box").isEmpty()
+                        && one(".build-sheet").getText().contains("Stopped. What stands below is half of the sheet"));
+        assertTrue(sheetText().contains("Orchard bothy"));
+        assertEquals(List.of(), browser.accessibilityFaults());
         assertEquals(List.of(), browser.troubles());
     }
 

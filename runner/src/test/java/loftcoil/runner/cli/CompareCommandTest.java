@@ -73,6 +73,24 @@ class CompareCommandTest {
         assertEquals("tank.baseM", json.path("changes").path(0).path("name").asText());
     }
 
+    /** A northern year in the south: the pipes can be compared all the same, and it says why the years are not. */
+    @Test
+    void whereAYearCannotBeTheRestIsComparedAndItSaysWhy() throws IOException {
+        Design south = Changes.apply(BOTHY, "site.latitudeDeg", "-52");
+        assertEquals(0, run("compare", file("old.json", BOTHY), file("new.json", south)), err.toString());
+        String text = out.toString();
+        assertTrue(text.replaceAll("\\s+", " ").contains("that of the new design could not be judged:"), text);
+        assertTrue(text.contains("Latitude"), text);
+        assertFalse(text.lines().anyMatch(line -> line.matches("Year +before +after +difference")), text);
+
+        assertEquals(0, run("compare", file("old.json", south), file("new.json", HIGHER), "--json"), err.toString());
+        JsonNode json = new ObjectMapper().readTree(out.toString().substring(text.length()));
+        assertTrue(
+                json.path("noYear").asText().contains("that of the old design"),
+                json.path("noYear").asText());
+        assertFalse(json.path("verdictAfter").path("yearJudged").asBoolean());
+    }
+
     @Test
     void twiceTheSameFileDiffersInNothing() throws IOException {
         String same = file("same.json", BOTHY);

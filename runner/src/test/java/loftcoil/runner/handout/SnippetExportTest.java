@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Example;
+import loftcoil.engine.study.ProgressListener;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.CourseReader;
 import loftcoil.runner.lesson.Lesson;
@@ -127,7 +128,7 @@ class SnippetExportTest {
         int charts = 0;
         try (Session session = SharedSession.lent()) {
             DesignBinding.bind(session, DesignJson.write(Example.orchardBothy()));
-            LessonRuns runs = new LessonRuns(session);
+            LessonRuns runs = new LessonRuns(session, lesson, ProgressListener.NONE);
             for (Step step : lesson.steps()) {
                 if (step instanceof Step.Snippet snippet) {
                     Outcome outcome = runs.run(snippet);

@@ -366,6 +366,29 @@ final class FakeApp implements LearnerApp {
     }
 
     @Override
+    public View.Building building() {
+        calls.add("building");
+        return new View.Building(View.BuildState.WORKING, 40, "Working out the year.");
+    }
+
+    @Override
+    public View.Building startBuild() {
+        calls.add("startBuild");
+        return building();
+    }
+
+    @Override
+    public View.Building stopBuild() {
+        calls.add("stopBuild");
+        return new View.Building(View.BuildState.STOPPED, 0, "Stopped.");
+    }
+
+    @Override
+    public BuildSheet halfBuild() {
+        return build();
+    }
+
+    @Override
     public View.Clears clears() {
         calls.add("clears");
         return new View.Clears(View.ClearState.NONE, 0, 0, List.of(), "");

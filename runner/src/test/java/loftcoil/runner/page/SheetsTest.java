@@ -63,6 +63,7 @@ class SheetsTest {
         "/sheet/show/a4, text/html; charset=utf-8, , <p>a4",
         "/sheet/html/a4, text/html; charset=utf-8, attachment; filename=\"sheet.html\", <p>a4",
         "/sheet/pdf/a4, application/pdf, attachment; filename=\"sheet.pdf\", %PDF a4",
+        "/sheet/form/a4, application/pdf, attachment; filename=\"sheet.form\", <p>a4",
     })
     void aSheetIsShownOrKept(String path, String type, String kept, String content) throws Exception {
         HttpResponse<String> answer = get(path, true);

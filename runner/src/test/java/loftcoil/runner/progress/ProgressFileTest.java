@@ -352,4 +352,23 @@ class ProgressFileTest {
         assertEquals(work, work.withRan("weigh"));
         assertEquals(42, SOME.seed());
     }
+
+    @Test
+    void progressChangedByOtherMeansMeanwhileIsKeptUnderANameThatSaysSo() throws IOException {
+        Path own = temp.resolve("progress.json");
+        try (ProgressFile file = ProgressFile.open(temp)) {
+            file.keep(SOME);
+            file.keep(SOME.withLesson("02-tank"));
+            assertEquals(List.of(), file.notices());
+            Files.writeString(own, "theirs");
+            file.keep(SOME.withLesson("03-pipe"));
+
+            assertEquals("theirs", Files.readString(temp.resolve("progress.changed-elsewhere-1.json")));
+            assertTrue(file.notices().get(0).contains("progress.changed-elsewhere-1.json"), file.notices()::toString);
+            Files.delete(own);
+            file.keep(SOME);
+            assertEquals(1, file.notices().size());
+        }
+        assertEquals(SOME, read());
+    }
 }

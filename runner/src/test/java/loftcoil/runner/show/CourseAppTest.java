@@ -428,4 +428,22 @@ class CourseAppTest {
                                 && !line.after().isEmpty()),
                 whole.lines().toString());
     }
+
+    @Test
+    void aHouseOfWhichNothingIsMeasuredHasTheLatestDecision() {
+        assertEquals("borrowed", origin("tank.baseM"));
+
+        bench.answer(LESSON, "tank", "2.6 m");
+
+        assertEquals("yours", origin("tank.baseM"));
+    }
+
+    private String origin(String path) {
+        return bench.survey().house().stations().stream()
+                .flatMap(station -> station.questions().stream())
+                .filter(question -> question.path().equals(path))
+                .map(question -> question.origin())
+                .findFirst()
+                .orElseThrow();
+    }
 }

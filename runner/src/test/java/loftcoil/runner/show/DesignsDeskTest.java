@@ -9,13 +9,17 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Dwelling;
 import loftcoil.engine.design.Example;
+import loftcoil.engine.design.Origin;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.survey.Survey;
+import loftcoil.engine.survey.SurveyJson;
 import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.progress.Trail;
 import org.junit.jupiter.api.AfterEach;
@@ -291,5 +295,178 @@ class DesignsDeskTest {
         assertThrows(RefusedException.class, () -> desk.takeUp("second"));
         assertEquals(before, store.design());
         assertEquals("{}", Files.readString(folder.resolve("designs/second.json")));
+    }
+
+    private SurveyDesk survey() {
+        return new SurveyDesk(store);
+    }
+
+    private String asked(String path) {
+        return survey().house().stations().stream()
+                .flatMap(station -> station.questions().stream())
+                .filter(question -> question.path().equals(path))
+                .findFirst()
+                .orElseThrow()
+                .now();
+    }
+
+    @Test
+    void eachDesignHasASurveyOfItsOwn() throws IOException {
+        survey().tell(Map.of("site.altitudeM", "1234"), false);
+        desk.start("marsh-hut", "Hut by the water");
+        assertFalse(Files.exists(folder.resolve("survey.json")), "nothing was measured of the hut");
+        assertFalse(asked("site.altitudeM").equals("1234"));
+        survey().tell(Map.of("site.altitudeM", "77"), false);
+        assertEquals("Hut by the water", survey().house().design());
+
+        String bothy = desk.shelf().others().get(0).key();
+        desk.takeUp(bothy);
+        reopen();
+        assertEquals("1234", asked("site.altitudeM"));
+        assertEquals("Orchard bothy", survey().house().design());
+        assertEquals(
+                List.of("hut-by-the-water.json", "hut-by-the-water.survey.json", "hut-by-the-water.trail.json"),
+                files("designs"));
+
+        desk.remove("hut-by-the-water");
+        desk.bringBack("hut-by-the-water");
+        desk.takeUp("hut-by-the-water");
+        assertEquals("77", asked("site.altitudeM"));
+    }
+
+    @Test
+    void aCopyHasTheSurveyTooUnderItsOwnName() {
+        survey().tell(Map.of("site.altitudeM", "1234"), false);
+        desk.copy("", "Second try");
+        survey().tell(Map.of("site.altitudeM", "55"), false);
+        desk.takeUp("second-try");
+
+        assertEquals("1234", asked("site.altitudeM"));
+        assertEquals("Second try", survey().house().name());
+        desk.rename("", "Third try");
+        assertEquals("Third try", survey().house().name());
+    }
+
+    @Test
+    void theOneSurveyOfAnOlderFolderGoesToTheDesignItWasMadeFor() throws IOException {
+        survey().tell(Map.of("site.altitudeM", "1234"), false);
+        Survey measured = store.survey();
+        desk.start("marsh-hut", "Hut by the water");
+        store.close();
+        Files.delete(folder.resolve("designs/orchard-bothy.survey.json"));
+        Files.writeString(folder.resolve("survey.json"), SurveyJson.write(measured));
+        open();
+
+        assertFalse(asked("site.altitudeM").equals("1234"));
+        assertTrue(
+                store.notices().stream().anyMatch(notice -> notice.contains("“Orchard bothy”")),
+                store.notices().toString());
+        desk.takeUp("orchard-bothy");
+        assertEquals("1234", asked("site.altitudeM"));
+        reopen();
+        assertEquals("1234", asked("site.altitudeM"));
+        assertEquals(List.of(), store.notices());
+    }
+
+    /** A survey whose house has a name of its own is that of the design which is taken up, as it always was. */
+    @Test
+    void theSurveyOfAnOlderFolderStaysWithTheOnlyDesign() throws IOException {
+        survey().tell(Map.of("site.altitudeM", "1234", "name", "Byre"), false);
+        Survey measured = store.survey();
+        store.close();
+        Files.writeString(folder.resolve("survey.json"), SurveyJson.write(measured));
+        open();
+
+        assertEquals("1234", asked("site.altitudeM"));
+        assertEquals(List.of(), store.notices());
+    }
+
+    /** The folder as a sudden end leaves it between the new design and its survey. */
+    @Test
+    void aSuddenEndWhileAnotherIsTakenUpLeavesNoSurveyWithTheWrongDesign() throws IOException {
+        survey().tell(Map.of("site.altitudeM", "1234"), false);
+        String before = Files.readString(folder.resolve("survey.json"));
+        desk.start("marsh-hut", "Hut by the water");
+        store.close();
+        Files.writeString(folder.resolve("survey.json"), before);
+        open();
+
+        assertFalse(asked("site.altitudeM").equals("1234"));
+        desk.takeUp("orchard-bothy");
+        assertEquals("1234", asked("site.altitudeM"));
+    }
+
+    @Test
+    void aSurveyChangedByHandMeanwhileGoesOnFromThereAndOursIsKept() throws IOException {
+        survey().tell(Map.of("site.altitudeM", "1234"), false);
+        Survey theirs = store.survey().with(Map.of("site.altitudeM", "99"), Origin.YOURS);
+        survey().tell(Map.of("site.altitudeM", "1235"), false);
+        Files.writeString(folder.resolve("survey.json"), SurveyJson.write(theirs));
+
+        survey().tell(Map.of("tank.baseM", "2.3"), false);
+
+        assertEquals("99", asked("site.altitudeM"));
+        assertTrue(
+                store.notices().stream()
+                        .anyMatch(notice ->
+                                notice.contains("survey.json was changed") && notice.contains("survey-before-")),
+                store.notices().toString());
+        String kept = files("").stream()
+                .filter(name -> name.startsWith("survey-before-"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(
+                1235.0,
+                SurveyJson.read(Files.readString(folder.resolve(kept)))
+                        .sketch()
+                        .told()
+                        .site()
+                        .altitudeM());
+    }
+
+    @Test
+    void aSurveyChangedToWhatIsNoneIsSetAsideAndOursGoesOn() throws IOException {
+        survey().tell(Map.of("site.altitudeM", "1234"), false);
+        Files.writeString(folder.resolve("survey.json"), "{\"house\": 3}");
+
+        assertEquals("1234", asked("site.altitudeM"));
+        survey().tell(Map.of("tank.baseM", "2.3"), false);
+        reopen();
+        assertEquals("1234", asked("site.altitudeM"));
+        assertEquals("{\"house\": 3}", Files.readString(folder.resolve("survey.damaged-1.json")));
+    }
+
+    @Test
+    void beginningTheSurveyAgainKeepsWhatWasMeasured() throws IOException {
+        survey().tell(Map.of("site.altitudeM", "1234"), false);
+        survey().afresh("marsh-hut");
+
+        assertFalse(asked("site.altitudeM").equals("1234"));
+        assertTrue(
+                files("").stream().anyMatch(name -> name.startsWith("survey-before-")),
+                files("").toString());
+    }
+
+    /** Nothing measured, nothing to go stale: a house that was never told is the design as it stands. */
+    @Test
+    void aHouseThatWasNeverToldFollowsTheDecisionsOfTheLessons() {
+        survey().house();
+        decide("tank.baseM", "2.6");
+
+        assertEquals("2.6", asked("tank.baseM"));
+        survey().tell(Map.of("site.altitudeM", "1234"), false);
+        RebuildView.Taken taken = survey().take();
+        assertEquals("2.6", baseM());
+        assertTrue(taken.words().contains("1234.00 m"), taken.words());
+        assertFalse(taken.words().contains("Tank base"), taken.words());
+    }
+
+    @Test
+    void whatTheHouseUndoesOfTheLessonsIsTold() {
+        survey().tell(Map.of("site.altitudeM", "1234"), false);
+        decide("tank.baseM", "2.6");
+
+        RebuildView.Taken taken = survey().take();
+        assertTrue(taken.words().contains("Tank base above the floor, 2.60 m → 2.20 m"), taken.words());
     }
 }

@@ -42,7 +42,7 @@ class LoopPanelTest {
         View.Safety safety =
                 LoopPanel.view(bent.withCoilHeatKW(1), Units.METRIC).safety();
         assertEquals("clear", safety.level());
-        assertEquals("Starts and year are not judged yet.", safety.open());
+        assertEquals("How it starts and how its year goes are not judged yet.", safety.open());
     }
 
     /** Elbows in the fire, of tube too thin for it; and a flue that may be too cool. */

@@ -140,7 +140,7 @@ class OneVerdictTest {
             beside.addAll(codes(both.staying()));
             assertEquals(codes, beside, "side by side");
             JsonNode after = MAPPER.readTree(
-                            ComparisonJson.write(compared, Rebuild.of(Example.orchardBothy(), List.of())))
+                            ComparisonJson.write(compared, Rebuild.of(Example.orchardBothy(), List.of()), ""))
                     .path("verdictAfter");
             assertEquals(level, after.path("level").textValue());
             assertEquals(codes, in(List.of(after.toString())), "comparison as JSON");
@@ -176,7 +176,9 @@ class OneVerdictTest {
                 SafetyWords.of(SafetyVerdict.quick(design), Grounds.of(design), Units.METRIC),
                 "panel and decision's reply");
         boolean started = whole(name).starts().isPresent();
-        assertEquals(started ? "Starts and year are not judged yet." : "The year is not judged yet.", quick.open());
+        assertEquals(
+                started ? "How it starts and how its year goes are not judged yet." : "The year is not judged yet.",
+                quick.open());
         Set<String> lost = codes(quick.findings());
         lost.removeAll(codes(SafetyWords.of(whole(name).verdict(), whole(name).grounds(), Units.METRIC)
                 .findings()));
@@ -190,7 +192,7 @@ class OneVerdictTest {
         bare.remove(List.of("fire", "window"));
         Design design = DesignJson.read(bare.toString());
         assertEquals(
-                "The starts are not judged yet.",
+                "How it starts is not judged yet.",
                 LoopPanel.view(design, Units.METRIC).safety().open());
     }
 

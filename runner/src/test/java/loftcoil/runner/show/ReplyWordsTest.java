@@ -31,6 +31,24 @@ class ReplyWordsTest {
                 List.of());
     }
 
+    /** A degree Fahrenheit is five ninths of a degree Celsius: NIST Special Publication 811 (2008), appendix B.8. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "40 | °C | LEVEL      | 46 °C | Not yet: 11 °F too high.",
+                "60 | °C | LEVEL      | 104 °F | Not yet: 36 °F too low.",
+                "20 | °C | DIFFERENCE | 36 °F | 'Right: it comes to 20 °C, which is 36.0 °F.'"
+            })
+    void degreesAreTheReadersOwn(
+            String value, String unit, Quantity.Temperature temperature, String answer, String words) {
+        Quantity quantity = asked(value, unit, temperature);
+
+        assertEquals(
+                words,
+                new ReplyWords(NUMBERS, () -> Units.US).words(quantity, Checker.check(quantity, answer, NUMBERS)));
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

@@ -335,7 +335,7 @@ class SurveyDeskTest {
     void habitsAtATapThatIsNotThereAreRefused() {
         try (CourseApp bench = open()) {
             RefusedException refused = assertThrows(RefusedException.class, () -> bench.survey()
-                    .habits(Map.of("people", "two", "washesAWeek", "7", "sink", "pump")));
+                    .habits(Map.of("people", "a few", "washesAWeek", "7", "sink", "pump")));
 
             List<String> paths = refused.faults().stream().map(Fault::path).toList();
             assertTrue(paths.containsAll(List.of("people", "sink", "tub", "machine")), paths.toString());

@@ -31,6 +31,21 @@ class TypedTest {
                 "fire.burnKgPerH | 3 lb/h | 1.36077711",
                 "safety.coldFeed.boreMm | 3/4 in | 19.05",
                 "site.latitudeDeg | -42.5 | -42.5",
+                "fire.burnKgPerH | 3 lb | 1.36077711",
+                "tank.baseM | 7 ft 4 in | 2.2352",
+                "site.latitudeDeg | 42.5 S | -42.5",
+                "site.latitudeDeg | S 42.5° | -42.5",
+                "site.latitudeDeg | 42° 30' S | -42.5",
+                "site.longitudeDeg | 146° 45' 36\" E | 146.76",
+                "site.longitudeDeg | 7.25 degrees west | -7.25",
+                "window.tiltDeg | 40° | 40",
+                "window.tiltDeg | 40 degrees | 40",
+                "window.azimuthDeg | N | 0",
+                "window.azimuthDeg | south-east | 135",
+                "window.azimuthDeg | 185 | 185",
+                "window.panes | two | 2",
+                "coil.tube | 22x1.0 copper | 22x1.0 copper",
+                "coil.tube | 22 x 1 mm copper | 22x1 copper",
                 "fire.months | 5 6 7 8 9 | 5, 6, 7, 8, 9",
                 "fire.months | April to September | 4, 5, 6, 7, 8, 9",
                 "fire.months | Oct-Mar | 10, 11, 12, 1, 2, 3",
@@ -50,7 +65,20 @@ class TypedTest {
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
-            value = {"20 mm/m | 20", "1 in 50 | 20", "-1 in 40 | -25", "1:50 | 20", "2 % | 20", "0 | 0", "-15 | -15"})
+            value = {
+                "falls 1/4 in per ft | -20.8333333333",
+                "1/2 in per ft | 41.6666666667",
+                "falls 1 in 40 | -25",
+                "1 in 40 down | -25",
+                "rises 20 mm/m | 20",
+                "20 mm/m | 20",
+                "1 in 50 | 20",
+                "-1 in 40 | -25",
+                "1:50 | 20",
+                "2 % | 20",
+                "0 | 0",
+                "-15 | -15"
+            })
     void aSlopeIsReadAsItIsSaid(String typed, double mmPerM) {
         assertEquals(mmPerM, Typed.slopeMmPerM(typed, "slope"), 1e-9);
     }
@@ -61,6 +89,11 @@ class TypedTest {
             value = {
                 "tank.baseM | 3 kg",
                 "tank.baseM | high",
+                "site.latitudeDeg | 42.5 E",
+                "site.latitudeDeg | -42.5 S",
+                "site.longitudeDeg | 7 N",
+                "window.tiltDeg | 40 mm",
+                "window.azimuthDeg | uphill",
                 "fire.months | ju",
                 "fire.months | juny",
                 "tank.volumeL | 7 ft 4",

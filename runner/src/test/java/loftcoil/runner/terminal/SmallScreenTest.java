@@ -44,7 +44,7 @@ class SmallScreenTest {
             // Enter does not go on past a run that failed, so there may be one too many.
             typed.addAll(List.of("", "", "o", "", "q", "q"));
             ScriptedConsole console = ScriptedConsole.on(COLUMNS, ROWS, typed);
-            new TerminalFace(bench, console).walk();
+            new TerminalFace(bench, TerminalFaceTest::written, console).walk();
 
             assertTrue(console.all().contains("The end of this lesson."), "the whole lesson was walked");
             console.assertAllReadable();

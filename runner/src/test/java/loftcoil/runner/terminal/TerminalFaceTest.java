@@ -5,9 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Function;
+import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.caution.Conduct;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.DesignJson;
+import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.words.Units;
 import loftcoil.runner.progress.LessonProgress.Recall;
 import loftcoil.runner.progress.ProgressFile;
@@ -40,8 +43,27 @@ class TerminalFaceTest {
 
     private ScriptedConsole walk(String... typed) {
         ScriptedConsole console = new ScriptedConsole(typed);
-        new TerminalFace(bench, console).walk();
+        new TerminalFace(bench, TerminalFaceTest::written, console).walk();
         return console;
+    }
+
+    static Function<BuildSheet, String> written(String file) {
+        if (!file.endsWith(".pdf")) {
+            throw RefusedException.of(file, "neither .html nor .pdf", "a file name that ends in .html or .pdf");
+        }
+        return sheet -> "The build sheet of '" + sheet.design().name() + "' is in " + file + ".";
+    }
+
+    @Test
+    void theBuildSheetIsWrittenAsAFileAndAWrongNameIsRefusedFirst() throws InterruptedException {
+        bench.startBuild();
+        for (int i = 0; i < 6000 && bench.building().state() != View.BuildState.DONE; i++) {
+            Thread.sleep(10);
+        }
+        String all = walk("p", "sheet.doc", "p", "", "q").all();
+
+        assertTrue(all.contains("sheet.doc: neither .html nor .pdf"), all);
+        assertTrue(all.contains("The build sheet of 'Orchard bothy' is in build-sheet.pdf."), all);
     }
 
     @Test
@@ -59,7 +81,7 @@ class TerminalFaceTest {
         // then out.
         ScriptedConsole console =
                 ScriptedConsole.on(60, 20, List.of("", "", "5 kg/m3", "", "1 Pa", "", "1", "2", "", "", "2.5 m", "q"));
-        new TerminalFace(bench, console).walk();
+        new TerminalFace(bench, TerminalFaceTest::written, console).walk();
         console.assertAllReadable();
 
         String all = console.all().replaceAll("\\s+", " ");
