@@ -35,8 +35,7 @@ class JLineConsoleTest {
     @BeforeEach
     void open() throws IOException {
         // No terminal of the system: its own would need one that a test run may not have.
-        Terminal terminal = new ExternalTerminal(
-                "a small screen", "xterm", keys, screen, StandardCharsets.UTF_8);
+        Terminal terminal = new ExternalTerminal("a small screen", "xterm", keys, screen, StandardCharsets.UTF_8);
         terminal.setSize(new Size(60, 20));
         console = new JLineConsole(terminal);
     }
