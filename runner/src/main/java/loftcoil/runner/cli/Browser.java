@@ -62,6 +62,9 @@ final class Browser {
                     Browser::desktop,
                     by("osascript", "-e", "on run argv", "-e", "open location (item 1 of argv)", "-e", "end run"));
         }
+        if (environment.containsKey("WSL_DISTRO_NAME")) {
+            return List.of(by("rundll32.exe", "url.dll,FileProtocolHandler"), by("xdg-open"), Browser::desktop);
+        }
         boolean screen = environment.containsKey("DISPLAY") || environment.containsKey("WAYLAND_DISPLAY");
         return screen ? List.of(by("xdg-open"), Browser::desktop, by("x-www-browser"), by("gio", "open")) : List.of();
     }

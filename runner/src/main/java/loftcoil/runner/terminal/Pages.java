@@ -51,6 +51,19 @@ final class Pages implements Console {
         each(text, false, console::say);
     }
 
+    /** What fits on one screen is not cut in two: a drawing, a table. */
+    @Override
+    public void say(List<String> lines) {
+        int wanted = lines.stream()
+                .flatMap(line -> Wrap.kept(line, width()).stream())
+                .mapToInt(this::rowsOf)
+                .sum();
+        if (wanted < rows() && !skipping) {
+            room(wanted, false);
+        }
+        lines.forEach(this::say);
+    }
+
     @Override
     public void head(String text) {
         each(text, true, console::head);

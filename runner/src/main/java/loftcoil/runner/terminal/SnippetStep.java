@@ -21,6 +21,8 @@ final class SnippetStep {
     private final View.Snippet snippet;
     private final Map<String, Double> dragged = new HashMap<>();
     private String source;
+    /** What the learner had written, until the lesson's text is put back for good. */
+    private String before = "";
 
     SnippetStep(LearnerApp bench, Console console, String lessonId, View.Snippet snippet) {
         this.bench = bench;
@@ -64,7 +66,17 @@ final class SnippetStep {
     }
 
     private void putBack() {
-        source = bench.putBack(lessonId, snippet.id()).source();
+        if (source.equals(snippet.original()) && !before.isEmpty()) {
+            source = before;
+            before = "";
+            bench.keep(lessonId, snippet.id(), source);
+            console.say("Your text is back.");
+        } else {
+            before = source.equals(snippet.original()) ? "" : source;
+            source = bench.putBack(lessonId, snippet.id()).source();
+            console.say(
+                    before.isEmpty() ? "It is the lesson's text." : "The lesson's text is back; o again brings yours.");
+        }
         showSource();
     }
 
@@ -81,6 +93,7 @@ final class SnippetStep {
             return;
         }
         source = edited.get();
+        before = "";
         runsWell();
     }
 

@@ -28,7 +28,7 @@ public final class TerminalFace {
             """
             Enter  go on; at Java: run it; at a question: leave it for now
             e      edit the Java, then run it (a blank line ends the text)
-            o      put the lesson's own Java back
+            o      put the lesson's own Java back; once more, and yours is back
             l      show all lines of the Java
             c      at a question in Java: choose its lines instead of writing them
             v      set the value that can be dragged, then run
@@ -190,7 +190,7 @@ public final class TerminalFace {
             console.warn(
                     PlainText.of((caution.danger() ? "DANGER: " : "CAUTION: ") + caution.markdown(), console.width()));
         } else if (step instanceof View.Drawing drawing) {
-            drawing().forEach(console::say);
+            console.say(drawing());
             console.say(PlainText.of(drawing.picture().says(), console.width()));
         }
         return goOn();

@@ -25,7 +25,7 @@ export function prose(html) {
   const box = el('div', { class: 'prose' });
   box.append(...[...parsed.body.childNodes].map((node) => document.importNode(node, true)));
   for (const table of box.querySelectorAll('table')) {
-    const frame = el('div', { class: 'table-frame', tabindex: '0', role: 'region', 'aria-label': 'Table' });
+    const frame = el('div', { class: 'table-frame', tabindex: '0', role: 'group', 'aria-label': 'Table' });
     table.replaceWith(frame);
     frame.append(table);
   }

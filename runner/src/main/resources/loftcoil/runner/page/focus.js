@@ -33,7 +33,7 @@ function mend() {
   // What is being opened will say itself where the focus belongs.
   if (!isLost() || document.querySelector('main[aria-busy]')) return;
   const { place, id, words, after, before, within } = last;
-  const around = within.find((each) => each.isConnected && each.checkVisibility());
+  const around = within.find((each) => each.isConnected && isShown(each));
   const same = (id && document.getElementById(id))
     || (around && [...around.querySelectorAll(place.localName)].find((each) => canHold(each) && wordsOf(each) === words));
   const near = [same, ...after.filter((each) => around && around.contains(each)), ...before.filter((each) => around && around.contains(each))]
@@ -45,7 +45,11 @@ function mend() {
 }
 
 function canHold(each) {
-  return each.checkVisibility({ visibilityProperty: true }) && !each.disabled;
+  return isShown(each) && !each.disabled;
+}
+
+function isShown(each) {
+  return each.getClientRects().length > 0;
 }
 
 function wordsOf(each) {

@@ -86,7 +86,7 @@ function told(design) {
 
 /** The drawing beside the text; it opens large. */
 function small(design) {
-  return el('button', { type: 'button', class: 'enlarge', onclick: () => large(design) }, drawn(design.picture),
+  return el('button', { type: 'button', class: 'enlarge', 'aria-label': `Show large: ${design.picture.title}`, onclick: () => large(design) }, drawn(design.picture),
     el('span', {}, 'Show large'));
 }
 

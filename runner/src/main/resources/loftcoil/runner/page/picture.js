@@ -33,10 +33,18 @@ export function figure(picture, caption = picture.title) {
   const svg = drawn(picture);
   const titled = svg.classList.contains('lc-chart') && caption === picture.title;
   const frame = el('div', { class: 'drawn-frame' }, svg);
+  if (svg.classList.contains('lc-house') && window.matchMedia('(max-width: 24rem)').matches) movable(frame);
   return el('figure', {},
     frame, readout(frame),
     el('figcaption', { class: titled ? 'unseen' : null }, caption),
     numbers(picture));
+}
+
+/** Where it is narrow the house is wider than its frame; keys have to reach what is out of sight. */
+function movable(frame) {
+  frame.tabIndex = 0;
+  frame.setAttribute('role', 'group');
+  frame.setAttribute('aria-label', 'Drawing; the arrow keys move it');
 }
 
 /** Puts a new picture into the frame of an old one; the value that was read stays the one that is read. */
@@ -55,7 +63,7 @@ export function numbers(picture) {
   const rows = picture.rows.map((row) => el('tr', {}, ...row.map((text) => el('td', {}, text))));
   return el('details', { class: 'numbers' },
     el('summary', {}, 'Numbers'),
-    el('div', { class: 'table-frame', tabindex: '0', role: 'region', 'aria-label': `Numbers of ${picture.title}` },
+    el('div', { class: 'table-frame', tabindex: '0', role: 'group', 'aria-label': `Numbers of ${picture.title}` },
       el('table', {}, el('thead', {}, head), el('tbody', {}, ...rows))));
 }
 

@@ -58,6 +58,7 @@ async function compare(view, year) {
     const both = await api.rebuildCompare(view.start.json, view.values, year);
     if (mine !== view.asked || !view.result.isConnected) return;
     view.trouble.replaceChildren();
+    markRefused(view, []);
     showSideBySide(view.result, both, Object.keys(view.values).length ? takeOver(view) : null);
     say(year ? (both.year ? 'Before and after, with the year.' : both.noYear || 'Stopped: before and after, without the year.') : `${both.effects.length} changes. ${both.afterWords}`);
   } catch (trouble) {
@@ -91,6 +92,16 @@ function refused(view, trouble) {
   view.trouble.replaceChildren(
     el('p', { class: 'trouble' }, 'This cannot be built:'),
     el('ul', {}, ...trouble.message.split('\n').map((line) => el('li', {}, line))));
+  markRefused(view, trouble.message.split('\n'));
+}
+
+/** The fields that a refusal names say so themselves too. */
+function markRefused(view, lines) {
+  const names = lines.map((line) => `lever-${line.slice(0, line.indexOf(': ')).replace(/\W/g, '-')}`);
+  for (const field of view.levers.querySelectorAll('input, select')) {
+    if (names.includes(field.id)) field.setAttribute('aria-invalid', 'true');
+    else field.removeAttribute('aria-invalid');
+  }
 }
 
 function takeOver(view) {

@@ -36,7 +36,7 @@ function cautions(heading, list, kind) {
 /** Each field in which the two differ, whether a figure follows from it or not. */
 export function differences(list) {
   if (!list.length) return el('p', { class: 'quiet' }, 'The two designs are the same in all.');
-  const frame = el('div', { class: 'table-frame', tabindex: '0', role: 'region', 'aria-label': 'What differs' });
+  const frame = el('div', { class: 'table-frame', tabindex: '0', role: 'group', 'aria-label': 'What differs' });
   frame.append(el('table', { class: 'differences' },
     el('caption', { class: 'unseen' }, 'What differs'),
     el('thead', {}, el('tr', {}, ...['Where', 'What', 'Before', 'After'].map((head) => el('th', { scope: 'col' }, head)))),
@@ -49,7 +49,7 @@ export function differences(list) {
 /** What the rebuild buys and what it leaves over. */
 function parts(both) {
   if (!both.parts.length) return null;
-  const frame = el('div', { class: 'table-frame', tabindex: '0', role: 'region', 'aria-label': 'Parts of the rebuild' });
+  const frame = el('div', { class: 'table-frame', tabindex: '0', role: 'group', 'aria-label': 'Parts of the rebuild' });
   frame.append(el('table', {},
     el('caption', { class: 'unseen' }, 'Parts of the rebuild'),
     el('thead', {}, el('tr', {}, ...['What becomes of it', 'How much', 'Part'].map((head) => el('th', { scope: 'col' }, head)))),
@@ -66,7 +66,7 @@ function group(each) {
 }
 
 function table(caption, lines) {
-  const frame = el('div', { class: 'table-frame', tabindex: '0', role: 'region', 'aria-label': caption });
+  const frame = el('div', { class: 'table-frame', tabindex: '0', role: 'group', 'aria-label': caption });
   frame.append(el('table', {},
     el('caption', { class: 'unseen' }, caption),
     el('thead', {}, el('tr', {}, ...['Figure', 'Before', 'After', 'Difference', 'Better or worse'].map((head) => el('th', { scope: 'col' }, head)))),

@@ -111,7 +111,7 @@ function lines(name, columns, rows, more, keep) {
   if (!rows.length) add({});
   const table = el('table', { class: 'walked' },
     el('thead', {}, el('tr', {}, ...columns.map((column) => el('th', { scope: 'col' }, column.words)), el('th', { scope: 'col' }, 'Take out'))), body);
-  const made = el('div', {}, el('div', { class: 'walked-frame', tabindex: '0', role: 'region', 'aria-label': more }, table),
+  const made = el('div', {}, el('div', { class: 'walked-frame', tabindex: '0', role: 'group', 'aria-label': more }, table),
     el('p', {}, el('button', {
       type: 'button',
       onclick: () => { add({}); body.lastElementChild.querySelector('input, select').focus(); },

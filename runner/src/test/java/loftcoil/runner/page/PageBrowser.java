@@ -172,10 +172,25 @@ public final class PageBrowser implements AutoCloseable {
         driver.executeCdpCommand(
                 "Emulation.setEmulatedMedia",
                 Map.of(
+                        "media",
+                        "",
                         "features",
                         List.of(
                                 Map.of("name", "prefers-color-scheme", "value", scheme),
                                 Map.of("name", "prefers-reduced-motion", "value", "reduce"))));
+    }
+
+    /** What the system asks of every page, by feature and value, such as {@code forced-colors} and {@code active}; on paper with {@code print}. */
+    public void asked(String medium, Map<String, String> features) {
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of(
+                        "media",
+                        medium,
+                        "features",
+                        features.entrySet().stream()
+                                .map(each -> Map.of("name", each.getKey(), "value", each.getValue()))
+                                .toList()));
     }
 
     /** Errors the browser has noted since the last call: scripts that failed, files refused, rules broken. */

@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PipedInputStream;
-import java.io.PipedOutputStream;
+import java.io.InputStream;
+import java.io.InterruptedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
@@ -27,14 +29,13 @@ class JLineConsoleTest {
     private static final int CTRL_C = 3;
 
     private final ByteArrayOutputStream screen = new ByteArrayOutputStream();
-    private final PipedOutputStream keys = new PipedOutputStream();
+    private final Keys keys = new Keys();
     private JLineConsole console;
 
     @BeforeEach
     void open() throws IOException {
         // No terminal of the system: its own would need one that a test run may not have.
-        Terminal terminal = new ExternalTerminal(
-                "a small screen", "xterm", new PipedInputStream(keys), screen, StandardCharsets.UTF_8);
+        Terminal terminal = new ExternalTerminal("a small screen", "xterm", keys, screen, StandardCharsets.UTF_8);
         terminal.setSize(new Size(60, 20));
         console = new JLineConsole(terminal);
     }
@@ -95,12 +96,7 @@ class JLineConsoleTest {
     }
 
     private void press(int key) {
-        try {
-            keys.write(key);
-            keys.flush();
-        } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
-        }
+        keys.pressed.add(key);
     }
 
     private void type(String text) {
@@ -112,6 +108,31 @@ class JLineConsoleTest {
             latch.await();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
+        }
+    }
+
+    /** What is typed, by whichever thread, one key after the other; it never ends. */
+    private static final class Keys extends InputStream {
+        private final BlockingQueue<Integer> pressed = new LinkedBlockingQueue<>();
+
+        @Override
+        public int read() throws IOException {
+            try {
+                return pressed.take();
+            } catch (InterruptedException closed) {
+                throw new InterruptedIOException();
+            }
+        }
+
+        @Override
+        public int read(byte[] into, int from, int length) throws IOException {
+            into[from] = (byte) read();
+            return 1;
+        }
+
+        @Override
+        public int available() {
+            return pressed.size();
         }
     }
 }

@@ -11,6 +11,7 @@ import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.SharedSession;
 import loftcoil.runner.show.CourseApp;
 import loftcoil.runner.show.View;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -23,6 +24,7 @@ class SmallScreenTest {
     @TempDir
     private Path folder;
 
+    @Tag("thorough")
     @Test
     void allOfLessonTwoIsReadOnASmallScreen() {
         try (CourseApp bench =

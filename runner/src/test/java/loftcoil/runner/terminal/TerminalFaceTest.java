@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.Function;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.caution.Conduct;
@@ -78,9 +79,12 @@ class TerminalFaceTest {
     void aWholeLessonIsWalkedAndItsOutcomesAreSaid() {
         // Prose, danger, guess, Java, question, choice in the order of seed 7, drawing, Java with a plot, decision;
         // then out.
-        ScriptedConsole console = walk("", "", "5 kg/m3", "", "1 Pa", "", "1", "2", "", "", "2.5 m", "q");
+        ScriptedConsole console =
+                ScriptedConsole.on(60, 20, List.of("", "", "5 kg/m3", "", "1 Pa", "", "1", "2", "", "", "2.5 m", "q"));
+        new TerminalFace(bench, TerminalFaceTest::written, console).walk();
+        console.assertAllReadable();
 
-        String all = console.all();
+        String all = console.all().replaceAll("\\s+", " ");
         assertTrue(all.contains("DANGER: Never light a fire under a dry coil."), all);
         assertTrue(all.contains("Noted: 5 kg/m"), all);
         assertTrue(all.contains("= 16.507"), all);
@@ -110,6 +114,15 @@ class TerminalFaceTest {
         assertTrue(console.all().contains("line 1, column"), console.all());
         assertTrue(console.all().contains("= 42"), console.all());
         assertTrue(console.all().contains("   3 | cold - warm"), console.all());
+    }
+
+    @Test
+    void puttingTheLessonsTextBackCanBeUndone() {
+        ScriptedConsole console = walk("", "", "", "e", "int a = ;", "o", "o", "q");
+
+        assertTrue(console.all().contains("The lesson's text is back; o again brings yours."), console.all());
+        int back = console.all().indexOf("Your text is back.");
+        assertTrue(back > 0 && console.all().indexOf("   1 | int a = ;", back) > 0, console.all());
     }
 
     @Test
