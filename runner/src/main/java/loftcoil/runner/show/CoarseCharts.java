@@ -105,7 +105,8 @@ final class CoarseCharts {
                     near.curves().get(i).name(),
                     each(one.xs(), other.xs(), part),
                     each(one.ys(), other.ys(), part),
-                    near.curves().get(i).dots()));
+                    near.curves().get(i).dots(),
+                    near.curves().get(i).end()));
         }
         List<ChartOrder.Mark> marks = IntStream.range(0, near.marks().size())
                 .mapToObj(i -> new ChartOrder.Mark(

@@ -41,7 +41,8 @@ class BrowserTest {
     void eachSystemHasThreeWaysOrMore() {
         assertEquals(3, Browser.ways("Windows 11", Map.of()).size());
         assertEquals(3, Browser.ways("Mac OS X", Map.of()).size());
-        assertEquals(3, Browser.ways("Linux", Map.of("WSL_DISTRO_NAME", "Debian")).size());
+        assertEquals(
+                3, Browser.ways("Linux", Map.of("WSL_DISTRO_NAME", "Debian")).size());
         assertEquals(4, Browser.ways("Linux", Map.of("DISPLAY", ":0")).size());
         assertEquals(
                 4, Browser.ways("Linux", Map.of("WAYLAND_DISPLAY", "wayland-0")).size());
