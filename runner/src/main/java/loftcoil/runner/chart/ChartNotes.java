@@ -131,7 +131,7 @@ final class ChartNotes {
             for (int i = 0; i < points.size(); i++) {
                 double x = frame.x(points.x(i));
                 double y = frame.y(points.y(i));
-                boolean on = i == 0 || curve.dots()
+                boolean on = (i == 0 || curve.dots())
                         ? box.contains(x, y)
                         : box.intersectsLine(frame.x(points.x(i - 1)), frame.y(points.y(i - 1)), x, y);
                 if (on) {
