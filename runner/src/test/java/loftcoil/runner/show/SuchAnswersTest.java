@@ -27,9 +27,9 @@ class SuchAnswersTest {
         LearnerStore store = new LearnerStore(ProgressFile.open(folder), 7);
         store.choose(units);
         SurveyDesk desk = new SurveyDesk(store);
-        for (String slope : such.slopes().split(", ")) {
+        for (String slope : such.slopes().split(", ", -1)) {
             for (String tube : List.of(such.tube(), such.wideTube())) {
-                for (String length : such.lengths().split(", ")) {
+                for (String length : such.lengths().split(", ", -1)) {
                     Map<String, String> piece = new HashMap<>(Map.of("way", "along", "slope", slope, "tube", tube));
                     piece.put("length", length.equals("1 in 50") ? such.guess().substring(2) : length);
                     assertEquals(
