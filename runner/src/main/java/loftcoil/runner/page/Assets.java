@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +38,10 @@ final class Assets {
             "addon/edit/matchbrackets.js",
             "addon/edit/closebrackets.js");
 
+    /** Where each is that may be asked for, by its address. */
+    private final Map<String, String> listed = new HashMap<>();
+
+    /** Those that were asked for. */
     private final Map<String, File> files = new ConcurrentHashMap<>();
 
     private Assets() {}
@@ -44,9 +49,9 @@ final class Assets {
     static Assets load() {
         Assets assets = new Assets();
         String names = new String(bytes(OWN + "files.txt"), StandardCharsets.UTF_8);
-        names.lines().filter(name -> !name.isBlank()).forEach(name -> assets.add("/page/" + name, OWN + name));
-        Colours.STYLES.forEach(name -> assets.add("/page/" + name, Colours.FOLDER + name));
-        EDITOR_FILES.forEach(name -> assets.add("/editor/" + name, EDITOR + name));
+        names.lines().filter(name -> !name.isBlank()).forEach(name -> assets.listed.put("/page/" + name, OWN + name));
+        Colours.STYLES.forEach(name -> assets.listed.put("/page/" + name, Colours.FOLDER + name));
+        EDITOR_FILES.forEach(name -> assets.listed.put("/editor/" + name, EDITOR + name));
         return assets;
     }
 
@@ -62,19 +67,17 @@ final class Assets {
 
     /** The file at that path; a short answer where the browser has it already. */
     Optional<Reply> find(String path, @Nullable String known) {
-        if (path.matches("/drawings/[A-Za-z0-9_-]+\\.svg")) {
-            String resource = DRAWINGS + path.substring("/drawings/".length());
-            if (!files.containsKey(path) && Assets.class.getResource(resource) != null) {
-                add(path, resource);
-            }
-        }
-        return Optional.ofNullable(files.get(path)).map(file -> file.reply(known));
+        return resource(path)
+                .map(resource -> files.computeIfAbsent(path, any -> File.of(resource)))
+                .map(file -> file.reply(known));
     }
 
-    private void add(String path, String resource) {
-        byte[] bytes = bytes(resource);
-        String ending = resource.substring(resource.lastIndexOf('.') + 1);
-        files.put(path, new File(type(ending), bytes));
+    private Optional<String> resource(String path) {
+        if (path.matches("/drawings/[A-Za-z0-9_-]+\\.svg")) {
+            String resource = DRAWINGS + path.substring("/drawings/".length());
+            return Optional.of(resource).filter(name -> Assets.class.getResource(name) != null);
+        }
+        return Optional.ofNullable(listed.get(path));
     }
 
     private static String type(String ending) {
@@ -112,6 +115,10 @@ final class Assets {
             this.type = type;
             this.bytes = bytes;
             this.tag = "\"" + fingerprint(bytes) + "\"";
+        }
+
+        static File of(String resource) {
+            return new File(type(resource.substring(resource.lastIndexOf('.') + 1)), bytes(resource));
         }
 
         Reply reply(@Nullable String known) {
