@@ -65,13 +65,15 @@ public final class CourseReader {
      */
     public static Course builtInAsAsked() {
         try {
-            return asAsked(Shelves.inCode(codeSource()));
+            return asAsked(codeSource());
         } catch (IOException | URISyntaxException e) {
             throw refusal("the program's own content cannot be read (" + e.getMessage() + ")");
         }
     }
 
-    private static Course asAsked(Shelves shelves) {
+    /** From a folder of classes or from a jar, each part when it is first asked for. */
+    static Course asAsked(Path code) throws IOException {
+        Shelves shelves = Shelves.inCode(code);
         Map<String, Later<Lesson>> lessons = new TreeMap<>();
         for (String path : shelves.lessons.paths()) {
             var name = LESSON_FILE.matcher(path);

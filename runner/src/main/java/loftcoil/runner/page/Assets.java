@@ -1,5 +1,6 @@
 package loftcoil.runner.page;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -12,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import loftcoil.runner.look.Colours;
 import org.jspecify.annotations.Nullable;
 
@@ -29,17 +31,38 @@ final class Assets {
             "svg", "image/svg+xml",
             "txt", "text/plain; charset=utf-8");
 
-    private static final List<String> EDITOR_FILES = List.of(
+    private static final List<String> EDITOR_SCRIPTS = List.of(
             "lib/codemirror.js",
-            "lib/codemirror.css",
             "mode/clike/clike.js",
             "addon/hint/show-hint.js",
-            "addon/hint/show-hint.css",
             "addon/edit/matchbrackets.js",
             "addon/edit/closebrackets.js");
 
-    /** Where each is that may be asked for, by its address. */
-    private final Map<String, String> listed = new HashMap<>();
+    /** The style of the whole page, the later before the earlier where they differ; in one file, as each request takes its time. */
+    private static final List<String> STYLES = List.of(
+            EDITOR + "lib/codemirror.css",
+            EDITOR + "addon/hint/show-hint.css",
+            Colours.FOLDER + "colours.css",
+            OWN + "base.css",
+            OWN + "layout.css",
+            OWN + "steps.css",
+            OWN + "mend.css",
+            OWN + "code.css",
+            Colours.FOLDER + "drawing.css",
+            OWN + "drawn.css",
+            OWN + "refresher.css",
+            OWN + "rebuild.css",
+            OWN + "house.css",
+            OWN + "designs.css",
+            OWN + "buildsheet.css");
+
+    /** The one script that is no module: it speaks to browsers that know none. */
+    private static final String OLD_BROWSER = "oldbrowser.js";
+
+    private static final String PRELOADS = "<!-- modules -->";
+
+    /** Where each is that may be asked for, by its address; several are joined. */
+    private final Map<String, List<String>> listed = new HashMap<>();
 
     /** Those that were asked for. */
     private final Map<String, File> files = new ConcurrentHashMap<>();
@@ -48,16 +71,33 @@ final class Assets {
 
     static Assets load() {
         Assets assets = new Assets();
-        String names = new String(bytes(OWN + "files.txt"), StandardCharsets.UTF_8);
-        names.lines().filter(name -> !name.isBlank()).forEach(name -> assets.listed.put("/page/" + name, OWN + name));
-        Colours.STYLES.forEach(name -> assets.listed.put("/page/" + name, Colours.FOLDER + name));
-        EDITOR_FILES.forEach(name -> assets.listed.put("/editor/" + name, EDITOR + name));
+        for (String name : names()) {
+            assets.listed.put("/page/" + name, List.of(OWN + name));
+        }
+        for (String name : Colours.STYLES) {
+            assets.listed.put("/page/" + name, List.of(Colours.FOLDER + name));
+        }
+        assets.listed.put("/page/all.css", STYLES);
+        assets.listed.put(
+                "/editor/all.js", EDITOR_SCRIPTS.stream().map(EDITOR::concat).toList());
         return assets;
     }
 
-    /** The page itself, for a browser we know. */
+    private static List<String> names() {
+        return new String(bytes(OWN + "files.txt"), StandardCharsets.UTF_8)
+                .lines()
+                .filter(name -> !name.isBlank())
+                .toList();
+    }
+
+    /** The page itself, for a browser we know: it names every module, so that none waits for those that use it. */
     Reply page() {
-        return new Reply(200, type("html"), bytes(OWN + "page.html"), Map.of());
+        String preloads = names().stream()
+                .filter(name -> name.endsWith(".js") && !name.equals(OLD_BROWSER))
+                .map(name -> "<link rel=\"modulepreload\" href=\"/page/" + name + "\">")
+                .collect(Collectors.joining("\n"));
+        String page = new String(bytes(OWN + "page.html"), StandardCharsets.UTF_8).replace(PRELOADS, preloads);
+        return new Reply(200, type("html"), page.getBytes(StandardCharsets.UTF_8), Map.of());
     }
 
     /** For a browser we do not know: says which address to use. */
@@ -67,17 +107,19 @@ final class Assets {
 
     /** The file at that path; a short answer where the browser has it already. */
     Optional<Reply> find(String path, @Nullable String known) {
-        return resource(path)
-                .map(resource -> files.computeIfAbsent(path, any -> File.of(resource)))
-                .map(file -> file.reply(known));
+        List<String> resources = listed.getOrDefault(path, drawing(path));
+        return resources.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        files.computeIfAbsent(path, any -> File.of(resources)).reply(known));
     }
 
-    private Optional<String> resource(String path) {
-        if (path.matches("/drawings/[A-Za-z0-9_-]+\\.svg")) {
-            String resource = DRAWINGS + path.substring("/drawings/".length());
-            return Optional.of(resource).filter(name -> Assets.class.getResource(name) != null);
+    private static List<String> drawing(String path) {
+        if (!path.matches("/drawings/[A-Za-z0-9_-]+\\.svg")) {
+            return List.of();
         }
-        return Optional.ofNullable(listed.get(path));
+        String resource = DRAWINGS + path.substring("/drawings/".length());
+        return Assets.class.getResource(resource) == null ? List.of() : List.of(resource);
     }
 
     private static String type(String ending) {
@@ -117,8 +159,16 @@ final class Assets {
             this.tag = "\"" + fingerprint(bytes) + "\"";
         }
 
-        static File of(String resource) {
-            return new File(type(resource.substring(resource.lastIndexOf('.') + 1)), bytes(resource));
+        static File of(List<String> resources) {
+            ByteArrayOutputStream joined = new ByteArrayOutputStream();
+            for (String resource : resources) {
+                joined.writeBytes(bytes(resource));
+                if (resources.size() > 1) {
+                    joined.write('\n');
+                }
+            }
+            String name = resources.get(0);
+            return new File(type(name.substring(name.lastIndexOf('.') + 1)), joined.toByteArray());
         }
 
         Reply reply(@Nullable String known) {

@@ -109,19 +109,16 @@ public final class CourseApp implements LearnerApp {
             Supplier<Session> referenceSessions,
             long newSeed) {
         CourseApp bench = new CourseApp(course, new LearnerStore(files, newSeed), sessions, referenceSessions);
-        // While the browser starts.
-        bench.warming.later(course::lessons);
+        bench.warming.later(bench::lookAhead);
         return bench;
     }
 
     @Override
     public View.Course course() {
-        String last = store.progress().lesson();
-        String open = course.lesson(last).isPresent() ? last : course.names().get(0);
         List<View.LessonLine> lines = course.lessons().stream().map(this::line).toList();
         return new View.Course(
                 lines,
-                open,
+                openNow(),
                 store.folder(),
                 store.notices().stream().map(store.units()::said).toList(),
                 store.units().code(),
@@ -149,6 +146,21 @@ public final class CourseApp implements LearnerApp {
                 at > 0 ? names.get(at - 1) : "",
                 at + 1 < names.size() ? names.get(at + 1) : "",
                 store.work(lessonId).step());
+    }
+
+    /** Reads, while a browser starts, the lesson that will be asked for and then the others for the list. Touches no learner's file. */
+    private void lookAhead() {
+        for (Step step : find(openNow()).steps()) {
+            if (step instanceof Step.Question question) {
+                course.exercise(question.exercise());
+            }
+        }
+        course.lessons();
+    }
+
+    private String openNow() {
+        String last = store.progress().lesson();
+        return course.lesson(last).isPresent() ? last : course.names().get(0);
     }
 
     /** What the learner comes to next: Java, its plots. Whoever has just started reads first, and is not to wait for that. */
