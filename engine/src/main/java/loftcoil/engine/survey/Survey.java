@@ -17,6 +17,10 @@ import loftcoil.engine.design.Tap;
 import loftcoil.engine.design.Trunk;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.fire.LowMidHigh;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.MeasuredText;
 import loftcoil.engine.words.Numeral;
 
@@ -35,6 +39,12 @@ public record Survey(Sketch sketch, List<WalkedPipe> hot, List<WalkedPipe> cold,
     /** Pieces that a run may have; a design takes no more legs. */
     public static final Allowed PIECES = new Allowed(0, 20, "pieces");
 
+    /** A flow as such loops have it, at which the heat of a coil is told. */
+    private static final double USUAL_KG_PER_S = 0.02;
+
+    private static final double USUAL_INLET_C = 40;
+    private static final double W_PER_KW = 1000;
+
     /** Keeps copies of the lists. */
     public Survey {
         hot = List.copyOf(hot);
@@ -48,7 +58,7 @@ public record Survey(Sketch sketch, List<WalkedPipe> hot, List<WalkedPipe> cold,
 
     /** A survey that goes on from a design; where its values are from stays as it is said there. */
     public static Survey of(Design design) {
-        return new Survey(new Sketch(design), List.of(), List.of(), Optional.empty());
+        return new Survey(Sketch.of(design), List.of(), List.of(), Optional.empty());
     }
 
     /**
@@ -157,6 +167,30 @@ public record Survey(Sketch sketch, List<WalkedPipe> hot, List<WalkedPipe> cold,
 
     private static String listed(List<Double> values) {
         return values.stream().map(Numeral::typed).collect(Collectors.joining(", "));
+    }
+
+    /**
+     * What the heat of the coil is taken from as long as nobody tells it: from the fire as it stands, or the example's; empty where it is
+     * told, and where fire and coil cannot be worked out yet.
+     */
+    public Optional<MeasuredText> heat() {
+        Design told = sketch.told();
+        if (told.coil().heatKW().isPresent()) {
+            return told.origin("coil.heatKW") == Origin.BORROWED
+                    ? Optional.of(SurveyWords.say("heat.borrowed"))
+                    : Optional.empty();
+        }
+        try {
+            LowMidHigh heatW = told.coilHeatW(USUAL_KG_PER_S, USUAL_INLET_C);
+            return Optional.of(SurveyWords.say(
+                    "heat.workedOut", "mid", kW(heatW.mid()), "low", kW(heatW.low()), "high", kW(heatW.high())));
+        } catch (RefusedException doesNotBurn) {
+            return Optional.empty();
+        }
+    }
+
+    private static Measure kW(double heatW) {
+        return new Measure(heatW / W_PER_KW, MeasureKind.POWER_KW);
     }
 
     /**

@@ -34,12 +34,14 @@ import loftcoil.engine.survey.Station;
 import loftcoil.engine.survey.Survey;
 import loftcoil.engine.survey.WalkedPipe;
 import loftcoil.engine.survey.Way;
+import loftcoil.engine.words.MeasuredText;
 import loftcoil.engine.words.Numeral;
 import loftcoil.runner.progress.Trail;
 
 /** The survey of a house over a learner's folder. */
 final class SurveyDesk implements SurveyApp {
 
+    private static final String HEAT = "coil.heatKW";
     private static final String NONE = "none";
     private static final String SHARED = "shared pipe";
     private static final String OUTDOORS = "outdoors";
@@ -360,7 +362,7 @@ final class SurveyDesk implements SurveyApp {
                     station.label(),
                     station.help().metric(),
                     station.paths().stream()
-                            .map(path -> question(told, path, values))
+                            .map(path -> question(survey, path, values))
                             .toList(),
                     run,
                     station == Station.TAPS
@@ -421,7 +423,8 @@ final class SurveyDesk implements SurveyApp {
         return parts.isEmpty() ? "nothing told" : String.join(", ", parts);
     }
 
-    private static SurveyView.Question question(Design told, String path, Map<String, DesignFields.Value> values) {
+    private static SurveyView.Question question(Survey survey, String path, Map<String, DesignFields.Value> values) {
+        Design told = survey.sketch().told();
         DesignField field = DesignFields.at(path).orElseThrow();
         Optional<DesignFields.Value> value = Optional.ofNullable(values.get(path));
         return new SurveyView.Question(
@@ -433,7 +436,18 @@ final class SurveyDesk implements SurveyApp {
                 field.allowed(),
                 Changes.current(told, path),
                 origin(value, Changes.current(told, path)),
-                field.leftOut().isPresent());
+                field.leftOut().isPresent(),
+                otherwise(survey, path, field));
+    }
+
+    /** What is taken as long as nobody tells it: of the coil's heat what that comes to. */
+    private static String otherwise(Survey survey, String path, DesignField field) {
+        Optional<String> heat = path.equals(HEAT) ? survey.heat().map(MeasuredText::metric) : Optional.empty();
+        boolean left = Changes.current(survey.sketch().told(), path).equals(Changes.NOT_SAID);
+        return heat.or(() -> field.leftOut()
+                        .filter(any -> left)
+                        .map(taken -> "As long as you do not tell it: " + taken + "."))
+                .orElse("");
     }
 
     /** What may be left out and is has no origin to speak of. */

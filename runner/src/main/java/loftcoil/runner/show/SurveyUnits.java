@@ -58,7 +58,8 @@ final class SurveyUnits {
                 shown.option(asked.allowed()),
                 shown.number(asked.path(), asked.now(), asked.unit()),
                 asked.origin(),
-                asked.optional());
+                asked.optional(),
+                shown.option(asked.otherwise()));
     }
 
     private SurveyView.Run run(SurveyView.Run run) {

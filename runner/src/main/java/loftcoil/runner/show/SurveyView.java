@@ -139,6 +139,7 @@ public final class SurveyView {
      * @param now what stands there now
      * @param origin code of where that is from
      * @param optional whether it may be left out
+     * @param otherwise what is taken as long as nothing is told; empty where something is
      */
     public record Question(
             String path,
@@ -149,7 +150,8 @@ public final class SurveyView {
             String allowed,
             String now,
             String origin,
-            boolean optional) {}
+            boolean optional,
+            String otherwise) {}
 
     /**
      * A run of pipe.

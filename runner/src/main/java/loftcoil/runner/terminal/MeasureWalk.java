@@ -162,6 +162,9 @@ final class MeasureWalk {
         say(question.label() + ". " + question.help());
         String choice = question.options().isEmpty() ? question.allowed() : String.join(", ", question.options());
         say("(" + choice + ")");
+        if (!question.otherwise().isEmpty()) {
+            say(question.otherwise());
+        }
         String unit = question.unit().isEmpty() || question.now().equals("not said") ? "" : " " + question.unit();
         return console.ask("[" + question.now() + unit + ", " + question.origin() + "] ")
                 .map(String::strip)

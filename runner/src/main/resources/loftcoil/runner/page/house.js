@@ -127,6 +127,7 @@ function questionRow(view, station, question) {
   const field = question.options.length ? chooser(name, question) : writer(name, question);
   const guess = el('input', { type: 'checkbox', id: `${name}-guess` });
   const origin = el('span', { class: 'origin' });
+  const otherwise = el('p', { class: 'otherwise' });
   const trouble = el('p', { class: 'trouble', role: 'alert', hidden: true });
   const agree = el('button', { type: 'button', class: 'agree', 'aria-label': `It is so: ${question.label}` }, 'It is so');
   const row = el('div', { class: 'asked', id: name.replace('asked-', 'row-') },
@@ -134,7 +135,7 @@ function questionRow(view, station, question) {
     el('span', { class: `field ${question.now.length > LONG && !question.options.length ? 'wide-answer' : ''}` }, field,
       question.unit && !question.options.length ? el('span', { class: 'unit' }, question.unit) : null,
       el('label', { class: 'guess' }, guess, ' guessed'), origin, agree),
-    el('div', { class: 'hint', id: `${name}-hint` }, ...hint(question)),
+    el('div', { class: 'hint', id: `${name}-hint` }, ...hint(question), otherwise),
     trouble);
   const tell = () => {
     const typed = field.value.trim();
@@ -145,7 +146,7 @@ function questionRow(view, station, question) {
   field.addEventListener('change', tell);
   guess.addEventListener('change', tell);
   agree.addEventListener('click', tell);
-  const marked = (now) => { mark(origin, now.origin); agree.hidden = !['borrowed', 'assumed'].includes(now.origin); };
+  const marked = (now) => { mark(origin, now.origin); otherwise.textContent = now.otherwise; otherwise.hidden = !now.otherwise; agree.hidden = !['borrowed', 'assumed'].includes(now.origin); };
   const shown = {
     update: (now) => { marked(now); if (document.activeElement !== field && !view.pending.has(now.path)) field.value = value(now); },
     trouble: (line) => { trouble.textContent = line; trouble.hidden = !line; field.setAttribute('aria-invalid', line ? 'true' : 'false'); },
