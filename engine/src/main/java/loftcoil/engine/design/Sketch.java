@@ -116,6 +116,18 @@ public record Sketch(Design told) {
         return new Sketch(without(DesignTable.with(told, DesignTable.WINDOW, Optional.empty()), "window"));
     }
 
+    /**
+     * The same after a design of the same house was changed: each value that stood here as it did there becomes what it is there now, with
+     * where that is from; what was told otherwise here stays.
+     *
+     * @param before the design before its change
+     * @param after the design now
+     */
+    public Sketch following(Design before, Design after) {
+        Design merged = DesignTable.merged(before, told, after);
+        return new Sketch(BorrowedHeat.settled(Origins.merged(merged, before, told, after)));
+    }
+
     /** What stands in the way of computing it; empty where nothing does. */
     public List<Fault> faults() {
         return DesignFaults.of(told);

@@ -117,7 +117,10 @@ final class SurveyUnits {
                 shown.option(standing.next()),
                 shown.option(standing.plan()),
                 shown.options(standing.open()),
-                shown.options(standing.doubts()));
+                shown.options(standing.doubts()),
+                standing.ahead(),
+                shown.options(standing.otherwise()),
+                standing.follows());
     }
 
     /** Answers as typed, each number with its unit; an option by the name the design has for it. */

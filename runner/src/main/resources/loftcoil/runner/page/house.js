@@ -67,11 +67,25 @@ function update(view, house) {
 
 function tellStanding(view, standing) {
   view.standing.classList.toggle('sketch', standing.sketch || standing.borrowed > 0);
-  view.standing.replaceChildren(el('p', {}, el('strong', {}, standing.words)),
+  view.standing.replaceChildren(el('p', {}, el('strong', { tabindex: '-1' }, standing.words)),
     ...(standing.open.length ? [el('ul', {}, ...standing.open.map((line) => el('li', {}, line)))] : []),
     el('p', {}, standing.next),
+    ...(standing.ahead ? [el('p', {}, standing.ahead)] : []),
+    ...otherwise(view, standing),
     ...(standing.plan ? [el('p', {}, standing.plan)] : []),
     ...standing.doubts.map((doubt) => el('p', {}, el('strong', {}, 'Is this so? '), doubt)));
+}
+
+/** What is one's own in the design and would go if the house took its place. */
+function otherwise(view, standing) {
+  if (!standing.otherwise.length) return [];
+  const follow = el('button', { type: 'button' }, 'Take into the house what I decided');
+  follow.addEventListener('click', async () => {
+    if (await view.ask(() => api.surveyFollow(), refusedHere(view))) { view.pending.clear(); await redraw(view); view.standing.querySelector('strong').focus(); }
+  });
+  return [el('p', {}, 'Yours in your design, and otherwise here. To make this house your design puts the second in the place of the first:'),
+    el('ul', {}, ...standing.otherwise.map((line) => el('li', {}, line))),
+    ...(standing.follows ? [el('p', {}, follow, ' What you told here stays.')] : [])];
 }
 
 async function ask(view, work, refused) {
@@ -264,7 +278,8 @@ function beginAgain(view) {
   view.dwellings = from;
   const afresh = el('button', { type: 'button' }, 'Begin again');
   afresh.addEventListener('click', async () => {
-    if (!window.confirm('Begin again? What was measured since is kept in your folder, as survey-before- and the date.')) return;
+    if (!window.confirm('Begin again? What was measured since is kept in your folder, as survey-before- and the date. '
+      + 'Begun from an example, the house has nothing of what you decided; above it you can take that into it again.')) return;
     if (await view.ask(() => api.surveyAfresh(from.value), refusedHere(view))) { view.pending.clear(); await redraw(view); }
   });
   return [el('label', { for: 'house-from' }, 'Begin again from'), from, afresh];
