@@ -349,4 +349,19 @@ class SurveyTest {
 
         assertEquals(List.of(), missed);
     }
+
+    @Test
+    void aTubeThatNobodyKnowsIsRefusedWithItsPlace() {
+        String json = SurveyJson.write(survey(90, 270)).replaceFirst("EN1057 22x0.9", "EN1057 22x0.8");
+
+        RefusedException refused = assertThrows(RefusedException.class, () -> SurveyJson.read(json));
+
+        assertEquals(1, refused.faults().size());
+        assertTrue(
+                refused.faults().get(0).path().endsWith(".tube"),
+                refused.faults().toString());
+        assertTrue(
+                refused.faults().get(0).toString().contains("22x0.8"),
+                refused.faults().toString());
+    }
 }
