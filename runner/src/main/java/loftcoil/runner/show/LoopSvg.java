@@ -101,7 +101,8 @@ final class LoopSvg {
                 .map(level -> level.label() + " " + height(level, speak))
                 .collect(Collectors.joining(", "));
         return "The house seen from the side, to scale. Round from the tank: "
-                + DrawingWords.roundFromTank(scene.drawing()) + ". Heights above the floor: " + levels + "."
+                + DrawingWords.roundFromTank(scene.drawing()) + "." + DrawingWords.freeOfWhatBurns(scene.drawing())
+                + " Heights above the floor: " + levels + "."
                 + scene.currents().map(currents -> " " + water(currents, speak)).orElse("");
     }
 

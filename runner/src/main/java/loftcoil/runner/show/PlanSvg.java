@@ -213,7 +213,7 @@ final class PlanSvg {
         }
         double turned = Math.toRadians(plan.northDeg().getAsDouble());
         double half = 1.5 * letters;
-        double middleX = x(plan.walls().rightM()) + 2.6 * letters;
+        double middleX = x(plan.walls().rightM()) + 3.2 * letters;
         double middleY = y(plan.walls().topM()) + 2.4 * letters;
         double dx = Math.sin(turned) * half;
         double dy = -Math.cos(turned) * half;
@@ -223,7 +223,7 @@ final class PlanSvg {
                 new Look(INK, "ink", 0.5 * stroke));
         double further = 1.5;
         write("N", new At(middleX + dx * further, middleY + dy * further + letters / 3, "middle"), letters);
-        right = Math.max(right, middleX + 2.6 * letters);
+        right = Math.max(right, middleX + 2.8 * letters);
     }
 
     private void things() {
@@ -238,6 +238,18 @@ final class PlanSvg {
             thingsAlong(List.of(panes.middle(), panes.ahead()));
         });
         placed.thing(box(plan.flue()));
+        rim(plan.walls());
+        rim(plan.heater());
+    }
+
+    private void rim(Bounds of) {
+        Point corner = new Point(of.leftM(), of.topM());
+        thingsAlong(List.of(
+                corner,
+                new Point(of.rightM(), of.topM()),
+                new Point(of.rightM(), of.bottomM()),
+                new Point(of.leftM(), of.bottomM()),
+                corner));
     }
 
     private void thingsAlong(List<Point> points) {
@@ -289,7 +301,7 @@ final class PlanSvg {
 
     private void names() {
         Bounds heater = plan.heater();
-        name("heater", new Point(heater.rightM(), heater.bottomM()));
+        name("heater", new Point((heater.leftM() + heater.rightM()) / 2, (heater.bottomM() + 3 * heater.topM()) / 4));
         Bounds flue = plan.flue();
         name("flue", new Point(flue.leftM(), (flue.bottomM() + flue.topM()) / 2));
         double middleX = plan.tank().stream().mapToDouble(Point::xM).average().orElse(0);
