@@ -604,15 +604,11 @@ public final class HouseSvg {
         }
         At at = found.get();
         svg.words(at, words, size);
-        Box box = Box.of(words, size, at.x(), at.y(), at.anchor());
-        double nearX = Math.max(box.left(), Math.min(box.right(), x(point.xM())));
-        double nearY = Math.max(box.top(), Math.min(box.bottom(), y(point.yM())));
-        if (Math.hypot(nearX - x(point.xM()), nearY - y(point.yM())) > letters) {
-            svg.line(
-                    List.of(new double[] {x(point.xM()), y(point.yM())}, new double[] {nearX, nearY}),
-                    new Look("lc-level-stroke", "edge", 0.2 * stroke),
-                    "");
-        }
+        double[] from = {x(point.xM()), y(point.yM())};
+        Box.of(words, size, at.x(), at.y(), at.anchor())
+                .nearestIfFar(from, letters)
+                .ifPresent(
+                        near -> svg.line(List.of(from, near), new Look("lc-level-stroke", "edge", 0.2 * stroke), ""));
     }
 
     /** How steep each pipe that lies is, beside it where there is room. */
