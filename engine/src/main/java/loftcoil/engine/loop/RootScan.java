@@ -148,6 +148,13 @@ final class RootScan {
         };
         double low = Math.min(1 / one, 1 / other);
         double high = Math.max(1 / one, 1 / other);
+        // One of the two may be the edge itself, on which rounding decides on which side it is.
+        if (Math.abs(room.value(low)) <= AT_THE_EDGE_K) {
+            return 1 / low;
+        }
+        if (Math.abs(room.value(high)) <= AT_THE_EDGE_K) {
+            return 1 / high;
+        }
         return 1
                 / new BracketingNthOrderBrentSolver(RELATIVE, 1e-18, AT_THE_EDGE_K, 5)
                         .solve(MOST_EVALUATIONS, room, low, high, AllowedSolution.ABOVE_SIDE);

@@ -17,6 +17,7 @@ import loftcoil.engine.caution.Severity;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
+import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.study.NamedValue;
 import org.junit.jupiter.api.Test;
 
@@ -158,5 +159,31 @@ class LeversTest {
 
     private static String number(double value) {
         return value == Math.rint(value) ? Integer.toString((int) value) : Double.toString(value);
+    }
+
+    /** A loop built anew has tubes of 22 to 42 mm: narrower ones choke it, wider ones nobody sells for it. */
+    @Test
+    void aLoopBuiltAnewIsOfferedTubesThatAreSoldForOne() {
+        List<Double> outerMm = Steps.forLoop("EN1057 22x0.9").stream()
+                .map(name -> TubeTable.require("tube", name).outerM() * 1000)
+                .toList();
+        assertEquals(
+                List.of(22.0, 28.0, 35.0, 42.0),
+                outerMm.stream().map(mm -> Math.rint(mm * 10) / 10).toList());
+    }
+
+    /** All fittings of a kind are taken out at once; where there are none, there is no step. */
+    @Test
+    void fittingsOfAKindAreTakenOutOfEveryPipe() {
+        Lever.Ladder swept = Steps.without("swept", "(coldLegs|hotLegs)\\[\\d+]", "elbow90");
+        List<Lever.Step> steps = swept.of(Example.orchardBothy());
+        assertEquals(1, steps.size());
+        assertEquals(
+                List.of("coldLegs[0]", "coldLegs[1]", "hotLegs[0]", "hotLegs[1]").stream()
+                        .map(leg -> new NamedValue(leg + ".fittings.elbow90", "0"))
+                        .toList(),
+                steps.get(0).changes());
+        assertEquals(
+                List.of(), Steps.without("swept", "taps\\[\\d+]", "nothing").of(Example.orchardBothy()));
     }
 }

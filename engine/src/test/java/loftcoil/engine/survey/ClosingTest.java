@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** A run of pipe closes on what was guessed, never on what was measured. */
@@ -127,5 +128,30 @@ class ClosingTest {
 
         assertEquals(1.985, closing.pipes().get(0).lengthM(), TIGHT);
         assertEquals(-1.985, closing.pipes().get(0).riseM(), TIGHT);
+    }
+
+    /** What stays of a pipe may be as short as 50 mm and no shorter. */
+    @Test
+    void aPipeIsShortenedToFiftyMillimetresAtMost() {
+        assertTrue(kinds(hot(0.05, pipe("riser", Way.UP, 0.1, 0, true))).contains(Closing.Mend.Kind.LENGTH));
+        assertFalse(kinds(hot(0.04, pipe("riser", Way.UP, 0.1, 0, true))).contains(Closing.Mend.Kind.LENGTH));
+    }
+
+    private static List<Closing.Mend.Kind> kinds(Closing closing) {
+        return closing.mends().stream().map(Closing.Mend::kind).toList();
+    }
+
+    /** Beside, beyond, or both: each part of a miss in plan is told where it is a centimetre or more. */
+    @Test
+    void aMissInPlanIsToldByThePartsThatCount() {
+        assertEquals(
+                List.of("plan.near plan.beyond", "plan.near plan.right", "plan.near plan.both plan.left plan.short"),
+                Stream.of(miss(0.3, 0.001), miss(0.001, -0.3), miss(-0.01, 0.3))
+                        .map(closing -> closing.words().code())
+                        .toList());
+    }
+
+    private static PlanClosing miss(double beyondM, double leftM) {
+        return new PlanClosing(Math.hypot(beyondM, leftM), beyondM, leftM, 0.02, 1);
     }
 }

@@ -78,6 +78,13 @@ public interface SurveyApp {
     SurveyView.House afresh(String from);
 
     /**
+     * Takes what stands in the design into the house, but for what was told here.
+     *
+     * @throws loftcoil.engine.fault.RefusedException where what was told here has no place in the design; nothing is taken
+     */
+    SurveyView.House follow();
+
+    /**
      * Makes the house the learner's design. The design from before stays in the folder under a name with the day's date.
      *
      * @throws loftcoil.engine.fault.RefusedException where the house is a sketch still; with all that is open

@@ -25,7 +25,7 @@ final class MeasureWalk {
             =          it is so: what stands there is yours from now on
             -          leaves out what may be left out
             q          leaves the station; all is kept
-            At the list of stations: its number; take makes the house your design; new begins again; q leaves.""";
+            At the list of stations: its number; take makes the house your design; follow has it take up what you decided in lessons; new begins again; q leaves.""";
 
     private final SurveyApp survey;
     private final Console console;
@@ -56,6 +56,7 @@ final class MeasureWalk {
         List<SurveyView.Station> stations = survey.house().stations();
         switch (typed) {
             case "", "?" -> help();
+            case "follow" -> survey.follow();
             case "take" -> say(survey.take().words());
             case "new" -> {
                 survey.house().dwellings().forEach(dwelling -> say("  " + dwelling.code() + ": " + dwelling.label()));
@@ -95,7 +96,17 @@ final class MeasureWalk {
             say(house.standing().plan());
         }
         say(house.standing().next());
+        if (!house.standing().ahead().isEmpty()) {
+            say(house.standing().ahead());
+        }
         house.standing().open().forEach(this::warn);
+        if (!house.standing().otherwise().isEmpty()) {
+            say("Yours in the design, and otherwise here; take puts the second in the place of the first:");
+            house.standing().otherwise().forEach(line -> say("  - " + line));
+        }
+        if (house.standing().follows()) {
+            say("Type follow to have what the design says wherever you have told nothing here.");
+        }
         house.standing().doubts().forEach(doubt -> say("Is this so? " + doubt));
     }
 
@@ -162,6 +173,9 @@ final class MeasureWalk {
         say(question.label() + ". " + question.help());
         String choice = question.options().isEmpty() ? question.allowed() : String.join(", ", question.options());
         say("(" + choice + ")");
+        if (!question.otherwise().isEmpty()) {
+            say(question.otherwise());
+        }
         String unit = question.unit().isEmpty() || question.now().equals("not said") ? "" : " " + question.unit();
         return console.ask("[" + question.now() + unit + ", " + question.origin() + "] ")
                 .map(String::strip)
