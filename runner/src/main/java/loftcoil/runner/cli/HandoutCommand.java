@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.handout.LessonHandout;
 import loftcoil.runner.handout.LessonSetting;
@@ -59,7 +60,8 @@ final class HandoutCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        LessonSetting setting = new LessonSetting(paper.chosen(), units.chosen(new FolderOption()), seed, key);
+        Units shown = units.chosen(new FolderOption());
+        LessonSetting setting = new LessonSetting(paper.chosen(shown), shown, seed, key);
         TargetFile target = TargetFile.of(to);
         Course read = course.read();
         Lesson chosen = find(read);
