@@ -94,7 +94,7 @@ public final class CourseBench {
     }
 
     private void walk(PageVisit visit, MemoryWatch memory) throws IOException, InterruptedException {
-        int failed = 0;
+        List<String> failed = new ArrayList<>();
         JsonNode course = mapper.readTree(visit.get("/api/course"));
         List<String> lessons = new ArrayList<>();
         course.path("lessons").forEach(line -> lessons.add(line.path("id").textValue()));
@@ -113,7 +113,7 @@ public final class CourseBench {
                 }
                 String changed = changed(source);
                 if (!time("with one number changed", id, () -> ran(visit, lesson, step, changed, Map.of()))) {
-                    failed++;
+                    failed.add(id);
                 }
                 ran(visit, lesson, step, source, Map.of());
             }
@@ -130,7 +130,7 @@ public final class CourseBench {
         slowest("a piece of Java");
         slowest("with one number changed");
         slowest("a slider moved");
-        System.out.printf("%d changed pieces did not run to their end%n", failed);
+        System.out.println("changed pieces that did not run to their end: " + failed);
         System.out.println(memory);
     }
 

@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.concurrent.atomic.AtomicInteger;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.KnownNames;
 import loftcoil.engine.fault.RefusedException;
@@ -69,13 +68,12 @@ final class ProveCommand implements Callable<Integer> {
             TargetFile.tryOut(table);
         }
         Course chosen = chosen(whole);
-        next(chosen, 0);
-        AtomicInteger done = new AtomicInteger();
-        List<LessonProof> proofs = new Proof(chosen, SessionSetup.usual(), seeds).run(proof -> {
-            print(out, proof);
-            whole.lesson(proof.lessonId()).ifPresent(lesson -> minutes(out, lesson));
-            next(chosen, done.incrementAndGet());
-        });
+        List<String> names = chosen.names();
+        List<LessonProof> proofs = new Proof(chosen, SessionSetup.usual(), seeds)
+                .run(lesson -> runsNow(names, lesson), proof -> {
+                    print(out, proof);
+                    whole.lesson(proof.lessonId()).ifPresent(lesson -> minutes(out, lesson));
+                });
         if (table != null) {
             write(table, ExerciseTable.of(whole, proofs));
         }
@@ -83,14 +81,11 @@ final class ProveCommand implements Callable<Integer> {
     }
 
     /** Says on the error stream which lesson runs now, so that whoever waits sees how far it is. */
-    private void next(Course chosen, int done) {
-        List<Lesson> all = chosen.lessons();
-        if (done < all.size()) {
-            PrintWriter err = spec.commandLine().getErr();
-            err.println("Lesson " + (done + 1) + " of " + all.size() + " runs now: "
-                    + all.get(done).title());
-            err.flush();
-        }
+    private void runsNow(List<String> names, Lesson lesson) {
+        PrintWriter err = spec.commandLine().getErr();
+        err.println("Lesson " + (names.indexOf(lesson.id()) + 1) + " of " + names.size() + " runs now: "
+                + lesson.title());
+        err.flush();
     }
 
     /** A header that says another time than the count is told; nothing is wrong with what the lesson teaches. */

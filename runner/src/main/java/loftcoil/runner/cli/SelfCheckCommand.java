@@ -66,6 +66,12 @@ final class SelfCheckCommand implements Callable<Integer> {
                         PageServer.open(app, new PageSetup(0, SelfCheckCommand::tell, new HandoutPrinter(app)))) {
             PageVisit visit = PageVisit.enter(server.address());
             clock.tell("page opened, " + visit.readAll() + " files of it");
+            int ways = Browser.ways(System.getProperty("os.name", ""), System.getenv())
+                    .size();
+            clock.tell(
+                    ways == 0
+                            ? "no screen here: the address has to be copied into a browser"
+                            : ways + " ways to open a browser");
             List<View.LessonLine> lessons = app.course().lessons();
             for (View.LessonLine line : lessons.subList(0, Math.min(LESSONS, lessons.size()))) {
                 visit.get("/api/lesson/" + line.id());
