@@ -3,6 +3,7 @@ package loftcoil.engine.build;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -170,9 +171,10 @@ class FixingsReferenceTest {
     /** A regular octagon of side a is a(1 + √2) across its flats. */
     @Test
     void aCoilOfBendsOfFortyFiveDegreesIsAsWideAsAnOctagon() {
-        Design noElbows = Changes.apply(Example.orchardBothy(), "coil.fittings.elbow90", "0");
-        Design noBends = Changes.apply(noElbows, "coil.fittings.bend90", "0");
-        Design eight = Changes.apply(noBends, "coil.fittings.elbow45", "7");
+        Design eight = Example.orchardBothy();
+        for (String fitting : List.of("elbow90 0", "bend90 0", "elbow45 7")) {
+            eight = Changes.apply(eight, "coil.fittings." + fitting.split(" ", -1)[0], fitting.split(" ", -1)[1]);
+        }
         double pieceM = eight.coil().lengthM() / 8;
         double sideM = Math.sqrt(pieceM * pieceM - Math.pow(eight.coil().riseM() / 8, 2));
 

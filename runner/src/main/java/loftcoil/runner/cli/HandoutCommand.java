@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.handout.LessonHandout;
 import loftcoil.runner.handout.LessonSetting;
@@ -64,7 +65,8 @@ final class HandoutCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        LessonSetting setting = new LessonSetting(paper.chosen(), units.chosen(new FolderOption()), seed, key);
+        Units shown = units.chosen(new FolderOption());
+        LessonSetting setting = new LessonSetting(paper.chosen(shown), shown, seed, key);
         return lesson.equals(ALL) ? all(setting) : one(setting);
     }
 
