@@ -85,7 +85,8 @@ public record Shown(Units units) {
                 asked instanceof Quantity quantity && quantity.temperature() == Quantity.Temperature.DIFFERENCE;
         return (difference ? Optional.of(MeasureKind.TEMP_DIFF_C) : MeasureKind.ofUnit(unit))
                 .filter(kind -> !units.typedUnit(kind).equals(unit))
-                .map(kind -> units.of(new Measure(metric.getAsDouble(), kind).finer(1)));
+                .map(kind -> units.of(new Measure(metric.getAsDouble(), kind)
+                        .finer(asked.about().before() ? 0 : 1)));
     }
 
     /** The same without a unit that stands beside the field; feet and inches keep theirs. */

@@ -1,6 +1,7 @@
 package loftcoil.runner.show;
 
 import java.util.List;
+import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import loftcoil.engine.fault.RefusedException;
@@ -41,7 +42,7 @@ final class Warming {
 
     /** Does this once a lesson that is being given out can be read. */
     void afterwards(Runnable work) {
-        background.schedule(() -> quietly(work), READING_MS, TimeUnit.MILLISECONDS);
+        ScheduledFuture<?> unused = background.schedule(() -> quietly(work), READING_MS, TimeUnit.MILLISECONDS);
     }
 
     private static void quietly(Runnable work) {
