@@ -52,7 +52,7 @@ final class TapeMeasure {
         if (size == 0) {
             return "0 in";
         }
-        if (finer > 0 || finer == 0 && size < DECIMAL_BELOW_IN) {
+        if (finer > 0 || (finer == 0 && size < DECIMAL_BELOW_IN)) {
             return Numeral.fixed(inches, size < FINE_BELOW_IN ? FINE_PLACES : 1 + Math.max(1, finer)) + " in";
         }
         return (inches < 0 ? "−" : "") + fraction(Math.round(size * SIXTEENTHS), SIXTEENTHS) + " in";

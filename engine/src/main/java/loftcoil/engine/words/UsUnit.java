@@ -29,7 +29,6 @@ record UsUnit(String unit, String typed, double one, double nought, Style style,
     static final double N_PER_LBF = KG_PER_LB * 9.80665;
     static final double FREEZING_F = 32;
     static final double W_PER_BTU_H = J_PER_BTU / 3600;
-    static final double KWH_PER_BTU = J_PER_BTU / 3.6e6;
     static final double PA_PER_PSI = N_PER_LBF / (M_PER_IN * M_PER_IN);
     static final double PA_PER_IN_OF_WATER = 9806.65 * M_PER_IN;
     static final double MG_PER_GRAIN = 64.79891;
