@@ -102,7 +102,7 @@ final class FixingsMaker {
                 tubeName,
                 upright,
                 clips,
-                Measure.metres(apartM),
+                Measure.metres(apartM).finer(-1),
                 Measure.millimetres(growthMm).finer(-1)));
     }
 
