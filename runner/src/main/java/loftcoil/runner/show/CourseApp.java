@@ -12,7 +12,6 @@ import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
-import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.Headings;
@@ -400,11 +399,11 @@ public final class CourseApp implements LearnerApp {
     public View.Safety safety() {
         Design design = store.design();
         try {
-            return SafetyWords.of(sheets.sheet().verdict(), sheets.sheet().grounds(), store.units());
+            return SafetyWords.of(sheets.sheet().verdict(), sheets.sheet().design(), store.units());
         } catch (RefusedException cannotBe) {
             // A design that fits together may still have a year that cannot be, such as that of the other half of the
             // earth.
-            return SafetyWords.withoutYear(SafetyVerdict.quick(design), Grounds.of(design), cannotBe, store.units());
+            return SafetyWords.withoutYear(SafetyVerdict.quick(design), design, cannotBe, store.units());
         }
     }
 
