@@ -352,7 +352,7 @@ class SurveyTest {
 
     @Test
     void aTubeThatNobodyKnowsIsRefusedWithItsPlace() {
-        String json = SurveyJson.write(survey(90, 270)).replaceFirst("EN1057 22x0.9", "EN1057 22x0.8");
+        String json = SurveyJson.write(survey(90, 270)).replaceFirst("(?s)^(.*)EN1057 22x0.9", "$1EN1057 22x0.8");
 
         RefusedException refused = assertThrows(RefusedException.class, () -> SurveyJson.read(json));
 

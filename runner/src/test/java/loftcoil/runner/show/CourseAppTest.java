@@ -14,12 +14,10 @@ import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.SharedSession;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class CourseAppTest {
+class CourseAppTest extends TryApp {
 
     private static final String LESSON = "01-try";
     private static final String WEIGH =
@@ -28,21 +26,6 @@ class CourseAppTest {
             double warm = Water.densityKgPerM3(60);
             cold - warm
             """;
-
-    @TempDir
-    private Path folder;
-
-    private CourseApp bench;
-
-    @BeforeEach
-    void open() {
-        bench = CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SharedSession::lent, 7);
-    }
-
-    @AfterEach
-    void close() {
-        bench.close();
-    }
 
     private void reopen() {
         bench.close();
