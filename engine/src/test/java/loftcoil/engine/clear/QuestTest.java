@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import loftcoil.engine.caution.CautionKind;
 import loftcoil.engine.design.Changes;
@@ -24,8 +25,10 @@ class QuestTest {
     }
 
     private static Quest paired(SafetyVerdict before, Design design, CautionKind danger) {
-        Quest quest = new Quest(danger, new Judge(design, before));
-        quest.pair();
+        Quest quest = new Quest(danger, new Judge(design, before), new ConcurrentHashMap<>());
+        for (List<Runnable> next = quest.nextPairs(); !next.isEmpty(); next = quest.nextPairs()) {
+            next.forEach(Runnable::run);
+        }
         return quest;
     }
 
