@@ -72,9 +72,8 @@ public final class ClearSearch {
 
     private Clears search(List<CautionKind> dangers) {
         Map<String, List<Guess.Try>> steps = new ConcurrentHashMap<>();
-        List<Quest> quests = dangers.stream()
-                .map(danger -> new Quest(danger, judge, steps))
-                .toList();
+        List<Quest> quests =
+                dangers.stream().map(danger -> new Quest(danger, judge, steps)).toList();
         List<Runnable> screens =
                 quests.stream().flatMap(quest -> quest.screens().stream()).toList();
         telling.expect(screens.size() + Math.min(MOST_WHOLE, quests.size() * Quest.TRIED));

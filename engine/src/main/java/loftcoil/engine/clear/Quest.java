@@ -190,7 +190,8 @@ final class Quest {
         dearer.forEach(step -> add(alone, together(all, step.way())));
         Optional<Guess> found = guessed(alone, deep());
         if (found.isPresent()) {
-            // Of the cheaper too no more than is needed, with the dearer as it was found; only what comes of both is marched finely.
+            // Of the cheaper too no more than is needed, with the dearer as it was found; only what comes of both is
+            // marched finely.
             Way enough = found.get().way();
             List<Guess.Try> less = new ArrayList<>();
             cheaper.forEach(step -> dearer.stream()

@@ -137,8 +137,8 @@ class LeversTest {
     /** Of the heat that the fire of a design gives by the engine's own reckoning, how much is left with a step's coil. */
     private static double reckonedShare(Design design, Lever.Step step) {
         Design worked = Changes.apply(design, "coil.heat", "worked out from the fire");
-        Design shorter = Changes.apply(
-                worked, "coil.lengthM", step.changes().get(0).value());
+        Design shorter =
+                Changes.apply(worked, "coil.lengthM", step.changes().get(0).value());
         return shorter.coilHeatW(0.02, 40).mid() / worked.coilHeatW(0.02, 40).mid();
     }
 
