@@ -103,7 +103,7 @@ final class FixingsMaker {
                 upright,
                 clips,
                 Measure.metres(apartM),
-                new Measure(growthMm, MeasureKind.SMALL_LENGTH_MM)));
+                Measure.millimetres(growthMm).finer(-1)));
     }
 
     static Turn turn(String from, Leg first, String to, Leg second, Headings headings) {

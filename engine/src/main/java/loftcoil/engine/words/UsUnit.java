@@ -110,7 +110,7 @@ record UsUnit(String unit, String typed, double one, double nought, Style style,
         int finer = measure.finer();
         return switch (style) {
             case ALIKE -> measure.number();
-            case FEET -> TapeMeasure.feet(measure.value() / M_PER_IN, finer > 0);
+            case FEET -> TapeMeasure.feet(measure.value() / M_PER_IN, finer);
             case INCHES -> TapeMeasure.inches(us, finer);
             case CLOCK -> ClockTime.twiceTwelve(us);
             case PLACES -> decimals(us, places + (us != 0 && Math.abs(us) < finerBelow ? 1 : 0) + finer);

@@ -173,7 +173,7 @@ class FixingsReferenceTest {
     void aCoilOfBendsOfFortyFiveDegreesIsAsWideAsAnOctagon() {
         Design eight = Example.orchardBothy();
         for (String fitting : List.of("elbow90 0", "bend90 0", "elbow45 7")) {
-            eight = Changes.apply(eight, "coil.fittings." + fitting.split(" ")[0], fitting.split(" ")[1]);
+            eight = Changes.apply(eight, "coil.fittings." + fitting.split(" ", -1)[0], fitting.split(" ", -1)[1]);
         }
         double pieceM = eight.coil().lengthM() / 8;
         double sideM = Math.sqrt(pieceM * pieceM - Math.pow(eight.coil().riseM() / 8, 2));

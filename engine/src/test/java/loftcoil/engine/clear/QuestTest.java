@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.HashMap;
 import java.util.List;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import loftcoil.engine.caution.CautionKind;
 import loftcoil.engine.design.Changes;
@@ -25,7 +25,7 @@ class QuestTest {
     }
 
     private static Quest paired(SafetyVerdict before, Design design, CautionKind danger) {
-        Quest quest = new Quest(danger, new Judge(design, before), new ConcurrentHashMap<>());
+        Quest quest = new Quest(danger, new Judge(design, before), new HashMap<>());
         for (List<Runnable> next = quest.nextPairs(); !next.isEmpty(); next = quest.nextPairs()) {
             next.forEach(Runnable::run);
         }

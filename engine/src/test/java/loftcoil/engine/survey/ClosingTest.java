@@ -95,7 +95,7 @@ class ClosingTest {
                 List.of(
                         "A piece was forgotten that leads up, 0.39 m in all.",
                         "'riser' is 2.29 m long, not 1.90 m.",
-                        "'under the roof' climbs 294 mm/m, not 80 mm/m.",
+                        "'under the roof' climbs 294 mm/m; it was told that it climbs 80 mm/m.",
                         "The tank stands 0.39 m lower than it was said; then the other run changes too.",
                         "None of these: measure again, coil, ports and every piece."),
                 closing.mends().stream().map(mend -> mend.words().metric()).toList());
@@ -153,5 +153,20 @@ class ClosingTest {
 
     private static PlanClosing miss(double beyondM, double leftM) {
         return new PlanClosing(Math.hypot(beyondM, leftM), beyondM, leftM, 0.02, 1);
+    }
+
+    @Test
+    void aSlopeThatFallsIsToldAsAFall() {
+        Closing high = Closing.of(Closing.Run.HOT, List.of(pipe("along", Way.ALONG, 2, 50, true)), -0.2);
+
+        assertTrue(
+                high.mends().stream().anyMatch(mend -> mend.words()
+                        .metric()
+                        .equals("'along' falls 100 mm/m; it was told that it climbs 50 mm/m.")),
+                high.mends().toString());
+        Closing moved = Closing.of(Closing.Run.COLD, List.of(pipe("drop", Way.DOWN, 2, 0, false)), -2.01);
+        assertEquals(
+                "'drop' ends 10 mm lower than it was told: it falls 2010 mm, not 2000 mm.",
+                moved.moved().get(0).words().metric());
     }
 }

@@ -20,7 +20,7 @@ class TapeMeasureTest {
         "0, 0 in"
     })
     void feetAndInchesToAQuarter(double inches, String told) {
-        assertEquals(told, TapeMeasure.feet(inches, /* fine= */ false));
+        assertEquals(told, TapeMeasure.feet(inches, 0));
     }
 
     @ParameterizedTest

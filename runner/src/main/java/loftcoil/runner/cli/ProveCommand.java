@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicInteger;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.KnownNames;
 import loftcoil.engine.fault.RefusedException;
@@ -67,14 +68,29 @@ final class ProveCommand implements Callable<Integer> {
         if (table != null) {
             TargetFile.tryOut(table);
         }
-        List<LessonProof> proofs = new Proof(chosen(whole), SessionSetup.usual(), seeds).run(proof -> {
+        Course chosen = chosen(whole);
+        next(chosen, 0);
+        AtomicInteger done = new AtomicInteger();
+        List<LessonProof> proofs = new Proof(chosen, SessionSetup.usual(), seeds).run(proof -> {
             print(out, proof);
             whole.lesson(proof.lessonId()).ifPresent(lesson -> minutes(out, lesson));
+            next(chosen, done.incrementAndGet());
         });
         if (table != null) {
             write(table, ExerciseTable.of(whole, proofs));
         }
         return proofs.stream().allMatch(proof -> proof.faults().isEmpty()) ? Refusals.FINE : Refusals.OWN_FAULT;
+    }
+
+    /** Says on the error stream which lesson runs now, so that whoever waits sees how far it is. */
+    private void next(Course chosen, int done) {
+        List<Lesson> all = chosen.lessons();
+        if (done < all.size()) {
+            PrintWriter err = spec.commandLine().getErr();
+            err.println("Lesson " + (done + 1) + " of " + all.size() + " runs now: "
+                    + all.get(done).title());
+            err.flush();
+        }
     }
 
     /** A header that says another time than the count is told; nothing is wrong with what the lesson teaches. */

@@ -77,6 +77,9 @@ public interface SurveyApp {
      */
     SurveyView.House afresh(String from);
 
+    /** A refusal, a line for each fault, each by what its field is called. */
+    List<String> told(loftcoil.engine.fault.RefusedException refused);
+
     /**
      * Takes what stands in the design into the house, but for what was told here.
      *

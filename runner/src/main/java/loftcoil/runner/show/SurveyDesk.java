@@ -41,10 +41,23 @@ import loftcoil.runner.progress.Trail;
 /** The survey of a house over a learner's folder. */
 final class SurveyDesk implements SurveyApp {
 
+    private static final String IT = "it";
     private static final String HEAT = "coil.heatKW";
     private static final String NONE = "none";
     private static final String SHARED = "shared pipe";
     private static final String OUTDOORS = "outdoors";
+
+    /** What is told of a piece of pipe and is no field of a design. */
+    private static final Map<String, String> COLUMNS = Map.of(
+            "way", "Which way it leads",
+            "slopeMmPerM", "How much higher its far end is",
+            "headingDeg", "Which way it turns",
+            "heading", "Which way it turns",
+            "elbows90", "Elbows of 90°",
+            "elbows45", "Elbows of 45°",
+            "laggingMaterial", "Lagging",
+            "laggingMm", "How thick the lagging is");
+
     private static final String GUESSED = "guessed";
     private static final String MEASURED = "measured";
     private static final int DIGITS = 5;
@@ -159,7 +172,7 @@ final class SurveyDesk implements SurveyApp {
     private Optional<Tap> tap(Map<String, String> line, String at, boolean shared, List<Fault> faults) {
         try {
             String name = line.getOrDefault("name", "").strip();
-            String mixer = line.getOrDefault("mixer", "").strip();
+            String mixer = mixer(line, at);
             String elbows = line.getOrDefault("elbows90", "").strip();
             Tap known = store.survey().sketch().told().taps().stream()
                     .filter(tap -> tap.name().equals(name))
@@ -189,6 +202,39 @@ final class SurveyDesk implements SurveyApp {
             faults.addAll(refused.faults());
             return Optional.empty();
         }
+    }
+
+    /** What was said of a mixing valve: how hot it lets the water through, or none. */
+    private static String mixer(Map<String, String> line, String at) {
+        String said = line.getOrDefault("mixer", "").strip();
+        if (said.equalsIgnoreCase("yes")) {
+            throw RefusedException.of(
+                    at + ".mixerC",
+                    "“" + said + "”",
+                    "the temperature it is set to, such as 45 °C, or none where there is no valve");
+        }
+        return said.equalsIgnoreCase("no") || said.equalsIgnoreCase(NONE) ? NONE : said;
+    }
+
+    @Override
+    public List<String> told(RefusedException refused) {
+        return refused.faults().stream().map(SurveyDesk::labelled).toList();
+    }
+
+    /** A refusal by what the field is called, not by where it stands in a file. */
+    private static String labelled(Fault fault) {
+        String item = fault.path().replaceFirst("^\\w+\\[(\\d+)].*", "$1");
+        boolean inList = !item.equals(fault.path());
+        String place = Station.of(fault.path()).map(Station::label).orElse("")
+                + (inList ? ", line " + (Integer.parseInt(item) + 1) : "");
+        String last = fault.path().replaceFirst(".*\\.", "");
+        String label = DesignFields.at(fault.path()).map(DesignField::label).orElse(COLUMNS.getOrDefault(last, ""));
+        String words = new Fault(IT, fault.given(), fault.allowed(), fault.why())
+                .line()
+                .substring((IT + ": ").length());
+        List<String> named =
+                Stream.of(place, label).filter(any -> !any.isEmpty()).toList();
+        return (named.isEmpty() ? fault.path() : String.join(", ", named)) + ": " + words;
     }
 
     @Override

@@ -2,10 +2,12 @@ package loftcoil.runner.terminal;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.show.SurveyApp;
@@ -57,7 +59,7 @@ final class MeasureWalk {
         switch (typed) {
             case "", "?" -> help();
             case "follow" -> survey.follow();
-            case "take" -> say(survey.take().words());
+            case "take" -> take();
             case "new" -> {
                 survey.house().dwellings().forEach(dwelling -> say("  " + dwelling.code() + ": " + dwelling.label()));
                 survey.afresh(ask("Which of these; Enter for your design as it stands", ""));
@@ -74,6 +76,16 @@ final class MeasureWalk {
                 say("“" + typed + "” means nothing here.");
                 help();
             }
+        }
+    }
+
+    private void take() {
+        List<String> open = survey.house().standing().open();
+        if (open.isEmpty()) {
+            say(survey.take().words());
+        } else {
+            warn("Not taken: it is a sketch still.");
+            open.forEach(line -> warn("  - " + line));
         }
     }
 
@@ -163,9 +175,35 @@ final class MeasureWalk {
     }
 
     private void told(Map<String, String> answers, boolean guess) {
-        if (!answers.isEmpty()) {
-            caught(() -> survey.tell(answers, guess));
+        Map<String, String> left = new LinkedHashMap<>(answers);
+        // What was refused holds nobody else back; what lacks its other half is told alone, so that only its own part
+        // waits.
+        while (!left.isEmpty()) {
+            Set<String> refused = refused(left, guess);
+            if (refused.isEmpty()) {
+                return;
+            }
+            if (!left.keySet().removeAll(refused)) {
+                if (left.size() > 1) {
+                    left.forEach((path, text) -> refused(Map.of(path, text), guess));
+                }
+                return;
+            }
         }
+    }
+
+    /** Tells answers; the paths that were refused, of which nothing is kept then. */
+    private Set<String> refused(Map<String, String> answers, boolean guess) {
+        Set<String> paths = new HashSet<>();
+        caught(() -> {
+            try {
+                survey.tell(answers, guess);
+            } catch (RefusedException refused) {
+                refused.faults().forEach(fault -> paths.add(fault.path()));
+                throw refused;
+            }
+        });
+        return paths;
     }
 
     private Optional<String> answer(SurveyView.Question question) {
@@ -332,7 +370,7 @@ final class MeasureWalk {
         try {
             work.run();
         } catch (RefusedException refused) {
-            refused.lines().forEach(this::warn);
+            survey.told(refused).forEach(this::warn);
         } catch (FolderException unsaved) {
             warn("NOT SAVED: " + unsaved.getMessage());
         }

@@ -152,8 +152,9 @@ function questionRow(view, station, question) {
     el('div', { class: 'hint', id: `${name}-hint` }, ...hint(question), otherwise),
     trouble);
   const tell = () => {
-    const typed = field.value.trim();
-    if (!typed) return;
+    // What may be left out is taken back by emptying its field; anything else gets what stands there again.
+    const typed = field.value.trim() || (shown.now.optional ? 'not said' : '');
+    if (!typed || (typed === 'not said' && shown.now.now === typed)) { field.value = value(shown.now); return; }
     view.pending.set(question.path, { typed, guessed: guess.checked, station: station.code });
     tellStation(view, station.code);
   };
@@ -162,7 +163,8 @@ function questionRow(view, station, question) {
   agree.addEventListener('click', tell);
   const marked = (now) => { mark(origin, now.origin); otherwise.textContent = now.otherwise; otherwise.hidden = !now.otherwise; agree.hidden = !['borrowed', 'assumed'].includes(now.origin); };
   const shown = {
-    update: (now) => { marked(now); if (document.activeElement !== field && !view.pending.has(now.path)) field.value = value(now); },
+    now: question,
+    update: (now) => { shown.now = now; marked(now); if (document.activeElement !== field && !view.pending.has(now.path)) field.value = value(now); },
     trouble: (line) => { trouble.textContent = line; trouble.hidden = !line; field.setAttribute('aria-invalid', line ? 'true' : 'false'); },
   };
   view.rows.set(question.path, shown);
@@ -248,10 +250,13 @@ function writer(name, question) {
 
 function chooser(name, question) {
   const words = { true: 'yes', false: 'no' };
-  const options = question.options.includes(question.now) ? question.options : [question.now, ...question.options];
+  const unsaid = 'not said';
+  const first = question.optional || question.now === unsaid ? [unsaid] : [];
+  const known = [...first, ...question.options];
+  const options = known.includes(question.now) ? known : [question.now, ...known];
   const field = el('select', { id: name, 'aria-describedby': `${name}-hint` },
-    // That nothing was said can be seen and not chosen: what was told once is told otherwise, not taken back.
-    ...options.map((option) => el('option', { value: option, disabled: !question.options.includes(option) }, words[option] ?? option)));
+    // Of what has to be told that nothing was said can be seen and not chosen.
+    ...options.map((option) => el('option', { value: option, disabled: option === unsaid && !question.optional }, words[option] ?? option)));
   field.value = question.now;
   return field;
 }
@@ -267,7 +272,8 @@ function foot(view) {
     } catch (trouble) {
       if (api.isGone(trouble)) showBanner(() => {});
       view.said.replaceChildren();
-      refusedHere(view)(trouble.message.split('\n'));
+      const house = await api.survey();
+      refusedHere(view)(house.standing.open.length ? house.standing.open : trouble.message.split('\n'));
     }
   });
   return el('p', { class: 'form-foot' }, take, ...beginAgain(view));

@@ -579,6 +579,59 @@ class SurveyDeskTest {
         }
     }
 
+    @Test
+    void whatIsNotKnownIsLeftOutAndNoneIsNought() {
+        try (CourseApp bench = open()) {
+            bench.survey().tell(Map.of("coil.heatKW", "1.8"), false);
+            assertEquals("1.8", asked(bench.survey().house(), "coil.heatKW").now());
+            for (String word : List.of("not said", "unknown", "I don't know")) {
+                bench.survey().tell(Map.of("coil.heatKW", word, "coil.fittings.elbow90", "none"), false);
+                assertEquals(
+                        "not said", asked(bench.survey().house(), "coil.heatKW").now());
+                assertEquals(
+                        "0",
+                        asked(bench.survey().house(), "coil.fittings.elbow90").now());
+            }
+            bench.survey().tell(Map.of("coil.fittings.elbow90", "two"), false);
+            assertEquals(
+                    "2", asked(bench.survey().house(), "coil.fittings.elbow90").now());
+            SurveyView.House level = bench.survey()
+                    .walk(
+                            "hot",
+                            List.of(Map.of("way", "along", "length", "1 m", "slope", "level", "elbows90", "none")));
+            assertEquals("0 mm/m", run(level, "hot").pieces().get(0).slope());
+        }
+    }
+
+    @Test
+    void aRefusalNamesTheFieldAndTheUnitsOfWhoTypes() {
+        try (CourseApp bench = open()) {
+            bench.choose(loftcoil.engine.words.Units.US);
+            SurveyApp survey = bench.survey();
+            RefusedException burn =
+                    assertThrows(RefusedException.class, () -> survey.tell(Map.of("fire.burnKgPerH", "3 m"), false));
+            assertEquals(
+                    List.of("Heater and fire, Wood burnt in an hour: “3 m”; allowed: a mass flow, such as in lb/h"
+                            + " (the unit does not fit)"),
+                    survey.told(burn));
+            Map<String, String> tap =
+                    Map.of("name", "sink", "level", "3 ft", "tube", "B88 L 1/2", "length", "9 ft", "mixer", "yes");
+            RefusedException yes = assertThrows(RefusedException.class, () -> survey.taps(Map.of(), List.of(tap)));
+            assertEquals(
+                    List.of(
+                            "The taps, line 1, Hottest water past the mixing valve: “yes”; allowed: the temperature it is"
+                                    + " set to, such as 113 °F, or none where there is no valve"),
+                    survey.told(yes));
+            RefusedException way = assertThrows(
+                    RefusedException.class,
+                    () -> survey.walk("cold", List.of(Map.of("way", "sideways", "length", "1 m", "tube", "hose"))));
+            assertTrue(
+                    survey.told(way).stream()
+                            .allMatch(line -> line.startsWith("The cold pipe, from tank to coil, line 1, ")),
+                    survey.told(way).toString());
+        }
+    }
+
     private static Map<String, String> and(Map<String, String> piece, String name, String text) {
         Map<String, String> more = new HashMap<>(piece);
         more.put(name, text);

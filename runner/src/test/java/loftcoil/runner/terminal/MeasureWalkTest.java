@@ -69,9 +69,11 @@ class MeasureWalkTest {
 
     @Test
     void aRefusedAnswerSaysWhyAndTheStationGoesOn() {
-        ScriptedConsole console = walk("1", "", "95", "", "", "", "", "q");
+        ScriptedConsole console = walk("1", "", "95", "", "", "300 m", "", "q");
 
-        assertTrue(console.all().contains("site.latitudeDeg: 95"), console.all());
+        assertTrue(
+                console.all().contains("Outside: the place, Latitude: 95; allowed: -90 to 90 degrees"), console.all());
+        assertTrue(console.all().contains("1 value is yours"), "one refused answer holds no other back");
         assertEquals(46.2, own().site().latitudeDeg());
         assertEquals(0, console.left());
     }
