@@ -62,7 +62,7 @@ class PartsLawTest {
             assertEquals(Math.max(0, tubes.size() - 1), amount(parts, "tee at the draw port"), design.name());
             for (String tube : tubes) {
                 assertEquals(
-                        tubes.stream().filter(tube::equals).count(),
+                        (double) tubes.stream().filter(tube::equals).count(),
                         amount(parts, "full-bore ball valve for the draw pipe, " + tube),
                         design.name());
             }

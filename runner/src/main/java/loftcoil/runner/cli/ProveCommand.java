@@ -83,8 +83,8 @@ final class ProveCommand implements Callable<Integer> {
     /** Says on the error stream which lesson runs now, so that whoever waits sees how far it is. */
     private void runsNow(List<String> names, Lesson lesson) {
         PrintWriter err = spec.commandLine().getErr();
-        err.println("Lesson " + (names.indexOf(lesson.id()) + 1) + " of " + names.size() + " runs now: "
-                + lesson.title());
+        err.println(
+                "Lesson " + (names.indexOf(lesson.id()) + 1) + " of " + names.size() + " runs now: " + lesson.title());
         err.flush();
     }
 
