@@ -35,7 +35,7 @@ final class Browser {
     static void open(URI address, Consumer<String> tell) {
         Thread thread = new Thread(
                 () -> {
-                    if (!opened(ways(System.getProperty("os.name", ""), System.getenv()), address)) {
+                    if (!opened(ways(), address)) {
                         tell.accept(NONE);
                     }
                 },
@@ -47,6 +47,11 @@ final class Browser {
     /** Tries one way after the other; true once one has worked. */
     static boolean opened(List<Function<URI, Boolean>> ways, URI address) {
         return ways.stream().anyMatch(way -> way.apply(address));
+    }
+
+    /** The ways of this system. */
+    static List<Function<URI, Boolean>> ways() {
+        return ways(System.getProperty("os.name", ""), System.getenv());
     }
 
     /** The ways of a system, the likeliest first; none where there is no screen to open a window on. */

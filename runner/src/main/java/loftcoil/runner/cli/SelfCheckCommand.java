@@ -66,8 +66,7 @@ final class SelfCheckCommand implements Callable<Integer> {
                         PageServer.open(app, new PageSetup(0, SelfCheckCommand::tell, new HandoutPrinter(app)))) {
             PageVisit visit = PageVisit.enter(server.address());
             clock.tell("page opened, " + visit.readAll() + " files of it");
-            int ways = Browser.ways(System.getProperty("os.name", ""), System.getenv())
-                    .size();
+            int ways = Browser.ways().size();
             clock.tell(
                     ways == 0
                             ? "no screen here: the address has to be copied into a browser"

@@ -43,7 +43,8 @@ final class ElevationSvg {
 
     /** The house from above as an SVG element, to the same scale, its left edge that of the elevation. */
     static String plan(Drawing drawing, Optional<Currents> currents, MeasureText measures, DrawingScale scale) {
-        HouseSvg.Drawn drawn = HouseSvg.plan(drawing, currents, pen(drawing, Map.of("", List.of()), measures, scale));
+        HousePen pen = pen(drawing, Map.of(), HousePen.Views.SIDE_OVER_PLAN, measures, scale);
+        HouseSvg.Drawn drawn = HouseSvg.plan(drawing, currents, pen);
         String says = "Scale " + scale.words() + ". "
                 + String.join("; ", DrawingWords.plan(drawing.plan(), measures::of)) + ".";
         return HouseSvg.picture(drawn, sized(drawn), "The house from above, to scale", says) + "\n";
@@ -61,8 +62,18 @@ final class ElevationSvg {
                 drawn.height());
     }
 
+    /** By what is asked of the pieces: where nobody asks, the plan is not drawn either. */
     static HousePen pen(Drawing drawing, Map<String, List<String>> pieces, MeasureText measures, DrawingScale scale) {
         HousePen.Views views = pieces.isEmpty() ? HousePen.Views.SIDE : HousePen.Views.SIDE_OVER_PLAN;
+        return pen(drawing, pieces, views, measures, scale);
+    }
+
+    private static HousePen pen(
+            Drawing drawing,
+            Map<String, List<String>> pieces,
+            HousePen.Views views,
+            MeasureText measures,
+            DrawingScale scale) {
         HousePen.Size size = new HousePen.Size(scale.onPaperMm(1), MARGIN_MM, STROKE_MM, LETTERS_MM);
         return new HousePen(size, measures::of, true, pieces, bar(drawing, measures, scale), views);
     }

@@ -32,7 +32,7 @@ export async function refreshLoop() {
     else {
       offerClears(place.firstChild);
       // The year may be known by now to a reply that stands there without it.
-      if (tellJudged(design.safety)) say(`The year is judged too: ${design.safety.label}.`);
+      if (tellJudged(design.safety)) sayJudged(design.safety);
     }
   } catch (trouble) {
     if (!id('loop').firstChild) {
@@ -56,6 +56,10 @@ async function judge(mine, place, quick) {
   place.replaceChildren(box);
   offerClears(box);
   tellJudged(safety);
+  sayJudged(safety);
+}
+
+function sayJudged(safety) {
   say(safety.open || `The year is judged too: ${safety.label}.`);
 }
 
