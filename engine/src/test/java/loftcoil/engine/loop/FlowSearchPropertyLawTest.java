@@ -40,6 +40,38 @@ class FlowSearchPropertyLawTest {
         seen(search.circulation().getClass().getSimpleName());
     }
 
+    /** What a scan in strides passes over holds nothing: it finds what a scan of every single step does, flow for flow and edge for edge. */
+    @Property(tries = 10_000, seed = "20261129")
+    void stridesPassOverNothing(@ForAll("plans") CircuitPlan plan, @ForAll("settings") Setting setting) {
+        Circuit circuit;
+        try {
+            circuit = Circuit.of(plan, setting);
+        } catch (RefusedException refused) {
+            return;
+        }
+        FlowRange range =
+                FlowRange.of(circuit.segments(), setting.firing(), circuit.march().columnPa());
+        for (int direction : new int[] {Direction.FORWARD, Direction.BACKWARD}) {
+            RootScan steps = RootScan.of(circuit.march(), direction, range, 1);
+            RootScan strides = RootScan.of(circuit.march(), direction, range);
+            assertEquals(steps.roots().size(), strides.roots().size(), steps.roots() + " " + strides.roots());
+            for (int i = 0; i < steps.roots().size(); i++) {
+                RootScan.Root expected = steps.roots().get(i);
+                RootScan.Root found = strides.roots().get(i);
+                assertEquals(expected.stable(), found.stable());
+                assertEquals(1, found.signedFlow() / expected.signedFlow(), 1e-6);
+            }
+            assertEquals(steps.edge().isPresent(), strides.edge().isPresent());
+            if (steps.edge().isPresent()) {
+                assertEquals(
+                        1,
+                        strides.edge().orElseThrow().signedFlow()
+                                / steps.edge().orElseThrow().signedFlow(),
+                        1e-5);
+            }
+        }
+    }
+
     /** A run in which one of the outcomes hardly ever came up would prove nothing about it. */
     private static void seen(String outcome) {
         Statistics.label("outcome").collect(outcome).coverage(cover -> {
