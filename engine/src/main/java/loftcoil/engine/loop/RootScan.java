@@ -15,8 +15,9 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
  * unstable flow about to vanish.
  *
  * <p>Whether a stride is plain: resistance grows with flow, so that inside it lies between its values at the ends; the drive is
- * taken to leave the range of its own by no more than half of that range and a tenth of itself. Where one stays clear of the other all the way, there is
- * no balance. That this passes over nothing is held by a test against a scan of every step.
+ * taken to leave the range of its own by no more than one and a half of that range and half of itself, and to keep half of itself where it is
+ * larger than that range and the water too fast to come near the temperature around any leg. Where one stays clear of the other all
+ * the way, there is no balance. Slow water is never passed over by more than two steps. A test holds all of it against a scan of every step.
  */
 final class RootScan {
 
@@ -30,75 +31,106 @@ final class RootScan {
     /** How near to boiling the slowest flow that does not is looked for, K: a thousandth of what is told. */
     private static final double AT_THE_EDGE_K = 1e-6;
 
-    private static final int STRIDE = 4;
-    private static final double BULGE = 0.5;
-    private static final double LEAST_BULGE = 0.1;
+    static final int STRIDE = 4;
+    private static final double BULGE = 1.5;
+    private static final double LEAST_BULGE = 0.5;
+    /** Exchange under which the drive of a loop changes evenly with its flow. */
+    private static final double FAST = 1;
+
+    /** Longest stride that is passed over where it does not, in steps. */
+    private static final int SLOW_STRIDE = 2;
+
+    private static final double FAR = 1;
+    private static final double GIVES_WAY = 0.5;
     /** Room to boiling and freezing, or lack of it, at both ends of a stride from which it is taken to be so all the way, K. */
     private static final double SURE_ROOM_K = 5;
 
-    /** A flow at which drive and resistance balance. */
-    record Root(double signedFlow, boolean stable) {}
+    /** Tells of a balance while the march stands at it. */
+    interface Told {
+        SteadyFlow at(double signedFlow, boolean stable);
+    }
 
     /** The slowest flow from which on water stays liquid, with drive and resistance there. */
     record Edge(double signedFlow, double drivePa, double frictionPa, boolean freezes, BoilMargin margin) {}
 
     private final March march;
+    private final Told told;
     private final double sign;
+    private final FlowRange range;
+    private final int steps;
     private final boolean firstStableOnly;
     private final int stride;
-    private final List<Root> roots = new ArrayList<>();
+    private final List<SteadyFlow> roots = new ArrayList<>();
+    private final List<Stride> passedOver = new ArrayList<>();
     private Optional<Edge> edge = Optional.empty();
     private double bestDrivePa = Double.NEGATIVE_INFINITY;
-    private int bestStep;
+    /** Step from which the first edge is to be looked for, once it is known that there is one. */
+    private int edgeFrom = -1;
+
     private boolean anyLiquid;
     private boolean anyStable;
 
-    private RootScan(March march, int direction, boolean firstStableOnly, int stride) {
+    private RootScan(March march, Told told, int direction, FlowRange range, boolean firstStableOnly, int stride) {
         this.march = march;
+        this.told = told;
+        this.range = range;
+        this.steps = range.steps(STEPS_PER_DECADE);
         this.stride = stride;
         this.firstStableOnly = firstStableOnly;
         this.sign = Direction.sign(direction);
     }
 
-    static RootScan of(March march, int direction, FlowRange range) {
-        return of(march, direction, range, STRIDE);
+    static RootScan of(March march, Told told, int direction, FlowRange range) {
+        return of(march, told, direction, range, STRIDE);
     }
 
     /** In strides of another length; of 1, no step is passed over. */
-    static RootScan of(March march, int direction, FlowRange range, int stride) {
-        RootScan scan = new RootScan(march, direction, false, stride);
-        scan.walk(range);
+    static RootScan of(March march, Told told, int direction, FlowRange range, int stride) {
+        RootScan scan = new RootScan(march, told, direction, range, false, stride);
+        scan.walk();
         return scan;
     }
 
     /** The slowest stable flow of a direction: what the whole scan would find first, without what it would find after. */
-    static Optional<Root> firstStable(March march, int direction, FlowRange range) {
-        RootScan scan = new RootScan(march, direction, true, STRIDE);
-        scan.walk(range);
-        return scan.roots.stream().filter(Root::stable).findFirst();
+    static Optional<SteadyFlow> firstStable(March march, Told told, int direction, FlowRange range) {
+        RootScan scan = new RootScan(march, told, direction, range, true, STRIDE);
+        scan.walk();
+        return scan.roots.stream().filter(SteadyFlow::stable).findFirst();
     }
 
-    List<Root> roots() {
+    List<SteadyFlow> roots() {
         return roots;
     }
 
-    /** Where water first boils or freezes as the flow gets less; empty where it never does. */
+    /** Where water first boils or freezes as the flow gets less; empty where it never does. Looked for when it is asked for. */
     Optional<Edge> edge() {
+        if (edge.isEmpty() && edgeFrom >= 0) {
+            Trial low = trial(range.at(edgeFrom, steps), edgeFrom);
+            Trial high = trial(range.at(edgeFrom + 1, steps), edgeFrom + 1);
+            while (!high.liquid()) {
+                low = high;
+                high = trial(range.at(low.step() + 1, steps), low.step() + 1);
+            }
+            noteEdge(trial(liquidEdge(low, high), low.step()).flow());
+        }
         return edge;
     }
 
-    /** Greatest drive in this direction over all flows seen at which water stays liquid, Pa. */
+    /** Greatest drive in this direction at the flows of all steps at which water stays liquid, Pa; only of use where nothing flows. */
     double bestDrivePa() {
+        if (anyLiquid) {
+            edge();
+            settleBestDrive();
+        }
         return bestDrivePa;
     }
 
-    private void walk(FlowRange range) {
-        int steps = range.steps(STEPS_PER_DECADE);
-        Trial low = trial(range.lowKgPerS(), 0);
+    private void walk() {
+        Trial low = trial(range.at(0, steps), 0);
         for (int k = 0; k < steps && !enough(); ) {
             int next = Math.min(k + stride, steps);
             Trial high = trial(range.at(next, steps), next);
-            span(range, steps, low, high);
+            span(low, high);
             low = high;
             k = next;
         }
@@ -106,7 +138,6 @@ final class RootScan {
             trial(low.flow(), steps);
             edge = Optional.of(here(low.flow()));
         }
-        settleBestDrive(range, steps);
     }
 
     private boolean enough() {
@@ -114,15 +145,24 @@ final class RootScan {
     }
 
     /** Looks for what lies between two flows, from the slower on. */
-    private void span(FlowRange range, int steps, Trial low, Trial high) {
-        if (high.step() - low.step() == 1) {
-            step(low, high);
-        } else if (!plain(low, high)) {
+    private void span(Trial low, Trial high) {
+        boolean plain = plain(low, high);
+        if (plain) {
+            passedOver.add(new Stride(low, high));
+        }
+        if (plain || high.step() - low.step() == 1) {
+            if (!low.liquid() && high.liquid() && edgeFrom < 0) {
+                edgeFrom = low.step();
+            }
+            if (!plain) {
+                step(low, high);
+            }
+        } else {
             int half = (low.step() + high.step()) / 2;
             Trial middle = trial(range.at(half, steps), half);
-            span(range, steps, low, middle);
+            span(low, middle);
             if (!enough()) {
-                span(range, steps, middle, high);
+                span(middle, high);
             }
         }
     }
@@ -139,23 +179,24 @@ final class RootScan {
         }
     }
 
-    /** Whether nothing is to be found between two flows. */
+    /** Whether no balance lies between two flows, and no more than one edge. */
     private static boolean plain(Trial low, Trial high) {
-        if (low.liquid() != high.liquid()
-                || Math.min(Math.abs(low.roomK()), Math.abs(high.roomK())) < SURE_ROOM_K) {
+        if (low.liquid() == high.liquid()) {
+            if (Math.min(Math.abs(low.roomK()), Math.abs(high.roomK())) < SURE_ROOM_K) {
+                return false;
+            }
+            if (!low.liquid()) {
+                return true;
+            }
+        }
+        if (high.step() - low.step() > SLOW_STRIDE && low.slow()) {
             return false;
         }
-        if (!low.liquid()) {
-            return true;
-        }
-        double most = Math.max(low.drivePa(), high.drivePa());
-        double least = Math.min(low.drivePa(), high.drivePa());
-        double bulge = BULGE * (most - least) + LEAST_BULGE * Math.max(Math.abs(most), Math.abs(least));
-        return least - bulge > high.frictionPa() || most + bulge < low.frictionPa();
+        return low.leastDrivePa(high) > high.frictionPa() || low.mostDrivePa(high) < low.frictionPa();
     }
 
     /** Drive and resistance at a flow, both as they count in the direction looked at. */
-    private record Trial(double flow, int step, double drivePa, double frictionPa, double roomK) {
+    private record Trial(double flow, int step, double drivePa, double frictionPa, double roomK, double exchange) {
 
         double pushPa() {
             return drivePa - frictionPa;
@@ -164,17 +205,43 @@ final class RootScan {
         boolean liquid() {
             return roomK >= 0;
         }
+
+        boolean slow() {
+            return exchange >= FAST;
+        }
+
+        /** Least drive between this flow and another, as it is taken. */
+        double leastDrivePa(Trial other) {
+            double least = Math.min(drivePa, other.drivePa);
+            return least - Math.min(bulgePa(other), least > 0 ? kept(least, other) : Double.POSITIVE_INFINITY);
+        }
+
+        /** Greatest drive between this flow and another, as it is taken. */
+        double mostDrivePa(Trial other) {
+            double most = Math.max(drivePa, other.drivePa);
+            return most + Math.min(bulgePa(other), most < 0 ? kept(-most, other) : Double.POSITIVE_INFINITY);
+        }
+
+        private double bulgePa(Trial other) {
+            return BULGE * Math.abs(drivePa - other.drivePa)
+                    + LEAST_BULGE * Math.max(Math.abs(drivePa), Math.abs(other.drivePa));
+        }
+
+        /** A drive that at both ends is far from nought, seen by how much it changes, gives way by no more than this while water is fast. */
+        private double kept(double nearest, Trial other) {
+            return !slow() && !other.slow() && nearest >= FAR * Math.abs(drivePa - other.drivePa)
+                    ? GIVES_WAY * nearest
+                    : Double.POSITIVE_INFINITY;
+        }
     }
 
     private Trial trial(double flow, int step) {
         push(flow);
-        Trial trial = new Trial(flow, step, sign * march.drivePa, march.frictionPa, march.boilMarginK());
+        Trial trial =
+                new Trial(flow, step, sign * march.drivePa, march.frictionPa, march.boilMarginK(), march.exchange());
         if (trial.liquid()) {
             anyLiquid = true;
-            if (trial.drivePa() > bestDrivePa) {
-                bestDrivePa = trial.drivePa();
-                bestStep = step;
-            }
+            bestDrivePa = Math.max(bestDrivePa, trial.drivePa());
         }
         return trial;
     }
@@ -184,22 +251,20 @@ final class RootScan {
         return sign * march.residualPa(sign * flow);
     }
 
-    /** Where nothing flows the greatest drive is told: strides are filled in up to the top of their curve. */
-    private void settleBestDrive(FlowRange range, int steps) {
-        if (anyStable || !anyLiquid) {
-            return;
-        }
-        for (int way = -1; way <= 1; way += 2) {
-            int at;
-            do {
-                at = bestStep;
-                int beside = at + way;
-                if (beside >= 0 && beside <= steps) {
-                    trial(range.at(beside, steps), beside);
-                }
-            } while (bestStep != at);
+    /** Strides that were passed over are filled in where a greater drive than the greatest seen may be. */
+    private void settleBestDrive() {
+        while (!passedOver.isEmpty()) {
+            Stride stride = passedOver.remove(passedOver.size() - 1);
+            int half = (stride.low().step() + stride.high().step()) / 2;
+            if (half > stride.low().step() && stride.low().mostDrivePa(stride.high()) > bestDrivePa) {
+                Trial middle = trial(range.at(half, steps), half);
+                passedOver.add(new Stride(stride.low(), middle));
+                passedOver.add(new Stride(middle, stride.high()));
+            }
         }
     }
+
+    private record Stride(Trial low, Trial high) {}
 
     private void noteEdge(double flow) {
         if (edge.isEmpty()) {
@@ -225,7 +290,10 @@ final class RootScan {
                         crossing(low.flow(), low.pushPa(), high.flow(), high.pushPa()));
         boolean stable = low.pushPa() > high.pushPa();
         anyStable |= stable;
-        roots.add(new Root(sign * root, stable));
+        if (march.signedFlow() != sign * root) {
+            push(root);
+        }
+        roots.add(told.at(sign * root, stable));
     }
 
     private double liquidEdge(Trial low, Trial high) {

@@ -49,17 +49,15 @@ class FlowSearchPropertyLawTest {
         } catch (RefusedException refused) {
             return;
         }
-        FlowRange range =
-                FlowRange.of(circuit.segments(), setting.firing(), circuit.march().columnPa());
         for (int direction : new int[] {Direction.FORWARD, Direction.BACKWARD}) {
-            RootScan steps = RootScan.of(circuit.march(), direction, range, 1);
-            RootScan strides = RootScan.of(circuit.march(), direction, range);
+            RootScan steps = searching(circuit).scan(direction, 1);
+            RootScan strides = searching(circuit).scan(direction, RootScan.STRIDE);
             assertEquals(steps.roots().size(), strides.roots().size(), steps.roots() + " " + strides.roots());
             for (int i = 0; i < steps.roots().size(); i++) {
-                RootScan.Root expected = steps.roots().get(i);
-                RootScan.Root found = strides.roots().get(i);
+                SteadyFlow expected = steps.roots().get(i);
+                SteadyFlow found = strides.roots().get(i);
                 assertEquals(expected.stable(), found.stable());
-                assertEquals(1, found.signedFlow() / expected.signedFlow(), 1e-6);
+                assertEquals(1, found.flowKgPerS() / expected.flowKgPerS(), 1e-6);
             }
             assertEquals(steps.edge().isPresent(), strides.edge().isPresent());
             if (steps.edge().isPresent()) {
@@ -70,6 +68,10 @@ class FlowSearchPropertyLawTest {
                         1e-5);
             }
         }
+    }
+
+    private static Searching searching(Circuit circuit) {
+        return new Searching(circuit.plan(), circuit.setting(), circuit.segments(), circuit.march());
     }
 
     /** A run in which one of the outcomes hardly ever came up would prove nothing about it. */
