@@ -29,7 +29,7 @@ export MALLOC_ARENA_MAX=2
 # ready when this was packed.
 # The archive of classes is for the very Java beside it; where a copy has changed the times of files, Java quietly does without.
 exec runtime/bin/java \
-  -Xms24m -Xmx192m -XX:MaxNewSize=16m -XX:+UseSerialGC -XX:MinHeapFreeRatio=10 -XX:MaxHeapFreeRatio=25 -XX:-ShrinkHeapInSteps \
+  -XX:MinHeapSize=24m -XX:InitialHeapSize=64m -Xmx192m -XX:MaxNewSize=16m -XX:+UseSerialGC -XX:MinHeapFreeRatio=10 -XX:MaxHeapFreeRatio=25 -XX:-ShrinkHeapInSteps \
   -XX:TieredStopAtLevel=1 \
   -XX:+IgnoreUnrecognizedVMOptions -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 -XX:SharedArchiveFile=app/loftcoil.jsa -Xlog:disable -Xlog:all=error:stderr \
   -Dloftcoil.shared=app/loftcoil.jsa -Dloftcoil.from="$from" \

@@ -1,14 +1,9 @@
 package loftcoil.bench;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.net.URI;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Duration;
-import java.util.List;
+import loftcoil.runner.cli.Starter;
 import loftcoil.runner.page.PageBrowser;
 
 /**
@@ -20,6 +15,9 @@ final class PageBench {
     private static final int STARTS = 7;
     private static final int DRAGS = 80;
     private static final int WARM_DRAGS = 20;
+
+    /** The whole text of a lesson stands on the page. */
+    private static final String READABLE = "return document.querySelector('main .onward') !== null";
 
     /** Moves the slider by one stop and comes back when the drawing has been replaced, with the milliseconds between. */
     private static final String DRAG =
@@ -40,23 +38,29 @@ final class PageBench {
     private PageBench() {}
 
     static void run() throws IOException, InterruptedException {
-        Times first = new Times("start command to first lesson");
+        Times readable = new Times("start command to first lesson readable");
+        Times first = new Times("start command to lesson, list and loop");
         PageBrowser browser = PageBrowser.start();
         try {
             for (int i = 0; i < STARTS; i++) {
                 boolean last = i == STARTS - 1;
                 long began = System.nanoTime();
-                Process loftcoil = start();
+                Process loftcoil = Starter.start(Files.createTempDirectory("loftcoil-bench"));
                 try {
-                    browser.open(address(loftcoil));
+                    browser.driver().get(Starter.address(loftcoil).toString());
+                    while (!Boolean.TRUE.equals(browser.driver().executeScript(READABLE))) {
+                        Thread.onSpinWait();
+                    }
+                    readable.add((System.nanoTime() - began) / 1e6);
+                    browser.waitForLesson();
                     first.add((System.nanoTime() - began) / 1e6);
                     if (last) {
+                        System.out.println(readable);
                         System.out.println(first);
                         System.out.println(drag(browser));
                     }
                 } finally {
-                    loftcoil.destroy();
-                    loftcoil.waitFor();
+                    Starter.end(loftcoil);
                 }
             }
         } finally {
@@ -77,29 +81,5 @@ final class PageBench {
             }
         }
         return redraws;
-    }
-
-    private static Process start() throws IOException {
-        Path folder = Files.createTempDirectory("loftcoil-bench");
-        return new ProcessBuilder(List.of(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        "loftcoil.runner.cli.Loftcoil",
-                        "--no-browser",
-                        "--folder",
-                        folder.toString()))
-                .redirectError(ProcessBuilder.Redirect.INHERIT)
-                .start();
-    }
-
-    private static URI address(Process loftcoil) throws IOException {
-        BufferedReader lines =
-                new BufferedReader(new InputStreamReader(loftcoil.getInputStream(), StandardCharsets.UTF_8));
-        String line = lines.readLine();
-        if (line == null) {
-            throw new IOException("Loftcoil ended before it said where it is");
-        }
-        return URI.create(line.substring(line.indexOf("http")));
     }
 }

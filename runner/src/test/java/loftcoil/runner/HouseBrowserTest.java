@@ -73,7 +73,7 @@ class HouseBrowserTest extends LiveCourseCase {
         until("1 value is yours, 3 assumed");
 
         fold("hot-run");
-        List<WebElement> row = all("#station-hot-run tbody tr:first-child input");
+        List<WebElement> row = all("#station-hot-run .walked-line:first-child input");
         row.get(0).sendKeys("riser");
         row.get(1).sendKeys("4 ft 6", Keys.TAB);
         until("below the return port");
@@ -85,7 +85,8 @@ class HouseBrowserTest extends LiveCourseCase {
         // The refusal that was meant.
         browser.troubles();
 
-        WebElement length = all("#station-hot-run tbody tr:first-child input").get(1);
+        WebElement length =
+                all("#station-hot-run .walked-line:first-child input").get(1);
         length.clear();
         length.sendKeys("5 ft 10 7/8 in", Keys.TAB);
         until("The hot pipe ends at the return port, as it should.");

@@ -23,6 +23,8 @@ import loftcoil.engine.study.LoopSpread;
 import loftcoil.engine.study.Percentiles;
 import loftcoil.engine.study.ProgressListener;
 import loftcoil.engine.study.SpreadPlan;
+import loftcoil.engine.tank.WaterHeat;
+import loftcoil.engine.water.Water;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.MeasuredText;
@@ -38,7 +40,7 @@ final class FigureMaker {
 
     private static final double LEAST_HEATING_K = 1;
     private static final double WARM_C = 55;
-    private static final double J_PER_L_K = 4180;
+    private static final double L_PER_M3 = 1000;
     private static final double S_PER_H = 3600;
     private static final double TAP_DOUBT = 0.15;
     private static final double FLOW_DOUBT = 0.15;
@@ -126,11 +128,12 @@ final class FigureMaker {
     }
 
     private void heating(SteadyFlow flow) {
-        double riseK = WARM_C - design.site().coldSupplyC();
-        if (!(riseK > LEAST_HEATING_K) || !(flow.heat().tankW() > 0)) {
+        double coldC = design.site().coldSupplyC();
+        if (!(WARM_C - coldC > LEAST_HEATING_K) || !(flow.heat().tankW() > 0)) {
             return;
         }
-        double heatJ = design.tank().waterlineL() * J_PER_L_K * riseK;
+        double kg = design.tank().waterlineL() / L_PER_M3 * Water.densityKgPerM3(coldC);
+        double heatJ = kg * (WaterHeat.jPerKg(WARM_C) - WaterHeat.jPerKg(coldC));
         String label = "hours of fire to warm the whole tank";
         Measure mid = new Measure(heatJ / flow.heat().tankW() / S_PER_H, MeasureKind.TIME_H);
         MeasuredText to = SENTENCES.say("figure.heating", "warm", Measure.celsius(WARM_C), "tank", tankC());

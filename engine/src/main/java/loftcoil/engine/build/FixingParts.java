@@ -3,6 +3,7 @@ package loftcoil.engine.build;
 import static loftcoil.engine.build.PartsList.Group.PIPE;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -10,6 +11,7 @@ import java.util.stream.Stream;
 import loftcoil.engine.build.CutList.Piece;
 import loftcoil.engine.build.PartsList.Part;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Tap;
 import loftcoil.engine.pipe.Tube;
 import loftcoil.engine.pipe.TubeMetal;
 import loftcoil.engine.pipe.TubeTable;
@@ -40,12 +42,7 @@ final class FixingParts {
         }
         parts.add(part(Measure.count(COIL_ENDS), "parts.sleeves"));
         joints(cuts, parts);
-        if (!design.taps().isEmpty()) {
-            String tube = design.trunk()
-                    .map(trunk -> trunk.tube())
-                    .orElseGet(() -> design.taps().get(0).tube());
-            parts.add(part(Measure.count(shutOffs(design)), "parts.shut-off", "tube", tube));
-        }
+        drawPipes(design, parts);
         return parts;
     }
 
@@ -56,11 +53,30 @@ final class FixingParts {
                 .sum();
     }
 
-    /** One where a trunk serves all, else one for each pipe that leaves the tank. */
-    private static int shutOffs(Design design) {
-        int alone =
-                (int) design.taps().stream().filter(tap -> !design.onTrunk(tap)).count();
-        return alone + (design.trunk().isPresent() ? 1 : 0);
+    /** What parts the pipes that leave by the one draw port, and a valve for each of them. */
+    private static void drawPipes(Design design, List<Part> parts) {
+        List<String> leaving = new ArrayList<>();
+        design.trunk().ifPresent(trunk -> leaving.add(trunk.tube()));
+        design.taps().stream()
+                .filter(tap -> !design.onTrunk(tap))
+                .map(Tap::tube)
+                .forEach(leaving::add);
+        if (leaving.size() > 1) {
+            String widest = leaving.stream()
+                    .max(Comparator.comparingDouble(
+                            tube -> TubeTable.require("tube", tube).boreM()))
+                    .orElseThrow();
+            parts.add(part(
+                    Measure.count(leaving.size() - 1),
+                    "parts.draw-branch",
+                    "tube",
+                    widest,
+                    "pipes",
+                    Measure.count(leaving.size())));
+        }
+        Map<String, Integer> valves = new TreeMap<>();
+        leaving.forEach(tube -> valves.merge(tube, 1, Integer::sum));
+        valves.forEach((tube, count) -> parts.add(part(Measure.count(count), "parts.shut-off", "tube", tube)));
     }
 
     /**

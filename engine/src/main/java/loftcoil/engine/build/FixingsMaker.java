@@ -102,8 +102,8 @@ final class FixingsMaker {
                 tubeName,
                 upright,
                 clips,
-                Measure.metres(apartM),
-                new Measure(growthMm, MeasureKind.SMALL_LENGTH_MM)));
+                Measure.metres(apartM).finer(-1),
+                Measure.millimetres(growthMm).finer(-1)));
     }
 
     static Turn turn(String from, Leg first, String to, Leg second, Headings headings) {

@@ -114,8 +114,12 @@ final class LoadsMaker {
         for (double spanM : SPANS_M) {
             TimberBearer.deepMm(eachN, spanM).ifPresent(deep -> {
                 spans.add(spans.isEmpty() ? "" : ", ");
-                spans.add(
-                        SENTENCES.say("loads.span", "deep", Measure.millimetres(deep), "span", Measure.metres(spanM)));
+                spans.add(SENTENCES.say(
+                        "loads.span",
+                        "deep",
+                        Measure.millimetres(deep),
+                        "span",
+                        Measure.metres(spanM).finer(-1)));
             });
         }
         if (spans.isEmpty()) {
@@ -207,7 +211,7 @@ final class LoadsMaker {
         note(
                 "loads.legs",
                 "leg",
-                Measure.metres(LEG_M),
+                Measure.metres(LEG_M).finer(-1),
                 "falls",
                 new Measure(leggedDeg, MeasureKind.ANGLE_DEG),
                 "half",

@@ -2,7 +2,9 @@ package loftcoil.engine.clear;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import loftcoil.engine.caution.Caution;
@@ -69,16 +71,16 @@ public final class ClearSearch {
     }
 
     private Clears search(List<CautionKind> dangers) {
+        Map<String, List<Guess.Try>> steps = new ConcurrentHashMap<>();
         List<Quest> quests =
-                dangers.stream().map(danger -> new Quest(danger, judge)).toList();
+                dangers.stream().map(danger -> new Quest(danger, judge, steps)).toList();
         List<Runnable> screens =
                 quests.stream().flatMap(quest -> quest.screens().stream()).toList();
         telling.expect(screens.size() + Math.min(MOST_WHOLE, quests.size() * Quest.TRIED));
         work(screens);
         takeUp(quests);
-        further(quests, Quest::pair);
+        pairs(quests);
         further(quests, Quest::lastResort);
-        quests.forEach(Quest::settle);
         confirm(quests, MORE_WHOLE, Quest::next);
         confirm(quests, MOST_WHOLE, Quest::nextConduct);
         boolean complete = !stopped();
@@ -87,6 +89,21 @@ public final class ClearSearch {
         }
         return new Clears(
                 judge.design(), quests.stream().map(Quest::cleared).toList(), complete, judge.wholeVerdicts());
+    }
+
+    /** Pairs for those dangers for which nothing was found by now, in rounds, until each has enough or none is left. */
+    private void pairs(List<Quest> quests) {
+        List<Quest> open = quests.stream().filter(Quest::open).toList();
+        while (!stopped()) {
+            List<Runnable> round =
+                    open.stream().flatMap(quest -> quest.nextPairs().stream()).toList();
+            if (round.isEmpty()) {
+                break;
+            }
+            telling.expect(round.size());
+            work(round);
+        }
+        takeUp(quests);
     }
 
     /** One more try for those dangers for which nothing was found by now. */

@@ -1,12 +1,13 @@
 package loftcoil.engine.clear;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.Queue;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loftcoil.engine.caution.CautionKind;
@@ -43,16 +44,24 @@ final class Quest {
     private final PriorityQueue<Guess> guesses = new PriorityQueue<>(CHEAPEST_FIRST);
     private final PriorityQueue<Guess> unsure = new PriorityQueue<>(CHEAPEST_FIRST);
     private final PriorityQueue<Guess> conduct = new PriorityQueue<>(CHEAPEST_FIRST);
-    private final Map<String, List<Guess.Try>> known = new ConcurrentHashMap<>();
+    private final Map<String, List<Guess.Try>> known;
     private final List<Way> ways = new ArrayList<>();
     private final List<Way> rarer = new ArrayList<>();
+    private Optional<Queue<List<Lever>>> pairs = Optional.empty();
+    private int pairsFound;
     private int tried;
     private int mostTried = TRIED;
     private Optional<Guess.Try> furthest = Optional.empty();
 
-    Quest(CautionKind danger, Judge judge) {
+    /**
+     * Nothing is tried yet.
+     *
+     * @param known the steps of each lever for the design, made where they are first asked for; shared with the quests for its other dangers
+     */
+    Quest(CautionKind danger, Judge judge, Map<String, List<Guess.Try>> known) {
         this.danger = danger;
         this.judge = judge;
+        this.known = known;
         this.shown = judge.shows(danger);
         this.depth = judge.hotTank() && Levers.isOfFlow(danger) ? onHotTank(shown) : shown;
     }
@@ -66,17 +75,26 @@ final class Quest {
                 .toList();
     }
 
-    /** Tries pairs of levers, as many as the depth leaves time for, until some are found; each ends where the thread is interrupted. */
-    void pair() {
-        int found = 0;
-        for (List<Lever> pair : pairs()) {
-            if (found >= PAIRS || Thread.currentThread().isInterrupted()) {
-                return;
-            }
-            Optional<Guess> guess = pair(pair);
-            guess.ifPresent(one -> add(guesses, one));
-            found += guess.isPresent() ? 1 : 0;
+    /**
+     * The next pairs of levers to be tried, one piece of work each: as many as are still wanted, so that none is tried in vain. Empty where
+     * enough were found or none is left.
+     */
+    synchronized List<Runnable> nextPairs() {
+        if (pairs.isEmpty()) {
+            pairs = Optional.of(new ArrayDeque<>(pairs()));
         }
+        Queue<List<Lever>> left = pairs.orElseThrow();
+        List<Runnable> next = new ArrayList<>();
+        for (int wanted = PAIRS - pairsFound; wanted > 0 && !left.isEmpty(); wanted--) {
+            List<Lever> pair = left.remove();
+            next.add(() -> pair(pair).ifPresent(this::addPair));
+        }
+        return next;
+    }
+
+    private synchronized void addPair(Guess guess) {
+        guesses.add(guess);
+        pairsFound++;
     }
 
     /**
@@ -170,15 +188,16 @@ final class Quest {
         Way all = cheaper.get(cheaper.size() - 1).way();
         List<Guess.Try> alone = new ArrayList<>();
         dearer.forEach(step -> add(alone, together(all, step.way())));
-        Optional<Guess> found = smallest(alone, deep());
+        Optional<Guess> found = guessed(alone, deep());
         if (found.isPresent()) {
-            // Of the cheaper too no more than is needed, with the dearer as it was found.
+            // Of the cheaper too no more than is needed, with the dearer as it was found; only what comes of both is
+            // marched finely.
             Way enough = found.get().way();
             List<Guess.Try> less = new ArrayList<>();
             cheaper.forEach(step -> dearer.stream()
                     .filter(other -> together(all, other.way()).equals(enough))
                     .forEach(other -> add(less, together(step.way(), other.way()))));
-            return smallest(less, deep()).or(() -> found);
+            return smallest(less, deep()).or(() -> found.flatMap(this::sure));
         }
         return smallest(shared(cheaper, dearer), deep());
     }
@@ -192,9 +211,16 @@ final class Quest {
     }
 
     private Optional<Guess> smallest(List<Guess.Try> tries, Depth depthOf) {
+        return guessed(tries, depthOf).flatMap(this::sure);
+    }
+
+    private Optional<Guess> guessed(List<Guess.Try> tries, Depth depthOf) {
         tries.stream().reduce((first, second) -> second).ifPresent(this::went);
-        Optional<Guess> guess = Guess.smallest(tries, danger, judge, depthOf);
-        return danger == CautionKind.START ? guess.flatMap(coarse -> coarse.sure(danger, judge)) : guess;
+        return Guess.smallest(tries, danger, judge, depthOf);
+    }
+
+    private Optional<Guess> sure(Guess coarse) {
+        return danger == CautionKind.START ? coarse.sure(danger, judge) : Optional.of(coarse);
     }
 
     /** The dearest that was tried is what is told where nothing is found. */
@@ -263,24 +289,13 @@ final class Quest {
             if (clean) {
                 found.add(guess.way());
             } else if (gone && unsure(guess)) {
-                // Out of danger and not yet sure: it takes a good deal more.
+                // Out of danger and not yet sure: that caution is a new one, and it takes a good deal more.
                 guess.muchFurther().ifPresent(again::add);
                 unsure.add(guess);
             } else if (!gone) {
                 // The rough judgement was too kind: a little more may do, of a start a good deal more.
                 (danger == CautionKind.START ? guess.muchFurther() : guess.further()).ifPresent(again::add);
             }
-        }
-    }
-
-    /**
-     * Where nothing better was found: a way after which a start is no danger any more, but not sure either. That caution is no other one: it
-     * is the same fault, milder, and the danger stood for it. The words say so.
-     */
-    synchronized void settle() {
-        if (ways.isEmpty() && !unsure.isEmpty()) {
-            Way way = unsure.peek().way();
-            ways.add(new Way(way.changes(), Steps.SENTENCES.say("then-unsure", "what", way.words()), way.cost()));
         }
     }
 
@@ -298,8 +313,12 @@ final class Quest {
                 ways.isEmpty() ? because() : Optional.empty());
     }
 
-    /** What is in the way of the dearest that was tried, as far as it was judged. */
+    /** What is in the way of the dearest that was tried, as far as it was judged; what comes nearest goes first. */
     private Optional<MeasuredText> because() {
+        if (!unsure.isEmpty()) {
+            return Optional.of(Steps.SENTENCES.say(
+                    "because-unsure", "what", unsure.peek().way().words()));
+        }
         return furthest.map(far -> {
             if (!judge.gone(far.design(), danger, deep())) {
                 return Steps.SENTENCES.say("because-stays", "what", far.way().words());

@@ -46,7 +46,8 @@ public final class Changes {
     }
 
     /**
-     * The design with one thing changed; its value is from now on {@link Origin#YOURS}.
+     * The design with one thing changed; its value is from now on {@link Origin#YOURS}. With the first value of fire or coil that is
+     * decided the heat that the example's coil was stated to give is dropped: it is worked out from then on.
      *
      * @param design a design
      * @param name one of {@link #names} or the path of a field
@@ -57,7 +58,8 @@ public final class Changes {
      */
     public static Design apply(Design design, String name, String valueText) {
         ChangeTable.Entry entry = entry(name);
-        return Origins.decided(design, entry.apply().apply(design, valueText.strip()), entry.decides());
+        Design own = BorrowedHeat.without(design, entry.decides());
+        return Origins.decided(own, entry.apply().apply(own, valueText.strip()), entry.decides());
     }
 
     /**

@@ -58,6 +58,11 @@ final class DesignTable {
 
     private DesignTable() {}
 
+    /** A design gone on with another's change, field by field; lists are taken whole. */
+    static Design merged(Design base, Design ours, Design theirs) {
+        return TABLE.merged(base, ours, theirs).noted(ours.notes(), ours.origins());
+    }
+
     /** The design with one part changed, not yet checked. */
     static <V> Design with(Design design, Field<Design, V> field, V value) {
         return TABLE.with(design, field, value).noted(design.notes(), design.origins());

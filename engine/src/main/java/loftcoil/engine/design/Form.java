@@ -40,6 +40,17 @@ interface Form<V> {
     /** Shows every part and every field that stands in a value. */
     void walk(String path, V value, Walker walker);
 
+    /**
+     * One's own value, gone on with another's change: where it stood as the other found it, it becomes what the other made of it.
+     *
+     * @param base as the other found it
+     * @param ours one's own
+     * @param theirs what the other made of it
+     */
+    default V merged(V base, V ours, V theirs) {
+        return ours.equals(base) ? theirs : ours;
+    }
+
     /** Tells every field there can be. */
     void known(String path, Field<?, ?> row, Consumer<DesignField> rows);
 

@@ -2,6 +2,7 @@ package loftcoil.engine.design;
 
 import java.util.Collection;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -27,6 +28,14 @@ public record Grounds(int yours, int assumed, int borrowed) {
                 counts.getOrDefault(Origin.YOURS, 0),
                 counts.getOrDefault(Origin.ASSUMED, 0),
                 counts.getOrDefault(Origin.BORROWED, 0));
+    }
+
+    /** The values of a design that are assumed, in the order of the file. */
+    public static List<DesignFields.Value> assumedOf(Design design) {
+        return DesignFields.of(design).stream()
+                .filter(Grounds::counts)
+                .filter(value -> origin(value) == Origin.ASSUMED)
+                .toList();
     }
 
     /** Whether something rests on a value, so that it is counted. */

@@ -117,6 +117,28 @@ final class Origins {
         return after.noted(after.notes(), trimmed(after, origins));
     }
 
+    /**
+     * Where the values of a merged design are from: what was followed, decided anew or borrowed until now has the origin that the other
+     * gives it, what stayed has one's own.
+     */
+    static Design merged(Design merged, Design base, Design ours, Design theirs) {
+        Map<String, Optional<String>> before = DesignFields.texts(ours);
+        Map<String, Optional<String>> after = DesignFields.texts(theirs);
+        Map<String, Origin> origins = new TreeMap<>(ours.origins());
+        DesignFields.texts(merged).forEach((path, text) -> {
+            boolean there = text.isPresent();
+            Origin own = of(ours.origins(), path, there);
+            Origin other = of(theirs.origins(), path, there);
+            boolean followed = !text.equals(before.get(path)) || other != of(base.origins(), path, there);
+            boolean theirText = text.equals(after.get(path));
+            Origin wanted = theirText && (followed || own == Origin.BORROWED) ? other : own;
+            if (of(origins, path, there) != wanted) {
+                origins.put(path, wanted);
+            }
+        });
+        return merged.noted(merged.notes(), trimmed(merged, origins));
+    }
+
     /** The design with all its values borrowed; its name is its own. */
     static Design borrowed(Design design) {
         Map<String, Origin> origins = new TreeMap<>();

@@ -62,6 +62,15 @@ record Part<R>(Table<R> table, Optional<Function<Design, R>> start) implements F
                 .or(() -> at.sketched() ? Optional.of(table.blank()) : Optional.empty());
     }
 
+    /** Field by field where both have it; a part that both began is that of ours where ours says more. */
+    @Override
+    public Optional<R> merged(Optional<R> base, Optional<R> ours, Optional<R> theirs) {
+        if (ours.isEmpty() || theirs.isEmpty() || ours.equals(base)) {
+            return ours.equals(base) ? theirs : ours;
+        }
+        return Optional.of(table.merged(base.orElseGet(table::blank), ours.get(), theirs.get()));
+    }
+
     @Override
     public void walk(String path, Optional<R> value, Walker walker) {
         value.ifPresent(record -> {

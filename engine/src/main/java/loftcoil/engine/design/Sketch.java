@@ -21,13 +21,19 @@ public record Sketch(Design told) {
 
     private static final JsonText TEXT = new JsonText(40_000);
 
+    /** A sketch that goes on from a design; a stated heat that is still the example's gives way where fire or coil are told. */
+    public static Sketch of(Design design) {
+        return new Sketch(BorrowedHeat.settled(design));
+    }
+
     /** A sketch that starts from an example dwelling: until somebody says otherwise every value is borrowed from it. */
     public static Sketch from(Design example) {
         return new Sketch(example.borrowed());
     }
 
     /**
-     * The same with more values told. Of a part that is not there yet, and of which nothing may be assumed, all that must stand has to
+     * The same with more values told. With the first of fire or coil a heat that is still the example's is dropped, so that it is worked
+     * out. Of a part that is not there yet, and of which nothing may be assumed, all that must stand has to
      * be told at once.
      *
      * @param texts by path of a field, such as {@code tank.baseM}: a number in the field's unit, one of its options, or {@link
@@ -37,7 +43,8 @@ public record Sketch(Design told) {
      */
     public Sketch with(Map<String, String> texts, Origin origin) {
         List<Fault> faults = new ArrayList<>();
-        Design changed = told;
+        Design own = BorrowedHeat.without(told, texts.keySet());
+        Design changed = own;
         for (Map.Entry<String, String> text : texts.entrySet()) {
             try {
                 changed = DesignTable.sketched(
@@ -50,7 +57,7 @@ public record Sketch(Design told) {
         if (!faults.isEmpty()) {
             throw new RefusedException(faults);
         }
-        Design decided = Origins.decided(told, changed, List.copyOf(texts.keySet()));
+        Design decided = Origins.decided(own, changed, List.copyOf(texts.keySet()));
         Map<String, Origin> origins = new HashMap<>();
         if (origin != Origin.YOURS) {
             texts.keySet().forEach(path -> origins.put(path, origin));
@@ -109,6 +116,18 @@ public record Sketch(Design told) {
         return new Sketch(without(DesignTable.with(told, DesignTable.WINDOW, Optional.empty()), "window"));
     }
 
+    /**
+     * The same after a design of the same house was changed: each value that stood here as it did there becomes what it is there now, with
+     * where that is from; what was told otherwise here stays.
+     *
+     * @param before the design before its change
+     * @param after the design now
+     */
+    public Sketch following(Design before, Design after) {
+        Design merged = DesignTable.merged(before, told, after);
+        return new Sketch(BorrowedHeat.settled(Origins.merged(merged, before, told, after)));
+    }
+
     /** What stands in the way of computing it; empty where nothing does. */
     public List<Fault> faults() {
         return DesignFaults.of(told);
@@ -145,7 +164,7 @@ public record Sketch(Design told) {
         if (!in.faults().isEmpty()) {
             throw new RefusedException(in.faults());
         }
-        return inRange(told.noted(told.notes(), Origins.trimmed(told, origins)));
+        return inRange(BorrowedHeat.settled(told.noted(told.notes(), Origins.trimmed(told, origins))));
     }
 
     /** A sketch that can be read again as it is written. */

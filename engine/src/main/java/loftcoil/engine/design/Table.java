@@ -80,6 +80,17 @@ final class Table<R> implements Form<R> {
         return Optional.of(object(path, record, notes));
     }
 
+    /** Field by field. */
+    @Override
+    public R merged(R base, R ours, R theirs) {
+        return maker.apply(new Values<>() {
+            @Override
+            public <V> V of(Field<R, V> field) {
+                return field.form().merged(field.of(base), field.of(ours), field.of(theirs));
+            }
+        });
+    }
+
     @Override
     public void faults(Place at, R record, List<Fault> found) {
         for (Field<R, ?> field : fields) {

@@ -33,7 +33,7 @@ final class March {
      * Share of the leg's temperature difference by which its mean may have moved, times how many times its loss is what its flow holds: the
      * loss goes with no more than the fourth root of the difference, so that what a further settling would move is an eighth of that.
      */
-    private static final double SAME = 2e-8;
+    private static final double SAME = 2e-9;
 
     private static final int MOST_PASSES = 40;
     /** Change of an exponent up to which a few terms of the series do. */

@@ -310,6 +310,13 @@ final class RootScan {
             push(1 / slowness);
             return march.boilMarginK();
         };
+        // One of the two may be the edge itself.
+        if (Math.abs(high.roomK()) <= AT_THE_EDGE_K) {
+            return high.flow();
+        }
+        if (Math.abs(low.roomK()) <= AT_THE_EDGE_K) {
+            return low.flow();
+        }
         return 1
                 / new BracketingNthOrderBrentSolver(RELATIVE, 1e-18, AT_THE_EDGE_K, 5)
                         .solve(

@@ -9,6 +9,9 @@ import org.jspecify.annotations.Nullable;
 /** The heat of a design's coil, ready for the many questions of a table. */
 public final class Heatings {
 
+    /** Tables of coils in their fires; a search over pipes and tanks asks for one and the same again and again. */
+    private static final Recent<CoilInFire, CoilTable> TABLES = new Recent<>(8);
+
     private Heatings() {}
 
     /** Heat of a design's coil, as stated where it is stated, else as best estimated; 0 without a fire. */
@@ -27,7 +30,7 @@ public final class Heatings {
 
         InFire(CoilInFire fire) {
             this.fire = fire;
-            table = CoilTable.of(fire);
+            table = TABLES.of(fire, CoilTable::of);
         }
 
         @Override

@@ -41,23 +41,44 @@ public record YearSpread(YearRun mid, Optional<YearRun> low, Optional<YearRun> h
     }
 
     /**
-     * Marches the years at {@link Pace#ROUGH}: no figure to show, only a guess at where to look.
+     * Marches the years at {@link Pace#ROUGH}: no figure to show, only a guess at where to look. What is said of dangers looks at the years with
+     * the least and the most heat; where there are these, the best estimate is not marched and the most stands in its place.
      *
      * @throws loftcoil.engine.fault.RefusedException as {@link YearRun#of(Design)}
      */
     public static YearSpread rough(Design design) {
-        return marched(design, Pace.ROUGH, Watch.NONE);
+        CoilHeating heating = Heatings.of(design);
+        SystemPlan plan = SystemPlan.of(design, Pace.ROUGH, heating);
+        LowMidHigh heat = heat(design);
+        // A dull week is never a danger: a guess at dangers goes without.
+        if (!isSpread(heat)) {
+            YearMarch mid = YearMarch.of(plan);
+            return new YearSpread(mid.run(), Optional.empty(), Optional.empty(), weeks(plan, mid, Optional.empty()));
+        }
+        YearRun low =
+                YearMarch.of(plan.with(heating.times(heat.low() / heat.mid()))).run();
+        SystemPlan hot = plan.with(heating.times(heat.high() / heat.mid()));
+        YearMarch high = YearMarch.of(hot);
+        return new YearSpread(
+                high.run(), Optional.of(low), Optional.of(high.run()), weeks(hot, high, Optional.empty()));
+    }
+
+    private static LowMidHigh heat(Design design) {
+        return design.coilHeatW(CoilHeating.USUAL_FLOW_KG_PER_S, USUAL_INLET_C);
+    }
+
+    private static boolean isSpread(LowMidHigh heat) {
+        return heat.low() < heat.high() && heat.mid() > 0;
     }
 
     private static YearSpread marched(Design design, Pace pace, Watch watch) {
         watch.pass(Watch.Stage.YEAR, 0, 1);
         CoilHeating heating = Heatings.of(design);
         SystemPlan plan = SystemPlan.of(design, pace, heating);
-        YearMarch mid = pace.equals(Pace.ROUGH) ? YearMarch.of(plan) : YearRun.march(design, pace, watch);
-        // A dull week is never a danger: a guess at dangers goes without.
-        Optional<DullWeek> dull = pace.equals(Pace.ROUGH) ? Optional.empty() : DullWeek.worst(plan, mid);
-        LowMidHigh heat = design.coilHeatW(CoilHeating.USUAL_FLOW_KG_PER_S, USUAL_INLET_C);
-        if (!(heat.low() < heat.high() && heat.mid() > 0)) {
+        YearMarch mid = YearRun.march(design, pace, watch);
+        Optional<DullWeek> dull = DullWeek.worst(plan, mid);
+        LowMidHigh heat = heat(design);
+        if (!isSpread(heat)) {
             watch.pass(Watch.Stage.WEEKS, 0, 1);
             return new YearSpread(mid.run(), Optional.empty(), Optional.empty(), weeks(plan, mid, dull));
         }

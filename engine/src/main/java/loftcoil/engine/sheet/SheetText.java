@@ -180,7 +180,7 @@ public final class SheetText {
         return line.toString().stripTrailing();
     }
 
-    /** Heat in Btu has more digits. */
+    /** A flow in US gallons has a longer unit. */
     private String cellFormat() {
         return units == Units.US ? " %9s" : " %7s";
     }

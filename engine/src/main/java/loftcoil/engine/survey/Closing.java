@@ -84,16 +84,17 @@ public record Closing(
 
         /** Which piece was moved, which way and by how much. */
         public MeasuredText words() {
+            boolean falls = fromM < 0 && toM < 0;
             return SurveyWords.say(
-                    toM > fromM ? "moved.up" : "moved.down",
+                    (toM > fromM ? "moved.up" : "moved.down") + (falls ? ".falling" : ""),
                     "piece",
                     name,
                     "by",
                     Measure.millimetres(Math.abs(toM - fromM) * MM_PER_M),
                     "from",
-                    Measure.millimetres(fromM * MM_PER_M),
+                    Measure.millimetres((falls ? -fromM : fromM) * MM_PER_M),
                     "to",
-                    Measure.millimetres(toM * MM_PER_M));
+                    Measure.millimetres((falls ? -toM : toM) * MM_PER_M));
         }
     }
 
@@ -250,7 +251,10 @@ public record Closing(
                         SurveyWords.say("mend.slope", "piece", pipe.name(), "from", slope(pipe), "to", slope(other))));
     }
 
-    private static Measure slope(WalkedPipe pipe) {
-        return new Measure(pipe.slopeMmPerM(), MeasureKind.SLOPE_MM_PER_M);
+    private static MeasuredText slope(WalkedPipe pipe) {
+        return SurveyWords.say(
+                pipe.slopeMmPerM() < 0 ? "slope.falls" : "slope.climbs",
+                "by",
+                new Measure(Math.abs(pipe.slopeMmPerM()), MeasureKind.SLOPE_MM_PER_M));
     }
 }

@@ -4,9 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.design.DesignFields;
+import loftcoil.engine.design.Differences;
 import loftcoil.engine.design.Grounds;
 import loftcoil.engine.design.Leg;
 import loftcoil.engine.design.Monthly;
@@ -17,6 +21,10 @@ import loftcoil.engine.design.Tap;
 import loftcoil.engine.design.Trunk;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.fire.LowMidHigh;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.MeasuredText;
 import loftcoil.engine.words.Numeral;
 
@@ -35,6 +43,15 @@ public record Survey(Sketch sketch, List<WalkedPipe> hot, List<WalkedPipe> cold,
     /** Pieces that a run may have; a design takes no more legs. */
     public static final Allowed PIECES = new Allowed(0, 20, "pieces");
 
+    /** Parts that are told whole. */
+    private static final Set<String> LISTS = Set.of("taps", "trunk", "use", "hotLegs", "coldLegs");
+
+    /** A flow as such loops have it, at which the heat of a coil is told. */
+    private static final double USUAL_KG_PER_S = 0.02;
+
+    private static final double USUAL_INLET_C = 40;
+    private static final double W_PER_KW = 1000;
+
     /** Keeps copies of the lists. */
     public Survey {
         hot = List.copyOf(hot);
@@ -48,7 +65,7 @@ public record Survey(Sketch sketch, List<WalkedPipe> hot, List<WalkedPipe> cold,
 
     /** A survey that goes on from a design; where its values are from stays as it is said there. */
     public static Survey of(Design design) {
-        return new Survey(new Sketch(design), List.of(), List.of(), Optional.empty());
+        return new Survey(Sketch.of(design), List.of(), List.of(), Optional.empty());
     }
 
     /**
@@ -87,6 +104,108 @@ public record Survey(Sketch sketch, List<WalkedPipe> hot, List<WalkedPipe> cold,
     private Optional<Habits> keptHabits(List<Tap> taps) {
         List<String> names = taps.stream().map(Tap::name).toList();
         return habits.filter(told -> names.containsAll(List.of(told.sink(), told.tub(), told.machine())));
+    }
+
+    /**
+     * The same after a decision changed the design of this house: what stood here as it did there follows, with where it is from; what was
+     * told otherwise here stays. Pieces that were walked follow as far as the design took them as they were walked.
+     *
+     * @param before the design before the decision
+     * @param after the design now
+     */
+    public Survey following(Design before, Design after) {
+        Sketch followed = sketch.following(before, after);
+        return new Survey(
+                followed,
+                following(Closing.Run.HOT, before, after),
+                following(Closing.Run.COLD, before, after),
+                new Survey(followed, hot, cold, habits)
+                        .keptHabits(followed.told().taps()));
+    }
+
+    private List<WalkedPipe> following(Closing.Run run, Design before, Design after) {
+        List<WalkedPipe> walked = closing(run).map(Closing::pipes).orElse(List.of());
+        List<Leg> was = legs(run, before);
+        List<Leg> is = legs(run, after);
+        boolean asTaken = walked.size() == was.size()
+                && IntStream.range(0, was.size()).allMatch(at -> walked.get(at).isAs(was.get(at)));
+        if (!asTaken
+                || was.equals(is)
+                || was.size() != is.size()
+                || !is.stream().allMatch(WalkedPipe::canBe)) {
+            return run(run);
+        }
+        return IntStream.range(0, is.size())
+                .mapToObj(at -> walked.get(at).as(is.get(at)))
+                .toList();
+    }
+
+    private static List<Leg> legs(Closing.Run run, Design design) {
+        return run == Closing.Run.HOT ? design.hotLegs() : design.coldLegs();
+    }
+
+    /**
+     * In what the house differs from what was decided, measured or guessed in a design of it, so that it would go if the house were made
+     * the design; what only the house says, or what is borrowed in the design, is none of it.
+     */
+    public List<Differences.Said> otherwise(Design design) {
+        List<String> own = DesignFields.of(design).stream()
+                .filter(value -> value.text().isPresent() && value.origin() == Origin.YOURS)
+                .map(DesignFields.Value::path)
+                .filter(path -> !path.endsWith("name"))
+                .toList();
+        return Differences.between(design, whole().told()).stream()
+                .filter(said -> !said.before().metric().equals(said.after().metric()))
+                .filter(said -> own.stream().anyMatch(path -> path.equals(said.path()) || isOfItem(path, said)))
+                .toList();
+    }
+
+    /** Whether a path leads into the list of which a whole item is new or gone. */
+    private static boolean isOfItem(String path, Differences.Said said) {
+        return said.label().isEmpty() && path.startsWith(said.path().replaceFirst("\\[.*", "["));
+    }
+
+    /**
+     * The house as a design of it has it, but for what was told here: that stays, measured or guessed.
+     *
+     * @throws RefusedException where what was told has no place in that design
+     */
+    public Survey upon(Design design) {
+        Survey upon = new Survey(Sketch.of(design), hot, cold, habits);
+        for (Origin origin : List.of(Origin.YOURS, Origin.ASSUMED)) {
+            Map<String, String> texts = new TreeMap<>();
+            DesignFields.of(sketch.told()).stream()
+                    .filter(value -> value.origin() == origin && value.text().isPresent())
+                    .filter(value -> !value.path().contains("[") && !LISTS.contains(part(value.path())))
+                    .forEach(value -> texts.put(value.path(), value.text().orElseThrow()));
+            upon = upon.with(texts, origin);
+        }
+        Sketch listed = upon.sketch;
+        if (origin("taps") != Origin.BORROWED) {
+            listed = listed.withTaps(sketch.told().taps(), sketch.told().trunk(), origin("taps"));
+        }
+        if (origin("use") != Origin.BORROWED) {
+            listed = listed.withUse(sketch.told().use(), origin("use"));
+        }
+        upon = new Survey(listed, hot, cold, habits);
+        if (sketch.told().window().isEmpty()) {
+            upon = upon.withoutPanes();
+        }
+        return new Survey(upon.sketch, hot, cold, keptHabits(upon.sketch.told().taps()));
+    }
+
+    /** Where the values of a list that is told whole are from; borrowed where there is none. */
+    private Origin origin(String list) {
+        return DesignFields.of(sketch.told()).stream()
+                .filter(value ->
+                        value.path().startsWith(list + "[") && value.text().isPresent())
+                .map(DesignFields.Value::origin)
+                .findFirst()
+                .orElse(Origin.BORROWED);
+    }
+
+    private static String part(String path) {
+        return path.replaceFirst("[.\\[].*", "");
     }
 
     /** The same without panes. */
@@ -157,6 +276,30 @@ public record Survey(Sketch sketch, List<WalkedPipe> hot, List<WalkedPipe> cold,
 
     private static String listed(List<Double> values) {
         return values.stream().map(Numeral::typed).collect(Collectors.joining(", "));
+    }
+
+    /**
+     * What the heat of the coil is taken from as long as nobody tells it: from the fire as it stands, or the example's; empty where it is
+     * told, and where fire and coil cannot be worked out yet.
+     */
+    public Optional<MeasuredText> heat() {
+        Design told = sketch.told();
+        if (told.coil().heatKW().isPresent()) {
+            return told.origin("coil.heatKW") == Origin.BORROWED
+                    ? Optional.of(SurveyWords.say("heat.borrowed"))
+                    : Optional.empty();
+        }
+        try {
+            LowMidHigh heatW = told.coilHeatW(USUAL_KG_PER_S, USUAL_INLET_C);
+            return Optional.of(SurveyWords.say(
+                    "heat.workedOut", "mid", kW(heatW.mid()), "low", kW(heatW.low()), "high", kW(heatW.high())));
+        } catch (RefusedException doesNotBurn) {
+            return Optional.empty();
+        }
+    }
+
+    private static Measure kW(double heatW) {
+        return new Measure(heatW / W_PER_KW, MeasureKind.POWER_KW);
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import loftcoil.engine.design.DesignField;
@@ -49,6 +50,12 @@ public record WalkedPipe(
         OptionalDouble aroundFireOutC,
         boolean outdoors,
         boolean measured) {
+
+    private static final String ELBOW_90 = "elbow90";
+    private static final String ELBOW_45 = "elbow45";
+
+    /** What an upright piece may miss the plumb line by, and what is the same to a tape, m. */
+    private static final double UPRIGHT_M = 1e-6;
 
     private static final double MM_PER_M = 1000;
     private static final Allowed SLOPE = new Allowed(-1000, 1000, "mm/m");
@@ -148,14 +155,53 @@ public record WalkedPipe(
                 measured);
     }
 
+    /** Whether nothing of a leg would be lost if it were told as a piece that was walked. */
+    static boolean canBe(Leg leg) {
+        return Set.of(ELBOW_90, ELBOW_45).containsAll(leg.fittings().keySet());
+    }
+
+    /** Whether a design's leg is this piece as it was walked. */
+    boolean isAs(Leg leg) {
+        boolean alike = Math.abs(leg.lengthM() - lengthM) < UPRIGHT_M && Math.abs(leg.riseM() - riseM()) < UPRIGHT_M;
+        return alike
+                && canBe(leg)
+                && leg.fittings().getOrDefault(ELBOW_90, 0) == elbows90
+                && leg.fittings().getOrDefault(ELBOW_45, 0) == elbows45
+                && leg.tube().equals(tube)
+                && leg.lagging().equals(lagging)
+                && leg.aroundC() == aroundC
+                && leg.aroundFireOutC().equals(aroundFireOutC)
+                && leg.isOutdoors() == outdoors;
+    }
+
+    /** The same piece as a leg that was made of it has become; upright as long as all of it is. */
+    WalkedPipe as(Leg leg) {
+        boolean upright = Math.abs(Math.abs(leg.riseM()) - leg.lengthM()) < UPRIGHT_M;
+        Way led = upright ? leg.riseM() < 0 ? Way.DOWN : Way.UP : Way.ALONG;
+        return new WalkedPipe(
+                leg.name(),
+                led,
+                leg.lengthM(),
+                led == Way.ALONG ? leg.riseM() / leg.lengthM() * MM_PER_M : 0,
+                led == Way.ALONG ? headingDeg : OptionalDouble.empty(),
+                leg.fittings().getOrDefault(ELBOW_90, 0),
+                leg.fittings().getOrDefault(ELBOW_45, 0),
+                leg.tube(),
+                leg.lagging(),
+                leg.aroundC(),
+                leg.aroundFireOutC(),
+                leg.isOutdoors(),
+                measured);
+    }
+
     /** The leg of a design that it is. */
     Leg leg() {
         Map<String, Integer> fittings = new TreeMap<>();
         if (elbows90 > 0) {
-            fittings.put("elbow90", elbows90);
+            fittings.put(ELBOW_90, elbows90);
         }
         if (elbows45 > 0) {
-            fittings.put("elbow45", elbows45);
+            fittings.put(ELBOW_45, elbows45);
         }
         return new Leg(
                 name,

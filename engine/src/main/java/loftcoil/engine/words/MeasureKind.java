@@ -52,30 +52,27 @@ public enum MeasureKind {
             "m² K/W",
             2,
             UsUnit.places(1, "ft² h °F/Btu", UsUnit.K_PER_F * UsUnit.M_PER_FT * UsUnit.M_PER_FT / UsUnit.W_PER_BTU_H)),
-    /** A heat flow in W. */
-    POWER_W("W", 0, UsUnit.digits("Btu/h", UsUnit.W_PER_BTU_H)),
+    /** A heat flow in W: the same for every reader, as lessons, Java and electricity meters say it; Btu/h can be typed. */
+    POWER_W("W", 0, UsUnit.alike()),
     /** The heat flow of a fire or a coil in kW. */
-    POWER_KW("kW", 1, UsUnit.digits("Btu/h", UsUnit.W_PER_BTU_H / 1000)),
+    POWER_KW("kW", 1, UsUnit.alike()),
     /** Heat passed by an area for each kelvin, W/(m² K). */
     U_VALUE(
             "W/(m² K)",
             2,
             UsUnit.digits("Btu/(h ft² °F)", UsUnit.W_PER_BTU_H / (UsUnit.K_PER_F * UsUnit.M_PER_FT * UsUnit.M_PER_FT))),
     /** Heat in kWh. */
-    ENERGY_KWH("kWh", 1, UsUnit.digits("Btu", UsUnit.KWH_PER_BTU)),
+    ENERGY_KWH("kWh", 1, UsUnit.alike()),
     /** Heat flow into or out of each metre of pipe, W/m. */
-    HEAT_W_PER_M("W/m", 1, UsUnit.digits("Btu/(h ft)", UsUnit.W_PER_BTU_H / UsUnit.M_PER_FT)),
+    HEAT_W_PER_M("W/m", 1, UsUnit.digits("W/ft", 1 / UsUnit.M_PER_FT)),
     /** Heat flow through each square metre, W/m². */
-    HEAT_W_PER_M2("W/m²", 0, UsUnit.digits("Btu/(h ft²)", UsUnit.W_PER_BTU_H / (UsUnit.M_PER_FT * UsUnit.M_PER_FT))),
+    HEAT_W_PER_M2("W/m²", 0, UsUnit.digits("W/ft²", 1 / (UsUnit.M_PER_FT * UsUnit.M_PER_FT))),
     /** Heat of a day in kWh. */
-    ENERGY_KWH_A_DAY("kWh a day", 1, UsUnit.digits("Btu a day", UsUnit.KWH_PER_BTU)),
-    /** Sun on an area in a day, kWh/m². */
-    SUN_KWH_PER_M2_DAY(
-            "kWh/m² a day",
-            2,
-            UsUnit.digits("Btu/ft² a day", UsUnit.KWH_PER_BTU / (UsUnit.M_PER_FT * UsUnit.M_PER_FT))),
+    ENERGY_KWH_A_DAY("kWh a day", 1, UsUnit.alike()),
+    /** Sun on an area in a day, kWh/m²: sun maps everywhere say it so. */
+    SUN_KWH_PER_M2_DAY("kWh/m² a day", 2, UsUnit.alike()),
     /** Heat in each kilogram of wood, kWh/kg. */
-    HEATING_VALUE_KWH_PER_KG("kWh/kg", 2, UsUnit.digits("Btu/lb", UsUnit.KWH_PER_BTU / UsUnit.KG_PER_LB)),
+    HEATING_VALUE_KWH_PER_KG("kWh/kg", 2, UsUnit.digits("kWh/lb", 1 / UsUnit.KG_PER_LB)),
     /** Lime in water, as CaCO3, mg/L. */
     HARDNESS_MG_PER_L("mg/L", 0, UsUnit.places(1, "gpg", UsUnit.MG_PER_GRAIN / UsUnit.L_PER_GAL)),
     /** A large mass in t. */

@@ -23,13 +23,13 @@ final class TapeMeasure {
      * Feet and inches to a quarter inch; a length below a foot in inches alone.
      *
      * @param inches how long
-     * @param fine to a sixteenth
+     * @param finer above 0 to a sixteenth, below 0 to a whole inch, as a rule of thumb is said
      */
-    static String feet(double inches, boolean fine) {
+    static String feet(double inches, int finer) {
         if (Math.abs(inches) >= FEET_ALONE_FROM_IN) {
             return UsUnit.decimals(inches / INCHES_IN_FOOT, 0) + " ft";
         }
-        int of = fine ? SIXTEENTHS : QUARTERS;
+        int of = finer > 0 ? SIXTEENTHS : finer < 0 ? 1 : QUARTERS;
         long parts = Math.round(Math.abs(inches) * of);
         String sign = inches < 0 && parts > 0 ? "−" : "";
         long feet = parts / ((long) of * INCHES_IN_FOOT);
@@ -45,14 +45,14 @@ final class TapeMeasure {
      * Inches to a sixteenth where that is fine enough, as a decimal below.
      *
      * @param inches how long
-     * @param finer decimal places that somebody wants beyond a tape's, as of a bore; 0 or below for none
+     * @param finer decimal places that somebody wants beyond a tape's, as of a bore; 0 for none, below 0 for a sixteenth however small it is
      */
     static String inches(double inches, int finer) {
         double size = Math.abs(inches);
         if (size == 0) {
             return "0 in";
         }
-        if (size < DECIMAL_BELOW_IN || finer > 0) {
+        if (finer > 0 || (finer == 0 && size < DECIMAL_BELOW_IN)) {
             return Numeral.fixed(inches, size < FINE_BELOW_IN ? FINE_PLACES : 1 + Math.max(1, finer)) + " in";
         }
         return (inches < 0 ? "−" : "") + fraction(Math.round(size * SIXTEENTHS), SIXTEENTHS) + " in";

@@ -3,6 +3,7 @@ package loftcoil.engine.words;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.regex.Pattern;
+import loftcoil.engine.constant.Constants;
 
 /**
  * What a US workshop measures with in place of a metric unit, and how it writes the number.
@@ -26,12 +27,11 @@ record UsUnit(String unit, String typed, double one, double nought, Style style,
     static final double L_PER_GAL = 231 * 0.254 * 0.254 * 0.254;
     static final double J_PER_BTU = 1055.05585262;
     static final double K_PER_F = 5.0 / 9;
-    static final double N_PER_LBF = KG_PER_LB * 9.80665;
+    static final double N_PER_LBF = KG_PER_LB * Constants.GRAVITY_M_PER_S2;
     static final double FREEZING_F = 32;
     static final double W_PER_BTU_H = J_PER_BTU / 3600;
-    static final double KWH_PER_BTU = J_PER_BTU / 3.6e6;
     static final double PA_PER_PSI = N_PER_LBF / (M_PER_IN * M_PER_IN);
-    static final double PA_PER_IN_OF_WATER = 9806.65 * M_PER_IN;
+    static final double PA_PER_IN_OF_WATER = 1000 * Constants.GRAVITY_M_PER_S2 * M_PER_IN;
     static final double MG_PER_GRAIN = 64.79891;
 
     private static final int SIGNIFICANT = 3;
@@ -111,7 +111,7 @@ record UsUnit(String unit, String typed, double one, double nought, Style style,
         int finer = measure.finer();
         return switch (style) {
             case ALIKE -> measure.number();
-            case FEET -> TapeMeasure.feet(measure.value() / M_PER_IN, finer > 0);
+            case FEET -> TapeMeasure.feet(measure.value() / M_PER_IN, finer);
             case INCHES -> TapeMeasure.inches(us, finer);
             case CLOCK -> ClockTime.twiceTwelve(us);
             case PLACES -> decimals(us, places + (us != 0 && Math.abs(us) < finerBelow ? 1 : 0) + finer);

@@ -55,6 +55,10 @@ class BorrowedTest {
         Grounds renamed = Grounds.of(Changes.apply(SAFE.borrowed(), "name", "Mine"));
 
         assertEquals(2 + 2, own.assumed(), "two distances of the flue, air and passage of the fire");
+        assertEquals(
+                own.assumed(),
+                Grounds.assumedOf(SAFE).size(),
+                Grounds.assumedOf(SAFE).toString());
         assertEquals(0, renamed.yours());
         assertEquals(own.yours(), renamed.borrowed());
     }

@@ -3,11 +3,13 @@ package loftcoil.engine.build;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loftcoil.engine.build.Fixings.Hold;
 import loftcoil.engine.build.Fixings.Turn;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Dwelling;
 import loftcoil.engine.design.Example;
@@ -164,5 +166,33 @@ class FixingsReferenceTest {
 
     private static Leg level(String name) {
         return new Leg(name, "EN1057 22x0.9", 1, 0, Map.of(), Optional.empty(), 20, OptionalDouble.empty());
+    }
+
+    /** A regular octagon of side a is a(1 + √2) across its flats. */
+    @Test
+    void aCoilOfBendsOfFortyFiveDegreesIsAsWideAsAnOctagon() {
+        Design eight = Example.orchardBothy();
+        for (String fitting : List.of("elbow90 0", "bend90 0", "elbow45 7")) {
+            eight = Changes.apply(eight, "coil.fittings." + fitting.split(" ", -1)[0], fitting.split(" ", -1)[1]);
+        }
+        double pieceM = eight.coil().lengthM() / 8;
+        double sideM = Math.sqrt(pieceM * pieceM - Math.pow(eight.coil().riseM() / 8, 2));
+
+        Fixings.CoilRoom room = FixingsMaker.of(eight, Headings.UNKNOWN).coil();
+
+        assertEquals(
+                sideM * (1 + Math.sqrt(2)) + tube(eight.coil().tube()).outerM(),
+                room.wideM().value(),
+                1e-9);
+    }
+
+    /** Half a metre is held at both ends; what is shorter by one clip. */
+    @Test
+    void halfAMetreOfPipeIsTheShortestThatIsHeldTwice() {
+        Design half = Changes.apply(Example.orchardBothy(), "taps[0].lengthM", "0.5");
+        Design shorter = Changes.apply(half, "taps[0].lengthM", "0.49");
+
+        assertEquals(2, hold(FixingsMaker.of(half, Headings.UNKNOWN), "T1").clips());
+        assertEquals(1, hold(FixingsMaker.of(shorter, Headings.UNKNOWN), "T1").clips());
     }
 }

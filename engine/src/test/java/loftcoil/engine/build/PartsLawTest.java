@@ -51,6 +51,31 @@ class PartsLawTest {
         }
     }
 
+    /** The tank has one draw port: where several pipes leave it, what parts them is bought, and for each a valve that fits it. */
+    @Test
+    void pipesThatLeaveByTheOneDrawPortHaveTeesAndValvesOfTheirOwn() {
+        for (Design design : many()) {
+            List<String> tubes = new ArrayList<>();
+            design.trunk().ifPresent(trunk -> tubes.add(trunk.tube()));
+            design.taps().stream().filter(tap -> !design.onTrunk(tap)).forEach(tap -> tubes.add(tap.tube()));
+            List<PartsList.Part> parts = PartsList.of(design).parts();
+            assertEquals(Math.max(0, tubes.size() - 1), amount(parts, "tee at the draw port"), design.name());
+            for (String tube : tubes) {
+                assertEquals(
+                        (double) tubes.stream().filter(tube::equals).count(),
+                        amount(parts, "full-bore ball valve for the draw pipe, " + tube),
+                        design.name());
+            }
+        }
+    }
+
+    private static double amount(List<PartsList.Part> parts, String begins) {
+        return parts.stream()
+                .filter(part -> part.what().metric().startsWith(begins))
+                .mapToDouble(part -> part.amount().value())
+                .sum();
+    }
+
     /** Each pipe of the drawing is cut, held and bought, and nothing else is. */
     @Test
     void everyMarkOfTheDrawingIsCutAndHeldAndNoOther() {

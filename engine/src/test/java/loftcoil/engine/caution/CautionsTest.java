@@ -14,9 +14,12 @@ import java.util.stream.Stream;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
+import loftcoil.engine.design.LaggingChoice;
 import loftcoil.engine.design.Leg;
 import loftcoil.engine.design.SafeBothy;
 import loftcoil.engine.loop.Circuit;
+import loftcoil.engine.pipe.LaggingTable;
+import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.run.ClearSpell;
 import loftcoil.engine.run.DullWeek;
 import loftcoil.engine.run.Weeks;
@@ -24,6 +27,7 @@ import loftcoil.engine.start.Counterflow;
 import loftcoil.engine.start.Start;
 import loftcoil.engine.start.StartEnd;
 import loftcoil.engine.start.Starts;
+import loftcoil.engine.tank.SafeLevel;
 import loftcoil.engine.words.SaidCodes;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -540,5 +544,55 @@ class CautionsTest {
 
     private static Arguments change(String code, String... edits) {
         return Arguments.of(code, List.of(edits));
+    }
+
+    /** A limit is what is still allowed: only what passes it is told. */
+    @Test
+    void whatStandsJustAtALimitRaisesNothing() {
+        Design safe = SafeBothy.design();
+        double gapMm = BackSiphonage.leastAirGapMm(13);
+        assertEquals(List.of(), codes(Cautions.of(full(gap(gapMm)))));
+        assertEquals(List.of("LC-BACKFLOW"), codes(Cautions.of(full(gap(gapMm - 0.1)))));
+
+        double mostC = LaggingTable.find("elastomeric foam").orElseThrow().serviceLimitC();
+        assertFalse(codes(Cautions.of(full(foam(safe, 13, mostC)))).contains("LC-LAGGING-HOT"));
+        assertTrue(codes(Cautions.of(full(foam(safe, 13, mostC + 0.1)))).contains("LC-LAGGING-HOT"));
+        assertFalse(codes(Cautions.of(full(foam(safe, 0, mostC + 50)))).contains("LC-LAGGING-HOT"));
+    }
+
+    private static Design gap(double gapMm) {
+        return SafeBothy.with("/safety/coldFeed/airGapMm", Double.toString(gapMm));
+    }
+
+    private static Design foam(Design safe, double thicknessMm, double aroundC) {
+        Leg flue = safe.hotLegs().get(0);
+        Leg foam = new Leg(
+                flue.name(),
+                flue.tube(),
+                flue.lengthM(),
+                flue.riseM(),
+                flue.fittings(),
+                Optional.of(new LaggingChoice("elastomeric foam", thicknessMm)),
+                aroundC,
+                flue.aroundFireOutC());
+        return safe.withLegs(safe.coldLegs(), List.of(foam, safe.hotLegs().get(1)));
+    }
+
+    /** The water has to stand half the bore and the usual cover above the middle of the port. */
+    @Test
+    void theReturnPortIsCoveredFromItsUpperEdge() {
+        Design safe = SafeBothy.design();
+        double boreM = TubeTable.require("tube", safe.hotLegs().get(1).tube()).boreM();
+        double leastM = safe.tank().returnPortM() + boreM / 2 + SafeLevel.USUAL_COVER_M;
+        assertFalse(codes(Cautions.of(full(level(leastM + 1e-6)))).contains("LC-DRY-COVER"));
+        assertTrue(codes(Cautions.of(full(level(leastM - 1e-3)))).contains("LC-DRY-COVER"));
+    }
+
+    private static Design level(double waterlineM) {
+        return SafeBothy.edited(List.of(
+                "/tank/waterlineM",
+                Double.toString(waterlineM),
+                "/tank/drawPortM",
+                Double.toString(waterlineM - 0.01)));
     }
 }

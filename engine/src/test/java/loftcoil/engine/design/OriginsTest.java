@@ -52,6 +52,28 @@ class OriginsTest {
     }
 
     @Test
+    void aDecisionOnFireOrCoilDropsTheHeatOfTheExampleAndNoOther() {
+        Design begun = BOTHY.borrowed();
+        for (String change : List.of("fire.burnKgPerH", "fire.wood", "fire.moisturePct", "coil.lengthM", "coil.tube")) {
+            Design decided = Changes.apply(begun, change, Changes.current(begun, change));
+            assertTrue(decided.coil().heatKW().isEmpty(), change);
+            assertEquals(decided, DesignJson.read(DesignJson.write(decided)));
+        }
+        for (String other : List.of("tank.baseM", "fire.litForH", "site.roomC")) {
+            assertEquals(
+                    BOTHY.coil().heatKW(),
+                    Changes.apply(begun, other, "2").coil().heatKW(),
+                    other);
+        }
+        Design asked = Changes.apply(begun, "coil.heatKW", "1.4");
+        assertEquals(
+                1.4, Changes.apply(asked, "coil.lengthM", "1.2").coil().heatKW().orElseThrow());
+        assertEquals(
+                BOTHY.coil().heatKW(),
+                Changes.apply(BOTHY, "coil.lengthM", "1.2").coil().heatKW());
+    }
+
+    @Test
     void aTryWithoutADecisionLeavesOriginsAsTheyAre() {
         assertEquals(
                 BOTHY.borrowed().origins(), BOTHY.borrowed().withTankBaseM(2.7).origins());

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
@@ -145,5 +146,16 @@ class CircuitTest {
                                 "tankC",
                                 "heatW")),
                 refused.getMessage());
+    }
+
+    /** Water without any push stays where it is, though a flow could be kept going. */
+    @Test
+    void withoutAnyPushNothingStarts() {
+        FlowSearch night = Changes.apply(Example.orchardBothy(), "loop.besideFlue", "the cold leg")
+                .circuit(20)
+                .search();
+        assertTrue(night.backward().isPresent());
+        assertTrue(night.fromRest().isPresent());
+        assertEquals(Optional.empty(), new FlowSearch(night.flows(), night.circulation(), 0).fromRest());
     }
 }

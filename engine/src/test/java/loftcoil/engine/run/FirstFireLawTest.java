@@ -137,4 +137,10 @@ class FirstFireLawTest {
         }
         throw new AssertionError("never above " + limitC);
     }
+
+    /** What an account misses is what came in less all that went out. */
+    @Test
+    void anAccountThatDoesNotCloseSaysByHowMuch() {
+        assertEquals(4, new FirstFire.HourBook(100, 10, 50, 5, 11, 20).gapJ(), 1e-12);
+    }
 }

@@ -247,4 +247,23 @@ class DrawingTest {
         assertTrue(low.flowLPerMin() <= 0, low.toString());
         assertFalse(low.pipes().isEmpty());
     }
+
+    /** The ball of a float valve lies on the water, inside the tank, around the end of its arm. */
+    @Test
+    void theFloatLiesOnTheWater() {
+        Design fed = Changes.apply(BOTHY, "coldFeed.kind", "float valve");
+        Drawing drawing = Drawing.of(fed);
+        Drawing.Fixture valve = drawing.house().fixtures().stream()
+                .filter(fixture -> fixture.kind() == Drawing.Fixture.Kind.FLOAT_VALVE)
+                .findFirst()
+                .orElseThrow();
+        Drawing.Bounds ball = valve.box().orElseThrow();
+        Drawing.Point arm = valve.points().get(valve.points().size() - 1);
+
+        assertEquals(arm.xM(), (ball.leftM() + ball.rightM()) / 2, 1e-9);
+        assertEquals(arm.yM(), (ball.bottomM() + ball.topM()) / 2, 1e-9);
+        assertEquals(ball.topM() - ball.bottomM(), ball.rightM() - ball.leftM(), 1e-9);
+        assertTrue(ball.leftM() > drawing.tank().leftM()
+                && ball.rightM() < drawing.tank().rightM());
+    }
 }

@@ -13,6 +13,7 @@ import loftcoil.engine.design.Monthly;
 import loftcoil.engine.design.Origin;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sun.Extraterrestrial;
+import loftcoil.engine.words.Measure;
 import org.junit.jupiter.api.Test;
 
 /** A year's sun and air from a file or from what people remember, and slips that are asked about. */
@@ -133,5 +134,20 @@ class ClimateTest {
                 List.of("doubt.panes doubt.panes.north", "doubt.seasons"), doubts(Map.of("site.latitudeDeg", "-46")));
         assertEquals(List.of("doubt.fire"), doubts(Map.of("fire.months", "5, 6, 7, 8")));
         assertEquals(List.of(), doubts(Map.of("site.longitudeDeg", "-179", "site.utcOffsetH", "12")));
+    }
+
+    /** The months that are compared are those with a fire and those without, none of them twice. */
+    @Test
+    void aSummerFireIsToldByTheWarmthOfItsMonthsAndOfTheOthers() {
+        Survey summer = Survey.from(Example.orchardBothy()).with(Map.of("fire.months", "5, 6, 7, 8"), Origin.YOURS);
+        List<Double> air = Example.orchardBothy().site().monthly().meanAirC();
+        double others = IntStream.of(1, 2, 3, 4, 9, 10, 11, 12)
+                .mapToDouble(month -> air.get(month - 1))
+                .average()
+                .orElseThrow();
+
+        String told = summer.standing().doubts().get(0).metric();
+
+        assertTrue(told.contains(Measure.celsius(others).metric()), told);
     }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** A run of pipe closes on what was guessed, never on what was measured. */
@@ -94,7 +95,7 @@ class ClosingTest {
                 List.of(
                         "A piece was forgotten that leads up, 0.39 m in all.",
                         "'riser' is 2.29 m long, not 1.90 m.",
-                        "'under the roof' climbs 294 mm/m, not 80 mm/m.",
+                        "'under the roof' climbs 294 mm/m; it was told that it climbs 80 mm/m.",
                         "The tank stands 0.39 m lower than it was said; then the other run changes too.",
                         "None of these: measure again, coil, ports and every piece."),
                 closing.mends().stream().map(mend -> mend.words().metric()).toList());
@@ -127,5 +128,45 @@ class ClosingTest {
 
         assertEquals(1.985, closing.pipes().get(0).lengthM(), TIGHT);
         assertEquals(-1.985, closing.pipes().get(0).riseM(), TIGHT);
+    }
+
+    /** What stays of a pipe may be as short as 50 mm and no shorter. */
+    @Test
+    void aPipeIsShortenedToFiftyMillimetresAtMost() {
+        assertTrue(kinds(hot(0.05, pipe("riser", Way.UP, 0.1, 0, true))).contains(Closing.Mend.Kind.LENGTH));
+        assertFalse(kinds(hot(0.04, pipe("riser", Way.UP, 0.1, 0, true))).contains(Closing.Mend.Kind.LENGTH));
+    }
+
+    private static List<Closing.Mend.Kind> kinds(Closing closing) {
+        return closing.mends().stream().map(Closing.Mend::kind).toList();
+    }
+
+    /** Beside, beyond, or both: each part of a miss in plan is told where it is a centimetre or more. */
+    @Test
+    void aMissInPlanIsToldByThePartsThatCount() {
+        assertEquals(
+                List.of("plan.near plan.beyond", "plan.near plan.right", "plan.near plan.both plan.left plan.short"),
+                Stream.of(miss(0.3, 0.001), miss(0.001, -0.3), miss(-0.01, 0.3))
+                        .map(closing -> closing.words().code())
+                        .toList());
+    }
+
+    private static PlanClosing miss(double beyondM, double leftM) {
+        return new PlanClosing(Math.hypot(beyondM, leftM), beyondM, leftM, 0.02, 1);
+    }
+
+    @Test
+    void aSlopeThatFallsIsToldAsAFall() {
+        Closing high = Closing.of(Closing.Run.HOT, List.of(pipe("along", Way.ALONG, 2, 50, true)), -0.2);
+
+        assertTrue(
+                high.mends().stream().anyMatch(mend -> mend.words()
+                        .metric()
+                        .equals("'along' falls 100 mm/m; it was told that it climbs 50 mm/m.")),
+                high.mends().toString());
+        Closing moved = Closing.of(Closing.Run.COLD, List.of(pipe("drop", Way.DOWN, 2, 0, false)), -2.01);
+        assertEquals(
+                "'drop' ends 10 mm lower than it was told: it falls 2010 mm, not 2000 mm.",
+                moved.moved().get(0).words().metric());
     }
 }

@@ -20,6 +20,7 @@ import loftcoil.engine.design.Origin;
 import loftcoil.engine.design.Use;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.sheet.SafetyVerdict;
 import org.junit.jupiter.api.Test;
 
 /** A house as it is measured: borrowed at first, refused nowhere on the way, a design at the end. */
@@ -51,6 +52,83 @@ class SurveyTest {
         assertEquals(Origin.ASSUMED, design.origin("coil.lengthM"));
         assertEquals(Origin.BORROWED, design.origin("site.roomC"));
         assertEquals(2.2, design.coil().lengthM());
+    }
+
+    @Test
+    void theHeatOfTheExamplesCoilGivesWayToTheFireThatIsTold() {
+        assertEquals(2.0, START.design().coil().heatKW().orElseThrow());
+        for (Map<String, String> told : List.of(
+                Map.of("fire.burnKgPerH", "1.5"),
+                Map.of("fire.wood", "softwood"),
+                Map.of("fire.moisturePct", "15"),
+                Map.of("coil.lengthM", "1.2"),
+                Map.of("coil.tube", "EN1057 22x1.0"))) {
+            for (Origin origin : List.of(Origin.YOURS, Origin.ASSUMED)) {
+                Survey survey = START.with(told, origin);
+
+                assertTrue(survey.design().coil().heatKW().isEmpty(), told + " " + origin);
+                assertEquals(
+                        START.whole().grounds().borrowed() - 2,
+                        survey.whole().grounds().borrowed(),
+                        told.toString());
+                assertTrue(survey.heat().orElseThrow().metric().startsWith("Worked out from the fire"));
+            }
+        }
+        Survey room = START.with(Map.of("site.roomC", "18", "fire.litForH", "3"), Origin.YOURS);
+        assertEquals(Origin.BORROWED, room.design().origin("coil.heatKW"));
+        assertEquals(2.0, room.design().coil().heatKW().orElseThrow());
+        assertTrue(room.heat().orElseThrow().metric().startsWith("The example's."));
+    }
+
+    @Test
+    void aHeatThatIsToldStaysWhateverFireIsToldBeforeOrAfterIt() {
+        Map<String, String> fire = Map.of("fire.burnKgPerH", "4", "coil.lengthM", "1.2");
+        Map<String, String> heat = Map.of("coil.heatKW", "1.7");
+        for (Survey survey : List.of(
+                START.with(fire, Origin.YOURS).with(heat, Origin.ASSUMED),
+                START.with(heat, Origin.YOURS).with(fire, Origin.YOURS),
+                START.with(heat, Origin.ASSUMED).with(fire, Origin.YOURS))) {
+            assertEquals(1.7, survey.design().coil().heatKW().orElseThrow());
+            assertTrue(survey.heat().isEmpty());
+        }
+    }
+
+    @Test
+    void aFireTooSmallForTheExamplesHeatIsNoFault() {
+        Survey small = START.with(Map.of("fire.burnKgPerH", "0.4"), Origin.YOURS);
+
+        assertEquals(List.of(), small.open());
+        assertTrue(small.design().coilHeatW(0.02, 40).high() < 2000, "0.4 kg of wood in an hour hold less than 2 kW");
+    }
+
+    @Test
+    void aFireThatBoilsIsTold() {
+        Map<String, String> hot = Map.of("fire.burnKgPerH", "8", "coil.lengthM", "4");
+        Survey told = START.with(hot, Origin.YOURS);
+        Survey asBefore = told.with(Map.of("coil.heatKW", "2.0"), Origin.YOURS);
+
+        assertTrue(boils(told.design()));
+        assertFalse(boils(asBefore.design()), "the 2 kW of somebody who measured them");
+    }
+
+    private static boolean boils(Design design) {
+        return SafetyVerdict.quick(design).report().cautions().stream()
+                .anyMatch(found -> found.kind().code().contains("BOIL"));
+    }
+
+    @Test
+    void aSurveyThatWasKeptWithTheExamplesHeatDropsItWhenItIsRead() {
+        Survey told = START.with(Map.of("coil.lengthM", "1.2"), Origin.YOURS);
+        String old = SurveyJson.write(told).replace("\"coil\" : {", "\"coil\" : {\"heatKW\": 2.0,");
+        assertTrue(old.contains("heatKW"));
+
+        assertTrue(SurveyJson.read(old).design().coil().heatKW().isEmpty());
+        assertTrue(Survey.of(
+                        told.with(Map.of("coil.heatKW", "2.0"), Origin.BORROWED).design())
+                .design()
+                .coil()
+                .heatKW()
+                .isEmpty());
     }
 
     @Test
@@ -270,5 +348,20 @@ class SurveyTest {
                 .toList();
 
         assertEquals(List.of(), missed);
+    }
+
+    @Test
+    void aTubeThatNobodyKnowsIsRefusedWithItsPlace() {
+        String json = SurveyJson.write(survey(90, 270)).replaceFirst("(?s)^(.*)EN1057 22x0.9", "$1EN1057 22x0.8");
+
+        RefusedException refused = assertThrows(RefusedException.class, () -> SurveyJson.read(json));
+
+        assertEquals(1, refused.faults().size());
+        assertTrue(
+                refused.faults().get(0).path().endsWith(".tube"),
+                refused.faults().toString());
+        assertTrue(
+                refused.faults().get(0).toString().contains("22x0.8"),
+                refused.faults().toString());
     }
 }

@@ -240,4 +240,20 @@ class LayersLawTest {
             tank.rest(60, around);
         }
     }
+
+    /** What a layer is set to is booked as the heat it took, so that the account still closes. */
+    @Test
+    void warmingALayerIsBookedAsItsHeat() {
+        Layers tank = tank(10, 20);
+        double before = tank.energyJ();
+
+        tank.warm(9, 60);
+
+        assertEquals(tank.energyJ() - before, tank.ledger().heatJ(), 1e-6);
+        // A tenth of the water by 40 K, at 4182 J/(kg K) (handbook, 20 to 60 °C).
+        assertEquals(
+                tank.massKg() / 10 * 4182 * 40,
+                tank.ledger().heatJ(),
+                0.002 * tank.ledger().heatJ());
+    }
 }

@@ -2,11 +2,8 @@ package loftcoil.runner.cli;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
 import java.net.URI;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -16,7 +13,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -27,9 +23,6 @@ import java.util.stream.Stream;
  * that all Java machines together took.
  */
 public final class CourseBench {
-
-    /** Where the profile "carry" lays the folder. */
-    private static final Path CARRY = Path.of("target", "carry");
 
     private static final Pattern DECIMAL = Pattern.compile("(?<![\\w.\"])(\\d+\\.\\d+)(?![\\w.\"])");
     private static final int STARTS = 5;
@@ -51,14 +44,14 @@ public final class CourseBench {
     public static void run() throws IOException, InterruptedException {
         starts();
         Path folder = Files.createTempDirectory("loftcoil-bench");
-        Process loftcoil = start(folder);
+        Process loftcoil = Starter.start(folder);
         try {
-            PageVisit visit = PageVisit.enter(address(loftcoil));
+            PageVisit visit = PageVisit.enter(Starter.address(loftcoil));
             try (MemoryWatch memory = new MemoryWatch(loftcoil.toHandle(), WATCH_MS)) {
                 new CourseBench(loftcoil.toHandle()).walk(visit, memory);
             }
         } finally {
-            end(loftcoil);
+            Starter.end(loftcoil);
         }
     }
 
@@ -69,9 +62,9 @@ public final class CourseBench {
         List<Double> worked = new ArrayList<>();
         for (int i = 0; i < STARTS; i++) {
             long began = System.nanoTime();
-            Process loftcoil = start(Files.createTempDirectory("loftcoil-bench"));
+            Process loftcoil = Starter.start(Files.createTempDirectory("loftcoil-bench"));
             try {
-                URI opening = address(loftcoil);
+                URI opening = Starter.address(loftcoil);
                 address.add(since(began));
                 PageVisit visit = PageVisit.enter(opening);
                 visit.readAll();
@@ -90,10 +83,10 @@ public final class CourseBench {
                 }
                 java.add(since(began));
             } finally {
-                end(loftcoil);
+                Starter.end(loftcoil);
             }
         }
-        System.out.println(carried().map(Path::toString).orElse("no folder to carry; started from the classes"));
+        System.out.println(Starter.carried().map(Path::toString).orElse("no folder to carry; started from the classes"));
         print("start to address", address);
         print("start to page and first lesson", lesson);
         print("  processor time of that", worked);
@@ -101,7 +94,7 @@ public final class CourseBench {
     }
 
     private void walk(PageVisit visit, MemoryWatch memory) throws IOException, InterruptedException {
-        int failed = 0;
+        List<String> failed = new ArrayList<>();
         JsonNode course = mapper.readTree(visit.get("/api/course"));
         List<String> lessons = new ArrayList<>();
         course.path("lessons").forEach(line -> lessons.add(line.path("id").textValue()));
@@ -120,7 +113,7 @@ public final class CourseBench {
                 }
                 String changed = changed(source);
                 if (!time("with one number changed", id, () -> ran(visit, lesson, step, changed, Map.of()))) {
-                    failed++;
+                    failed.add(id);
                 }
                 ran(visit, lesson, step, source, Map.of());
             }
@@ -137,7 +130,7 @@ public final class CourseBench {
         slowest("a piece of Java");
         slowest("with one number changed");
         slowest("a slider moved");
-        System.out.printf("%d changed pieces did not run to their end%n", failed);
+        System.out.println("changed pieces that did not run to their end: " + failed);
         System.out.println(memory);
     }
 
@@ -252,56 +245,5 @@ public final class CourseBench {
 
     private static double since(long began) {
         return (System.nanoTime() - began) / MILLION;
-    }
-
-    private static Optional<Path> carried() throws IOException {
-        if (!Files.isDirectory(CARRY)) {
-            return Optional.empty();
-        }
-        try (Stream<Path> all = Files.list(CARRY)) {
-            return all.map(folder -> folder.resolve("loftcoil"))
-                    .filter(Files::isExecutable)
-                    .findFirst()
-                    .map(Path::toAbsolutePath);
-        }
-    }
-
-    /** A command to start Loftcoil by, such as one that gives it a quarter of a core; none where nothing is said. */
-    private static List<String> within() {
-        String command = System.getenv("LOFTCOIL_BENCH_WITHIN");
-        return command == null || command.isBlank() ? List.of() : List.of(command.strip().split("\\s+"));
-    }
-
-    private static Process start(Path folder) throws IOException {
-        List<String> command = new ArrayList<>(within());
-        Optional<Path> starter = carried();
-        if (starter.isPresent()) {
-            command.add(starter.get().toString());
-        } else {
-            command.addAll(List.of(
-                    Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                    "-cp",
-                    System.getProperty("java.class.path"),
-                    "loftcoil.runner.cli.Loftcoil"));
-        }
-        command.addAll(List.of("--no-browser", "--seed", "1", "--folder", folder.toString()));
-        return new ProcessBuilder(command)
-                .redirectError(ProcessBuilder.Redirect.INHERIT)
-                .start();
-    }
-
-    private static URI address(Process loftcoil) throws IOException {
-        BufferedReader lines =
-                new BufferedReader(new InputStreamReader(loftcoil.getInputStream(), StandardCharsets.UTF_8));
-        String line = lines.readLine();
-        if (line == null) {
-            throw new IOException("Loftcoil ended before it said where it is");
-        }
-        return URI.create(line.substring(line.indexOf("http")));
-    }
-
-    private static void end(Process loftcoil) throws InterruptedException {
-        loftcoil.destroy();
-        loftcoil.waitFor();
     }
 }

@@ -86,21 +86,26 @@ final class ChartNotes {
             boolean shade = shaded.stream().anyMatch(stretch -> stretch.from() == end.x() || stretch.to() == end.x());
             boolean again = !said.add(end.words() + (int) (x / NEAR) + " " + (int) (y / NEAR));
             if (!end.words().isEmpty() && !(shade && end.words().equals(order.empty())) && !again) {
-                place(order, frame, end, taken).ifPresent(box -> {
-                    taken.add(box);
-                    svg.appendChild(SvgElement.text(
-                            svg.getOwnerDocument(),
-                            end.words(),
-                            Map.of(
-                                    "x",
-                                    SvgElement.number(box.getX()),
-                                    "y",
-                                    SvgElement.number(box.getMaxY() - 5),
-                                    "class",
-                                    "lc-ink-fill")));
-                });
+                say(svg, order, frame, end, taken);
             }
         }
+    }
+
+    private static void say(
+            Element svg, ChartOrder order, ChartFrame frame, ChartPlaces.End end, List<Rectangle2D> taken) {
+        place(order, frame, end, taken).ifPresent(box -> {
+            taken.add(box);
+            svg.appendChild(SvgElement.text(
+                    svg.getOwnerDocument(),
+                    end.words(),
+                    Map.of(
+                            "x",
+                            SvgElement.number(box.getX()),
+                            "y",
+                            SvgElement.number(box.getMaxY() - 5),
+                            "class",
+                            "lc-ink-fill")));
+        });
     }
 
     /** The nearest place for the words of an end within the plotting area. */
@@ -144,7 +149,12 @@ final class ChartNotes {
                 .anyMatch(x -> x > box.getX() - 4 && x < box.getMaxX() + 4);
     }
 
+    /** A ring where two curves cross, and what that means; none where the chart does not say it. */
     static void crossings(Element svg, ChartOrder order, ChartFrame frame) {
+        if (order.crossing().isEmpty()) {
+            return;
+        }
+        List<Rectangle2D> taken = new ArrayList<>();
         for (ChartPlaces.Crossing crossing : ChartPlaces.crossings(order)) {
             Element ring = SvgElement.of(
                     svg.getOwnerDocument(),
@@ -158,6 +168,12 @@ final class ChartNotes {
                             "class", "lc-ink-stroke lc-crossing"));
             ring.setAttribute("stroke-width", "1.8");
             svg.appendChild(ring);
+            say(
+                    svg,
+                    order,
+                    frame,
+                    new ChartPlaces.End(crossing.one(), crossing.x(), crossing.y(), false, order.crossing()),
+                    taken);
         }
     }
 }

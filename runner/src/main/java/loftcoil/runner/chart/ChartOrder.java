@@ -11,12 +11,19 @@ import java.util.List;
  * @param curves the lines, at least one
  * @param marks vertical lines with a word, such as where it boils
  * @param empty what it means where a curve has no value, such as that the loop stands still; empty where nothing is said
+ * @param crossing what it means where two curves cross, such as that the loop runs there; empty where it means nothing
  */
-public record ChartOrder(String title, Axis across, Axis up, List<Curve> curves, List<Mark> marks, String empty) {
+public record ChartOrder(
+        String title, Axis across, Axis up, List<Curve> curves, List<Mark> marks, String empty, String crossing) {
 
-    /** An order that says nothing of where a curve has no value. */
+    /** An order that says nothing of where a curve has no value, nor of where two cross. */
     public ChartOrder(String title, Axis across, Axis up, List<Curve> curves, List<Mark> marks) {
-        this(title, across, up, curves, marks, "");
+        this(title, across, up, curves, marks, "", "");
+    }
+
+    /** The same chart with other axes, curves and marks. */
+    public ChartOrder with(Axis acrossNow, Axis upNow, List<Curve> curvesNow, List<Mark> marksNow) {
+        return new ChartOrder(title, acrossNow, upNow, curvesNow, marksNow, empty, crossing);
     }
 
     /** Keeps its own copies. */

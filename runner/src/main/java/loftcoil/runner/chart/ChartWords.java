@@ -55,6 +55,7 @@ final class ChartWords {
         return capital(one.name()) + " and " + other.name() + " cross at "
                 + Numeral.shown(crossing.x(), PLACE_DIGITS) + ", at a value of "
                 + Numeral.shown(crossing.y(), PLACE_DIGITS)
+                + (order.crossing().isEmpty() ? "" : ": " + order.crossing())
                 + ". ";
     }
 

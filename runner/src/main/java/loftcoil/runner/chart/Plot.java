@@ -94,10 +94,7 @@ public final class Plot {
         for (double value : values) {
             requireFinite("across", value);
         }
-        return new Plot(
-                new ChartOrder(
-                        order.title(), new Axis(label, unit), order.up(), order.curves(), order.marks(), order.empty()),
-                listOf(values));
+        return new Plot(order.with(new Axis(label, unit), order.up(), order.curves(), order.marks()), listOf(values));
     }
 
     /**
@@ -182,7 +179,27 @@ public final class Plot {
      */
     public Plot empty(String words) {
         return new Plot(
-                new ChartOrder(order.title(), order.across(), order.up(), order.curves(), order.marks(), words), xs);
+                new ChartOrder(
+                        order.title(),
+                        order.across(),
+                        order.up(),
+                        order.curves(),
+                        order.marks(),
+                        words,
+                        order.crossing()),
+                xs);
+    }
+
+    /**
+     * Says what it means where two curves cross, and rings the place.
+     *
+     * @param words such as {@code "runs here"}
+     */
+    public Plot crossing(String words) {
+        return new Plot(
+                new ChartOrder(
+                        order.title(), order.across(), order.up(), order.curves(), order.marks(), order.empty(), words),
+                xs);
     }
 
     /**
@@ -220,7 +237,7 @@ public final class Plot {
     }
 
     private Plot with(Axis up, List<Curve> curves, List<Mark> marks) {
-        return new Plot(new ChartOrder(order.title(), order.across(), up, curves, marks, order.empty()), xs);
+        return new Plot(order.with(order.across(), up, curves, marks), xs);
     }
 
     private static <T> List<T> joined(List<T> list, T more) {

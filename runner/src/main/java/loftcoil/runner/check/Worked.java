@@ -19,6 +19,9 @@ public final class Worked {
     /** Where the answer stands as the outcome of a sum that is written out. */
     private static final String SUM = "= " + ANSWER;
 
+    /** A guess that may be so far off is of a thing that is known no better. */
+    private static final double ROUGH = 0.08;
+
     private Worked() {}
 
     /**
@@ -55,12 +58,12 @@ public final class Worked {
         if (!Double.isFinite(value)) {
             throw new ReckoningException("the solution of " + exercise.path() + " is " + value);
         }
-        String sum = shown(value, reckoned.reference().unit());
+        String sum = shown(value, reckoned);
         return answer(exercise, reckoning).filter(sum::equals).isPresent() ? Optional.empty() : Optional.of(sum);
     }
 
     /**
-     * The reference value with its unit, to four digits; nothing for a choice or a decision.
+     * The reference value with its unit, to four digits, to fewer for a guess; nothing for a choice or a decision.
      *
      * @param exercise with the learner's own numbers in it
      * @param reckoning computes the exercise's Java
@@ -74,7 +77,21 @@ public final class Worked {
         if (!Double.isFinite(value)) {
             throw new ReckoningException("the reference of " + exercise.path() + " is " + value);
         }
-        return Optional.of(shown(value, reckoned.reference().unit()));
+        return Optional.of(shown(value, reckoned));
+    }
+
+    /** A guess is near or far: more digits than that would say more than its rough rule knows. Whole numbers stay whole. */
+    private static String shown(double value, Reckoned reckoned) {
+        if (!reckoned.about().before()) {
+            return shown(value, reckoned.reference().unit());
+        }
+        double share =
+                Math.max(reckoned.tolerance().relative(), reckoned.tolerance().absolute() / Math.abs(value));
+        int digits = share > ROUGH ? 2 : 3;
+        int whole = value == 0 ? 1 : (int) Math.floor(Math.log10(Math.abs(value))) + 1;
+        return Numeral.withUnit(
+                Numeral.shown(value, Math.max(digits, whole)),
+                reckoned.reference().unit());
     }
 
     /** A value with its unit, to four digits. */

@@ -15,6 +15,7 @@ import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.Headings;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.survey.SurveyJson;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.handout.HandoutHtml;
 import loftcoil.runner.handout.SheetSetting;
 import org.jspecify.annotations.Nullable;
@@ -77,8 +78,8 @@ final class BuildCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        SheetSetting setting =
-                new SheetSetting(paper.chosen(), units.chosen(folder), LocalDate.now(ZoneId.systemDefault()));
+        Units shown = units.chosen(folder);
+        SheetSetting setting = new SheetSetting(paper.chosen(shown), shown, LocalDate.now(ZoneId.systemDefault()));
         TargetFile target = TargetFile.of(to);
         spec.commandLine()
                 .getErr()

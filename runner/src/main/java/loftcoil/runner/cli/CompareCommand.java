@@ -115,8 +115,8 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private void sheet(TargetFile target, RebuildView.SideBySide both, Design before, Design after) {
-        SheetSetting setting = new SheetSetting(
-                paper.chosen(), units.chosen(new FolderOption()), LocalDate.now(ZoneId.systemDefault()));
+        Units shown = units.chosen(new FolderOption());
+        SheetSetting setting = new SheetSetting(paper.chosen(shown), shown, LocalDate.now(ZoneId.systemDefault()));
         target.write(
                 () -> RebuildSheet.html(before, after, both, setting),
                 () -> RebuildSheet.pdf(before, after, both, setting));

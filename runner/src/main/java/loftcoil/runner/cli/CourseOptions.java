@@ -3,6 +3,7 @@ package loftcoil.runner.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.CourseReader;
@@ -13,7 +14,7 @@ import picocli.CommandLine.Option;
 /** Which course: the one inside, or that in a writer's folders. */
 final class CourseOptions {
 
-    /** What the course inside is read with. */
+    /** What the compiler reads the jar with that snippets name the engine of. */
     private static final String JARS = "jdk.zipfs";
 
     @ArgGroup(exclusive = false)
@@ -36,12 +37,22 @@ final class CourseOptions {
         private Path exercises = Path.of("");
     }
 
+    /** The whole course, checked. */
     Course read() {
+        return read(CourseReader::builtIn);
+    }
+
+    /** For whoever opens a lesson: of the course inside, which was checked when it was made, each part is read when it is asked for. */
+    Course readAsAsked() {
+        return read(CourseReader::builtInAsAsked);
+    }
+
+    private Course read(Supplier<Course> inside) {
         if (folders == null && ModuleLayer.boot().findModule(JARS).isEmpty()) {
             throw new RefusedException(List.of(Refusals.smallJava(JARS)));
         }
         return Optional.ofNullable(folders)
                 .map(chosen -> CourseReader.read(chosen.lessons, chosen.exercises))
-                .orElseGet(CourseReader::builtIn);
+                .orElseGet(inside);
     }
 }

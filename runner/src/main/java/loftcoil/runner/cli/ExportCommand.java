@@ -37,7 +37,7 @@ final class ExportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        makeFolder();
+        TargetFile.folder(to);
         Map<String, String> files = SnippetExport.of(course.read());
         try {
             for (Map.Entry<String, String> file : files.entrySet()) {
@@ -52,15 +52,6 @@ final class ExportCommand implements Callable<Integer> {
                 + files.keySet().iterator().next());
         out.flush();
         return Refusals.FINE;
-    }
-
-    private void makeFolder() {
-        try {
-            Files.createDirectories(to);
-            Files.delete(Files.createTempFile(to, "loftcoil", ".try"));
-        } catch (IOException refused) {
-            throw unwritable(refused);
-        }
     }
 
     private RefusedException unwritable(IOException refused) {

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.handout.LessonHandout;
 import loftcoil.runner.handout.LessonSetting;
@@ -25,14 +26,19 @@ import picocli.CommandLine.Spec;
         footer = {"", "Exit status: 0 written; 2 the lesson or an option is refused."})
 final class HandoutCommand implements Callable<Integer> {
 
-    @Parameters(paramLabel = "LESSON", description = "the lesson, by its name such as 01-warm-water, or by its number")
+    private static final String ALL = "all";
+
+    @Parameters(
+            paramLabel = "LESSON",
+            description = "the lesson, by its name such as 01-warm-water, or by its number; or all, a PDF of each")
     private String lesson = "";
 
     @Option(
             names = "--to",
             required = true,
             paramLabel = "FILE",
-            description = "the sheet to write, .html or .pdf; one that is there is replaced")
+            description =
+                    "the sheet to write, .html or .pdf; one that is there is replaced. For all lessons: the folder")
     private Path to = Path.of("");
 
     @Option(names = "--key", description = "the teacher's key: answers, worked solutions, what to say to wrong ideas")
@@ -59,15 +65,37 @@ final class HandoutCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        LessonSetting setting = new LessonSetting(paper.chosen(), units.chosen(new FolderOption()), seed, key);
+        Units shown = units.chosen(new FolderOption());
+        LessonSetting setting = new LessonSetting(paper.chosen(shown), shown, seed, key);
+        return lesson.equals(ALL) ? all(setting) : one(setting);
+    }
+
+    private int one(LessonSetting setting) {
         TargetFile target = TargetFile.of(to);
         Course read = course.read();
         Lesson chosen = find(read);
-        spec.commandLine()
-                .getErr()
-                .println(
-                        "Running the Java of the lesson; that takes some seconds. Ctrl+C stops it, and nothing is written then.");
-        spec.commandLine().getErr().flush();
+        tell("Running the Java of the lesson; that takes some seconds. Ctrl+C stops it, and nothing is written then.");
+        write(read, chosen, setting, target);
+        said((key ? "The key to '" : "The handout of '") + chosen.title() + "', class seed " + seed + ", is in "
+                + target.path());
+        return Refusals.FINE;
+    }
+
+    /** A PDF of each lesson into a folder. */
+    private int all(LessonSetting setting) {
+        TargetFile.folder(to);
+        Course read = course.read();
+        int number = 0;
+        for (Lesson each : read.lessons()) {
+            tell("Lesson " + ++number + " of " + read.lessons().size() + ": " + each.title()
+                    + ". Ctrl+C stops it; what is written stays.");
+            write(read, each, setting, TargetFile.of(to.resolve(each.id() + (key ? "-key" : "") + ".pdf")));
+        }
+        said((key ? "The keys to " : "The handouts of ") + number + " lessons, class seed " + seed + ", are in " + to);
+        return Refusals.FINE;
+    }
+
+    private void write(Course read, Lesson chosen, LessonSetting setting, TargetFile target) {
         LessonHandout handout = LessonHandout.of(
                 read,
                 chosen,
@@ -75,11 +103,18 @@ final class HandoutCommand implements Callable<Integer> {
                 setting,
                 new SearchProgress(spec.commandLine().getErr(), "Java of the lesson that has run"));
         target.write(handout::html, handout::pdf);
+    }
+
+    private void tell(String words) {
+        PrintWriter err = spec.commandLine().getErr();
+        err.println(words);
+        err.flush();
+    }
+
+    private void said(String words) {
         PrintWriter out = spec.commandLine().getOut();
-        out.println((key ? "The key to '" : "The handout of '") + chosen.title() + "', class seed " + seed + ", is in "
-                + target.path());
+        out.println(words);
         out.flush();
-        return Refusals.FINE;
     }
 
     private Lesson find(Course read) {

@@ -44,7 +44,7 @@ final class LearnerOptions {
 
     private CourseApp opened() {
         long newSeed = seed == null ? new SecureRandom().nextLong() : seed;
-        var read = course.read();
+        var read = course.readAsAsked();
         SessionSetup setup = SessionSetup.usual();
         return CourseApp.open(read, ProgressFile.open(folder.path()), setup, newSeed);
     }

@@ -62,7 +62,7 @@ public final class Loftcoil implements Callable<Integer> {
             System.exit(Refusals.REFUSED);
         }
         Screen.leaveIfGone();
-        System.exit(execute(commandLine(), args, StandardOutput.ofProcess()));
+        System.exit(execute(fitting(args), args, StandardOutput.ofProcess()));
     }
 
     private static int execute(CommandLine commandLine, String[] args, StandardOutput output) {
@@ -83,9 +83,32 @@ public final class Loftcoil implements Callable<Integer> {
         }
     }
 
+    /**
+     * The command line for these arguments. Where they name no command, that of the page alone: to make ready for all others takes a
+     * tenth of a second of each start. Help and whatever does not fit are answered by the whole one.
+     */
+    static CommandLine fitting(String... args) {
+        if (args.length == 0 || args[0].startsWith("--")) {
+            CommandLine page = ready(new PageCommand());
+            try {
+                CommandLine.ParseResult parsed = page.parseArgs(args);
+                if (!parsed.isUsageHelpRequested() && !parsed.isVersionHelpRequested()) {
+                    return page;
+                }
+            } catch (CommandLine.ParameterException notForThePage) {
+                return commandLine();
+            }
+        }
+        return commandLine();
+    }
+
     /** The whole command line, ready to run; apart from {@link #main} so that tests can run it. */
     static CommandLine commandLine() {
-        CommandLine commandLine = new CommandLine(new Loftcoil());
+        return ready(new Loftcoil());
+    }
+
+    private static CommandLine ready(Object command) {
+        CommandLine commandLine = new CommandLine(command);
         commandLine.registerConverter(Path.class, StartedFrom::file);
         commandLine.setExecutionExceptionHandler(Refusals::handle);
         commandLine.setParameterExceptionHandler(Refusals::badArguments);

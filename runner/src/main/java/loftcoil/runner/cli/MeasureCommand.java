@@ -49,9 +49,8 @@ final class MeasureCommand implements Callable<Integer> {
     @Option(
             names = "--size",
             paramLabel = "SIZE",
-            defaultValue = "a4",
-            description = "paper of the form: a4 or letter (default: ${DEFAULT-VALUE})")
-    private String size = "";
+            description = "paper of the form: a4 or letter (default: letter in US units, else a4)")
+    private @Nullable String size;
 
     @Mixin
     private LearnerOptions learner = new LearnerOptions();
@@ -75,8 +74,10 @@ final class MeasureCommand implements Callable<Integer> {
     }
 
     private int write(Path file) {
-        Paper paper = Paper.named(size).orElseThrow(() -> RefusedException.of("--size", size, "a4, letter"));
         Units chosen = learner.units();
+        Paper paper = Optional.ofNullable(size)
+                .map(name -> Paper.named(name).orElseThrow(() -> RefusedException.of("--size", name, "a4, letter")))
+                .orElse(Paper.usual(chosen));
         TargetFile target = TargetFile.of(file);
         target.write(() -> SurveyForm.html(paper, chosen), () -> SurveyForm.pdf(paper, chosen));
         PrintWriter out = spec.commandLine().getOut();

@@ -67,14 +67,25 @@ final class ProveCommand implements Callable<Integer> {
         if (table != null) {
             TargetFile.tryOut(table);
         }
-        List<LessonProof> proofs = new Proof(chosen(whole), SessionSetup.usual(), seeds).run(proof -> {
-            print(out, proof);
-            whole.lesson(proof.lessonId()).ifPresent(lesson -> minutes(out, lesson));
-        });
+        Course chosen = chosen(whole);
+        List<String> names = chosen.names();
+        List<LessonProof> proofs = new Proof(chosen, SessionSetup.usual(), seeds)
+                .run(lesson -> runsNow(names, lesson), proof -> {
+                    print(out, proof);
+                    whole.lesson(proof.lessonId()).ifPresent(lesson -> minutes(out, lesson));
+                });
         if (table != null) {
             write(table, ExerciseTable.of(whole, proofs));
         }
         return proofs.stream().allMatch(proof -> proof.faults().isEmpty()) ? Refusals.FINE : Refusals.OWN_FAULT;
+    }
+
+    /** Says on the error stream which lesson runs now, so that whoever waits sees how far it is. */
+    private void runsNow(List<String> names, Lesson lesson) {
+        PrintWriter err = spec.commandLine().getErr();
+        err.println(
+                "Lesson " + (names.indexOf(lesson.id()) + 1) + " of " + names.size() + " runs now: " + lesson.title());
+        err.flush();
     }
 
     /** A header that says another time than the count is told; nothing is wrong with what the lesson teaches. */

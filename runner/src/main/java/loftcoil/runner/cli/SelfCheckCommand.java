@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
+import loftcoil.runner.course.Course;
 import loftcoil.runner.course.CourseReader;
 import loftcoil.runner.page.PageServer;
 import loftcoil.runner.page.PageSetup;
@@ -57,13 +58,20 @@ final class SelfCheckCommand implements Callable<Integer> {
 
     private static void check(Path folder, PrintWriter out) throws IOException, InterruptedException {
         Clock clock = new Clock(out);
-        var course = CourseReader.builtIn();
-        clock.tell("course read");
+        int exercises = CourseReader.builtIn().exercises().size();
+        clock.tell("course read and checked, " + exercises + " exercises");
+        Course course = CourseReader.builtInAsAsked();
         try (LearnerApp app = CourseApp.open(course, ProgressFile.open(folder), SessionSetup.usual(), SEED);
                 PageServer server =
                         PageServer.open(app, new PageSetup(0, SelfCheckCommand::tell, new HandoutPrinter(app)))) {
             PageVisit visit = PageVisit.enter(server.address());
             clock.tell("page opened, " + visit.readAll() + " files of it");
+            int ways = Browser.ways(System.getProperty("os.name", ""), System.getenv())
+                    .size();
+            clock.tell(
+                    ways == 0
+                            ? "no screen here: the address has to be copied into a browser"
+                            : ways + " ways to open a browser");
             List<View.LessonLine> lessons = app.course().lessons();
             for (View.LessonLine line : lessons.subList(0, Math.min(LESSONS, lessons.size()))) {
                 visit.get("/api/lesson/" + line.id());

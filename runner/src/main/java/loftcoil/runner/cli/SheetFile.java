@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.function.Function;
 import loftcoil.engine.build.BuildSheet;
-import loftcoil.engine.words.Units;
 import loftcoil.runner.handout.HandoutHtml;
 import loftcoil.runner.handout.Paper;
 import loftcoil.runner.handout.SheetSetting;
@@ -27,7 +26,7 @@ final class SheetFile implements SheetWriter {
     }
 
     private String written(BuildSheet sheet, TargetFile target) {
-        Paper paper = bench.units() == Units.US ? Paper.LETTER : Paper.A4;
+        Paper paper = Paper.usual(bench.units());
         SheetSetting setting = new SheetSetting(paper, bench.units(), LocalDate.now(ZoneId.systemDefault()));
         target.write(
                 () -> HandoutHtml.buildSheet(sheet, bench.foundClears(), setting),

@@ -33,6 +33,20 @@ final class TargetFile {
         return tried(file, pdf, ALLOWED);
     }
 
+    /**
+     * Makes a folder where it is missing, and tries that files can be made in it.
+     *
+     * @throws RefusedException where they cannot
+     */
+    static void folder(Path folder) {
+        try {
+            Files.createDirectories(folder);
+            Files.delete(Files.createTempFile(folder, "loftcoil", ".try"));
+        } catch (IOException refused) {
+            throw RefusedFile.unwritable(folder, refused, "a folder that may be written");
+        }
+    }
+
     /** The file of that name, which ends in .csv. */
     static TargetFile csv(Path file) {
         String allowed = "a file name that ends in .csv, in a folder that is there";

@@ -2,8 +2,6 @@ package loftcoil.runner.course;
 
 import java.io.IOException;
 import java.net.URISyntaxException;
-import java.nio.file.FileSystem;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.CodeSource;
@@ -58,11 +56,83 @@ public final class CourseReader {
 
     /** From a folder of classes or from a jar. */
     static Course fromCode(Path code) throws IOException {
-        if (Files.isDirectory(code)) {
-            return read(code.resolve(LESSONS), code.resolve(EXERCISES));
+        return read(Shelves.inCode(code));
+    }
+
+    /**
+     * The course this program brings, each part of it read when it is first asked for: whoever opens a lesson waits for that alone.
+     * Nothing is checked against anything else, as {@link #builtIn} does; a part that is faulty is refused when it is asked for.
+     */
+    public static Course builtInAsAsked() {
+        try {
+            return asAsked(codeSource());
+        } catch (IOException | URISyntaxException e) {
+            throw refusal("the program's own content cannot be read (" + e.getMessage() + ")");
         }
-        try (FileSystem jar = FileSystems.newFileSystem(code)) {
-            return read(jar.getPath(LESSONS), jar.getPath(EXERCISES));
+    }
+
+    /** From a folder of classes or from a jar, each part when it is first asked for. */
+    static Course asAsked(Path code) throws IOException {
+        Shelves shelves = Shelves.inCode(code);
+        Map<String, Later<Lesson>> lessons = new TreeMap<>();
+        for (String path : shelves.lessons.paths()) {
+            var name = LESSON_FILE.matcher(path);
+            if (name.matches()) {
+                String id = name.group(1);
+                lessons.put(
+                        id,
+                        new Later<>(() ->
+                                LessonParser.parse(id, shelves.lessons.shown(path), shelves.lessons.whole(path))));
+            }
+        }
+        Map<String, Later<Exercise>> exercises = new TreeMap<>();
+        for (String path : shelves.exercises.paths()) {
+            var name = EXERCISE_FILE.matcher(path);
+            if (name.matches()) {
+                exercises.put(name.group(1), new Later<>(() -> exercise(shelves.exercises, path, name.group(1))));
+            }
+        }
+        List<String> names = List.copyOf(lessons.keySet());
+        return new Course(
+                lessons,
+                exercises,
+                new Later<>(() -> terms(shelves.lessons)),
+                new Later<>(() -> shelves.refused(
+                        new RefresherReader(shelves.exercises).read().inOrder(names))));
+    }
+
+    /** Lessons and exercises where they are, with what was found wrong with them. */
+    private record Shelves(CourseFiles lessons, CourseFiles exercises, List<Fault> faults, List<Fault> exerciseFaults) {
+
+        static Shelves inFolders(Path lessons, Path exercises) {
+            List<Fault> faults = new ArrayList<>();
+            List<Fault> exerciseFaults = new ArrayList<>();
+            return new Shelves(
+                    CourseFiles.of("lessons", lessons, faults),
+                    CourseFiles.of("exercises", exercises, exerciseFaults),
+                    faults,
+                    exerciseFaults);
+        }
+
+        static Shelves inCode(Path code) throws IOException {
+            if (Files.isDirectory(code)) {
+                return inFolders(code.resolve(LESSONS), code.resolve(EXERCISES));
+            }
+            List<Fault> faults = new ArrayList<>();
+            List<Fault> exerciseFaults = new ArrayList<>();
+            return new Shelves(
+                    CourseFiles.inJar("lessons", code, LESSONS, faults),
+                    CourseFiles.inJar("exercises", code, EXERCISES, exerciseFaults),
+                    faults,
+                    exerciseFaults);
+        }
+
+        /** What was read, if nothing is wrong with the exercises' side. */
+        Refresher refused(Refresher read) {
+            if (!exerciseFaults.isEmpty()) {
+                throw new RefusedException(exerciseFaults);
+            }
+            return read;
         }
     }
 
@@ -74,18 +144,20 @@ public final class CourseReader {
      * @throws RefusedException where anything is wrong in any of them, with every fault found
      */
     public static Course read(Path lessons, Path exercises) {
-        List<Fault> faults = new ArrayList<>();
-        List<Fault> exerciseFaults = new ArrayList<>();
-        CourseFiles lessonShelf = new CourseFiles("lessons", lessons, faults);
-        CourseFiles exerciseShelf = new CourseFiles("exercises", exercises, exerciseFaults);
-        // Side by side, as everybody who starts the page waits for this.
+        return read(Shelves.inFolders(lessons, exercises));
+    }
+
+    private static Course read(Shelves shelves) {
+        List<Fault> faults = shelves.faults;
+        List<Fault> exerciseFaults = shelves.exerciseFaults;
+        CourseFiles lessonShelf = shelves.lessons;
+        CourseFiles exerciseShelf = shelves.exercises;
+        // Side by side, as whoever asks for a whole course waits for this.
         CompletableFuture<Map<String, Exercise>> reading =
                 CompletableFuture.supplyAsync(() -> exercises(exerciseShelf, exerciseFaults));
         List<ParsedLesson> parsed = lessons(lessonShelf, faults);
         Map<String, Exercise> read = reading.join();
-        List<Term> terms = lessonShelf.has(GLOSSARY)
-                ? lessonShelf.text(GLOSSARY).map(TermsReader::read).orElse(List.of())
-                : List.of();
+        List<Term> terms = terms(lessonShelf);
         CrossCheck cross = new CrossCheck(lessonShelf, exerciseShelf, faults);
         cross.check(parsed, read);
         cross.terms(GLOSSARY, terms);
@@ -96,7 +168,15 @@ public final class CourseReader {
         if (!faults.isEmpty()) {
             throw new RefusedException(faults);
         }
-        return new Course(lessonList, read, terms, refresher);
+        return Course.of(lessonList, read, terms, refresher);
+    }
+
+    private static List<Term> terms(CourseFiles shelf) {
+        return shelf.text(GLOSSARY).map(TermsReader::read).orElse(List.of());
+    }
+
+    private static Exercise exercise(CourseFiles shelf, String path, String name) {
+        return ExerciseReader.read(name, shelf.shown(path), shelf.whole(path));
     }
 
     private static List<ParsedLesson> lessons(CourseFiles shelf, List<Fault> faults) {
@@ -121,13 +201,11 @@ public final class CourseReader {
         for (String path : shelf.paths()) {
             var name = EXERCISE_FILE.matcher(path);
             if (name.matches()) {
-                shelf.text(path).ifPresent(text -> {
-                    try {
-                        read.put(name.group(1), ExerciseReader.read(name.group(1), shelf.shown(path), text));
-                    } catch (RefusedException e) {
-                        faults.addAll(e.faults());
-                    }
-                });
+                try {
+                    read.put(name.group(1), exercise(shelf, path, name.group(1)));
+                } catch (RefusedException e) {
+                    faults.addAll(e.faults());
+                }
             } else if (path.endsWith(".json") && !path.equals(RefresherReader.FILE)) {
                 shelf.fault(path, "", "not an exercise's name", "as in 01-warm-water/two-legs.json");
             }

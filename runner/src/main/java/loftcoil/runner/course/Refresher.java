@@ -48,6 +48,16 @@ public record Refresher(long seed, List<Part> parts) {
         return parts.stream().flatMap(part -> part.questions().stream()).toList();
     }
 
+    /** The same with its lessons in this order; those that are not named are left out. */
+    Refresher inOrder(List<String> lessons) {
+        return new Refresher(
+                seed,
+                lessons.stream()
+                        .flatMap(name ->
+                                parts.stream().filter(part -> part.lesson().equals(name)))
+                        .toList());
+    }
+
     /** The same with the questions of these lessons alone. */
     Refresher only(Collection<String> lessons) {
         return new Refresher(

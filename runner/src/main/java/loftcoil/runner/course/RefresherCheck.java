@@ -1,6 +1,5 @@
 package loftcoil.runner.course;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -36,12 +35,8 @@ final class RefresherCheck {
             // That nothing can be asked then goes without saying.
             return Refresher.NONE;
         }
-        List<Refresher.Part> parts = new ArrayList<>();
         for (Lesson lesson : lessons) {
-            part(read, lesson.id()).ifPresent(part -> {
-                parts.add(part);
-                check(part, lesson);
-            });
+            part(read, lesson.id()).ifPresent(part -> check(part, lesson));
         }
         Set<String> names = lessons.stream().map(Lesson::id).collect(Collectors.toSet());
         read.parts().stream()
@@ -50,7 +45,7 @@ final class RefresherCheck {
         if (read.seconds() > Refresher.LONGEST_SECONDS) {
             fault("lessons", read.seconds() + " seconds in all", "at most " + Refresher.LONGEST_SECONDS);
         }
-        return new Refresher(read.seed(), parts);
+        return read.inOrder(lessons.stream().map(Lesson::id).toList());
     }
 
     private static Optional<Refresher.Part> part(Refresher read, String lesson) {

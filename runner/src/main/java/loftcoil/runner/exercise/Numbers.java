@@ -1,7 +1,9 @@
 package loftcoil.runner.exercise;
 
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -22,8 +24,9 @@ public record Numbers(SortedMap<String, Double> values) {
     /** What stands for a number in a text. */
     static final Pattern PLACE = Pattern.compile("\\{\\{\\s*(\\w+)\\s*}}");
 
-    /** A temperature of which no other degrees are said. */
-    private static final Pattern DEGREES = Pattern.compile("([-−]?)\\{\\{\\s*(\\w+)\\s*}} °C(?! \\()");
+    /** A temperature, and no difference of two, of which no other degrees are said. */
+    private static final Pattern DEGREES = Pattern.compile("(?<![\\w.])([-−]?\\d+(?:\\.\\d+)?) °C\\b"
+            + "(?! \\(|, \\d+ °F| (?:apart|warmer|hotter|cooler|colder|more|less|higher|lower)\\b)");
 
     /** Keeps its own copies. */
     public Numbers {
@@ -44,17 +47,17 @@ public record Numbers(SortedMap<String, Double> values) {
         });
     }
 
-    /** A question's text: {@link #fill}, and a varied temperature stands in both degrees, as one that does not vary is written. */
+    /** A question's text: {@link #fill}, and each temperature stands in both degrees where it is first said. */
     String asked(String text) {
-        Matcher degrees = DEGREES.matcher(text);
-        return fill(degrees.replaceAll(found -> {
-            Double value = values.get(found.group(2));
-            double sign = found.group(1).isEmpty() ? 1 : -1;
+        String filled = fill(text);
+        Set<String> said = new HashSet<>();
+        return DEGREES.matcher(filled).replaceAll(found -> {
+            String metric = found.group();
+            boolean again = !said.add(metric) || filled.contains(metric + " (");
+            double degrees = Double.parseDouble(Numeral.hyphened(found.group(1)));
             return Matcher.quoteReplacement(
-                    value == null
-                            ? found.group()
-                            : found.group() + " (" + Units.US.of(new Measure(sign * value, MeasureKind.TEMP_C)) + ")");
-        }));
+                    again ? metric : metric + " (" + Units.US.of(new Measure(degrees, MeasureKind.TEMP_C)) + ")");
+        });
     }
 
     /** The Java with a declaration of each number in front; empty where the Java is. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.caution.Severity;
 import loftcoil.engine.caution.WorkStep;
@@ -18,6 +19,10 @@ import loftcoil.runner.show.Html;
 /** Cautions as boxes, the word for how bad it can get before each. */
 final class CautionList {
 
+    private static final String NOT_SEARCHED =
+            "Nobody has searched yet what of the build would clear these dangers. On the page, press"
+                    + " “Search what would clear them” beside your loop; then the ways stand here under each, the cheapest first.";
+
     private final MeasureText measures;
     /** Sources in the order in which they were named first; many cautions share one. */
     private final List<String> sources = new ArrayList<>();
@@ -29,7 +34,8 @@ final class CautionList {
     /** All of them, the gravest leading, with their sources and what would clear the dangers among them. */
     String all(SafetyVerdict verdict, Optional<Clears> clears) {
         String more = verdict.followingWords();
-        return boxes(verdict.leading(), clears)
+        return notSearched(verdict, clears)
+                + boxes(verdict.leading(), clears)
                 + (more.isEmpty() ? "" : Html.element("h3", Html.text(more)))
                 + boxes(verdict.following(), clears)
                 + sources();
@@ -59,9 +65,16 @@ final class CautionList {
         if (caution.severity() != Severity.DANGER) {
             return "";
         }
-        return clears.map(
-                        searched -> searched.of(caution.kind()).map(this::ways).orElse(""))
-                .orElseGet(() -> Html.element("p", "small", inline(ClearWords.notSearched())));
+        return clears.flatMap(searched -> searched.of(caution.kind()))
+                .map(this::ways)
+                .orElse("");
+    }
+
+    /** Said once for all dangers, with where to begin. */
+    private static String notSearched(SafetyVerdict verdict, Optional<Clears> clears) {
+        boolean danger = Stream.concat(verdict.leading().stream(), verdict.following().stream())
+                .anyMatch(caution -> caution.severity() == Severity.DANGER);
+        return danger && clears.isEmpty() ? Html.element("p", NOT_SEARCHED) : "";
     }
 
     private String ways(Cleared cleared) {

@@ -56,8 +56,9 @@ final class ElevationPart {
                                         + (drawing.plan().surveyed()
                                                 ? "The runs lead as you took them with a compass."
                                                 : "Which way a level run goes is yours to choose until you survey it.")
-                                        + " Walls and roof are a frame; only how far wall and roof keep from heater and flue is told. The pipes to"
-                                        + " the taps are true in level, not across. Colours are those of the water with the tank at "
+                                        + " Walls and roof are a frame; only how far wall and roof keep from heater and flue is told."
+                                        + DrawingWords.freeOfWhatBurns(drawing)
+                                        + " The pipes to the taps are true in level, not across. Colours are those of the water with the tank at "
                                         + measures.of(Measure.celsius(currents.tankC())) + ".")
                         + new ElevationPart(measures).legend(sheet.design(), drawing));
     }

@@ -62,11 +62,19 @@ final class KeyPart {
         }
         try {
             return Worked.answer(exercise, reckoning)
-                    .map(value -> Html.element("p", bold("Answer: " + value + besides(exercise)) + within(exercise)))
+                    .map(value -> Html.element(
+                            "p",
+                            bold("Answer: " + value + besides(exercise))
+                                    + Html.text(byHand(exercise) + within(exercise))))
                     .orElse("");
         } catch (ReckoningException unable) {
             return Html.element("p", Html.text("The value cannot be worked out: " + unable.getMessage()));
         }
+    }
+
+    /** What the sum on the page comes to, where the engine counts what that leaves out. */
+    private String byHand(Exercise exercise) {
+        return Worked.byHand(exercise, reckoning).map(sum -> "; by hand " + sum).orElse("");
     }
 
     private String besides(Exercise exercise) {
@@ -93,7 +101,7 @@ final class KeyPart {
                 ? Worked.shown(tolerance.absolute(), reckoned.reference().unit())
                 : "";
         String both = relative.isEmpty() || absolute.isEmpty() ? relative + absolute : relative + " or " + absolute;
-        return both.isEmpty() ? "" : Html.text("; taken as right within " + both + ".");
+        return both.isEmpty() ? "" : "; taken as right within " + both + ".";
     }
 
     private String worked(Exercise exercise) {

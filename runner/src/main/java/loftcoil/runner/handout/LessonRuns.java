@@ -43,8 +43,6 @@ final class LessonRuns {
 
     /** The slider where it starts for this design. */
     Drag start(Drag drag) {
-        return drag.decided().isEmpty()
-                ? drag
-                : drag.startingAt(Double.parseDouble(Changes.current(design, drag.decided())));
+        return drag.own(path -> Changes.current(design, path));
     }
 }

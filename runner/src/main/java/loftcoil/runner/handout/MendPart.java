@@ -22,7 +22,9 @@ final class MendPart {
     static String system(Mend mend, Units units) {
         if (mend.diagnosed()) {
             return Html.element("p", "Which two readings would tell?")
-                    + ticks(mend.readings().stream().map(Mend.Reading::label).toList())
+                    + ticks(mend.readings().stream()
+                            .map(reading -> units.said(reading.label()))
+                            .toList())
                     + Html.element("p", "And what is the cause?")
                     + ticks(mend.causes().stream().map(Choice.Option::text).toList());
         }
@@ -66,7 +68,7 @@ final class MendPart {
                                 + ". Told by: "
                                 + Html.text(mend.readings().stream()
                                         .filter(Mend.Reading::tells)
-                                        .map(Mend.Reading::label)
+                                        .map(reading -> units.said(reading.label()))
                                         .collect(Collectors.joining("; "))));
         if (mend.mended().isEmpty()) {
             return tells;

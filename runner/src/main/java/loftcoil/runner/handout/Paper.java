@@ -2,6 +2,7 @@ package loftcoil.runner.handout;
 
 import java.util.Locale;
 import java.util.Optional;
+import loftcoil.engine.words.Units;
 
 /** What it is printed on. */
 public enum Paper {
@@ -28,6 +29,11 @@ public enum Paper {
             }
         }
         return Optional.empty();
+    }
+
+    /** What is sold where those units are used. */
+    public static Paper usual(Units units) {
+        return units == Units.US ? LETTER : A4;
     }
 
     /** Its name in a style sheet. */

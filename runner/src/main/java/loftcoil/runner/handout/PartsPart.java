@@ -7,6 +7,8 @@ import java.util.stream.Collectors;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.build.PartsList;
 import loftcoil.engine.caution.WorkStep;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
 import loftcoil.runner.show.Html;
 
 /** What to buy or find, to be ticked off. */
@@ -30,10 +32,15 @@ final class PartsPart {
         for (int i = 0; i < parts.size(); i++) {
             PartsList.Part part = parts.get(i);
             boolean told = i + 1 < parts.size() && parts.get(i + 1).why().equals(part.why());
-            items.add(Html.TICK + " " + Html.element("strong", Html.text(measures.of(part.amount()))) + " "
+            items.add(Html.TICK + " " + Html.element("strong", Html.text(amount(part.amount(), measures))) + " "
                     + Prose.inline(measures.words(part.what()))
                     + (told ? "" : " " + Html.element("span", "note", Prose.inline(measures.words(part.why())))));
         }
         return Html.two("steps", items);
+    }
+
+    /** How much of it; pieces are counted, so that the name of one will do for many. */
+    private static String amount(Measure amount, MeasureText measures) {
+        return measures.of(amount) + (amount.kind() == MeasureKind.COUNT ? " ×" : "");
     }
 }

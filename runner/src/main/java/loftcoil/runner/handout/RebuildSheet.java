@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.DrawingChange;
+import loftcoil.engine.sheet.FigureGroup;
 import loftcoil.runner.show.ChangeSvg;
 import loftcoil.runner.show.HouseSvg;
 import loftcoil.runner.show.Html;
@@ -15,7 +16,8 @@ import loftcoil.runner.show.View;
 /** A rebuild on paper: both houses in one frame, what is kept, cut out and added, parts of the difference, and what changes by it. */
 public final class RebuildSheet {
 
-    private static final double ROUND_DRAWING_MM = 90;
+    /** What stands round the drawing on its page, mm: half of it is for what differs. */
+    private static final double ROUND_DRAWING_MM = 140;
 
     private final RebuildView.SideBySide both;
     private final SheetSetting setting;
@@ -59,8 +61,8 @@ public final class RebuildSheet {
                                         + ". Computed with Loftcoil. This sheet says what differs; the build sheet of the new design says all the"
                                         + " rest, and its cautions come first. Before you cut: no fire, all cold, and the loop drained."))
                 + safety()
-                + drawing(DrawingChange.between(Drawing.of(before), Drawing.of(after)))
                 + parts()
+                + drawing(DrawingChange.between(Drawing.of(before), Drawing.of(after)))
                 + differences()
                 + figures();
     }
@@ -123,10 +125,16 @@ public final class RebuildSheet {
                         both.parts().stream()
                                 .filter(line -> line.fate().equals(fate))
                                 .map(line -> Html.TICK + " "
-                                        + Html.element("strong", Html.text(line.amount()))
-                                                .strip() + " "
+                                        + Html.element("strong", Html.text(line.amount() + (counted(line) ? " ×" : "")))
+                                                .strip()
+                                        + " "
                                         + Prose.inline(line.part()))
                                 .toList());
+    }
+
+    /** Pieces, of which the list names one. */
+    private static boolean counted(RebuildView.PartLine line) {
+        return line.amount().chars().allMatch(Character::isDigit);
     }
 
     private String differences() {
@@ -145,6 +153,7 @@ public final class RebuildSheet {
 
     private String figures() {
         List<List<String>> rows = both.groups().stream()
+                .filter(group -> !group.words().equals(FigureGroup.MONTHS.words()))
                 .flatMap(group -> group.lines().stream())
                 .filter(line -> !line.turn().equals("same"))
                 .map(line -> List.of(
@@ -160,8 +169,9 @@ public final class RebuildSheet {
                         "figures",
                         "Figures that change",
                         Html.table(
-                                "changed",
-                                List.of("figure", "before", "after", "difference", "better or worse"),
-                                rows));
+                                        "changed",
+                                        List.of("figure", "before", "after", "difference", "better or worse"),
+                                        rows)
+                                + Html.element("p", "small", "The months one by one are on the page, under Rebuild."));
     }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
+import loftcoil.engine.design.Grounds;
 import loftcoil.engine.survey.Station;
 import loftcoil.engine.words.MeasuredText;
 import loftcoil.runner.show.ConductWords;
@@ -12,6 +13,8 @@ import loftcoil.runner.show.Html;
 
 /** The first thing a builder reads: may it be built, what can hurt, what is not said yet. */
 final class SheetTop {
+
+    private static final int MOST_NAMED = 20;
 
     private final BuildSheet sheet;
     private final Optional<Clears> clears;
@@ -78,8 +81,19 @@ final class SheetTop {
         return Html.element(
                         "p",
                         "small",
-                        Html.text(sheet.grounds().words() + (where.isEmpty() ? "" : " Still borrowed: " + where + ".")))
+                        Html.text(sheet.grounds().words()
+                                + assumed()
+                                + (where.isEmpty() ? "" : " Still borrowed: " + where + ".")))
                 + doubts;
+    }
+
+    /** Which values are guesses or stand-ins; so many that nobody would read them are counted alone. */
+    private String assumed() {
+        List<String> labels = Grounds.assumedOf(sheet.design()).stream()
+                .map(value -> Station.asked(value.path()))
+                .distinct()
+                .toList();
+        return labels.isEmpty() || labels.size() > MOST_NAMED ? "" : " Assumed: " + String.join("; ", labels) + ".";
     }
 
     private String contents() {

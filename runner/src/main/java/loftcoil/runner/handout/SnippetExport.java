@@ -56,10 +56,8 @@ public final class SnippetExport {
         return text.toString();
     }
 
-    private static String value(Drag drag) {
-        double start = drag.decided().isEmpty()
-                ? drag.start()
-                : Double.parseDouble(Changes.current(Example.orchardBothy(), drag.decided()));
+    private static String value(Drag written) {
+        Drag drag = written.own(path -> Changes.current(Example.orchardBothy(), path));
         return String.format(
                 Locale.ROOT,
                 "// %s, %s: try values from %s to %s%ndouble %s = %s;%n",
@@ -68,6 +66,6 @@ public final class SnippetExport {
                 drag.from(),
                 drag.to(),
                 drag.variable(),
-                drag.decided().isEmpty() ? start : drag.startingAt(start).start());
+                drag.start());
     }
 }

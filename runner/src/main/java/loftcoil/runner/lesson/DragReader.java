@@ -43,7 +43,10 @@ final class DragReader {
         if (sound) {
             range(from, to, by, start);
         }
-        return sound ? Optional.of(new Drag(variable, from, to, by, start, decided, unit, label)) : Optional.empty();
+        String within = words.getOrDefault("within", "");
+        return sound
+                ? Optional.of(new Drag(variable, from, to, by, start, decided, within, unit, label))
+                : Optional.empty();
     }
 
     private void variable(String variable, String code) {

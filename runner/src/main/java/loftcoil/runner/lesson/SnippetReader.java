@@ -14,7 +14,7 @@ final class SnippetReader {
 
     static final Pattern NAME = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
     private static final List<String> KEYS =
-            List.of("name", "drag", "from", "to", "by", "start", "decided", "unit", "label");
+            List.of("name", "drag", "from", "to", "by", "start", "decided", "within", "unit", "label");
     private static final String PAIRS = "key=value pairs with blanks between; a value with blanks in \"double quotes\"";
     private static final Pattern PAIR = Pattern.compile("([A-Za-z]+)=(?:\"([^\"]*)\"|([^\\s\"]+))(?=\\s|$)");
 

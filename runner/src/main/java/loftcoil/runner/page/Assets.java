@@ -1,16 +1,19 @@
 package loftcoil.runner.page;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import loftcoil.runner.look.Colours;
 import org.jspecify.annotations.Nullable;
 
@@ -28,31 +31,73 @@ final class Assets {
             "svg", "image/svg+xml",
             "txt", "text/plain; charset=utf-8");
 
-    private static final List<String> EDITOR_FILES = List.of(
+    private static final List<String> EDITOR_SCRIPTS = List.of(
             "lib/codemirror.js",
-            "lib/codemirror.css",
             "mode/clike/clike.js",
             "addon/hint/show-hint.js",
-            "addon/hint/show-hint.css",
             "addon/edit/matchbrackets.js",
             "addon/edit/closebrackets.js");
 
+    /** The style of the whole page, the later before the earlier where they differ; in one file, as each request takes its time. */
+    private static final List<String> STYLES = List.of(
+            EDITOR + "lib/codemirror.css",
+            EDITOR + "addon/hint/show-hint.css",
+            Colours.FOLDER + "colours.css",
+            OWN + "base.css",
+            OWN + "layout.css",
+            OWN + "steps.css",
+            OWN + "mend.css",
+            OWN + "code.css",
+            Colours.FOLDER + "drawing.css",
+            OWN + "drawn.css",
+            OWN + "refresher.css",
+            OWN + "rebuild.css",
+            OWN + "house.css",
+            OWN + "designs.css",
+            OWN + "buildsheet.css");
+
+    /** The one script that is no module: it speaks to browsers that know none. */
+    private static final String OLD_BROWSER = "oldbrowser.js";
+
+    private static final String PRELOADS = "<!-- modules -->";
+
+    /** Where each is that may be asked for, by its address; several are joined. */
+    private final Map<String, List<String>> listed = new HashMap<>();
+
+    /** Those that were asked for. */
     private final Map<String, File> files = new ConcurrentHashMap<>();
 
     private Assets() {}
 
     static Assets load() {
         Assets assets = new Assets();
-        String names = new String(bytes(OWN + "files.txt"), StandardCharsets.UTF_8);
-        names.lines().filter(name -> !name.isBlank()).forEach(name -> assets.add("/page/" + name, OWN + name));
-        Colours.STYLES.forEach(name -> assets.add("/page/" + name, Colours.FOLDER + name));
-        EDITOR_FILES.forEach(name -> assets.add("/editor/" + name, EDITOR + name));
+        for (String name : names()) {
+            assets.listed.put("/page/" + name, List.of(OWN + name));
+        }
+        for (String name : Colours.STYLES) {
+            assets.listed.put("/page/" + name, List.of(Colours.FOLDER + name));
+        }
+        assets.listed.put("/page/all.css", STYLES);
+        assets.listed.put(
+                "/editor/all.js", EDITOR_SCRIPTS.stream().map(EDITOR::concat).toList());
         return assets;
     }
 
-    /** The page itself, for a browser we know. */
+    private static List<String> names() {
+        return new String(bytes(OWN + "files.txt"), StandardCharsets.UTF_8)
+                .lines()
+                .filter(name -> !name.isBlank())
+                .toList();
+    }
+
+    /** The page itself, for a browser we know: it names every module, so that none waits for those that use it. */
     Reply page() {
-        return new Reply(200, type("html"), bytes(OWN + "page.html"), Map.of());
+        String preloads = names().stream()
+                .filter(name -> name.endsWith(".js") && !name.equals(OLD_BROWSER))
+                .map(name -> "<link rel=\"modulepreload\" href=\"/page/" + name + "\">")
+                .collect(Collectors.joining("\n"));
+        String page = new String(bytes(OWN + "page.html"), StandardCharsets.UTF_8).replace(PRELOADS, preloads);
+        return new Reply(200, type("html"), page.getBytes(StandardCharsets.UTF_8), Map.of());
     }
 
     /** For a browser we do not know: says which address to use. */
@@ -62,19 +107,19 @@ final class Assets {
 
     /** The file at that path; a short answer where the browser has it already. */
     Optional<Reply> find(String path, @Nullable String known) {
-        if (path.matches("/drawings/[A-Za-z0-9_-]+\\.svg")) {
-            String resource = DRAWINGS + path.substring("/drawings/".length());
-            if (!files.containsKey(path) && Assets.class.getResource(resource) != null) {
-                add(path, resource);
-            }
-        }
-        return Optional.ofNullable(files.get(path)).map(file -> file.reply(known));
+        List<String> resources = listed.getOrDefault(path, drawing(path));
+        return resources.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        files.computeIfAbsent(path, any -> File.of(resources)).reply(known));
     }
 
-    private void add(String path, String resource) {
-        byte[] bytes = bytes(resource);
-        String ending = resource.substring(resource.lastIndexOf('.') + 1);
-        files.put(path, new File(type(ending), bytes));
+    private static List<String> drawing(String path) {
+        if (!path.matches("/drawings/[A-Za-z0-9_-]+\\.svg")) {
+            return List.of();
+        }
+        String resource = DRAWINGS + path.substring("/drawings/".length());
+        return Assets.class.getResource(resource) == null ? List.of() : List.of(resource);
     }
 
     private static String type(String ending) {
@@ -112,6 +157,18 @@ final class Assets {
             this.type = type;
             this.bytes = bytes;
             this.tag = "\"" + fingerprint(bytes) + "\"";
+        }
+
+        static File of(List<String> resources) {
+            ByteArrayOutputStream joined = new ByteArrayOutputStream();
+            for (String resource : resources) {
+                joined.writeBytes(bytes(resource));
+                if (resources.size() > 1) {
+                    joined.write('\n');
+                }
+            }
+            String name = resources.get(0);
+            return new File(type(name.substring(name.lastIndexOf('.') + 1)), joined.toByteArray());
         }
 
         Reply reply(@Nullable String known) {

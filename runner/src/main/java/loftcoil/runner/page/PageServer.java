@@ -51,8 +51,9 @@ public final class PageServer implements AutoCloseable {
         HttpServer server = HttpServer.create(place, WAITING);
         int port = server.getAddress().getPort();
         Secret secret = Secret.make(port);
-        Router router = new Router(
-                new Gate(port, secret), secret, new PageApi(bench), new Sheets(setup.press()), setup.trouble(), PLACES);
+        PageApi api = new PageApi(bench);
+        Router router =
+                new Router(new Gate(port, secret), secret, api, new Sheets(setup.press()), setup.trouble(), PLACES);
         // No more threads than are at work: each holds a stack and buffers of its own.
         ThreadPoolExecutor pool =
                 new ThreadPoolExecutor(0, THREADS, 30, TimeUnit.SECONDS, new SynchronousQueue<>(), work -> {
@@ -63,6 +64,7 @@ public final class PageServer implements AutoCloseable {
         server.setExecutor(pool);
         server.createContext("/", router);
         server.start();
+        pool.execute(api::makeReady);
         return new PageServer(server, pool, URI.create("http://127.0.0.1:" + port + Secret.PATH + secret.token()));
     }
 

@@ -3,11 +3,9 @@ package loftcoil.runner.page;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.sun.net.httpserver.Headers;
 import com.sun.net.httpserver.HttpExchange;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
-import java.util.zip.GZIPOutputStream;
 
 /** An answer, sent with the same careful headers whatever it is. */
 final class Reply {
@@ -27,9 +25,6 @@ final class Reply {
             "Cross-Origin-Opener-Policy", "same-origin",
             "Cross-Origin-Resource-Policy", "same-origin",
             "Cache-Control", "no-store");
-
-    /** Below this, packing costs more than it saves. */
-    private static final int WORTH_PACKING = 4096;
 
     private final int status;
     private final String type;
@@ -64,30 +59,10 @@ final class Reply {
         ALWAYS.forEach(out::set);
         out.set("Content-Type", type);
         headers.forEach(out::set);
-        byte[] content = bytes;
-        if (bytes.length >= WORTH_PACKING) {
-            out.set("Vary", "Accept-Encoding");
-            if (takesGzip(exchange)) {
-                out.set("Content-Encoding", "gzip");
-                content = packed(bytes);
-            }
+        // Never packed: it goes no further than this machine, and packing would take longer than sending.
+        exchange.sendResponseHeaders(status, bytes.length == 0 ? -1 : bytes.length);
+        if (bytes.length > 0) {
+            exchange.getResponseBody().write(bytes);
         }
-        exchange.sendResponseHeaders(status, content.length == 0 ? -1 : content.length);
-        if (content.length > 0) {
-            exchange.getResponseBody().write(content);
-        }
-    }
-
-    private static boolean takesGzip(HttpExchange exchange) {
-        String accepted = exchange.getRequestHeaders().getFirst("Accept-Encoding");
-        return accepted != null && accepted.matches("(?i).*\\bgzip\\b(?!\\s*;\\s*q=0(\\.0*)?\\s*(,|$)).*");
-    }
-
-    private static byte[] packed(byte[] bytes) throws IOException {
-        ByteArrayOutputStream out = new ByteArrayOutputStream(bytes.length / 3);
-        try (GZIPOutputStream gzip = new GZIPOutputStream(out)) {
-            gzip.write(bytes);
-        }
-        return out.toByteArray();
     }
 }

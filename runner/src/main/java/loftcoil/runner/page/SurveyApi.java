@@ -20,6 +20,7 @@ import loftcoil.runner.show.LearnerApp;
  * POST survey-estimate    typed                  SurveyView.House, sun and air as people remember them
  * POST survey-no-panes                           SurveyView.House
  * POST survey-afresh      from                   SurveyView.House
+ * POST survey-follow                             SurveyView.House, with what the design has
  * POST survey-take                               RebuildView.Taken
  * </pre>
  */
@@ -34,30 +35,41 @@ final class SurveyApi {
     }
 
     Map<String, PageApi.Ask> asks() {
-        return Map.of(
-                "survey-climate",
-                PageApi.Ask.change(body -> json.of(bench.survey().climateFile(body.text("text")))),
-                "survey-estimate",
-                PageApi.Ask.change(body -> json.of(
-                        bench.survey().climateEstimate(body.byName("typed", "names with texts", JsonFields::text)))),
-                "survey",
-                PageApi.Ask.read(body -> json.of(bench.survey().house())),
-                "survey-tell",
-                PageApi.Ask.change(this::tell),
-                "survey-walk",
-                PageApi.Ask.change(this::walk),
-                "survey-taps",
-                PageApi.Ask.change(body -> json.of(bench.survey()
-                        .taps(body.byName("trunk", "names with texts", JsonFields::text), rows(body, "taps")))),
-                "survey-habits",
-                PageApi.Ask.change(body ->
-                        json.of(bench.survey().habits(body.byName("habits", "names with texts", JsonFields::text)))),
-                "survey-no-panes",
-                PageApi.Ask.change(body -> json.of(bench.survey().noPanes())),
-                "survey-afresh",
-                PageApi.Ask.change(body -> json.of(bench.survey().afresh(body.text("from")))),
-                "survey-take",
-                PageApi.Ask.change(body -> json.of(bench.survey().take())));
+        return Map.ofEntries(
+                Map.entry(
+                        "survey-climate",
+                        PageApi.Ask.change(body -> json.of(bench.survey().climateFile(body.text("text"))))),
+                Map.entry(
+                        "survey-estimate",
+                        PageApi.Ask.change(body -> json.of(bench.survey()
+                                .climateEstimate(body.byName("typed", "names with texts", JsonFields::text))))),
+                Map.entry(
+                        "survey",
+                        PageApi.Ask.read(body -> json.of(bench.survey().house()))),
+                Map.entry("survey-tell", PageApi.Ask.change(this::tell)),
+                Map.entry("survey-walk", PageApi.Ask.change(this::walk)),
+                Map.entry(
+                        "survey-taps",
+                        PageApi.Ask.change(body -> json.of(bench.survey()
+                                .taps(
+                                        body.byName("trunk", "names with texts", JsonFields::text),
+                                        rows(body, "taps"))))),
+                Map.entry(
+                        "survey-habits",
+                        PageApi.Ask.change(body -> json.of(
+                                bench.survey().habits(body.byName("habits", "names with texts", JsonFields::text))))),
+                Map.entry(
+                        "survey-no-panes",
+                        PageApi.Ask.change(body -> json.of(bench.survey().noPanes()))),
+                Map.entry(
+                        "survey-afresh",
+                        PageApi.Ask.change(body -> json.of(bench.survey().afresh(body.text("from"))))),
+                Map.entry(
+                        "survey-follow",
+                        PageApi.Ask.change(body -> json.of(bench.survey().follow()))),
+                Map.entry(
+                        "survey-take",
+                        PageApi.Ask.change(body -> json.of(bench.survey().take()))));
     }
 
     private JsonNode tell(JsonFields body) {

@@ -55,9 +55,21 @@ public final class Proof {
      * @return the results in the order of the lessons
      */
     public List<LessonProof> run(Consumer<LessonProof> each) {
+        return run(begun -> {}, each);
+    }
+
+    /**
+     * Runs every lesson.
+     *
+     * @param begun told of each lesson before it runs, once it is known that this Java can run it
+     * @param each told of each lesson as soon as it is done
+     * @return the results in the order of the lessons
+     */
+    public List<LessonProof> run(Consumer<Lesson> begun, Consumer<LessonProof> each) {
         try (Session session = sessions.get();
                 Session reckoning = sessions.get()) {
             return course.lessons().stream()
+                    .peek(begun)
                     .map(lesson -> lesson(lesson, session, reckoning))
                     .peek(each)
                     .toList();

@@ -3,6 +3,7 @@ package loftcoil.runner.prove;
 import java.util.ArrayList;
 import java.util.List;
 import loftcoil.engine.design.Changes;
+import loftcoil.engine.design.DesignFields;
 import loftcoil.runner.chart.ChartDrawer;
 import loftcoil.runner.lesson.Drag;
 import loftcoil.runner.lesson.Step;
@@ -46,6 +47,13 @@ final class SnippetProof {
         if (!drag.decided().isEmpty() && !number) {
             faults.add("snippet " + snippet.id() + ": decided=" + drag.decided()
                     + "; allowed: a change of the design that takes a number, of " + Changes.names());
+        }
+        boolean field = DesignFields.at(drag.within())
+                .filter(known -> !known.unit().isEmpty())
+                .isPresent();
+        if (!drag.within().isEmpty() && !field) {
+            faults.add("snippet " + snippet.id() + ": within=" + drag.within()
+                    + "; allowed: the path of a field of the design that measures something");
         }
     }
 

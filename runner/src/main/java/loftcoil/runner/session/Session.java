@@ -39,7 +39,7 @@ public final class Session implements AutoCloseable {
     }
 
     /**
-     * Opens a session; its Java machine starts in the background.
+     * Opens a session that starts its Java machine when it is first used, and from then on keeps a spare one ready.
      *
      * @throws SessionException where this Java has no compiler or no {@code jdk.jshell}
      */
@@ -48,7 +48,7 @@ public final class Session implements AutoCloseable {
     }
 
     /**
-     * Opens a session that starts its Java machine when it is first used and keeps no second one ready. For work that waits for
+     * Opens a session that keeps no second machine ready. For work that waits for
      * nobody and is not expected to end its machine, as the starting of one takes longer than most snippets.
      *
      * @throws SessionException where this Java has no compiler or no {@code jdk.jshell}
@@ -62,7 +62,6 @@ public final class Session implements AutoCloseable {
         requireJdk();
         Session session = new Session(setup, spare);
         Runtime.getRuntime().addShutdownHook(session.atExit);
-        session.spare.prepare();
         return session;
     }
 

@@ -40,7 +40,8 @@ public final class ChartUnits {
                 order.marks().stream()
                         .map(mark -> new ChartOrder.Mark(turned(mark.at(), across), units.said(mark.words())))
                         .toList(),
-                order.empty());
+                order.empty(),
+                order.crossing());
     }
 
     private static Optional<MeasureKind> kind(ChartOrder.Axis axis) {

@@ -113,7 +113,7 @@ final class CoarseCharts {
                         between(below.marks().get(i).at(), above.marks().get(i).at(), part),
                         near.marks().get(i).words()))
                 .toList();
-        return new ChartOrder(near.title(), near.across(), near.up(), curves, marks, near.empty());
+        return near.with(near.across(), near.up(), curves, marks);
     }
 
     private static List<Double> each(List<Double> below, List<Double> above, double part) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Supplier;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -11,7 +12,6 @@ import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
-import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.Headings;
@@ -52,6 +52,7 @@ public final class CourseApp implements LearnerApp {
     private final BuildDesk builds;
     private @Nullable CourseSearch search;
     private final Warming warming = new Warming();
+    private final AtomicBoolean opened = new AtomicBoolean();
     private final CoarseCharts coarse = new CoarseCharts();
 
     private CourseApp(
@@ -107,19 +108,16 @@ public final class CourseApp implements LearnerApp {
             Supplier<Session> referenceSessions,
             long newSeed) {
         CourseApp bench = new CourseApp(course, new LearnerStore(files, newSeed), sessions, referenceSessions);
-        bench.warming.chart();
+        bench.warming.later(bench::lookAhead);
         return bench;
     }
 
     @Override
     public View.Course course() {
-        String last = store.progress().lesson();
-        String open =
-                course.lesson(last).isPresent() ? last : course.lessons().get(0).id();
         List<View.LessonLine> lines = course.lessons().stream().map(this::line).toList();
         return new View.Course(
                 lines,
-                open,
+                openNow(),
                 store.folder(),
                 store.notices().stream().map(store.units()::said).toList(),
                 store.units().code(),
@@ -136,16 +134,42 @@ public final class CourseApp implements LearnerApp {
     public View.Lesson lesson(String lessonId) {
         Lesson lesson = find(lessonId);
         store.update(progress -> progress.withLesson(lessonId));
-        warming.later(() -> snippets.open(lesson));
-        int at = course.lessons().indexOf(lesson);
+        makeReady(lesson);
+        List<String> names = course.names();
+        int at = names.indexOf(lesson.id());
         return new View.Lesson(
                 lesson.id(),
                 lesson.title(),
                 lesson.minutes(),
                 lesson.steps().stream().map(step -> view(lesson, step)).toList(),
-                at > 0 ? course.lessons().get(at - 1).id() : "",
-                at + 1 < course.lessons().size() ? course.lessons().get(at + 1).id() : "",
+                at > 0 ? names.get(at - 1) : "",
+                at + 1 < names.size() ? names.get(at + 1) : "",
                 store.work(lessonId).step());
+    }
+
+    /** Reads, while a browser starts, the lesson that will be asked for and then the others for the list. Touches no learner's file. */
+    private void lookAhead() {
+        for (Step step : find(openNow()).steps()) {
+            if (step instanceof Step.Question question) {
+                course.exercise(question.exercise());
+            }
+        }
+        course.lessons();
+    }
+
+    private String openNow() {
+        String last = store.progress().lesson();
+        return course.lesson(last).isPresent() ? last : course.names().get(0);
+    }
+
+    /** What the learner comes to next: Java, its plots. Whoever has just started reads first, and is not to wait for that. */
+    private void makeReady(Lesson lesson) {
+        if (opened.compareAndSet(false, true)) {
+            warming.afterwards(Warming::chart);
+            warming.afterwards(() -> snippets.open(lesson));
+        } else {
+            warming.later(() -> snippets.open(lesson));
+        }
     }
 
     private View.Step view(Lesson lesson, Step step) {
@@ -375,11 +399,11 @@ public final class CourseApp implements LearnerApp {
     public View.Safety safety() {
         Design design = store.design();
         try {
-            return SafetyWords.of(sheets.sheet().verdict(), sheets.sheet().grounds(), store.units());
+            return SafetyWords.of(sheets.sheet().verdict(), sheets.sheet().design(), store.units());
         } catch (RefusedException cannotBe) {
             // A design that fits together may still have a year that cannot be, such as that of the other half of the
             // earth.
-            return SafetyWords.withoutYear(SafetyVerdict.quick(design), Grounds.of(design), cannotBe, store.units());
+            return SafetyWords.withoutYear(SafetyVerdict.quick(design), design, cannotBe, store.units());
         }
     }
 

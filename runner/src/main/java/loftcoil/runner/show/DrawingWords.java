@@ -26,6 +26,13 @@ public final class DrawingWords {
                 .collect(Collectors.joining("; "));
     }
 
+    /** A sentence on the strip of the roof beside the flue, after a space; blank where nobody said how wide it is. */
+    public static String freeOfWhatBurns(Drawing drawing) {
+        return drawing.house().flue().opening().isEmpty()
+                ? ""
+                : " Where the roof is broken open beside the flue, nothing that burns may come.";
+    }
+
     /** A detour shorter than this is not worth a word, m. */
     private static final double OUT_M = 0.03;
 

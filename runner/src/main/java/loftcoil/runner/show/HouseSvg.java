@@ -260,6 +260,7 @@ public final class HouseSvg {
                 new Look(INK, "ink", 0.5 * stroke),
                 "");
         Drawing.Flue flue = drawing.house().flue();
+        free(flue, wall);
         svg.box(box(flue.pipe()), 0, new Look("lc-iron-fill lc-thin", "line", 0));
         open(flue);
         Box heater = box(drawing.house().heater());
@@ -285,6 +286,21 @@ public final class HouseSvg {
                             new double[] {pipe.right() + dip, pipe.top() - dip}),
                     look,
                     "");
+        }
+    }
+
+    /** The strip of the roof that nothing which burns comes into: the roof broken open, with an edge on both sides. */
+    private void free(Drawing.Flue flue, double wall) {
+        if (flue.opening().size() < 2) {
+            return;
+        }
+        List<double[]> strip = at(flue.opening());
+        svg.line(strip, new Look("lc-ground-stroke", "paper", 1.1 * wall), "");
+        Look edge = new Look("lc-iron-stroke", "iron", 0.3 * stroke);
+        String dots = "stroke-dasharray=\"" + Svg.number(0.6 * stroke) + " " + Svg.number(0.6 * stroke) + "\"";
+        svg.line(strip, edge, dots);
+        for (double[] end : strip) {
+            svg.line(List.of(new double[] {end[0], end[1] - wall}, new double[] {end[0], end[1] + wall}), edge, "");
         }
     }
 
@@ -588,15 +604,11 @@ public final class HouseSvg {
         }
         At at = found.get();
         svg.words(at, words, size);
-        Box box = Box.of(words, size, at.x(), at.y(), at.anchor());
-        double nearX = Math.max(box.left(), Math.min(box.right(), x(point.xM())));
-        double nearY = Math.max(box.top(), Math.min(box.bottom(), y(point.yM())));
-        if (Math.hypot(nearX - x(point.xM()), nearY - y(point.yM())) > letters) {
-            svg.line(
-                    List.of(new double[] {x(point.xM()), y(point.yM())}, new double[] {nearX, nearY}),
-                    new Look("lc-level-stroke", "edge", 0.2 * stroke),
-                    "");
-        }
+        double[] from = {x(point.xM()), y(point.yM())};
+        Box.of(words, size, at.x(), at.y(), at.anchor())
+                .nearestIfFar(from, letters)
+                .ifPresent(
+                        near -> svg.line(List.of(from, near), new Look("lc-level-stroke", "edge", 0.2 * stroke), ""));
     }
 
     /** How steep each pipe that lies is, beside it where there is room. */

@@ -56,6 +56,11 @@ public final class Html {
                 lines += lines(insides.get(to));
                 to++;
             }
+            if (to == insides.size() - 1 && to - from > 2) {
+                // The last of them would stand alone on the next page.
+                to--;
+                lines -= lines(insides.get(to));
+            }
             out.append(run(kind, insides.subList(from, to), lines));
             from = to;
         }

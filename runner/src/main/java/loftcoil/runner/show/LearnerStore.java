@@ -47,6 +47,7 @@ final class LearnerStore {
             // It stays where it is; the next start tries again.
             house.told(String.valueOf(cannot.getMessage()));
         }
+        house.sees(own.now());
         // Kept at once, so that the seed and with it the learner's numbers stay the same from the first screen on.
         this.progressWaits = true;
         tryToSave();
@@ -109,7 +110,9 @@ final class LearnerStore {
 
     /** Makes a changed design the learner's own. */
     synchronized void becomes(Design changed, Trail.How how) {
+        house.sees(own.now());
         own.becomes(changed, how);
+        house.sees(own.now());
         tryToSave();
     }
 
@@ -126,6 +129,7 @@ final class LearnerStore {
         String key = shelf().put(before.name(), DesignJson.write(before), own.trail(), surveyText());
         own.gives(other, trail);
         house.gives(survey);
+        house.sees(own.now());
         tryToSave();
         return key;
     }
@@ -137,6 +141,7 @@ final class LearnerStore {
 
     /** The survey of the learner's house as far as it has come; where none was begun, it is the learner's design as it stands. */
     synchronized Survey survey() {
+        house.sees(own.now());
         return house.now(own.now());
     }
 

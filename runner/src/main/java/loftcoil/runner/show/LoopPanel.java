@@ -31,7 +31,7 @@ final class LoopPanel {
                 LoopSvg.plan("From above: " + design.name(), scene(design, headings, Optional.empty()), units::of),
                 figures(sheet, units),
                 sheet.loop().words(units),
-                SafetyWords.of(sheet.verdict(), sheet.grounds(), units));
+                SafetyWords.of(sheet.verdict(), sheet.design(), units));
     }
 
     /** The learner's own house, its pipes led as they were surveyed. */

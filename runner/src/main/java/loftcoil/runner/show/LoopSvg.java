@@ -21,6 +21,7 @@ final class LoopSvg {
     private static final double HIGH = 560;
     private static final double MOST_PER_M = 125;
     private static final double LETTERS = 26;
+    private static final double THREE_FEET_M = 0.9144;
 
     private LoopSvg() {}
 
@@ -86,13 +87,10 @@ final class LoopSvg {
         double perM = Math.min(
                 MOST_PER_M, Math.min(WIDE / (frame.rightM() - frame.leftM()), HIGH / (frame.topM() - frame.bottomM())));
         String metre = speak.apply(Measure.rounded(1, MeasureKind.LENGTH_M, 0));
-        return new HousePen(
-                new HousePen.Size(perM, 20, 6, LETTERS),
-                speak,
-                false,
-                Map.of(),
-                new HousePen.Bar(1, metre),
-                HousePen.Views.SIDE);
+        HousePen.Bar bar = metre.endsWith(" m")
+                ? new HousePen.Bar(1, metre)
+                : new HousePen.Bar(THREE_FEET_M, speak.apply(Measure.metres(THREE_FEET_M)));
+        return new HousePen(new HousePen.Size(perM, 20, 6, LETTERS), speak, false, Map.of(), bar, HousePen.Views.SIDE);
     }
 
     private static String says(Scene scene, Function<Measure, String> speak) {
@@ -101,7 +99,8 @@ final class LoopSvg {
                 .map(level -> level.label() + " " + height(level, speak))
                 .collect(Collectors.joining(", "));
         return "The house seen from the side, to scale. Round from the tank: "
-                + DrawingWords.roundFromTank(scene.drawing()) + ". Heights above the floor: " + levels + "."
+                + DrawingWords.roundFromTank(scene.drawing()) + "." + DrawingWords.freeOfWhatBurns(scene.drawing())
+                + " Heights above the floor: " + levels + "."
                 + scene.currents().map(currents -> " " + water(currents, speak)).orElse("");
     }
 

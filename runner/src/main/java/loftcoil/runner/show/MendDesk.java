@@ -165,6 +165,7 @@ final class MendDesk {
                 span.by(),
                 Double.parseDouble(asFound),
                 "",
+                "",
                 lever.unit(),
                 lever.label());
     }

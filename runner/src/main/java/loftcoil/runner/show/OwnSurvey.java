@@ -27,6 +27,9 @@ final class OwnSurvey {
     /** Name of the design that the file says it belongs to; empty where it says none. */
     private String madeFor;
 
+    /** The design as it was last seen: what is decided from then on the house follows. */
+    private Optional<Design> seen = Optional.empty();
+
     private String mark;
     private boolean waits;
 
@@ -114,6 +117,19 @@ final class OwnSurvey {
         waits = true;
     }
 
+    /** The design of the house, which may have changed since it was last shown here: the house follows what was decided in it. */
+    void sees(Design design) {
+        Optional<Survey> house = begun();
+        if (seen.isPresent() && house.isPresent() && !seen.get().equals(design)) {
+            Survey followed = house.get().following(seen.get(), design);
+            if (!followed.equals(house.get())) {
+                begun = Optional.of(followed);
+                waits = true;
+            }
+        }
+        seen = Optional.of(design);
+    }
+
     /** Another state of the same survey; kept with the next save. */
     void becomes(Survey changed) {
         look();
@@ -124,6 +140,7 @@ final class OwnSurvey {
     /** The survey of another design; kept with the next save. The one until now has to be safe elsewhere. */
     void gives(Optional<Survey> other) {
         begun = other;
+        seen = Optional.empty();
         waits = true;
     }
 

@@ -27,6 +27,12 @@ final class Placed {
             return new Box(x - radius, y - radius, x + radius, y + radius);
         }
 
+        /** Its point that is nearest to another, where that is farther off. */
+        Optional<double[]> nearestIfFar(double[] from, double off) {
+            double[] near = {Math.max(left, Math.min(right, from[0])), Math.max(top, Math.min(bottom, from[1]))};
+            return Math.hypot(near[0] - from[0], near[1] - from[1]) > off ? Optional.of(near) : Optional.empty();
+        }
+
         boolean touches(Box other) {
             return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
         }

@@ -94,6 +94,8 @@ final class PlanSvg {
         names();
         double foot = y(plan.walls().bottomM());
         List<String> said = new ArrayList<>(DrawingWords.plan(plan, pen.speak()));
+        // Too long to find the same place beside every house.
+        plan.panes().ifPresent(panes -> said.add("panes face " + DrawingWords.direction(panes.azimuthDeg())));
         if (!listed.isEmpty()) {
             said.add("also there: " + String.join(", ", listed));
         }
@@ -213,7 +215,7 @@ final class PlanSvg {
         }
         double turned = Math.toRadians(plan.northDeg().getAsDouble());
         double half = 1.5 * letters;
-        double middleX = x(plan.walls().rightM()) + 2.6 * letters;
+        double middleX = x(plan.walls().rightM()) + 3.2 * letters;
         double middleY = y(plan.walls().topM()) + 2.4 * letters;
         double dx = Math.sin(turned) * half;
         double dy = -Math.cos(turned) * half;
@@ -223,7 +225,7 @@ final class PlanSvg {
                 new Look(INK, "ink", 0.5 * stroke));
         double further = 1.5;
         write("N", new At(middleX + dx * further, middleY + dy * further + letters / 3, "middle"), letters);
-        right = Math.max(right, middleX + 2.6 * letters);
+        right = Math.max(right, middleX + 2.8 * letters);
     }
 
     private void things() {
@@ -238,6 +240,18 @@ final class PlanSvg {
             thingsAlong(List.of(panes.middle(), panes.ahead()));
         });
         placed.thing(box(plan.flue()));
+        rim(plan.walls());
+        rim(plan.heater());
+    }
+
+    private void rim(Bounds of) {
+        Point corner = new Point(of.leftM(), of.topM());
+        thingsAlong(List.of(
+                corner,
+                new Point(of.rightM(), of.topM()),
+                new Point(of.rightM(), of.bottomM()),
+                new Point(of.leftM(), of.bottomM()),
+                corner));
     }
 
     private void thingsAlong(List<Point> points) {
@@ -289,16 +303,12 @@ final class PlanSvg {
 
     private void names() {
         Bounds heater = plan.heater();
-        name("heater", new Point(heater.rightM(), heater.bottomM()));
+        name("heater", new Point((heater.leftM() + heater.rightM()) / 2, (heater.bottomM() + 3 * heater.topM()) / 4));
         Bounds flue = plan.flue();
         name("flue", new Point(flue.leftM(), (flue.bottomM() + flue.topM()) / 2));
         double middleX = plan.tank().stream().mapToDouble(Point::xM).average().orElse(0);
         double middleY = plan.tank().stream().mapToDouble(Point::yM).average().orElse(0);
         name("tank", new Point(middleX, middleY));
-        plan.panes()
-                .ifPresent(panes -> name(
-                        "panes face " + DrawingWords.direction(panes.azimuthDeg()),
-                        panes.corners().get(2)));
         if (!drawing.taps().isEmpty()) {
             String marks = drawing.taps().stream()
                     .map(Drawing.Line::mark)
@@ -311,13 +321,13 @@ final class PlanSvg {
         }
     }
 
-    /** Words as near to a point as they find room; below the plan there is a line for those that find none. */
+    /** Words as near to a point as they find room, with a line to it from afar; below the plan there is a line for those that find none. */
     private void name(String words, Point point) {
         double size = 0.75 * letters;
         double[] at = at(point);
         List<At> places = new ArrayList<>();
         places.add(new At(at[0], at[1] + size / 3, "middle"));
-        for (double off : new double[] {0.7, 1.2, 2, 3, 4.2}) {
+        for (double off : new double[] {0.7, 1.2, 2, 3, 4.2, 5.6}) {
             double far = off * letters;
             places.add(new At(at[0] + far, at[1] + size / 3, "start"));
             places.add(new At(at[0] - far, at[1] + size / 3, "end"));
@@ -326,8 +336,14 @@ final class PlanSvg {
                 places.add(new At(at[0], at[1] + far + 0.6 * size, anchor));
             }
         }
-        placed.place(words, size, places)
-                .or(() -> placed.placeOver(words, size, places))
-                .ifPresentOrElse(found -> svg.words(found, words, size), () -> listed.add(words));
+        Optional<At> found = placed.place(words, size, places);
+        if (found.isEmpty()) {
+            listed.add(words);
+            return;
+        }
+        svg.words(found.get(), words, size);
+        Box.of(words, size, found.get().x(), found.get().y(), found.get().anchor())
+                .nearestIfFar(at, 0.9 * letters)
+                .ifPresent(near -> svg.line(List.of(at, near), new Look("lc-level-stroke", "edge", 0.2 * stroke), ""));
     }
 }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import loftcoil.engine.design.Change;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
-import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.engine.study.Comparison;
@@ -173,8 +172,7 @@ final class QuestionDesk {
     }
 
     private View.Stands stands(Decision decision, SafetyVerdict verdict, Optional<View.Effect> effect) {
-        return new View.Stands(
-                current(decision), SafetyWords.of(verdict, Grounds.of(store.design()), store.units()), effect);
+        return new View.Stands(current(decision), SafetyWords.of(verdict, store.design(), store.units()), effect);
     }
 
     private String taken(Decision decision, Verdict.Decided decided) {

@@ -143,7 +143,7 @@ final class ReplyWords {
         if (verdict instanceof Verdict.More more) {
             return more.words();
         }
-        return verdict instanceof Verdict.Unreadable unreadable ? unreadable.words() : "";
+        return verdict instanceof Verdict.Unreadable unreadable ? units.get().said(unreadable.words()) : "";
     }
 
     /** The reference value; with what it is in the units of the reader, where those are not the ones asked for. */

@@ -1,11 +1,14 @@
 package loftcoil.runner.show;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import loftcoil.engine.caution.Caution;
 import loftcoil.engine.caution.Severity;
+import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
+import loftcoil.engine.survey.Doubts;
 import loftcoil.engine.words.Units;
 
 /** The verdict on danger as every face shows it. */
@@ -16,14 +19,19 @@ final class SafetyWords {
 
     private SafetyWords() {}
 
-    /** Where values are borrowed nothing is said of danger in the learner's house, as long as none is found. */
-    static View.Safety of(SafetyVerdict verdict, Grounds grounds, Units units) {
-        return of(verdict, grounds, verdict.open(), units);
+    /**
+     * Where values are borrowed nothing is said of danger in the learner's house, as long as none is found. What looks like a slip is asked
+     * about.
+     *
+     * @param design of which the verdict is
+     */
+    static View.Safety of(SafetyVerdict verdict, Design design, Units units) {
+        return of(verdict, design, verdict.open(), units);
     }
 
     /** What could be judged of a design whose year cannot be, and why not. */
-    static View.Safety withoutYear(SafetyVerdict quick, Grounds grounds, RefusedException why, Units units) {
-        return of(quick, grounds, "The year could not be judged: " + why(why, units), units);
+    static View.Safety withoutYear(SafetyVerdict quick, Design design, RefusedException why, Units units) {
+        return of(quick, design, "The year could not be judged: " + why(why, units), units);
     }
 
     /** Why something could not be judged: the first fault in a sentence, and how many more there are. */
@@ -33,11 +41,15 @@ final class SafetyWords {
         return told.get(0) + (others == 0 ? "." : ", and " + others + " more of the kind.");
     }
 
-    private static View.Safety of(SafetyVerdict verdict, Grounds grounds, String open, Units units) {
+    private static View.Safety of(SafetyVerdict verdict, Design design, String open, Units units) {
+        Grounds grounds = Grounds.of(design);
+        String doubts = Doubts.of(design).stream()
+                .map(doubt -> " Is this so? " + units.words(doubt))
+                .collect(Collectors.joining());
         return new View.Safety(
                 verdict.level(),
                 verdict.gravest().map(Severity::label).orElse(grounds.own() ? CLEAR_LABEL : BORROWED_LABEL),
-                (finding(verdict) + " " + grounds.words()).strip(),
+                (finding(verdict) + " " + grounds.words() + doubts).strip(),
                 findings(verdict.cautions(), units),
                 verdict.leading().size(),
                 verdict.followingWords(),

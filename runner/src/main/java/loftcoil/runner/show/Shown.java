@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleSupplier;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import loftcoil.engine.design.Changes;
@@ -29,6 +30,7 @@ import loftcoil.runner.exercise.Reckoned;
 public record Shown(Units units) {
 
     private static final Pattern NUMBER = Pattern.compile("-?\\d+(?:\\.\\d+)?");
+    private static final Pattern SUCH_AS_IN = Pattern.compile("such as in (\\S+)$");
     private static final String BETWEEN = ", ";
 
     /** What a number in that metric unit measures; empty for a plain number and for units that are the same everywhere. */
@@ -83,7 +85,8 @@ public record Shown(Units units) {
                 asked instanceof Quantity quantity && quantity.temperature() == Quantity.Temperature.DIFFERENCE;
         return (difference ? Optional.of(MeasureKind.TEMP_DIFF_C) : MeasureKind.ofUnit(unit))
                 .filter(kind -> !units.typedUnit(kind).equals(unit))
-                .map(kind -> units.of(new Measure(metric.getAsDouble(), kind).finer(1)));
+                .map(kind -> units.of(new Measure(metric.getAsDouble(), kind)
+                        .finer(asked.about().before() ? 0 : 1)));
     }
 
     /** The same without a unit that stands beside the field; feet and inches keep theirs. */
@@ -153,7 +156,18 @@ public record Shown(Units units) {
         String given = unit.filter(any -> isNumbers(fault.given()))
                 .map(any -> value(fault.path(), fault.given(), any))
                 .orElse(units.said(fault.given()));
-        return new Fault(fault.path(), given, units.said(fault.allowed()), units.said(fault.why()));
+        return new Fault(fault.path(), given, units.said(inTheirs(fault.allowed())), units.said(fault.why()));
+    }
+
+    /** What is wanted, with the unit that a reader of these units would write. */
+    private String inTheirs(String allowed) {
+        Matcher such = SUCH_AS_IN.matcher(allowed);
+        return such.find()
+                ? such.replaceFirst(Matcher.quoteReplacement("such as in "
+                        + MeasureKind.ofUnit(such.group(1))
+                                .map(units::typedUnit)
+                                .orElse(such.group(1))))
+                : allowed;
     }
 
     /** What a deed gives; where it is refused, that is told in these units. */

@@ -92,7 +92,7 @@ public final class SideBySide {
                 LoopPanel.over("After: " + after.design().name(), after.design(), before.design(), "as it was", units),
                 before.loop().words(units),
                 after.loop().words(units),
-                SafetyWords.of(after.verdict(), after.grounds(), units),
+                SafetyWords.of(after.verdict(), after.design(), units),
                 groups(compared),
                 SafetyWords.findings(compared.cautionsRaised(), units),
                 SafetyWords.findings(compared.cautionsSettled(), units),

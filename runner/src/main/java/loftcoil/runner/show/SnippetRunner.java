@@ -130,9 +130,7 @@ final class SnippetRunner {
      * @param design the learner's design
      */
     static Drag own(Drag drag, Design design) {
-        return drag.decided().isEmpty()
-                ? drag
-                : drag.startingAt(Double.parseDouble(Changes.current(design, drag.decided())));
+        return drag.own(path -> Changes.current(design, path));
     }
 
     /** Ways to go on typing; empty while something runs. */

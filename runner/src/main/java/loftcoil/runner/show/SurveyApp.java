@@ -77,6 +77,16 @@ public interface SurveyApp {
      */
     SurveyView.House afresh(String from);
 
+    /** A refusal, a line for each fault, each by what its field is called. */
+    List<String> told(loftcoil.engine.fault.RefusedException refused);
+
+    /**
+     * Takes what stands in the design into the house, but for what was told here.
+     *
+     * @throws loftcoil.engine.fault.RefusedException where what was told here has no place in the design; nothing is taken
+     */
+    SurveyView.House follow();
+
     /**
      * Makes the house the learner's design. The design from before stays in the folder under a name with the day's date.
      *

@@ -34,20 +34,35 @@ import loftcoil.engine.survey.Station;
 import loftcoil.engine.survey.Survey;
 import loftcoil.engine.survey.WalkedPipe;
 import loftcoil.engine.survey.Way;
+import loftcoil.engine.words.MeasuredText;
 import loftcoil.engine.words.Numeral;
 import loftcoil.runner.progress.Trail;
 
 /** The survey of a house over a learner's folder. */
 final class SurveyDesk implements SurveyApp {
 
+    private static final String IT = "it";
+    private static final String HEAT = "coil.heatKW";
     private static final String NONE = "none";
     private static final String SHARED = "shared pipe";
     private static final String OUTDOORS = "outdoors";
+
+    /** What is told of a piece of pipe and is no field of a design. */
+    private static final Map<String, String> COLUMNS = Map.of(
+            "way", "Which way it leads",
+            "slopeMmPerM", "How much higher its far end is",
+            "headingDeg", "Which way it turns",
+            "heading", "Which way it turns",
+            "elbows90", "Elbows of 90°",
+            "elbows45", "Elbows of 45°",
+            "laggingMaterial", "Lagging",
+            "laggingMm", "How thick the lagging is");
+
     private static final String GUESSED = "guessed";
     private static final String MEASURED = "measured";
     private static final int DIGITS = 5;
 
-    /** Changes that are told when the house becomes the design; the history has all. */
+    /** Changes that are told when the house becomes the design, but for what was the learner's own: that is told whole. */
     private static final int MOST_TOLD = 5;
 
     /** More than these are typed, not chosen. */
@@ -157,7 +172,7 @@ final class SurveyDesk implements SurveyApp {
     private Optional<Tap> tap(Map<String, String> line, String at, boolean shared, List<Fault> faults) {
         try {
             String name = line.getOrDefault("name", "").strip();
-            String mixer = line.getOrDefault("mixer", "").strip();
+            String mixer = mixer(line, at);
             String elbows = line.getOrDefault("elbows90", "").strip();
             Tap known = store.survey().sketch().told().taps().stream()
                     .filter(tap -> tap.name().equals(name))
@@ -187,6 +202,39 @@ final class SurveyDesk implements SurveyApp {
             faults.addAll(refused.faults());
             return Optional.empty();
         }
+    }
+
+    /** What was said of a mixing valve: how hot it lets the water through, or none. */
+    private static String mixer(Map<String, String> line, String at) {
+        String said = line.getOrDefault("mixer", "").strip();
+        if (said.equalsIgnoreCase("yes")) {
+            throw RefusedException.of(
+                    at + ".mixerC",
+                    "“" + said + "”",
+                    "the temperature it is set to, such as 45 °C, or none where there is no valve");
+        }
+        return said.equalsIgnoreCase("no") || said.equalsIgnoreCase(NONE) ? NONE : said;
+    }
+
+    @Override
+    public List<String> told(RefusedException refused) {
+        return refused.faults().stream().map(SurveyDesk::labelled).toList();
+    }
+
+    /** A refusal by what the field is called, not by where it stands in a file. */
+    private static String labelled(Fault fault) {
+        String item = fault.path().replaceFirst("^\\w+\\[(\\d+)].*", "$1");
+        boolean inList = !item.equals(fault.path());
+        String place = Station.of(fault.path()).map(Station::label).orElse("")
+                + (inList ? ", line " + (Integer.parseInt(item) + 1) : "");
+        String last = fault.path().replaceFirst(".*\\.", "");
+        String label = DesignFields.at(fault.path()).map(DesignField::label).orElse(COLUMNS.getOrDefault(last, ""));
+        String words = new Fault(IT, fault.given(), fault.allowed(), fault.why())
+                .line()
+                .substring((IT + ": ").length());
+        List<String> named =
+                Stream.of(place, label).filter(any -> !any.isEmpty()).toList();
+        return (named.isEmpty() ? fault.path() : String.join(", ", named)) + ": " + words;
     }
 
     @Override
@@ -292,29 +340,37 @@ final class SurveyDesk implements SurveyApp {
     }
 
     @Override
+    public SurveyView.House follow() {
+        return keep(store.survey().upon(store.design()));
+    }
+
+    @Override
     public RebuildView.Taken take() {
         List<Fault> open = store.survey().open();
         refuse(open);
         Design before = store.design();
         Design measured = store.survey().design();
+        List<Differences.Said> own = store.survey().otherwise(before);
         String kept = store.replace(measured, Trail.How.MEASURED);
         return new RebuildView.Taken(
-                "It is your design now. " + changed(before, measured)
+                "It is your design now. " + changed(before, measured, own)
                         + " The one from before is kept in your folder as " + kept + ".",
                 kept);
     }
 
     /** What was decided in a lesson since the house was measured is undone by this: nobody should find that out later. */
-    private String changed(Design before, Design measured) {
-        List<String> told = Differences.between(before, measured).stream()
+    private String changed(Design before, Design measured, List<Differences.Said> own) {
+        List<Differences.Said> all = Differences.between(before, measured);
+        Stream<Differences.Said> others = all.stream().filter(said -> !own.contains(said));
+        List<String> told = Stream.concat(own.stream(), others)
                 .map(said -> store.units().words(said.words()))
                 .toList();
+        int shown = Math.min(told.size(), Math.max(MOST_TOLD, own.size()));
         if (told.isEmpty()) {
             return "Nothing in it changed but where its values are from.";
         }
-        String more = told.size() > MOST_TOLD ? "; and " + (told.size() - MOST_TOLD) + " more" : "";
-        return "Changed: " + String.join("; ", told.subList(0, Math.min(MOST_TOLD, told.size()))) + more
-                + ". Its history under Designs has all.";
+        String more = told.size() > shown ? "; and " + (told.size() - shown) + " more" : "";
+        return "Changed: " + String.join("; ", told.subList(0, shown)) + more + ". Its history under Designs has all.";
     }
 
     private SurveyView.House begun(Survey survey) {
@@ -360,7 +416,7 @@ final class SurveyDesk implements SurveyApp {
                     station.label(),
                     station.help().metric(),
                     station.paths().stream()
-                            .map(path -> question(told, path, values))
+                            .map(path -> question(survey, path, values))
                             .toList(),
                     run,
                     station == Station.TAPS
@@ -421,9 +477,11 @@ final class SurveyDesk implements SurveyApp {
         return parts.isEmpty() ? "nothing told" : String.join(", ", parts);
     }
 
-    private static SurveyView.Question question(Design told, String path, Map<String, DesignFields.Value> values) {
+    private static SurveyView.Question question(Survey survey, String path, Map<String, DesignFields.Value> values) {
+        Design told = survey.sketch().told();
         DesignField field = DesignFields.at(path).orElseThrow();
         Optional<DesignFields.Value> value = Optional.ofNullable(values.get(path));
+        String now = now(told, path);
         return new SurveyView.Question(
                 path,
                 Station.asked(path),
@@ -431,9 +489,25 @@ final class SurveyDesk implements SurveyApp {
                 field.unit(),
                 field.options().size() > MOST_OPTIONS ? List.of() : field.options(),
                 field.allowed(),
-                Changes.current(told, path),
-                origin(value, Changes.current(told, path)),
-                field.leftOut().isPresent());
+                now,
+                origin(value, now),
+                field.leftOut().isPresent(),
+                otherwise(survey, path, field));
+    }
+
+    /** What stands there; a heat that nobody told stands nowhere, though a decision on it would begin with what the fire gives. */
+    private static String now(Design told, String path) {
+        return path.equals(HEAT) && told.coil().heatKW().isEmpty() ? Changes.NOT_SAID : Changes.current(told, path);
+    }
+
+    /** What is taken as long as nobody tells it: of the coil's heat what that comes to. */
+    private static String otherwise(Survey survey, String path, DesignField field) {
+        Optional<String> heat = path.equals(HEAT) ? survey.heat().map(MeasuredText::metric) : Optional.empty();
+        boolean left = now(survey.sketch().told(), path).equals(Changes.NOT_SAID);
+        return heat.or(() -> field.leftOut()
+                        .filter(any -> left)
+                        .map(taken -> "As long as you do not tell it: " + taken + "."))
+                .orElse("");
     }
 
     /** What may be left out and is has no origin to speak of. */
@@ -516,10 +590,27 @@ final class SurveyDesk implements SurveyApp {
         return Numeral.withUnit(Numeral.typed(value, DIGITS), unit);
     }
 
-    private static SurveyView.Standing standing(Survey survey, List<SurveyView.Station> stations) {
+    /** Whether the design has own values in the place of what is only borrowed here. */
+    private static boolean follows(Survey survey, Design design) {
+        try {
+            Design here = survey.whole().told();
+            Design upon = survey.upon(design).whole().told();
+            return !DesignFields.compare(here, upon).isEmpty()
+                    || !Grounds.of(here).equals(Grounds.of(upon));
+        } catch (RefusedException noPlace) {
+            return false;
+        }
+    }
+
+    private SurveyView.Standing standing(Survey survey, List<SurveyView.Station> stations) {
+        Design design = store.design();
+        Grounds counted = Grounds.of(design);
         Survey.Standing standing = survey.standing();
         List<String> open = standing.open().stream().map(SurveyDesk::line).toList();
         Grounds grounds = standing.grounds();
+        List<String> otherwise = survey.otherwise(design).stream()
+                .map(said -> said.words().metric())
+                .toList();
         String sketch = " It is a sketch, not for cutting: ";
         String words = grounds.words()
                 + (open.isEmpty()
@@ -536,7 +627,13 @@ final class SurveyDesk implements SurveyApp {
                 next(stations, open),
                 survey.plan().map(plan -> plan.words().metric()).orElse(""),
                 open,
-                doubts);
+                doubts,
+                counted.equals(grounds)
+                        ? ""
+                        : "Your design counts " + counted.yours() + " yours, " + counted.assumed() + " assumed and "
+                                + counted.borrowed() + " borrowed, until you make this house your design.",
+                otherwise,
+                !otherwise.isEmpty() && follows(survey, design));
     }
 
     /** What does not fit is mended first; then what is borrowed is measured, in walking order. */

@@ -58,7 +58,8 @@ final class SurveyUnits {
                 shown.option(asked.allowed()),
                 shown.number(asked.path(), asked.now(), asked.unit()),
                 asked.origin(),
-                asked.optional());
+                asked.optional(),
+                shown.option(asked.otherwise()));
     }
 
     private SurveyView.Run run(SurveyView.Run run) {
@@ -116,7 +117,10 @@ final class SurveyUnits {
                 shown.option(standing.next()),
                 shown.option(standing.plan()),
                 shown.options(standing.open()),
-                shown.options(standing.doubts()));
+                shown.options(standing.doubts()),
+                standing.ahead(),
+                shown.options(standing.otherwise()),
+                standing.follows());
     }
 
     /** Answers as typed, each number with its unit; an option by the name the design has for it. */

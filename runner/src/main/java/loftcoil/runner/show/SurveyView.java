@@ -91,6 +91,9 @@ public final class SurveyView {
      * @param plan how the pipes close seen from above; empty where that cannot be told
      * @param open what does not fit, a line each
      * @param doubts what looks like a slip, a question each
+     * @param ahead what the design counts as long as the house is not made the design; empty where both count the same
+     * @param otherwise what is the learner's own in the design and stands otherwise here, a line each
+     * @param follows whether some of that is only borrowed here, so that the house could take it from the design
      */
     public record Standing(
             int yours,
@@ -101,7 +104,10 @@ public final class SurveyView {
             String next,
             String plan,
             List<String> open,
-            List<String> doubts) {}
+            List<String> doubts,
+            String ahead,
+            List<String> otherwise,
+            boolean follows) {}
 
     /**
      * A stop on the way.
@@ -139,6 +145,7 @@ public final class SurveyView {
      * @param now what stands there now
      * @param origin code of where that is from
      * @param optional whether it may be left out
+     * @param otherwise what is taken as long as nothing is told; empty where something is
      */
     public record Question(
             String path,
@@ -149,7 +156,8 @@ public final class SurveyView {
             String allowed,
             String now,
             String origin,
-            boolean optional) {}
+            boolean optional,
+            String otherwise) {}
 
     /**
      * A run of pipe.

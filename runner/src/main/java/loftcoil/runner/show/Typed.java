@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.DesignField;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
@@ -38,6 +39,12 @@ final class Typed {
     private static final Pattern IN_PER_FT =
             Pattern.compile("(?i)^(.*?)\\s*in(?:ch(?:es)?)?\\s*(?:/|per|a|in each)\\s*(?:ft|foot)$");
 
+    /** Of things that are counted. */
+    private static final Pattern NONE = Pattern.compile("(?i)(?:none|no|nought|nil|not any)\\.?");
+
+    private static final Pattern LEVEL = Pattern.compile("(?i)(?:none|level|flat|no slope)\\.?");
+    private static final Pattern UNKNOWN =
+            Pattern.compile("(?i)(?:not said|unknown|not known|(?:i )?do(?:n['’]t| not) know|no idea)\\.?");
     private static final double INCHES_IN_FOOT = 12;
     private static final String SLOPE = "mm/m";
     private static final int DIGITS = 9;
@@ -65,7 +72,10 @@ final class Typed {
         if (list && plain.equalsIgnoreCase("none")) {
             return "";
         }
-        if (field.range().isEmpty() || plain.equals("not said")) {
+        if (field.leftOut().isPresent() && UNKNOWN.matcher(plain).matches()) {
+            return Changes.NOT_SAID;
+        }
+        if (field.range().isEmpty() || plain.equals(Changes.NOT_SAID)) {
             return plain;
         }
         if (field.allowed().startsWith("months")) {
@@ -126,6 +136,9 @@ final class Typed {
      */
     static double slopeMmPerM(String typed, String path) {
         String said = typed.strip();
+        if (LEVEL.matcher(said).matches()) {
+            return 0;
+        }
         String fall = FALLS.matcher(said).replaceFirst("");
         return fall.equals(said) ? climbMmPerM(CLIMBS.matcher(said).replaceFirst(""), path) : -climbMmPerM(fall, path);
     }
@@ -154,6 +167,9 @@ final class Typed {
     }
 
     private static double number(String typed, String unit, String path, double times) {
+        if (unit.isEmpty() && NONE.matcher(typed.strip()).matches()) {
+            return 0;
+        }
         AnswerText read = AnswerText.read(typed);
         if (read instanceof AnswerText.Amount amount) {
             return inUnit(amount, unit, typed, path) * times;

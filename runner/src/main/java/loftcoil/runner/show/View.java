@@ -149,23 +149,7 @@ public final class View {
             String current,
             Optional<Reply> reply,
             List<List<String>> lines)
-            implements Step {
-
-        /** A question without lines to choose. */
-        public Question(
-                String id,
-                String asked,
-                String form,
-                String label,
-                String markdown,
-                String unit,
-                List<String> options,
-                String starter,
-                String current,
-                Optional<Reply> reply) {
-            this(id, asked, form, label, markdown, unit, options, starter, current, reply, List.of());
-        }
-    }
+            implements Step {}
 
     /**
      * What is said to an answer.

@@ -2,10 +2,12 @@ package loftcoil.runner.terminal;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.show.SurveyApp;
@@ -25,7 +27,7 @@ final class MeasureWalk {
             =          it is so: what stands there is yours from now on
             -          leaves out what may be left out
             q          leaves the station; all is kept
-            At the list of stations: its number; take makes the house your design; new begins again; q leaves.""";
+            At the list of stations: its number; take makes the house your design; follow has it take up what you decided in lessons; new begins again; q leaves.""";
 
     private final SurveyApp survey;
     private final Console console;
@@ -56,7 +58,8 @@ final class MeasureWalk {
         List<SurveyView.Station> stations = survey.house().stations();
         switch (typed) {
             case "", "?" -> help();
-            case "take" -> say(survey.take().words());
+            case "follow" -> survey.follow();
+            case "take" -> take();
             case "new" -> {
                 survey.house().dwellings().forEach(dwelling -> say("  " + dwelling.code() + ": " + dwelling.label()));
                 survey.afresh(ask("Which of these; Enter for your design as it stands", ""));
@@ -73,6 +76,16 @@ final class MeasureWalk {
                 say("“" + typed + "” means nothing here.");
                 help();
             }
+        }
+    }
+
+    private void take() {
+        List<String> open = survey.house().standing().open();
+        if (open.isEmpty()) {
+            say(survey.take().words());
+        } else {
+            warn("Not taken: it is a sketch still.");
+            open.forEach(line -> warn("  - " + line));
         }
     }
 
@@ -95,7 +108,17 @@ final class MeasureWalk {
             say(house.standing().plan());
         }
         say(house.standing().next());
+        if (!house.standing().ahead().isEmpty()) {
+            say(house.standing().ahead());
+        }
         house.standing().open().forEach(this::warn);
+        if (!house.standing().otherwise().isEmpty()) {
+            say("Yours in the design, and otherwise here; take puts the second in the place of the first:");
+            house.standing().otherwise().forEach(line -> say("  - " + line));
+        }
+        if (house.standing().follows()) {
+            say("Type follow to have what the design says wherever you have told nothing here.");
+        }
         house.standing().doubts().forEach(doubt -> say("Is this so? " + doubt));
     }
 
@@ -152,9 +175,35 @@ final class MeasureWalk {
     }
 
     private void told(Map<String, String> answers, boolean guess) {
-        if (!answers.isEmpty()) {
-            caught(() -> survey.tell(answers, guess));
+        Map<String, String> left = new LinkedHashMap<>(answers);
+        // What was refused holds nobody else back; what lacks its other half is told alone, so that only its own part
+        // waits.
+        while (!left.isEmpty()) {
+            Set<String> refused = refused(left, guess);
+            if (refused.isEmpty()) {
+                return;
+            }
+            if (!left.keySet().removeAll(refused)) {
+                if (left.size() > 1) {
+                    left.forEach((path, text) -> refused(Map.of(path, text), guess));
+                }
+                return;
+            }
         }
+    }
+
+    /** Tells answers; the paths that were refused, of which nothing is kept then. */
+    private Set<String> refused(Map<String, String> answers, boolean guess) {
+        Set<String> paths = new HashSet<>();
+        caught(() -> {
+            try {
+                survey.tell(answers, guess);
+            } catch (RefusedException refused) {
+                refused.faults().forEach(fault -> paths.add(fault.path()));
+                throw refused;
+            }
+        });
+        return paths;
     }
 
     private Optional<String> answer(SurveyView.Question question) {
@@ -162,6 +211,9 @@ final class MeasureWalk {
         say(question.label() + ". " + question.help());
         String choice = question.options().isEmpty() ? question.allowed() : String.join(", ", question.options());
         say("(" + choice + ")");
+        if (!question.otherwise().isEmpty()) {
+            say(question.otherwise());
+        }
         String unit = question.unit().isEmpty() || question.now().equals("not said") ? "" : " " + question.unit();
         return console.ask("[" + question.now() + unit + ", " + question.origin() + "] ")
                 .map(String::strip)
@@ -318,7 +370,7 @@ final class MeasureWalk {
         try {
             work.run();
         } catch (RefusedException refused) {
-            refused.lines().forEach(this::warn);
+            survey.told(refused).forEach(this::warn);
         } catch (FolderException unsaved) {
             warn("NOT SAVED: " + unsaved.getMessage());
         }

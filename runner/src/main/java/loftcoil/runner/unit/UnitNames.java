@@ -30,6 +30,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javax.measure.Unit;
+import loftcoil.engine.constant.Constants;
 import systems.uom.common.Imperial;
 import systems.uom.common.USCustomary;
 import tech.units.indriya.AbstractUnit;
@@ -42,8 +43,7 @@ final class UnitNames {
 
     private static final double BTU_J = 1055.05585262;
     private static final double KILOCALORIE_J = 4186.8;
-    private static final double METRE_OF_WATER_PA = 9806.65;
-    private static final double STANDARD_GRAVITY = 9.80665;
+    private static final double METRE_OF_WATER_PA = 1000 * Constants.GRAVITY_M_PER_S2;
 
     private static final Map<String, WrittenUnit> EXACT = new HashMap<>();
     private static final Map<String, List<WrittenUnit>> ANY_CASE = new HashMap<>();
@@ -105,7 +105,7 @@ final class UnitNames {
         put(NEWTON, "N", "newton", "newtons");
         put(KILO(NEWTON), "kN", "kilonewton", "kilonewtons");
         put(Imperial.POUND_FORCE, "lbf", "pound force", "pounds force");
-        put(NEWTON.multiply(STANDARD_GRAVITY), "kgf", "kilogram force", "kilograms force");
+        put(NEWTON.multiply(Constants.GRAVITY_M_PER_S2), "kgf", "kilogram force", "kilograms force");
     }
 
     /** Hardness of water as calcium carbonate, by the definitions of the degrees; a grain is 64.79891 mg. */

@@ -85,6 +85,7 @@ export const surveyTaps = (trunk, taps) => post('survey-taps', { trunk, taps });
 export const surveyHabits = (habits) => post('survey-habits', { habits });
 export const surveyNoPanes = () => post('survey-no-panes');
 export const surveyAfresh = (from) => post('survey-afresh', { from });
+export const surveyFollow = () => post('survey-follow');
 export const surveyTake = () => post('survey-take');
 export const surveyClimate = (text) => post('survey-climate', { text });
 export const surveyEstimate = (typed) => post('survey-estimate', { typed });

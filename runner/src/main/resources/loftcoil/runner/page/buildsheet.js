@@ -18,7 +18,7 @@ export function showBuildSheet(main) {
   const follow = () => {
     clear(view.saves).append(save(view, 'pdf', 'Save as PDF'), save(view, 'html', 'Save as HTML'),
       save(view, 'csv', 'Save the shopping list'),
-      el('button', { type: 'button', onclick: () => printSheet(view.place) }, 'Print'));
+      el('button', { type: 'button', onclick: () => printSheet(view.place) }, 'Print the sheet'));
     return look(view);
   };
   clear(main).append(el('article', { class: 'build-sheet' },

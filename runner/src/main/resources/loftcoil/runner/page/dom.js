@@ -46,12 +46,23 @@ export function arrive(main, { scroll = true } = {}) {
 
 /** Tells those who cannot see what has changed; the last words stand, said once. */
 export function say(words) {
-  const place = id('said');
-  place.textContent = '';
-  window.clearTimeout(saying);
-  saying = window.setTimeout(() => { place.textContent = words; }, 50);
+  unsaid = unsaid && unsaid !== words ? `${unsaid} ${words}` : words;
+  if (saying) return;
+  id('said').textContent = '';
+  saying = window.setTimeout(sayNow, Math.max(50, saidAt + BETWEEN_MS - performance.now()));
 }
 
+function sayNow() {
+  id('said').textContent = unsaid;
+  unsaid = '';
+  saying = 0;
+  saidAt = performance.now();
+}
+
+/** Words upon words swallow the earlier ones before they are heard. */
+const BETWEEN_MS = 500;
+let unsaid = '';
+let saidAt = -BETWEEN_MS;
 let saying = 0;
 
 /** Holds a button back while what it asked for is under way. It keeps the focus, which a disabled one would lose. */

@@ -67,11 +67,25 @@ function update(view, house) {
 
 function tellStanding(view, standing) {
   view.standing.classList.toggle('sketch', standing.sketch || standing.borrowed > 0);
-  view.standing.replaceChildren(el('p', {}, el('strong', {}, standing.words)),
+  view.standing.replaceChildren(el('p', {}, el('strong', { tabindex: '-1' }, standing.words)),
     ...(standing.open.length ? [el('ul', {}, ...standing.open.map((line) => el('li', {}, line)))] : []),
     el('p', {}, standing.next),
+    ...(standing.ahead ? [el('p', {}, standing.ahead)] : []),
+    ...otherwise(view, standing),
     ...(standing.plan ? [el('p', {}, standing.plan)] : []),
     ...standing.doubts.map((doubt) => el('p', {}, el('strong', {}, 'Is this so? '), doubt)));
+}
+
+/** What is one's own in the design and would go if the house took its place. */
+function otherwise(view, standing) {
+  if (!standing.otherwise.length) return [];
+  const follow = el('button', { type: 'button' }, 'Take into the house what I decided');
+  follow.addEventListener('click', async () => {
+    if (await view.ask(() => api.surveyFollow(), refusedHere(view))) { view.pending.clear(); await redraw(view); view.standing.querySelector('strong').focus(); }
+  });
+  return [el('p', {}, 'Yours in your design, and otherwise here. To make this house your design puts the second in the place of the first:'),
+    el('ul', {}, ...standing.otherwise.map((line) => el('li', {}, line))),
+    ...(standing.follows ? [el('p', {}, follow, ' What you told here stays.')] : [])];
 }
 
 async function ask(view, work, refused) {
@@ -127,6 +141,7 @@ function questionRow(view, station, question) {
   const field = question.options.length ? chooser(name, question) : writer(name, question);
   const guess = el('input', { type: 'checkbox', id: `${name}-guess` });
   const origin = el('span', { class: 'origin' });
+  const otherwise = el('p', { class: 'otherwise' });
   const trouble = el('p', { class: 'trouble', role: 'alert', hidden: true });
   const agree = el('button', { type: 'button', class: 'agree', 'aria-label': `It is so: ${question.label}` }, 'It is so');
   const row = el('div', { class: 'asked', id: name.replace('asked-', 'row-') },
@@ -134,20 +149,22 @@ function questionRow(view, station, question) {
     el('span', { class: `field ${question.now.length > LONG && !question.options.length ? 'wide-answer' : ''}` }, field,
       question.unit && !question.options.length ? el('span', { class: 'unit' }, question.unit) : null,
       el('label', { class: 'guess' }, guess, ' guessed'), origin, agree),
-    el('div', { class: 'hint', id: `${name}-hint` }, ...hint(question)),
+    el('div', { class: 'hint', id: `${name}-hint` }, ...hint(question), otherwise),
     trouble);
   const tell = () => {
-    const typed = field.value.trim();
-    if (!typed) return;
+    // What may be left out is taken back by emptying its field; anything else gets what stands there again.
+    const typed = field.value.trim() || (shown.now.optional ? 'not said' : '');
+    if (!typed || (typed === 'not said' && shown.now.now === typed)) { field.value = value(shown.now); return; }
     view.pending.set(question.path, { typed, guessed: guess.checked, station: station.code });
     tellStation(view, station.code);
   };
   field.addEventListener('change', tell);
   guess.addEventListener('change', tell);
   agree.addEventListener('click', tell);
-  const marked = (now) => { mark(origin, now.origin); agree.hidden = !['borrowed', 'assumed'].includes(now.origin); };
+  const marked = (now) => { mark(origin, now.origin); otherwise.textContent = now.otherwise; otherwise.hidden = !now.otherwise; agree.hidden = !['borrowed', 'assumed'].includes(now.origin); };
   const shown = {
-    update: (now) => { marked(now); if (document.activeElement !== field && !view.pending.has(now.path)) field.value = value(now); },
+    now: question,
+    update: (now) => { shown.now = now; marked(now); if (document.activeElement !== field && !view.pending.has(now.path)) field.value = value(now); },
     trouble: (line) => { trouble.textContent = line; trouble.hidden = !line; field.setAttribute('aria-invalid', line ? 'true' : 'false'); },
   };
   view.rows.set(question.path, shown);
@@ -233,10 +250,13 @@ function writer(name, question) {
 
 function chooser(name, question) {
   const words = { true: 'yes', false: 'no' };
-  const options = question.options.includes(question.now) ? question.options : [question.now, ...question.options];
+  const unsaid = 'not said';
+  const first = question.optional || question.now === unsaid ? [unsaid] : [];
+  const known = [...first, ...question.options];
+  const options = known.includes(question.now) ? known : [question.now, ...known];
   const field = el('select', { id: name, 'aria-describedby': `${name}-hint` },
-    // That nothing was said can be seen and not chosen: what was told once is told otherwise, not taken back.
-    ...options.map((option) => el('option', { value: option, disabled: !question.options.includes(option) }, words[option] ?? option)));
+    // Of what has to be told that nothing was said can be seen and not chosen.
+    ...options.map((option) => el('option', { value: option, disabled: option === unsaid && !question.optional }, words[option] ?? option)));
   field.value = question.now;
   return field;
 }
@@ -252,7 +272,8 @@ function foot(view) {
     } catch (trouble) {
       if (api.isGone(trouble)) showBanner(() => {});
       view.said.replaceChildren();
-      refusedHere(view)(trouble.message.split('\n'));
+      const house = await api.survey();
+      refusedHere(view)(house.standing.open.length ? house.standing.open : trouble.message.split('\n'));
     }
   });
   return el('p', { class: 'form-foot' }, take, ...beginAgain(view));
@@ -263,7 +284,8 @@ function beginAgain(view) {
   view.dwellings = from;
   const afresh = el('button', { type: 'button' }, 'Begin again');
   afresh.addEventListener('click', async () => {
-    if (!window.confirm('Begin again? What was measured since is kept in your folder, as survey-before- and the date.')) return;
+    if (!window.confirm('Begin again? What was measured since is kept in your folder, as survey-before- and the date. '
+      + 'Begun from an example, the house has nothing of what you decided; above it you can take that into it again.')) return;
     if (await view.ask(() => api.surveyAfresh(from.value), refusedHere(view))) { view.pending.clear(); await redraw(view); }
   });
   return [el('label', { for: 'house-from' }, 'Begin again from'), from, afresh];

@@ -31,7 +31,8 @@ export async function refreshLoop() {
     if (design.safety.open) judge(mine, place, design.safety);
     else {
       offerClears(place.firstChild);
-      tellJudged(design.safety);
+      // The year may be known by now to a reply that stands there without it.
+      if (tellJudged(design.safety)) say(`The year is judged too: ${design.safety.label}.`);
     }
   } catch (trouble) {
     if (!id('loop').firstChild) {
@@ -58,9 +59,12 @@ async function judge(mine, place, quick) {
   say(safety.open || `The year is judged too: ${safety.label}.`);
 }
 
+/** True where somebody waited for it. */
 function tellJudged(safety) {
-  for (const [place, fill] of judged) if (place.isConnected) fill(safety);
+  const waiting = [...judged].filter(([place]) => place.isConnected);
   judged.clear();
+  for (const [, fill] of waiting) fill(safety);
+  return waiting.length > 0;
 }
 
 function show(design) {

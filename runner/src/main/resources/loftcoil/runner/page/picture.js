@@ -33,7 +33,7 @@ export function figure(picture, caption = picture.title) {
   const svg = drawn(picture);
   const titled = svg.classList.contains('lc-chart') && caption === picture.title;
   const frame = el('div', { class: 'drawn-frame' }, svg);
-  if (svg.classList.contains('lc-house') && window.matchMedia('(max-width: 24rem)').matches) movable(frame);
+  if (svg.classList.contains('lc-house')) movable(frame);
   return el('figure', {},
     frame, readout(frame),
     el('figcaption', { class: titled ? 'unseen' : null }, caption),
@@ -42,9 +42,15 @@ export function figure(picture, caption = picture.title) {
 
 /** Where it is narrow the house is wider than its frame; keys have to reach what is out of sight. */
 function movable(frame) {
-  frame.tabIndex = 0;
-  frame.setAttribute('role', 'group');
-  frame.setAttribute('aria-label', 'Drawing; the arrow keys move it');
+  new ResizeObserver(() => {
+    if (frame.scrollWidth > frame.clientWidth) {
+      frame.tabIndex = 0;
+      frame.setAttribute('role', 'group');
+      frame.setAttribute('aria-label', 'Drawing; the arrow keys move it');
+    } else {
+      for (const name of ['tabindex', 'role', 'aria-label']) frame.removeAttribute(name);
+    }
+  }).observe(frame);
 }
 
 /** Puts a new picture into the frame of an old one; the value that was read stays the one that is read. */

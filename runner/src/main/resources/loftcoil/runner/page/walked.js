@@ -9,8 +9,8 @@ const PIECE = [
   { name: 'length', words: 'Length' },
   { name: 'slope', words: 'Climbs or falls' },
   { name: 'heading', words: 'Turns' },
-  { name: 'elbows90', words: '90°', kind: 'short' },
-  { name: 'elbows45', words: '45°', kind: 'short' },
+  { name: 'elbows90', words: 'Elbows of 90°', kind: 'short' },
+  { name: 'elbows45', words: 'Elbows of 45°', kind: 'short' },
   { name: 'tube', words: 'Tube', kind: 'long' },
   { name: 'lagging', words: 'Lagging', kind: 'long' },
   { name: 'laggingThickness', words: 'Thick' },
@@ -23,7 +23,7 @@ const TAP = [
   { name: 'level', words: 'Mouth above floor' },
   { name: 'tube', words: 'Tube', kind: 'long' },
   { name: 'length', words: 'Length of pipe' },
-  { name: 'elbows90', words: '90°', kind: 'short' },
+  { name: 'elbows90', words: 'Elbows of 90°', kind: 'short' },
   { name: 'mixer', words: 'Mixing valve set to' },
   { name: 'from', words: 'Pipe comes from', options: ['tank', 'shared pipe'] },
 ];
@@ -37,11 +37,11 @@ export function runTable(view, run) {
       ...(now.moved.length ? [el('ul', { class: 'mends' }, ...now.moved.map((moved) => el('li', {}, moved)))] : []),
       ...(now.mends.length ? [el('p', {}, 'What may be wrong:'), el('ul', { class: 'mends' }, ...now.mends.map((mend) => el('li', {}, mend)))] : []));
   };
-  const table = lines(`run-${run.code}`, PIECE, run.pieces, 'Another piece', (rows) => {
+  const table = lines(`run-${run.code}`, PIECE, run.pieces, { one: 'Piece', more: 'Another piece' }, (rows) => {
     const told = rows.filter((row) => row.length.trim());
     trouble.replaceChildren();
     const waiting = rows.findIndex((row) => !row.length.trim() && row.name.trim());
-    if (waiting >= 0) trouble.replaceChildren(el('p', { class: 'quiet' }, `Line ${waiting + 1} counts as soon as it has a length.`));
+    if (waiting >= 0) trouble.replaceChildren(el('p', { class: 'quiet' }, `Piece ${waiting + 1} counts as soon as it has a length.`));
     return view.ask(() => api.surveyWalk(run.code, told), (faults) => refused(trouble, faults));
   });
   view.rows.set(`run-${run.code}`, { update: showClosing });
@@ -61,7 +61,7 @@ export function tapsTable(view, station) {
     field.value = station.trunk[name];
     return [name, words, field];
   });
-  const table = lines('taps', TAP, station.taps, 'Another tap', async (rows) => {
+  const table = lines('taps', TAP, station.taps, { one: 'Tap', more: 'Another tap' }, async (rows) => {
     trouble.replaceChildren();
     waits.textContent = '';
     const told = rows.filter((row) => row.name.trim());
@@ -99,49 +99,62 @@ export function placed(line) {
   const [, run, at, path, words] = found;
   const last = (path ?? '').split('.').pop();
   const column = (run === 'taps' ? TAP : PIECE).find(({ name }) => name === (COLUMNS[last] ?? last));
-  return `${[RUNS[run], at === undefined ? '' : `line ${Number(at) + 1}`, column ? `“${column.words}”` : ''].filter(Boolean).join(', ')}: ${words}`;
+  return `${[RUNS[run], at === undefined ? '' : `${run === 'taps' ? 'tap' : 'piece'} ${Number(at) + 1}`, column ? `“${column.words}”` : ''].filter(Boolean).join(', ')}: ${words}`;
 }
 
-/** Rows of fields that are kept whole after each change. */
-function lines(name, columns, rows, more, keep) {
-  const body = el('tbody', {});
+/** Cards of fields, one for each piece or tap, that are kept whole after each change: all of one is seen at once at any width. */
+function lines(name, columns, rows, { one, more }, keep) {
+  const body = el('div', { class: 'walked', role: 'list' });
   const keepAll = () => keep([...body.children].map((row) => row.read()));
-  const add = (row) => body.append(line(name, columns, row, body, keepAll));
+  const add = (row) => body.append(line(name, columns, row, body, one, keepAll));
   rows.forEach(add);
   if (!rows.length) add({});
-  const table = el('table', { class: 'walked' },
-    el('thead', {}, el('tr', {}, ...columns.map((column) => el('th', { scope: 'col' }, column.words)), el('th', { scope: 'col' }, 'Take out'))), body);
-  const made = el('div', {}, el('div', { class: 'walked-frame', tabindex: '0', role: 'group', 'aria-label': more }, table),
+  number(body, one);
+  const made = el('div', {}, body,
     el('p', {}, el('button', {
       type: 'button',
-      onclick: () => { add({}); body.lastElementChild.querySelector('input, select').focus(); },
+      onclick: () => { add({}); number(body, one); body.lastElementChild.querySelector('input, select').focus(); },
     }, more)));
   made.keepAll = keepAll;
   return made;
 }
 
-function line(name, columns, row, body, keepAll) {
+let lastField = 0;
+
+function line(name, columns, row, body, one, keepAll) {
   const fields = columns.map((column) => {
-    const label = `${column.words}, line ${body.children.length + 1}`;
+    const id = `${name}-${column.name}-${lastField += 1}`;
     const field = column.options
-      ? el('select', { 'aria-label': label, name: column.name }, ...column.options.map((option) => el('option', { value: option }, option)))
-      : el('input', { type: 'text', 'aria-label': label, name: column.name, autocomplete: 'off', maxlength: '80' });
+      ? el('select', { id, name: column.name }, ...column.options.map((option) => el('option', { value: option }, option)))
+      : el('input', { type: 'text', id, name: column.name, autocomplete: 'off', maxlength: '80' });
     field.value = row[column.name] ?? (column.options ? column.options[0] : '');
     field.addEventListener('change', keepAll);
     return [column, field];
   });
-  const made = el('tr', {}, ...fields.map(([column, field]) => el('td', { class: column.kind ?? '' }, el('span', { class: 'walked-word', 'aria-hidden': 'true' }, column.words), field)),
-    el('td', {}, el('button', { type: 'button', 'aria-label': `Take out line ${body.children.length + 1}`, onclick: () => { made.remove(); number(body); keepAll(); } }, '×')));
+  const out = el('button', { type: 'button', class: 'take-out' }, 'Take out');
+  const made = el('div', { class: 'walked-line', role: 'listitem' },
+    el('div', { class: 'walked-head' }, el('strong', {}), out),
+    el('div', { class: 'walked-fields' }, ...fields.map(([column, field]) => el('div', { class: `walked-field ${column.kind ?? ''}` },
+      el('label', { for: field.id }, column.words, el('span', { class: 'unseen line-number' })), field))));
+  out.addEventListener('click', () => {
+    const next = made.nextElementSibling ?? made.previousElementSibling;
+    made.remove();
+    if (!body.children.length) body.append(line(name, columns, {}, body, one, keepAll));
+    number(body, one);
+    (next ?? body.firstElementChild).querySelector('input').focus();
+    keepAll();
+  });
   made.read = () => Object.fromEntries(fields.map(([column, field]) => [column.name, field.value]));
   return made;
 }
 
 /** The lines below one that was taken out move up, and so do their names. */
-function number(body) {
+function number(body, one) {
   [...body.children].forEach((row, at) => {
-    for (const field of row.querySelectorAll('[aria-label]')) {
-      field.setAttribute('aria-label', field.getAttribute('aria-label').replace(/line \d+$/, `line ${at + 1}`));
-    }
+    const words = `${one} ${at + 1}`;
+    row.querySelector('strong').textContent = words;
+    row.querySelector('.take-out').setAttribute('aria-label', `Take out ${words}`);
+    row.querySelectorAll('.line-number').forEach((place) => { place.textContent = `, ${words}`; });
   });
 }
 

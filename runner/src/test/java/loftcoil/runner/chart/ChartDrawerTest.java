@@ -229,9 +229,9 @@ class ChartDrawerTest {
         }
         assertFalse(night.getAttribute("stroke-dasharray").isEmpty());
         assertEquals(
-                2 + 1 + 1,
+                2 + 1,
                 all(svg, "circle").size(),
-                "two measured points, the sample beside their name, and a ring where two curves cross");
+                "two measured points and the sample beside their name; no ring where nobody says what it means");
     }
 
     @Test
@@ -293,15 +293,20 @@ class ChartDrawerTest {
     @Test
     void aCrossingIsFoundAndSaid() {
         double[] flows = IntStream.rangeClosed(0, 15).mapToDouble(i -> i / 5.0).toArray();
-        ChartOrder order = Plot.plot("Drive and resistance")
+        Plot plot = Plot.plot("Drive and resistance")
                 .across("Flow", "L/min", flows)
                 .up("Pressure", "Pa")
                 .curve("drive", Arrays.stream(flows).map(flow -> 30 - 10 * flow).toArray())
-                .curve("resistance", Arrays.stream(flows).map(flow -> 10 * flow).toArray())
-                .order();
+                .curve("resistance", Arrays.stream(flows).map(flow -> 10 * flow).toArray());
+        ChartOrder order = plot.order();
         assertEquals(List.of(new ChartPlaces.Crossing(0, 1, 1.5, 15)), ChartPlaces.crossings(order));
         String says = ChartDrawer.draw(order).says();
         assertTrue(says.contains("Drive and resistance cross at 1.5, at a value of 15."), says);
+        assertFalse(ChartDrawer.draw(order).svg().contains("lc-crossing"), "nobody says what a ring would mean");
+        ChartPicture ringed = ChartDrawer.draw(plot.crossing("runs here").order());
+        assertTrue(ringed.svg().contains("lc-crossing"));
+        assertTrue(ringed.svg().contains(">runs here<"), ringed.svg());
+        assertTrue(ringed.says().contains("at a value of 15: runs here."), ringed.says());
     }
 
     @Test

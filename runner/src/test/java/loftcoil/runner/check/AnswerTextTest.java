@@ -222,6 +222,7 @@ class AnswerTextTest {
                 "2*3 = 6 wibble | cannot be read from",
                 "1 in 0 | more than one number",
                 "1 in -5 | range",
+                "1 in 50 m | more than one number",
                 "1:2:3 | is no unit",
                 "5 - 6 | range",
                 "3 m * 2 m | more than one number",
@@ -303,5 +304,14 @@ class AnswerTextTest {
         String spaced = String.format(Locale.ROOT, "%,d", value).replace(',', ' ');
         AnswerText.Amount amount = assertInstanceOf(AnswerText.Amount.class, AnswerText.read(spaced + " L"));
         assertEquals(value, amount.value(), 0);
+    }
+
+    @Test
+    void twoHundredSignsAreReadAndOneMoreIsTooMany() {
+        String longest = "5 Pa" + " ".repeat(AnswerText.LONGEST - 4);
+        assertInstanceOf(AnswerText.Amount.class, AnswerText.read(longest));
+        assertTrue(assertInstanceOf(AnswerText.NotRead.class, AnswerText.read(longest + " "))
+                .words()
+                .contains("too long"));
     }
 }

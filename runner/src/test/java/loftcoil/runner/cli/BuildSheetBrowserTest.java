@@ -108,7 +108,7 @@ class BuildSheetBrowserTest extends LiveCourseCase {
         assertEquals("84", one(".work-box progress").getDomProperty("value"));
         browser.until(
                 "half of it", () -> !all(".sheet-place iframe:not(.coming)").isEmpty());
-        assertTrue(sheetText().contains("Starts and year are not judged yet."), sheetText());
+        assertTrue(sheetText().contains("How it starts and how its year goes are not judged yet."), sheetText());
         assertEquals(List.of(), browser.accessibilityFaults());
 
         browser.press(Keys.ESCAPE);

@@ -198,9 +198,9 @@ class EachViewBrowserTest extends LiveCourseCase {
         assertEquals(
                 1,
                 browser.driver()
-                        .findElements(By.xpath("//main//button[.='Print']"))
+                        .findElements(By.xpath("//main//button[.='Print the sheet']"))
                         .size());
-        browser.click(browser.driver().findElement(By.xpath("//main//button[.='Print']")));
+        browser.click(browser.driver().findElement(By.xpath("//main//button[.='Print the sheet']")));
         browser.driver().switchTo().defaultContent();
         browser.driver().executeScript("document.querySelector('main h1').focus()");
         browser.chord(Keys.CONTROL, "p");

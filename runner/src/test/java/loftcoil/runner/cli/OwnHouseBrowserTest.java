@@ -148,7 +148,7 @@ class OwnHouseBrowserTest extends LiveCourseCase {
     }
 
     private static void row(String place, int at, Map<String, String> texts) {
-        String line = place + " tbody tr:nth-child(" + (at + 1) + ") ";
+        String line = place + " .walked-line:nth-child(" + (at + 1) + ") ";
         texts.forEach((name, told) -> {
             boolean guessed = told.startsWith("~");
             if (!told.isEmpty()) {
@@ -163,12 +163,12 @@ class OwnHouseBrowserTest extends LiveCourseCase {
     }
 
     private static void taps(String place, PaperHouse house) {
-        while (all(place + " tbody tr").size() > house.taps().size()) {
-            browser.click(one(place + " tbody tr:last-child button"));
+        while (all(place + " .walked-line").size() > house.taps().size()) {
+            browser.click(one(place + " .walked-line:last-child button"));
         }
         house.trunk().forEach((name, text) -> type(one("#trunk-" + name), text));
         for (int i = 0; i < house.taps().size(); i++) {
-            if (i >= all(place + " tbody tr").size()) {
+            if (i >= all(place + " .walked-line").size()) {
                 press(place, "Another tap");
             }
             row(place, i, house.taps().get(i));

@@ -184,6 +184,22 @@ class PrintingCommandsTest {
     }
 
     @Test
+    void aHandoutOfEachLessonGoesIntoAFolderAndSaysHowFarItIs() throws IOException {
+        Path folder = in("class");
+        assertEquals(0, runWithTryCourse("handout", "all", "--key", "--to", folder.toString()), err.toString());
+
+        for (String name : List.of("01-try-key.pdf", "02-more-key.pdf")) {
+            assertEquals(
+                    "%PDF",
+                    Files.readString(folder.resolve(name), StandardCharsets.ISO_8859_1)
+                            .substring(0, 4));
+        }
+        assertTrue(err.toString().contains("Lesson 1 of 2: "), err.toString());
+        assertTrue(err.toString().contains("Lesson 2 of 2: "), err.toString());
+        assertTrue(out.toString().contains("2 lessons, class seed 1, are in " + folder), out.toString());
+    }
+
+    @Test
     void anUnknownLessonIsRefusedWithThoseThereAre() {
         assertRefused(
                 runWithTryCourse("handout", "77", "--to", in("h.pdf").toString()), "no lesson '77'", "01-try, 02-more");

@@ -142,6 +142,37 @@ class CourseReaderTest {
     }
 
     @Test
+    void readAsAskedItIsTheSameCourse() {
+        Course whole = CourseReader.builtIn();
+        Course asked = CourseReader.builtInAsAsked();
+        assertEquals(whole.names(), asked.names());
+        assertEquals(whole.lesson("02-tank-above-coil"), asked.lesson("02-tank-above-coil"));
+        assertEquals(whole.lessons(), asked.lessons());
+        assertEquals(whole.exercises(), asked.exercises());
+        assertEquals(whole.terms(), asked.terms());
+        assertEquals(whole.refresher(), asked.refresher());
+        List<String> two = whole.names().subList(3, 5);
+        assertEquals(two, asked.only(two).names());
+        assertEquals(whole.only(two).refresher(), asked.only(two).refresher());
+    }
+
+    @Test
+    void readAsAskedOnlyWhatIsFaultyIsRefused() throws IOException {
+        file("exercises/01-warm/a.json", "{");
+        file("lessons/02-tank.md", "no heading");
+        Course asked = CourseReader.asAsked(temp);
+        assertEquals(List.of("01-warm", "02-tank"), asked.names());
+        assertEquals("T", asked.lesson("01-warm").orElseThrow().title());
+        assertTrue(asked.exercise("02-tank/b").before());
+        String exercise = assertThrows(RefusedException.class, () -> asked.exercise("01-warm/a"))
+                .getMessage();
+        assertTrue(exercise.contains("exercises/01-warm/a.json"), exercise);
+        String lesson = assertThrows(RefusedException.class, () -> asked.lesson("02-tank"))
+                .getMessage();
+        assertTrue(lesson.contains("lessons/02-tank.md"), lesson);
+    }
+
+    @Test
     void faultsOfAllFilesComeAtOnce() throws IOException {
         lesson("01-warm", "02-tank", "[Decide: a](../exercises/01-warm/a.json)\n\n[gone](gone.md)\n\n```java\n1\n");
         lesson(

@@ -71,8 +71,7 @@ class TurnedUnitsTest {
                         new ChartOrder.Axis("Pipe out minus pipe in", "°C apart"),
                         new ChartOrder.Axis("Flow", "L/min"),
                         List.of(new ChartOrder.Curve("c", List.of(5.0, 40.0), List.of(1.0, 2.0))),
-                        List.of(new ChartOrder.Mark(15, "15 °C apart")),
-                        ""));
+                        List.of(new ChartOrder.Mark(15, "15 °C apart"))));
 
         assertEquals("°F apart", turned.across().unit());
         assertEquals(9, turned.curves().get(0).xs().get(0), 1e-9);
@@ -83,7 +82,7 @@ class TurnedUnitsTest {
 
     private static ChartOrder.Axis turned(String unit) {
         ChartOrder.Axis axis = new ChartOrder.Axis("", unit);
-        return ChartUnits.in(Units.US, new ChartOrder("t", axis, axis, List.of(), List.of(), ""))
+        return ChartUnits.in(Units.US, new ChartOrder("t", axis, axis, List.of(), List.of()))
                 .up();
     }
 

@@ -148,6 +148,8 @@ class ExerciseReaderTest {
             value = {
                 "`\"Pa\"` | `\"°C\"` | temperature: missing",
                 "`\"tolerance\": {\"relative\": 0.02}` | `\"tolerance\": {}` | tolerance: neither absolute nor relative",
+                "`\"tolerance\": {\"relative\": 0.02}` | `\"tolerance\": {\"absolute\": 0}` | tolerance: absolute 0.0, relative 0.0",
+                "`\"tolerance\": {\"relative\": 0.02}` | `\"tolerance\": {\"relative\": 1}` | tolerance: absolute 0.0, relative 1.0",
                 "`\"tolerance\": {\"relative\": 0.02}` | `\"tolerance\": {\"relative\": 1e999}` | tolerance.relative: \"Infinity\"",
                 "`\"with\": {\"heightM\": 1.0}` | `\"with\": {}` | published.with.heightM: missing",
                 "`{{heightM}} m tall` | `tall` | vary.heightM: not in the text",

@@ -136,4 +136,52 @@ class MendReaderTest {
         assertTrue(faults.get(0).path().endsWith(": levers"), faults::toString);
         assertEquals("every lever is a cure", faults.get(0).given());
     }
+
+    /** As it is found a lever may stand at either of its ends. */
+    @ParameterizedTest
+    @CsvSource({"-0.6, 3", "-1, -0.6"})
+    void aLeverMayBeFoundAtAnEnd(double from, double to) {
+        String json = LOW_TANK.replace("\"from\": -1, \"to\": 3", "\"from\": " + from + ", \"to\": " + to)
+                .replace("{\"tank.baseM\": \"2.2\"}", "{\"vent.valve\": \"a valve\"}");
+        assertEquals(
+                Optional.of(new About.Span(from, to, 0.1)),
+                ((Mend) read(json)).levers().get(0).span());
+    }
+
+    private static final String TOLD =
+            "{\"label\": \"%s\", \"java\": \"1.0\", \"unit\": \"°C\", \"decimals\": 1, \"tells\": %b}";
+    private static final String CAUSE = "{\"text\": \"%s\", \"right\": %b, \"say\": \"said\"}";
+
+    private static List<String> faultsOf(List<String> readings, List<String> causes) {
+        String json = LOW_TANK.replaceFirst(
+                "\"readings\": .*",
+                "\"readings\": [" + String.join(", ", readings) + "], \"causes\": [" + String.join(", ", causes)
+                        + "],");
+        try {
+            read(json);
+            return List.of();
+        } catch (RefusedException refused) {
+            return refused.faults().stream()
+                    .map(fault -> fault.path().replaceFirst("^.*: ", "") + ": " + fault.given())
+                    .toList();
+        }
+    }
+
+    /** Two readings that tell among more, one right cause among three or more. */
+    @Test
+    void aDiagnosisHasReadingsToTakeInVainAndCausesToWeigh() {
+        String one = TOLD.formatted("one", true);
+        String two = TOLD.formatted("two", true);
+        String vain = TOLD.formatted("vain", false);
+        List<String> causes =
+                List.of(CAUSE.formatted("a", true), CAUSE.formatted("b", false), CAUSE.formatted("c", false));
+        assertEquals(List.of(), faultsOf(List.of(one, two, vain), causes));
+        assertEquals(List.of("readings: 2 readings, 2 of them tell"), faultsOf(List.of(one, two), causes));
+        assertEquals(List.of("readings: 2 readings, 1 of them tell"), faultsOf(List.of(one, vain), causes));
+        assertEquals(
+                List.of("causes: 2 causes, 1 of them right"), faultsOf(List.of(one, two, vain), causes.subList(0, 2)));
+        assertEquals(
+                List.of("causes: 3 causes, 2 of them right"),
+                faultsOf(List.of(one, two, vain), List.of(causes.get(0), CAUSE.formatted("b", true), causes.get(2))));
+    }
 }

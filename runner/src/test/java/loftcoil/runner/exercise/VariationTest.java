@@ -35,6 +35,18 @@ class VariationTest {
         assertEquals(Math.rint(steps), steps, 1e-6);
     }
 
+    /** 10 °C is 50 °F, 60 °C is 140 °F, −10 °C is 14 °F, by the definition of the degree Fahrenheit; 20 °C apart are not 68 °F. */
+    @Example
+    void aTemperatureIsAskedInBothDegreesWhereItIsFirstSaid() {
+        Numbers numbers = Numbers.of(Map.of("hotC", 60.0, "frostK", 10.0));
+
+        assertEquals(
+                "The tank is at 60 °C (140 °F), the air at −10 °C (14 °F). From 60 °C down to 10 °C (50 °F)?",
+                numbers.asked(
+                        "The tank is at {{hotC}} °C, the air at −{{frostK}} °C. From 60 °C down to 10 °C (50 °F)?"));
+        assertEquals("20 °C warmer", numbers.asked("20 °C warmer"));
+    }
+
     @Property
     void textAndJavaHaveTheSameDigits(@ForAll long seed) {
         Numbers numbers = Variation.numbers(exercise("01-a/b", Map.of("x", new About.Span(0.1, 900, 0.1))), seed);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
@@ -74,6 +75,19 @@ class LessonParserTest {
         return assertThrows(RefusedException.class, () -> parse(text)).faults();
     }
 
+    /** A draw port has nothing to draw above the waterline. */
+    @Test
+    void aSliderEndsWhereItsValuesBeginToMeanNothing() {
+        Drag written = new Drag("portM", 0.05, 1.2, 0.01, 0.6, "tank.drawPortM", "tank.waterlineM", "m", "Draw port");
+        Map<String, String> design = Map.of("tank.drawPortM", "0.9", "tank.waterlineM", "0.666");
+
+        Drag own = written.own(design::get);
+
+        assertEquals(0.66, own.to(), 1e-9);
+        assertEquals(0.66, own.start(), 1e-9);
+        assertEquals(0.05, own.from());
+    }
+
     @Test
     void aWholeLessonIsCutIntoItsSteps() {
         Lesson lesson = parse(WHOLE);
@@ -115,7 +129,7 @@ class LessonParserTest {
         assertEquals("> plain quotation", ((Step.Prose) steps.get(6)).markdown());
         assertEquals("Your loop to scale", ((Step.Drawing) steps.get(7)).caption());
         assertEquals(
-                Optional.of(new Drag("tankBaseM", -1, 3.5, 0.05, 2.2, "", "m", "Tank base above the floor")),
+                Optional.of(new Drag("tankBaseM", -1, 3.5, 0.05, 2.2, "", "", "m", "Tank base above the floor")),
                 ((Step.Snippet) steps.get(8)).drag());
         assertEquals("```text\nnot run\n```", ((Step.Prose) steps.get(9)).markdown());
         assertEquals(Step.Asked.DECIDE, ((Step.Question) steps.get(10)).asked());

@@ -119,7 +119,8 @@ final class FakeApp implements LearnerApp {
                     each.options(),
                     each.starter(),
                     each.current(),
-                    Optional.ofNullable(replies.get(each.id())));
+                    Optional.ofNullable(replies.get(each.id())),
+                    each.lines());
         }
         return step;
     }

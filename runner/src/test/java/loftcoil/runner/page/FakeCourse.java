@@ -152,6 +152,7 @@ final class FakeCourse {
             List<String> options,
             String starter,
             String current) {
-        return new View.Question(id, asked, form, label, text, unit, options, starter, current, Optional.empty());
+        return new View.Question(
+                id, asked, form, label, text, unit, options, starter, current, Optional.empty(), List.of());
     }
 }

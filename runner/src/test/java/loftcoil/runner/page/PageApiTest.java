@@ -4,11 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayInputStream;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -19,8 +17,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.zip.GZIPInputStream;
 import loftcoil.engine.caution.Conduct;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -287,17 +285,45 @@ class PageApiTest extends PageServing {
     }
 
     @Test
-    void bigAnswersArePackedWhereAccepted() throws Exception {
-        HttpRequest request =
-                known("/page/steps.css").header("Accept-Encoding", "gzip").GET().build();
-        HttpResponse<byte[]> packed = client.send(request, BodyHandlers.ofByteArray());
-        assertEquals(Optional.of("gzip"), packed.headers().firstValue("Content-Encoding"));
-        String plain = send(known("/page/steps.css").GET()).body();
-        byte[] opened = new GZIPInputStream(new ByteArrayInputStream(packed.body())).readAllBytes();
-        assertEquals(plain, new String(opened, StandardCharsets.UTF_8));
-        HttpResponse<String> refused = send(
-                known("/page/steps.css").header("Accept-Encoding", "gzip;q=0").GET());
-        assertTrue(refused.headers().firstValue("Content-Encoding").isEmpty());
+    void answersAreNotPackedForTheyStayOnThisMachine() throws Exception {
+        HttpResponse<String> answer =
+                send(known("/page/steps.css").header("Accept-Encoding", "gzip").GET());
+        assertTrue(answer.headers().firstValue("Content-Encoding").isEmpty());
+        assertTrue(answer.body().contains(".step"), answer.body());
+    }
+
+    @Test
+    void everyFileThatAPageNamesIsThere() throws Exception {
+        String closed = send(request("/").GET()).body();
+        String page = send(known("/").GET()).body();
+        Matcher named =
+                Pattern.compile("(?:href|src)=\"(/(?:page|editor)/[^\"]+)\"").matcher(closed + page);
+        int files = 0;
+        while (named.find()) {
+            files++;
+            assertEquals(200, send(known(named.group(1)).GET()).statusCode(), named.group(1));
+        }
+        assertTrue(files > 40, page);
+    }
+
+    @Test
+    void thePageTakesFewRequestsToStart() throws Exception {
+        String page = send(known("/").GET()).body();
+        String style = send(known("/page/all.css").GET()).body();
+        for (String name : List.of("base.css", "layout.css", "steps.css", "designs.css")) {
+            String one = send(known("/page/" + name).GET()).body();
+            assertTrue(style.contains(one), name + " is in the joined one");
+        }
+        String script = send(known("/page/app.js").GET()).body();
+        Matcher named = Pattern.compile("from '\\./([a-z]+\\.js)'").matcher(script);
+        int modules = 0;
+        while (named.find()) {
+            modules++;
+            assertTrue(
+                    page.contains("<link rel=\"modulepreload\" href=\"/page/" + named.group(1) + "\">"),
+                    named.group(1) + " is asked for only when its user has been read");
+        }
+        assertTrue(modules > 10, script);
     }
 
     @Test

@@ -114,6 +114,13 @@ class ProofTest {
     }
 
     @Test
+    void aSliderThatEndsAtAnUnknownFieldIsFound() throws IOException {
+        replace("lessons/01-try.md", "decided=tank.baseM", "within=tank.colour");
+
+        onlyFault("snippet lift", "within=tank.colour", "allowed");
+    }
+
+    @Test
     void aProofWithoutSeedsIsRefused() {
         assertThrows(IllegalArgumentException.class, () -> new Proof(TryCourse.read(), SharedSession::lent, List.of()));
     }

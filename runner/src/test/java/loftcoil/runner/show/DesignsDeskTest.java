@@ -463,10 +463,10 @@ class DesignsDeskTest {
 
     @Test
     void whatTheHouseUndoesOfTheLessonsIsTold() {
-        survey().tell(Map.of("site.altitudeM", "1234"), false);
-        decide("tank.baseM", "2.6");
+        survey().tell(Map.of("tank.volumeL", "110"), false);
+        decide("tank.volumeL", "90");
 
         RebuildView.Taken taken = survey().take();
-        assertTrue(taken.words().contains("Tank base above the floor, 2.60 m → 2.20 m"), taken.words());
+        assertTrue(taken.words().contains("90.0 L → 110 L"), taken.words());
     }
 }

@@ -24,7 +24,6 @@ import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Example;
-import loftcoil.engine.design.Grounds;
 import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.sheet.SheetJson;
@@ -120,7 +119,7 @@ class OneVerdictTest {
             store.becomes(design, loftcoil.runner.progress.Trail.How.DECIDED);
             Sheet sheet = whole(name);
             assertEquals(design, store.design());
-            View.Safety whole = SafetyWords.of(sheet.verdict(), sheet.grounds(), Units.METRIC);
+            View.Safety whole = SafetyWords.of(sheet.verdict(), sheet.design(), Units.METRIC);
             Set<String> codes = codes(whole.findings());
             String level = whole.level();
 
@@ -172,15 +171,13 @@ class OneVerdictTest {
         Design design = DESIGNS.get(name);
         View.Safety quick = LoopPanel.view(design, Units.METRIC).safety();
         assertEquals(
-                quick,
-                SafetyWords.of(SafetyVerdict.quick(design), Grounds.of(design), Units.METRIC),
-                "panel and decision's reply");
+                quick, SafetyWords.of(SafetyVerdict.quick(design), design, Units.METRIC), "panel and decision's reply");
         boolean started = whole(name).starts().isPresent();
         assertEquals(
                 started ? "How it starts and how its year goes are not judged yet." : "The year is not judged yet.",
                 quick.open());
         Set<String> lost = codes(quick.findings());
-        lost.removeAll(codes(SafetyWords.of(whole(name).verdict(), whole(name).grounds(), Units.METRIC)
+        lost.removeAll(codes(SafetyWords.of(whole(name).verdict(), whole(name).design(), Units.METRIC)
                 .findings()));
         lost.remove("LC-SCALD");
         assertEquals(Set.of(), lost);

@@ -5,38 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.progress.LessonProgress.Recall;
-import loftcoil.runner.progress.ProgressFile;
-import loftcoil.runner.session.SharedSession;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-class RefreshDeskTest {
+class RefreshDeskTest extends TryApp {
 
     private static final String HEAD = "01-try/head";
     private static final String WAY = "01-try/way";
     private static final String GUESS = "01-try/guess";
-
-    @TempDir
-    private Path folder;
-
-    private CourseApp bench;
-
-    @BeforeEach
-    void open() {
-        bench = CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SharedSession::lent, 7);
-    }
-
-    @AfterEach
-    void close() {
-        bench.close();
-    }
 
     private List<Optional<AnswerState>> states() {
         return bench.refresh().path().questions().stream()

@@ -376,6 +376,132 @@ class SurveyDeskTest {
         }
     }
 
+    private static SurveyView.Question asked(SurveyView.House house, String path) {
+        return house.stations().stream()
+                .flatMap(station -> station.questions().stream())
+                .filter(question -> question.path().equals(path))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static void decide(CourseApp bench, String change, String value) {
+        bench.rebuild().takeOver(bench.rebuild().own().json(), Map.of(change, value));
+    }
+
+    private static Design own(CourseApp bench) {
+        return DesignJson.read(bench.rebuild().own().json());
+    }
+
+    @Test
+    void aHouseThatIsBegunFollowsWhatIsDecidedLater() {
+        try (CourseApp bench = open()) {
+            bench.survey().tell(Map.of("tank.volumeL", "110"), false);
+            decide(bench, "tank.baseM", "2.6");
+            decide(bench, "coil.lengthM", "1.2");
+
+            SurveyView.House house = bench.survey().house();
+
+            assertEquals("2.6", asked(house, "tank.baseM").now());
+            assertEquals("yours", asked(house, "tank.baseM").origin());
+            assertEquals("110", asked(house, "tank.volumeL").now(), "what was measured stays");
+            assertEquals("not said", asked(house, "coil.heatKW").now(), "the example's heat went with the decision");
+            assertTrue(asked(house, "coil.heatKW").otherwise().startsWith("Worked out from the fire"));
+            assertEquals(List.of(), house.standing().open(), "the borrowed pipes were stretched with the tank");
+            assertEquals(3, house.standing().yours());
+            assertEquals(List.of(), house.standing().otherwise());
+            assertTrue(
+                    house.standing().ahead().startsWith("Your design counts 2 yours"),
+                    house.standing().ahead());
+            bench.survey().take();
+            assertEquals("", bench.survey().house().standing().ahead(), "one house, one count");
+        }
+        try (CourseApp bench = open()) {
+            assertEquals("2.6", asked(bench.survey().house(), "tank.baseM").now(), "kept over a restart");
+            bench.designs().undo();
+            bench.designs().undo();
+            SurveyView.House back = bench.survey().house();
+            assertEquals(
+                    "borrowed", asked(back, "coil.lengthM").origin(), "what is undone in the design is undone here");
+            assertEquals("2.6", asked(back, "tank.baseM").now());
+        }
+    }
+
+    @Test
+    void piecesThatWereWalkedAndTakenFollowADecision() {
+        try (CourseApp bench = open()) {
+            bench.survey().walk("hot", HOT);
+            bench.survey().take();
+            decide(bench, "tank.baseM", "2.5");
+            decide(bench, "hotLegs.tube", "EN1057 35x1.2");
+
+            SurveyView.House house = bench.survey().house();
+
+            assertTrue(run(house, "hot").closes(), run(house, "hot").words());
+            assertEquals(List.of(), run(house, "hot").moved());
+            assertEquals(
+                    List.of("EN1057 35x1.2", "EN1057 35x1.2"),
+                    run(house, "hot").pieces().stream()
+                            .map(SurveyView.Piece::tube)
+                            .toList());
+            assertEquals(List.of(), house.standing().otherwise());
+            Design before = own(bench);
+            bench.survey().take();
+            for (int i = 0; i < 2; i++) {
+                assertEquals(
+                        before.hotLegs().get(i).riseM(),
+                        own(bench).hotLegs().get(i).riseM(),
+                        1e-9);
+                assertEquals(
+                        before.hotLegs().get(i).tube(),
+                        own(bench).hotLegs().get(i).tube());
+            }
+        }
+    }
+
+    @Test
+    void whatWasMeasuredOtherwiseStaysAndTheDecisionItWouldReplaceIsTold() {
+        try (CourseApp bench = open()) {
+            bench.survey().tell(Map.of("site.altitudeM", "300"), false);
+            decide(bench, "site.altitudeM", "900");
+
+            SurveyView.House house = bench.survey().house();
+
+            assertEquals("300", asked(house, "site.altitudeM").now());
+            assertEquals(
+                    1,
+                    house.standing().otherwise().size(),
+                    house.standing().otherwise().toString());
+            assertTrue(
+                    house.standing().otherwise().get(0).endsWith("900.00 m → 300.00 m"),
+                    house.standing().otherwise().toString());
+            assertFalse(house.standing().follows(), "it was measured here");
+            assertTrue(bench.survey().take().words().contains("900.00 m → 300.00 m"));
+            assertEquals(List.of(), bench.survey().house().standing().otherwise());
+        }
+    }
+
+    @Test
+    void aHouseBegunFromAnotherExampleTellsWhatWasDecidedAndTakesIt() {
+        try (CourseApp bench = open()) {
+            decide(bench, "tank.baseM", "2.6");
+            SurveyView.House barn = bench.survey().afresh("upland-barn");
+
+            assertEquals(0, barn.standing().yours());
+            assertEquals(
+                    1,
+                    barn.standing().otherwise().size(),
+                    barn.standing().otherwise().toString());
+            assertTrue(barn.standing().follows());
+            bench.survey().tell(Map.of("site.altitudeM", "300"), false);
+            SurveyView.House house = bench.survey().follow();
+            assertEquals("2.6", asked(house, "tank.baseM").now());
+            assertEquals("300", asked(house, "site.altitudeM").now());
+            assertEquals(2, house.standing().yours());
+            assertEquals(List.of(), house.standing().open());
+            assertFalse(house.standing().follows());
+        }
+    }
+
     @Test
     void sunAndAirAreEstimatedFromWhatIsRemembered() {
         try (CourseApp bench = open()) {
@@ -450,6 +576,59 @@ class SurveyDeskTest {
             refused(() -> survey.taps(Map.of(), List.of(tap)), "taps[0].levelM", "taps[0].mixerC");
 
             assertEquals(before, survey.house());
+        }
+    }
+
+    @Test
+    void whatIsNotKnownIsLeftOutAndNoneIsNought() {
+        try (CourseApp bench = open()) {
+            bench.survey().tell(Map.of("coil.heatKW", "1.8"), false);
+            assertEquals("1.8", asked(bench.survey().house(), "coil.heatKW").now());
+            for (String word : List.of("not said", "unknown", "I don't know")) {
+                bench.survey().tell(Map.of("coil.heatKW", word, "coil.fittings.elbow90", "none"), false);
+                assertEquals(
+                        "not said", asked(bench.survey().house(), "coil.heatKW").now());
+                assertEquals(
+                        "0",
+                        asked(bench.survey().house(), "coil.fittings.elbow90").now());
+            }
+            bench.survey().tell(Map.of("coil.fittings.elbow90", "two"), false);
+            assertEquals(
+                    "2", asked(bench.survey().house(), "coil.fittings.elbow90").now());
+            SurveyView.House level = bench.survey()
+                    .walk(
+                            "hot",
+                            List.of(Map.of("way", "along", "length", "1 m", "slope", "level", "elbows90", "none")));
+            assertEquals("0 mm/m", run(level, "hot").pieces().get(0).slope());
+        }
+    }
+
+    @Test
+    void aRefusalNamesTheFieldAndTheUnitsOfWhoTypes() {
+        try (CourseApp bench = open()) {
+            bench.choose(loftcoil.engine.words.Units.US);
+            SurveyApp survey = bench.survey();
+            RefusedException burn =
+                    assertThrows(RefusedException.class, () -> survey.tell(Map.of("fire.burnKgPerH", "3 m"), false));
+            assertEquals(
+                    List.of("Heater and fire, Wood burnt in an hour: “3 m”; allowed: a mass flow, such as in lb/h"
+                            + " (the unit does not fit)"),
+                    survey.told(burn));
+            Map<String, String> tap =
+                    Map.of("name", "sink", "level", "3 ft", "tube", "B88 L 1/2", "length", "9 ft", "mixer", "yes");
+            RefusedException yes = assertThrows(RefusedException.class, () -> survey.taps(Map.of(), List.of(tap)));
+            assertEquals(
+                    List.of(
+                            "The taps, line 1, Hottest water past the mixing valve: “yes”; allowed: the temperature it is"
+                                    + " set to, such as 113 °F, or none where there is no valve"),
+                    survey.told(yes));
+            RefusedException way = assertThrows(
+                    RefusedException.class,
+                    () -> survey.walk("cold", List.of(Map.of("way", "sideways", "length", "1 m", "tube", "hose"))));
+            assertTrue(
+                    survey.told(way).stream()
+                            .allMatch(line -> line.startsWith("The cold pipe, from tank to coil, line 1, ")),
+                    survey.told(way).toString());
         }
     }
 

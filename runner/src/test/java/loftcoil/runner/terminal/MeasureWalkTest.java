@@ -3,35 +3,13 @@ package loftcoil.runner.terminal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
-import loftcoil.runner.progress.ProgressFile;
-import loftcoil.runner.session.SharedSession;
-import loftcoil.runner.show.CourseApp;
-import loftcoil.runner.show.TryCourse;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
+import loftcoil.runner.show.TryApp;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A house measured in the terminal. */
-class MeasureWalkTest {
-
-    @TempDir
-    private Path folder;
-
-    private CourseApp bench;
-
-    @BeforeEach
-    void open() {
-        bench = CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SharedSession::lent, 7);
-    }
-
-    @AfterEach
-    void close() {
-        bench.close();
-    }
+class MeasureWalkTest extends TryApp {
 
     private ScriptedConsole walk(String... typed) {
         ScriptedConsole console = new ScriptedConsole(typed);
@@ -69,9 +47,11 @@ class MeasureWalkTest {
 
     @Test
     void aRefusedAnswerSaysWhyAndTheStationGoesOn() {
-        ScriptedConsole console = walk("1", "", "95", "", "", "", "", "q");
+        ScriptedConsole console = walk("1", "", "95", "", "", "300 m", "", "q");
 
-        assertTrue(console.all().contains("site.latitudeDeg: 95"), console.all());
+        assertTrue(
+                console.all().contains("Outside: the place, Latitude: 95; allowed: -90 to 90 degrees"), console.all());
+        assertTrue(console.all().contains("1 value is yours"), "one refused answer holds no other back");
         assertEquals(46.2, own().site().latitudeDeg());
         assertEquals(0, console.left());
     }

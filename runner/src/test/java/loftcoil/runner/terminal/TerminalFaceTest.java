@@ -3,7 +3,6 @@ package loftcoil.runner.terminal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Function;
 import loftcoil.engine.build.BuildSheet;
@@ -13,32 +12,18 @@ import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.words.Units;
 import loftcoil.runner.progress.LessonProgress.Recall;
-import loftcoil.runner.progress.ProgressFile;
-import loftcoil.runner.session.SharedSession;
-import loftcoil.runner.show.CourseApp;
-import loftcoil.runner.show.TryCourse;
+import loftcoil.runner.show.TryApp;
 import loftcoil.runner.show.View;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-class TerminalFaceTest {
+class TerminalFaceTest extends TryApp {
 
-    @TempDir
-    private Path folder;
-
-    private CourseApp bench;
-
+    @Override
     @BeforeEach
-    void open() {
-        bench = CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SharedSession::lent, 7);
+    protected void open() {
+        super.open();
         bench.choose(Units.METRIC);
-    }
-
-    @AfterEach
-    void close() {
-        bench.close();
     }
 
     private ScriptedConsole walk(String... typed) {

@@ -1,0 +1,31 @@
+package loftcoil.engine.words;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Lengths as they stand on a tape in feet and inches: fractions in their lowest terms. */
+class TapeMeasureTest {
+
+    @ParameterizedTest
+    @CsvSource({
+        "86.5, 7 ft 2-1/2 in",
+        "86.75, 7 ft 2-3/4 in",
+        "87, 7 ft 3 in",
+        "84, 7 ft",
+        "5.5, 5-1/2 in",
+        "0.25, 1/4 in",
+        "-5.5, −5-1/2 in",
+        "0, 0 in"
+    })
+    void feetAndInchesToAQuarter(double inches, String told) {
+        assertEquals(told, TapeMeasure.feet(inches, 0));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"31.9375, 31-15/16 in", "5.5, 5-1/2 in", "6.25, 6-1/4 in", "-5.125, −5-1/8 in", "7, 7 in"})
+    void inchesToASixteenth(double inches, String told) {
+        assertEquals(told, TapeMeasure.inches(inches, 0));
+    }
+}
