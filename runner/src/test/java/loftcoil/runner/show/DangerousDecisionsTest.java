@@ -76,7 +76,6 @@ class DangerousDecisionsTest {
             "site.altitudeM",
             "vent.tube",
             "tank.returnPortM",
-            "coil.tube",
             "hotLegs.aroundC",
             "hotLegs.laggingMm",
             "loop.laggingMm",
