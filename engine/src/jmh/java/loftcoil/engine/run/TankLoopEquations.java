@@ -40,7 +40,7 @@ final class TankLoopEquations implements OrdinaryDifferentialEquation {
 
     TankLoopEquations(SystemPlan plan) {
         this.plan = plan;
-        table = plan.loop();
+        table = plan.loop().cold();
         LayerPlan cut = plan.layers();
         layers = cut.layers();
         double thicknessM = cut.ports().waterlineM() / layers;

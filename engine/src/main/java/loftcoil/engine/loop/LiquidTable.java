@@ -12,6 +12,8 @@ import loftcoil.engine.water.Water;
 final class LiquidTable {
 
     private static final int STEPS = 110;
+    private static final int MOST_STEPS = 3;
+    private static final double SMALL_STEP_K = 1e-3;
 
     /** Water. */
     static final LiquidTable WATER =
@@ -62,9 +64,13 @@ final class LiquidTable {
     double warmedC(double fromC, double heatJPerKg) {
         double goal = enthalpyJPerKg(fromC) + heatJPerKg;
         double tempC = fromC + heatJPerKg / specificHeatJPerKgK(fromC);
-        // Newton on a curve that is straight to 1 %: three steps leave nothing but rounding.
-        for (int i = 0; i < 3; i++) {
-            tempC -= (enthalpyJPerKg(tempC) - goal) / specificHeatJPerKgK(tempC);
+        // Newton on a curve that is straight to 1 %: a step of a thousandth of a kelvin leaves nothing but rounding.
+        for (int i = 0; i < MOST_STEPS; i++) {
+            double step = (enthalpyJPerKg(tempC) - goal) / specificHeatJPerKgK(tempC);
+            tempC -= step;
+            if (Math.abs(step) < SMALL_STEP_K) {
+                break;
+            }
         }
         return tempC;
     }

@@ -1,6 +1,5 @@
 package loftcoil.engine.loop;
 
-import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 import loftcoil.engine.pipe.Lagging;
 import loftcoil.engine.pipe.PipeLoss;
@@ -100,12 +99,18 @@ final class LossTable {
         private final double rootStep;
         private final double perRootStep;
         private final double[] nodes;
+        private final double most;
 
         Side(double lowRoot, double rootStep, double[] nodes) {
             this.lowRoot = lowRoot;
             this.rootStep = rootStep;
             this.perRootStep = 1 / rootStep;
             this.nodes = nodes;
+            double greatest = 0;
+            for (double node : nodes) {
+                greatest = Math.max(greatest, node);
+            }
+            this.most = greatest;
         }
 
         static Side of(DoubleUnaryOperator loss, double lowK, double highK) {
@@ -120,10 +125,11 @@ final class LossTable {
         }
 
         Side times(double factor) {
-            return new Side(
-                    lowRoot,
-                    rootStep,
-                    Arrays.stream(nodes).map(node -> node * factor).toArray());
+            double[] times = nodes.clone();
+            for (int i = 0; i < NODES; i++) {
+                times[i] *= factor;
+            }
+            return new Side(lowRoot, rootStep, times);
         }
 
         double at(double difference) {
@@ -134,7 +140,7 @@ final class LossTable {
         }
 
         double most() {
-            return Arrays.stream(nodes).max().orElse(0);
+            return most;
         }
 
         private static double root(double difference) {

@@ -36,6 +36,8 @@ final class March {
     private static final double SAME = 2e-9;
 
     private static final int MOST_PASSES = 40;
+    /** Change of an exponent up to which a few terms of the series do. */
+    private static final double SERIES_TO = 1e-3;
     // Around the boiling point at 5000 m; cooler surroundings cannot bring water near it inside a leg.
     private static final double WARM_ENOUGH_TO_BOIL_C = 80;
 
@@ -56,6 +58,11 @@ final class March {
     /** Mean temperature of each run. */
     final double[] midC;
 
+    /** Density and viscosity of water as warm as the surroundings of each leg. */
+    private final double[] aroundDensity;
+
+    private final double[] aroundKinematic;
+
     private double density;
     private double kinematic;
     private double meanDensity;
@@ -67,6 +74,8 @@ final class March {
     private int evaluations;
     private int passes;
     private int lastDirection = Direction.FORWARD;
+    private double lastFlow;
+    private double exchange;
 
     March(Segment[] segments, Limits limits, Setting setting, double portsApartM, LiquidTable liquid) {
         this.segments = segments;
@@ -80,11 +89,27 @@ final class March {
         this.endC = new double[segments.length];
         this.midC = new double[segments.length];
         this.lossPerHeat = new double[segments.length];
+        this.aroundDensity = new double[segments.length];
+        this.aroundKinematic = new double[segments.length];
+        for (int i = 0; i < segments.length; i++) {
+            aroundDensity[i] = liquid.densityKgPerM3(segments[i].loss.aroundC());
+            aroundKinematic[i] = liquid.kinematicM2PerS(segments[i].loss.aroundC());
+        }
     }
 
     /** Trial flows followed round the loop since it was made. */
     int evaluations() {
         return evaluations;
+    }
+
+    /** Flow of the last trial, kg/s, forward positive; 0 where there was none. */
+    double signedFlow() {
+        return lastFlow;
+    }
+
+    /** Loss over heat carried of all legs together at the last flow: where it is under 1, water reaches no leg's surroundings. */
+    double exchange() {
+        return exchange;
     }
 
     /** Settlings of a leg's own mean temperature since it was made; each reads the loss and the heat of its water once. */
@@ -97,6 +122,8 @@ final class March {
         int direction = signedFlow > 0 ? Direction.FORWARD : Direction.BACKWARD;
         double flow = Math.abs(signedFlow);
         evaluations++;
+        lastFlow = signedFlow;
+        exchange = 0;
         if (direction != lastDirection) {
             Arrays.fill(lossPerHeat, 0);
             lastDirection = direction;
@@ -116,7 +143,7 @@ final class March {
             }
             limits.leaving(i, leavingC);
             drivePa -= Constants.GRAVITY_M_PER_S2 * (meanDensity - tankDensity) * segment.riseM;
-            double reynolds = flow * segment.boreM / (segment.areaM2 * meanKinematic * meanDensity);
+            double reynolds = flow * segment.borePerAreaPerM / (meanKinematic * meanDensity);
             frictionPa += segment.resistancePa(flow, reynolds, meanDensity, direction);
             if (segment.coil) {
                 coilReynolds = reynolds;
@@ -182,15 +209,17 @@ final class March {
             double before = mid;
             double heat = meanHeat(inC, aroundC + apart * decay);
             lossPerHeat[i] = segment.loss.wPerMK(mid) / heat;
-            units = lossPerHeat[i] * perHeat;
-            decay = Math.exp(-units);
+            double more = lossPerHeat[i] * perHeat - units;
+            units += more;
+            decay = Math.abs(more) < SERIES_TO ? decay * littleDecay(more) : Math.exp(-units);
             mid = aroundC + apart * meanPart(units, decay);
             settled = Math.abs(mid - before) * Math.min(units, 1) <= SAME * Math.abs(mid - aroundC);
             passes++;
         }
+        exchange += units;
         double outC = aroundC + apart * decay;
         midC[i] = mid;
-        means(aroundC, mid - aroundC, apart, decay);
+        means(i, mid - aroundC, apart, decay);
         if (outC > inC && aroundC > WARM_ENOUGH_TO_BOIL_C) {
             limits.seenInside(i, new Limits.Warming(aroundC, apart, units));
         }
@@ -204,12 +233,10 @@ final class March {
      * changes by a few kelvin. From there to where four are needed both are taken in growing shares: a jump from one to the other
      * would leave a flow at which drive and resistance never meet.
      */
-    private void means(double aroundC, double meanApart, double apart, double decay) {
-        density = 0;
-        kinematic = 0;
-        add(1, Math.min(Math.max(aroundC, 0), 110));
-        double baseDensity = density;
-        double baseKinematic = kinematic;
+    private void means(int i, double meanApart, double apart, double decay) {
+        double aroundC = segments[i].loss.aroundC();
+        double baseDensity = aroundDensity[i];
+        double baseKinematic = aroundKinematic[i];
         meanDensity = baseDensity;
         meanKinematic = baseKinematic;
         double changeK = Math.abs(apart * (1 - decay));
@@ -248,6 +275,11 @@ final class March {
         double x = LiquidTable.within(tempC, cell);
         density += weight * liquid.density(cell, x);
         kinematic += weight * liquid.kinematic(cell, x);
+    }
+
+    /** exp(−n) of a number under a thousandth, to 1e-14. */
+    private static double littleDecay(double n) {
+        return 1 - n * (1 - n * (0.5 - n * (1.0 / 6 - n / 24)));
     }
 
     /** (1 − exp(−n))/n from n and its exp(−n). */

@@ -8,10 +8,16 @@ import org.hipparchus.analysis.solvers.AllowedSolution;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /**
- * Finds every balance of drive and resistance in one direction. The range of flows is walked in equal ratios; where the
- * residual changes sign between two flows at which the water stays liquid, the root is closed in by bracketing. Two roots
- * closer than one step (three tenths of the flow) cancel each other and can be missed; they are a stable and an unstable flow
- * about to vanish.
+ * Finds every balance of drive and resistance in one direction. The range of flows is divided in equal ratios. Strides of a few such
+ * steps are looked at by their ends first and halved where a balance, or an edge of boiling or freezing, may lie inside, down to single
+ * steps; where the residual changes sign within one between two flows at which the water stays liquid, the root is closed in by
+ * bracketing. Two roots closer than one step (three tenths of the flow) cancel each other and can be missed; they are a stable and an
+ * unstable flow about to vanish.
+ *
+ * <p>Whether a stride is plain: resistance grows with flow, so that inside it lies between its values at the ends; the drive is
+ * taken to leave the range of its own by no more than one and a half of that range and half of itself, and to keep half of itself where it is
+ * larger than that range and the water too fast to come near the temperature around any leg. Where one stays clear of the other all
+ * the way, there is no balance. Slow water is never passed over by more than two steps. A test holds all of it against a scan of every step.
  */
 final class RootScan {
 
@@ -20,83 +26,224 @@ final class RootScan {
     private static final double RELATIVE = 1e-10;
     /** Good enough for a balance, Pa. */
     private static final double NEAR_ZERO = 1e-10;
+    /** The same as a share of the resistance: what the settling of a leg's mean temperature leaves open. */
+    private static final double BALANCED = 1e-9;
     /** How near to boiling the slowest flow that does not is looked for, K: a thousandth of what is told. */
     private static final double AT_THE_EDGE_K = 1e-6;
 
-    /** A flow at which drive and resistance balance. */
-    record Root(double signedFlow, boolean stable) {}
+    static final int STRIDE = 4;
+    private static final double BULGE = 1.5;
+    private static final double LEAST_BULGE = 0.5;
+    /** Exchange under which the drive of a loop changes evenly with its flow. */
+    private static final double FAST = 1;
+
+    /** Longest stride that is passed over where it does not, in steps. */
+    private static final int SLOW_STRIDE = 2;
+
+    private static final double FAR = 1;
+    private static final double GIVES_WAY = 0.5;
+    /** Room to boiling and freezing, or lack of it, at both ends of a stride from which it is taken to be so all the way, K. */
+    private static final double SURE_ROOM_K = 5;
+
+    /** Tells of a balance while the march stands at it. */
+    interface Told {
+        SteadyFlow at(double signedFlow, boolean stable);
+    }
 
     /** The slowest flow from which on water stays liquid, with drive and resistance there. */
     record Edge(double signedFlow, double drivePa, double frictionPa, boolean freezes, BoilMargin margin) {}
 
     private final March march;
+    private final Told told;
     private final double sign;
+    private final FlowRange range;
+    private final int steps;
     private final boolean firstStableOnly;
-    private final List<Root> roots = new ArrayList<>();
+    private final int stride;
+    private final List<SteadyFlow> roots = new ArrayList<>();
+    private final List<Stride> passedOver = new ArrayList<>();
     private Optional<Edge> edge = Optional.empty();
     private double bestDrivePa = Double.NEGATIVE_INFINITY;
+    /** Step from which the first edge is to be looked for, once it is known that there is one. */
+    private int edgeFrom = -1;
+
     private boolean anyLiquid;
     private boolean anyStable;
 
-    private RootScan(March march, int direction, boolean firstStableOnly) {
+    private RootScan(March march, Told told, int direction, FlowRange range, boolean firstStableOnly, int stride) {
         this.march = march;
+        this.told = told;
+        this.range = range;
+        this.steps = range.steps(STEPS_PER_DECADE);
+        this.stride = stride;
         this.firstStableOnly = firstStableOnly;
         this.sign = Direction.sign(direction);
     }
 
-    static RootScan of(March march, int direction, FlowRange range) {
-        RootScan scan = new RootScan(march, direction, false);
-        scan.walk(range);
+    static RootScan of(March march, Told told, int direction, FlowRange range) {
+        return of(march, told, direction, range, STRIDE);
+    }
+
+    /** In strides of another length; of 1, no step is passed over. */
+    static RootScan of(March march, Told told, int direction, FlowRange range, int stride) {
+        RootScan scan = new RootScan(march, told, direction, range, false, stride);
+        scan.walk();
         return scan;
     }
 
     /** The slowest stable flow of a direction: what the whole scan would find first, without what it would find after. */
-    static Optional<Root> firstStable(March march, int direction, FlowRange range) {
-        RootScan scan = new RootScan(march, direction, true);
-        scan.walk(range);
-        return scan.roots.stream().filter(Root::stable).findFirst();
+    static Optional<SteadyFlow> firstStable(March march, Told told, int direction, FlowRange range) {
+        RootScan scan = new RootScan(march, told, direction, range, true, STRIDE);
+        scan.walk();
+        return scan.roots.stream().filter(SteadyFlow::stable).findFirst();
     }
 
-    List<Root> roots() {
+    List<SteadyFlow> roots() {
         return roots;
     }
 
-    /** Where water first boils or freezes as the flow gets less; empty where it never does. */
+    /** Where water first boils or freezes as the flow gets less; empty where it never does. Looked for when it is asked for. */
     Optional<Edge> edge() {
+        if (edge.isEmpty() && edgeFrom >= 0) {
+            Trial low = trial(range.at(edgeFrom, steps), edgeFrom);
+            Trial high = trial(range.at(edgeFrom + 1, steps), edgeFrom + 1);
+            while (!high.liquid()) {
+                low = high;
+                high = trial(range.at(low.step() + 1, steps), low.step() + 1);
+            }
+            noteEdge(trial(liquidEdge(low, high), low.step()).flow());
+        }
         return edge;
     }
 
-    /** Greatest drive in this direction over all flows seen at which water stays liquid, Pa. */
+    /** Greatest drive in this direction at the flows of all steps at which water stays liquid, Pa; only of use where nothing flows. */
     double bestDrivePa() {
+        if (anyLiquid) {
+            edge();
+            settleBestDrive();
+        }
         return bestDrivePa;
     }
 
-    private void walk(FlowRange range) {
-        int steps = range.steps(STEPS_PER_DECADE);
-        double before = range.lowKgPerS();
-        double pushBefore = push(before);
-        boolean liquidBefore = liquid();
-        for (int k = 1; k <= steps && !(firstStableOnly && anyStable); k++) {
-            double flow = range.at(k, steps);
-            double push = push(flow);
-            boolean liquid = liquid();
-            if (liquid && !liquidBefore) {
-                before = liquidEdge(before, flow);
-                pushBefore = push(before);
-                noteEdge(before);
-                between(before, pushBefore, flow, push);
-            } else if (!liquid && liquidBefore) {
-                double last = liquidEdge(before, flow);
-                between(before, pushBefore, last, push(last));
-            } else if (liquid) {
-                between(before, pushBefore, flow, push);
-            } else {
-                noteHopeless(flow, k == steps);
-            }
-            before = flow;
-            pushBefore = push;
-            liquidBefore = liquid;
+    private void walk() {
+        Trial low = trial(range.at(0, steps), 0);
+        for (int k = 0; k < steps && !enough(); ) {
+            int next = Math.min(k + stride, steps);
+            Trial high = trial(range.at(next, steps), next);
+            span(low, high);
+            low = high;
+            k = next;
         }
+        if (!anyLiquid) {
+            trial(low.flow(), steps);
+            edge = Optional.of(here(low.flow()));
+        }
+    }
+
+    private boolean enough() {
+        return firstStableOnly && anyStable;
+    }
+
+    /** Looks for what lies between two flows, from the slower on. */
+    private void span(Trial low, Trial high) {
+        boolean plain = plain(low, high);
+        if (plain) {
+            passedOver.add(new Stride(low, high));
+        }
+        if (plain || high.step() - low.step() == 1) {
+            if (!low.liquid() && high.liquid() && edgeFrom < 0) {
+                edgeFrom = low.step();
+            }
+            if (!plain) {
+                step(low, high);
+            }
+        } else {
+            int half = (low.step() + high.step()) / 2;
+            Trial middle = trial(range.at(half, steps), half);
+            span(low, middle);
+            if (!enough()) {
+                span(middle, high);
+            }
+        }
+    }
+
+    private void step(Trial low, Trial high) {
+        if (high.liquid() && !low.liquid()) {
+            Trial first = trial(liquidEdge(low, high), low.step());
+            noteEdge(first.flow());
+            between(first, high);
+        } else if (!high.liquid() && low.liquid()) {
+            between(low, trial(liquidEdge(low, high), high.step()));
+        } else if (high.liquid()) {
+            between(low, high);
+        }
+    }
+
+    /** Whether no balance lies between two flows, and no more than one edge. */
+    private static boolean plain(Trial low, Trial high) {
+        if (low.liquid() == high.liquid()) {
+            if (Math.min(Math.abs(low.roomK()), Math.abs(high.roomK())) < SURE_ROOM_K) {
+                return false;
+            }
+            if (!low.liquid()) {
+                return true;
+            }
+        }
+        if (high.step() - low.step() > SLOW_STRIDE && low.slow()) {
+            return false;
+        }
+        return low.leastDrivePa(high) > high.frictionPa() || low.mostDrivePa(high) < low.frictionPa();
+    }
+
+    /** Drive and resistance at a flow, both as they count in the direction looked at. */
+    private record Trial(double flow, int step, double drivePa, double frictionPa, double roomK, double exchange) {
+
+        double pushPa() {
+            return drivePa - frictionPa;
+        }
+
+        boolean liquid() {
+            return roomK >= 0;
+        }
+
+        boolean slow() {
+            return exchange >= FAST;
+        }
+
+        /** Least drive between this flow and another, as it is taken. */
+        double leastDrivePa(Trial other) {
+            double least = Math.min(drivePa, other.drivePa);
+            return least - Math.min(bulgePa(other), least > 0 ? kept(least, other) : Double.POSITIVE_INFINITY);
+        }
+
+        /** Greatest drive between this flow and another, as it is taken. */
+        double mostDrivePa(Trial other) {
+            double most = Math.max(drivePa, other.drivePa);
+            return most + Math.min(bulgePa(other), most < 0 ? kept(-most, other) : Double.POSITIVE_INFINITY);
+        }
+
+        private double bulgePa(Trial other) {
+            return BULGE * Math.abs(drivePa - other.drivePa)
+                    + LEAST_BULGE * Math.max(Math.abs(drivePa), Math.abs(other.drivePa));
+        }
+
+        /** A drive that at both ends is far from nought, seen by how much it changes, gives way by no more than this while water is fast. */
+        private double kept(double nearest, Trial other) {
+            return !slow() && !other.slow() && nearest >= FAR * Math.abs(drivePa - other.drivePa)
+                    ? GIVES_WAY * nearest
+                    : Double.POSITIVE_INFINITY;
+        }
+    }
+
+    private Trial trial(double flow, int step) {
+        push(flow);
+        Trial trial =
+                new Trial(flow, step, sign * march.drivePa, march.frictionPa, march.boilMarginK(), march.exchange());
+        if (trial.liquid()) {
+            anyLiquid = true;
+            bestDrivePa = Math.max(bestDrivePa, trial.drivePa());
+        }
+        return trial;
     }
 
     /** Net push in the direction looked at, Pa. */
@@ -104,24 +251,23 @@ final class RootScan {
         return sign * march.residualPa(sign * flow);
     }
 
-    private boolean liquid() {
-        boolean liquid = march.boilMarginK() >= 0;
-        if (liquid) {
-            anyLiquid = true;
-            bestDrivePa = Math.max(bestDrivePa, sign * march.drivePa);
+    /** Strides that were passed over are filled in where a greater drive than the greatest seen may be. */
+    private void settleBestDrive() {
+        while (!passedOver.isEmpty()) {
+            Stride stride = passedOver.remove(passedOver.size() - 1);
+            int half = (stride.low().step() + stride.high().step()) / 2;
+            if (half > stride.low().step() && stride.low().mostDrivePa(stride.high()) > bestDrivePa) {
+                Trial middle = trial(range.at(half, steps), half);
+                passedOver.add(new Stride(stride.low(), middle));
+                passedOver.add(new Stride(middle, stride.high()));
+            }
         }
-        return liquid;
     }
+
+    private record Stride(Trial low, Trial high) {}
 
     private void noteEdge(double flow) {
         if (edge.isEmpty()) {
-            edge = Optional.of(here(flow));
-        }
-    }
-
-    /** Where no flow at all keeps the water liquid, the fastest is told. */
-    private void noteHopeless(double flow, boolean last) {
-        if (last && !anyLiquid) {
             edge = Optional.of(here(flow));
         }
     }
@@ -130,37 +276,61 @@ final class RootScan {
         return new Edge(sign * flow, sign * march.drivePa, march.frictionPa, march.freezesFirst(), march.boilMargin());
     }
 
-    private void between(double low, double pushLow, double high, double pushHigh) {
-        if ((pushLow > 0) == (pushHigh > 0)) {
+    private void between(Trial low, Trial high) {
+        if ((low.pushPa() > 0) == (high.pushPa() > 0)) {
             return;
         }
-        double root = solver().solve(MOST_EVALUATIONS, this::push, low, high);
-        boolean stable = pushLow > pushHigh;
+        double nearPa = NEAR_ZERO + BALANCED * Math.max(low.frictionPa(), high.frictionPa());
+        double root = new BracketingNthOrderBrentSolver(RELATIVE, 1e-18, nearPa, 5)
+                .solve(
+                        MOST_EVALUATIONS,
+                        flow -> flow == low.flow() ? low.pushPa() : flow == high.flow() ? high.pushPa() : push(flow),
+                        low.flow(),
+                        high.flow(),
+                        crossing(low.flow(), low.pushPa(), high.flow(), high.pushPa()));
+        boolean stable = low.pushPa() > high.pushPa();
         anyStable |= stable;
-        roots.add(new Root(sign * root, stable));
+        if (march.signedFlow() != sign * root) {
+            push(root);
+        }
+        roots.add(told.at(sign * root, stable));
     }
 
-    private double liquidEdge(double one, double other) {
+    private double liquidEdge(Trial low, Trial high) {
         // Heated water warms with 1/flow: on that axis the room left is nearly a straight line.
+        double slow = 1 / low.flow();
+        double fast = 1 / high.flow();
         UnivariateFunction room = slowness -> {
+            if (slowness == slow) {
+                return low.roomK();
+            }
+            if (slowness == fast) {
+                return high.roomK();
+            }
             push(1 / slowness);
             return march.boilMarginK();
         };
-        double low = Math.min(1 / one, 1 / other);
-        double high = Math.max(1 / one, 1 / other);
-        // One of the two may be the edge itself, on which rounding decides on which side it is.
-        if (Math.abs(room.value(low)) <= AT_THE_EDGE_K) {
-            return 1 / low;
+        // One of the two may be the edge itself.
+        if (Math.abs(high.roomK()) <= AT_THE_EDGE_K) {
+            return high.flow();
         }
-        if (Math.abs(room.value(high)) <= AT_THE_EDGE_K) {
-            return 1 / high;
+        if (Math.abs(low.roomK()) <= AT_THE_EDGE_K) {
+            return low.flow();
         }
         return 1
                 / new BracketingNthOrderBrentSolver(RELATIVE, 1e-18, AT_THE_EDGE_K, 5)
-                        .solve(MOST_EVALUATIONS, room, low, high, AllowedSolution.ABOVE_SIDE);
+                        .solve(
+                                MOST_EVALUATIONS,
+                                room,
+                                fast,
+                                slow,
+                                crossing(fast, high.roomK(), slow, low.roomK()),
+                                AllowedSolution.ABOVE_SIDE);
     }
 
-    private static BracketingNthOrderBrentSolver solver() {
-        return new BracketingNthOrderBrentSolver(RELATIVE, 1e-18, NEAR_ZERO, 5);
+    /** Where a straight line through two points of unlike sign crosses nought; well inside them. */
+    private static double crossing(double one, double valueThere, double other, double valueAtOther) {
+        double share = valueThere / (valueThere - valueAtOther);
+        return one + Math.min(Math.max(share, 0.01), 0.99) * (other - one);
     }
 }

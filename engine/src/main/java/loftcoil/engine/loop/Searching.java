@@ -1,6 +1,7 @@
 package loftcoil.engine.loop;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,28 +21,32 @@ final class Searching {
     }
 
     FlowSearch search() {
-        FlowRange range = FlowRange.of(segments, setting.firing(), march.columnPa());
-        RootScan backward = RootScan.of(march, Direction.BACKWARD, range);
-        RootScan forward = RootScan.of(march, Direction.FORWARD, range);
-        List<SteadyFlow> flows = new ArrayList<>();
-        for (int i = backward.roots().size() - 1; i >= 0; i--) {
-            flows.add(flow(backward.roots().get(i)));
-        }
-        for (RootScan.Root root : forward.roots()) {
-            flows.add(flow(root));
-        }
+        FlowRange range = range();
+        RootScan backward = RootScan.of(march, this::flow, Direction.BACKWARD, range);
+        RootScan forward = RootScan.of(march, this::flow, Direction.FORWARD, range);
+        List<SteadyFlow> flows = new ArrayList<>(backward.roots());
+        Collections.reverse(flows);
+        flows.addAll(forward.roots());
         return new FlowSearch(flows, Judgement.of(plan, setting, flows, forward), StaticDrive.pa(plan, setting));
+    }
+
+    /** One direction, in strides of so many steps. */
+    RootScan scan(int direction, int stride) {
+        return RootScan.of(march, this::flow, direction, range(), stride);
     }
 
     /** The slowest stable flow one way; what {@link #search} lists besides is not looked for. */
     Optional<SteadyFlow> slowestStable(int direction) {
-        FlowRange range = FlowRange.of(segments, setting.firing(), march.columnPa());
-        return RootScan.firstStable(march, direction, range).map(this::flow);
+        return RootScan.firstStable(march, this::flow, direction, range());
     }
 
-    private SteadyFlow flow(RootScan.Root root) {
-        march.residualPa(root.signedFlow());
-        double flow = Math.abs(root.signedFlow());
+    private FlowRange range() {
+        return FlowRange.of(segments, setting.firing(), march.columnPa());
+    }
+
+    /** The flow at which the march stands. */
+    private SteadyFlow flow(double signedFlow, boolean stable) {
+        double flow = Math.abs(signedFlow);
         List<LegEnds> legs = new ArrayList<>();
         LegEnds coil = null;
         double lostW = 0;
@@ -57,9 +62,9 @@ final class Searching {
         double tankW =
                 flow * (march.liquid.enthalpyJPerKg(march.returnC) - march.liquid.enthalpyJPerKg(setting.tankC()));
         return new SteadyFlow(
-                root.signedFlow(),
-                root.signedFlow() / march.liquid.densityKgPerM3(setting.tankC()) * 60_000,
-                root.stable(),
+                signedFlow,
+                signedFlow / march.liquid.densityKgPerM3(setting.tankC()) * 60_000,
+                stable,
                 march.drivePa,
                 march.frictionPa,
                 march.coilReynolds,

@@ -22,6 +22,8 @@ class Segment {
     final double startLevelM;
     final double boreM;
     final double areaM2;
+    /** Bore over area, 1/m. */
+    final double borePerAreaPerM;
     /** Bore over the diameter of the winding, 0 where it is not wound. */
     final double curvature;
 
@@ -46,6 +48,7 @@ class Segment {
         this.startLevelM = startLevelM;
         this.boreM = pipe.tube().boreM();
         this.areaM2 = pipe.tube().areaM2();
+        this.borePerAreaPerM = boreM / areaM2;
         this.curvature = pipe.windingM() > 0 ? boreM / pipe.windingM() : 0;
         this.roughness = pipe.tube().metal().roughnessM() / boreM;
         this.frictionTimes = 1;
@@ -70,6 +73,7 @@ class Segment {
         this.startLevelM = as.startLevelM;
         this.boreM = as.boreM;
         this.areaM2 = as.areaM2;
+        this.borePerAreaPerM = as.borePerAreaPerM;
         this.curvature = as.curvature;
         this.roughness = Math.min(as.roughness * trim.roughnessTimes(), Friction.ROUGHNESS.high());
         this.frictionTimes = as.frictionTimes * trim.frictionTimes();
@@ -99,10 +103,11 @@ class Segment {
 
     /** Drag of this run at a mass flow, Pa, for one direction. */
     double resistancePa(double flowKgPerS, double reynolds, double densityKgPerM3, int direction) {
-        double k = (lossPerReynolds + portPerReynolds[direction]) / reynolds + fixedLoss[direction];
         double massFlux = flowKgPerS / areaM2;
-        double darcy = frictionTimes * darcyTimesReynolds(reynolds) / reynolds;
-        return (darcy * lengthM / boreM + k) * massFlux * massFlux / (2 * densityKgPerM3);
+        double perReynolds = frictionTimes * darcyTimesReynolds(reynolds) * (lengthM / boreM)
+                + lossPerReynolds
+                + portPerReynolds[direction];
+        return (perReynolds / reynolds + fixedLoss[direction]) * massFlux * massFlux / (2 * densityKgPerM3);
     }
 
     private double darcyTimesReynolds(double reynolds) {

@@ -99,9 +99,9 @@ public final class Friction {
     }
 
     /**
-     * Newton's steps for x = 1/√f from Haaland's explicit value without its power, which costs more than a step. The
-     * function is increasing and bends down, so a step can only overshoot once; its bend is so slight that a step of a
-     * hundred-thousandth leaves less than 1e-11 still to go.
+     * Steps of Halley's method for x = 1/√f from Haaland's explicit value without its power, which costs more than a step. The
+     * function is increasing and bends down, and its bend is so slight that a step of a
+     * ten-thousandth leaves nothing but rounding still to go.
      */
     private static double colebrook(double reynolds, double rough) {
         double wall = rough / 3.7;
@@ -109,9 +109,13 @@ public final class Friction {
         double x = -0.9 * TWO_OVER_LN10 * Math.log(wall + 6.9 / reynolds);
         for (int i = 0; i < MOST_STEPS; i++) {
             double inside = wall + slip * x;
-            double step = (x + TWO_OVER_LN10 * Math.log(inside)) / (1 + TWO_OVER_LN10 * slip / inside);
+            double grade = slip / inside;
+            double value = x + TWO_OVER_LN10 * Math.log(inside);
+            double slope = 1 + TWO_OVER_LN10 * grade;
+            double bend = -TWO_OVER_LN10 * grade * grade;
+            double step = value * slope / (slope * slope - 0.5 * value * bend);
             x -= step;
-            if (Math.abs(step) < 1e-5 * x) {
+            if (Math.abs(step) < 1e-4 * x) {
                 break;
             }
         }

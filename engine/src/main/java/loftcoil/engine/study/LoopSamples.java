@@ -11,7 +11,8 @@ import loftcoil.engine.loop.Circulates;
 import loftcoil.engine.loop.Circulation;
 import loftcoil.engine.loop.SteadyFlow;
 import loftcoil.engine.loop.UncertaintyFactors;
-import org.hipparchus.stat.correlation.SpearmansCorrelation;
+import org.hipparchus.stat.correlation.PearsonsCorrelation;
+import org.hipparchus.stat.ranking.NaturalRanking;
 
 /** The loops of a spread. Each sample writes only its own places, so threads do not meet. */
 final class LoopSamples {
@@ -92,16 +93,21 @@ final class LoopSamples {
         if (circulating.length < FEWEST) {
             return influences;
         }
-        SpearmansCorrelation ranks = new SpearmansCorrelation();
-        double[] flows = picked(flow, circulating);
-        double[] margins = picked(margin, circulating);
+        // Spearman's correlation is that of the ranks, and ranking is most of its work: flow and margin are ranked
+        // once.
+        NaturalRanking ranking = new NaturalRanking();
+        PearsonsCorrelation correlation = new PearsonsCorrelation();
+        double[] flowRanks = ranking.rank(picked(flow, circulating));
+        double[] marginRanks = ranking.rank(picked(margin, circulating));
         for (int doubt = 0; doubt < LoopDraws.NAMES.size(); doubt++) {
             int one = doubt;
-            double[] shares = Arrays.stream(circulating)
+            double[] shareRanks = ranking.rank(Arrays.stream(circulating)
                     .mapToDouble(sample -> draws.share(sample, one))
-                    .toArray();
+                    .toArray());
             influences.add(new Influence(
-                    LoopDraws.NAMES.get(doubt), ranks.correlation(shares, flows), ranks.correlation(shares, margins)));
+                    LoopDraws.NAMES.get(doubt),
+                    correlation.correlation(shareRanks, flowRanks),
+                    correlation.correlation(shareRanks, marginRanks)));
         }
         return influences;
     }

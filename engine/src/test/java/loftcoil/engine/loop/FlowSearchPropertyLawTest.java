@@ -40,6 +40,40 @@ class FlowSearchPropertyLawTest {
         seen(search.circulation().getClass().getSimpleName());
     }
 
+    /** What a scan in strides passes over holds nothing: it finds what a scan of every single step does, flow for flow and edge for edge. */
+    @Property(tries = 10_000, seed = "20261129")
+    void stridesPassOverNothing(@ForAll("plans") CircuitPlan plan, @ForAll("settings") Setting setting) {
+        Circuit circuit;
+        try {
+            circuit = Circuit.of(plan, setting);
+        } catch (RefusedException refused) {
+            return;
+        }
+        for (int direction : new int[] {Direction.FORWARD, Direction.BACKWARD}) {
+            RootScan steps = searching(circuit).scan(direction, 1);
+            RootScan strides = searching(circuit).scan(direction, RootScan.STRIDE);
+            assertEquals(steps.roots().size(), strides.roots().size(), steps.roots() + " " + strides.roots());
+            for (int i = 0; i < steps.roots().size(); i++) {
+                SteadyFlow expected = steps.roots().get(i);
+                SteadyFlow found = strides.roots().get(i);
+                assertEquals(expected.stable(), found.stable());
+                assertEquals(1, found.flowKgPerS() / expected.flowKgPerS(), 1e-6);
+            }
+            assertEquals(steps.edge().isPresent(), strides.edge().isPresent());
+            if (steps.edge().isPresent()) {
+                assertEquals(
+                        1,
+                        strides.edge().orElseThrow().signedFlow()
+                                / steps.edge().orElseThrow().signedFlow(),
+                        1e-5);
+            }
+        }
+    }
+
+    private static Searching searching(Circuit circuit) {
+        return new Searching(circuit.plan(), circuit.setting(), circuit.segments(), circuit.march());
+    }
+
     /** A run in which one of the outcomes hardly ever came up would prove nothing about it. */
     private static void seen(String outcome) {
         Statistics.label("outcome").collect(outcome).coverage(cover -> {

@@ -31,14 +31,14 @@ class LoopWorkTest {
     void allFlowsWithTheFireLit() {
         March march = LIT.march();
         assertTrue(searching(LIT, march).search().circulates());
-        assertWork(march, 58, 331);
+        assertWork(march, 25, 148);
     }
 
     @Test
     void allFlowsWithTheFireOut() {
         March march = OUT.march();
         assertTrue(searching(OUT, march).search().fromRest().isPresent());
-        assertWork(march, 109, 1140);
+        assertWork(march, 64, 818);
     }
 
     /** The flow that a table asks for, without the others, is the one that the whole search tells. */
@@ -46,7 +46,7 @@ class LoopWorkTest {
     void theForwardFlowAlone() {
         March march = LIT.march();
         Optional<SteadyFlow> alone = searching(LIT, march).slowestStable(Direction.FORWARD);
-        assertWork(march, 27, 156);
+        assertWork(march, 12, 70);
         double whole = LIT.search().forward().orElseThrow().flowKgPerS();
         assertTrue(Math.abs(alone.orElseThrow().flowKgPerS() - whole) < 1e-8 * whole, alone + " against " + whole);
     }
