@@ -181,7 +181,9 @@ class UnitsBrowserTest extends LiveCourseCase {
         lever("Tank", "tank-volumeL", "40");
         until("Water the tank holds when full to the brim: 40.00 US gal");
         noMetric("main .result-place", "US gal/min");
-        assertFalse(all("main .result-place").contains("Btu"), "heat reads in kilowatts for every reader");
+        // Heat reads in kilowatts for every reader; glass and foam in the unit that stands on them in the shop.
+        String besides = all("main .result-place").replace("Btu/(h ft² °F)", "").replace("ft² h °F/Btu", "");
+        assertFalse(besides.contains("Btu"), besides);
 
         press("March the year too");
         browser.until("the year", () -> all(".figures summary").contains("Year "));
@@ -191,8 +193,8 @@ class UnitsBrowserTest extends LiveCourseCase {
         noMetric("main .take", "ft");
 
         Design own = DesignJson.read(bench.rebuild().own().json());
-        assertEquals(8.5 * 0.3048, own.tank().baseM(), 1e-9);
-        assertEquals(4.5 * 0.45359237, own.fire().orElseThrow().burnKgPerH(), 1e-9);
+        assertEquals(8.5 * 0.3048, own.tank().baseM(), 1e-6);
+        assertEquals(4.5 * 0.45359237, own.fire().orElseThrow().burnKgPerH(), 1e-6);
         assertEquals(40 * 3.785411784, own.tank().volumeL(), 1e-6);
         assertTrue(own.coil().heatKW().isEmpty(), "the example's heat is gone");
         assertEquals(List.of(), browser.troubles());
