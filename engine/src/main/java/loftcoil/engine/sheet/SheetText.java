@@ -71,7 +71,7 @@ public final class SheetText {
     private void all(Sheet sheet) {
         lines.add(sheet.design().name());
         lines.add(sheet.grounds().words());
-        Doubts.of(sheet.design()).forEach(doubt -> wrapped("", "Is this so? " + doubt.metric()));
+        Doubts.of(sheet.design()).forEach(doubt -> wrapped("", "Is this so? " + units.words(doubt)));
         for (FigureGroup group : SHOWN) {
             group(sheet, group);
         }

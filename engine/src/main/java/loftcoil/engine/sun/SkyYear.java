@@ -101,7 +101,7 @@ public final class SkyYear {
         return switch (weather) {
             case MEAN -> this;
             case CLEAR ->
-                new SkyYear(place, sun, clearDays(), changed(meanAirC, mean -> mean + Weather.CLEAR_WARMER_K));
+                new SkyYear(place, sun, clearDays(), changed(meanAirC, mean -> mean + Weather.CLEAR.warmerK()));
             case DULL -> new SkyYear(place, sun, changed(clearness, mean -> mean * Weather.DULL_SHARE), meanAirC);
         };
     }

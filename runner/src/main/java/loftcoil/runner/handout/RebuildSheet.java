@@ -82,7 +82,8 @@ public final class RebuildSheet {
         return Html.section(
                 "cautions",
                 "The new design: " + safety.label(),
-                Html.element("p", Html.text(safety.words() + " " + both.afterWords())) + found);
+                Html.element("p", Html.text((safety.words() + " " + both.heat()).strip() + " " + both.afterWords()))
+                        + found);
     }
 
     private String drawing(DrawingChange change) {

@@ -3,12 +3,14 @@ package loftcoil.runner.show;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import loftcoil.engine.design.Change;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.engine.study.Comparison;
+import loftcoil.engine.survey.FaultWords;
 import loftcoil.engine.words.Units;
 import loftcoil.runner.check.Checker;
 import loftcoil.runner.check.Verdict;
@@ -144,7 +146,10 @@ final class QuestionDesk {
             Design changed = Changes.apply(before, decision.change(), decided.value());
             store.becomes(changed, Trail.How.DECIDED);
         } catch (RefusedException refused) {
-            String faults = "- " + String.join("\n- ", shown().said(refused).lines());
+            String faults = "- "
+                    + shown().said(refused).faults().stream()
+                            .map(FaultWords::line)
+                            .collect(Collectors.joining("\n- "));
             keep(lesson, question, new Progress.Given(text, AnswerState.UNREAD, "", REFUSED, faults));
             return new View.Reply(text, AnswerState.UNREAD, REFUSED, faults, View.Counted.NONE, "", "");
         }

@@ -95,7 +95,7 @@ async function ask(view, work, refused) {
     return true;
   } catch (trouble) {
     if (api.isGone(trouble)) showBanner(() => {});
-    else refused(trouble.message.split('\n'));
+    else refused(api.refusals(trouble));
     return false;
   }
 }
@@ -133,7 +133,7 @@ function noPanes(view) {
 }
 
 function refusedHere(view) {
-  return (lines) => view.refused.replaceChildren(el('p', { class: 'trouble' }, 'Not taken:'), el('ul', {}, ...lines.map((line) => el('li', {}, placed(line)))));
+  return (lines) => view.refused.replaceChildren(el('p', { class: 'trouble' }, 'Not taken:'), el('ul', {}, ...lines.map((one) => el('li', {}, placed(one)))));
 }
 
 function questionRow(view, station, question) {
@@ -221,13 +221,12 @@ async function tellTogether(view, told, guessed) {
 /** Says each refusal at its own row; the paths that were refused. */
 function refusedLines(view, lines) {
   const refused = [];
-  for (const line of lines) {
-    const path = line.slice(0, line.indexOf(': '));
+  for (const { line, path, said } of lines) {
     const words = line.slice(path.length + 2);
     const row = view.rows.get(path);
     const missing = words.startsWith('missing');
     if (row) row.trouble(missing ? 'Tell this one too: these answers are taken together.' : `Not taken: ${words}`);
-    else view.refused.replaceChildren(el('p', { class: 'trouble' }, line));
+    else view.refused.replaceChildren(el('p', { class: 'trouble' }, `Not taken: ${said}`));
     refused.push(path);
   }
   return refused;
@@ -273,7 +272,7 @@ function foot(view) {
       if (api.isGone(trouble)) showBanner(() => {});
       view.said.replaceChildren();
       const house = await api.survey();
-      refusedHere(view)(house.standing.open.length ? house.standing.open : trouble.message.split('\n'));
+      refusedHere(view)(house.standing.open.length ? house.standing.open.map((line) => ({ line, said: line })) : api.refusals(trouble));
     }
   });
   return el('p', { class: 'form-foot' }, take, ...beginAgain(view));
