@@ -87,8 +87,12 @@ public final class ClearSearch {
         if (complete) {
             telling.end();
         }
-        return new Clears(
-                judge.design(), quests.stream().map(Quest::cleared).toList(), complete, judge.wholeVerdicts());
+        // Of a danger that a stopped search had not come to, nothing is known: it may not say that nothing was found.
+        List<Cleared> found = quests.stream()
+                .map(Quest::cleared)
+                .filter(danger -> complete || !danger.ways().isEmpty())
+                .toList();
+        return new Clears(judge.design(), found, complete, judge.wholeVerdicts());
     }
 
     /** Pairs for those dangers for which nothing was found by now, in rounds, until each has enough or none is left. */

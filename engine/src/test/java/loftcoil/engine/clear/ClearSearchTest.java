@@ -77,6 +77,7 @@ class ClearSearchTest {
         });
         assertFalse(stopped.complete());
         assertEquals(0, stopped.wholeVerdicts());
+        assertEquals(List.of(), stopped.dangers(), "of what was not searched nothing may say that nothing was found");
         assertTrue(last.get() >= 3 && last.get() <= 5, () -> "told of " + last.get());
     }
 
