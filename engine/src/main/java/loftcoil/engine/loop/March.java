@@ -45,6 +45,8 @@ final class March {
     private static final double MOST_POWER = 0.4;
     /** Water so near to its surroundings pushes by less than a millionth of what is told. */
     private static final double HARDLY_APART_K = 1e-3;
+    /** Water is densest a little under this. */
+    private static final double DENSEST_C = 4;
     /** Share by which two mean differences must be apart for their losses to tell the power. */
     private static final double TELLS_OF_POWER = 1e-6;
     /** Change of an exponent up to which a few terms of the series do. */
@@ -94,6 +96,10 @@ final class March {
     private double lastFlow;
     private double exchange;
     private double leastExchange;
+    /** Push of each leg at the last flow, forward, Pa. */
+    private final double[] legPa;
+
+    private final boolean evenlyAround;
 
     March(Segment[] segments, Limits limits, Setting setting, double portsApartM, LiquidTable liquid) {
         this.segments = segments;
@@ -108,12 +114,20 @@ final class March {
         this.midC = new double[segments.length];
         this.lossPerHeat = new double[segments.length];
         this.lossPower = new double[segments.length];
+        this.legPa = new double[segments.length];
         this.aroundDensity = new double[segments.length];
         this.aroundKinematic = new double[segments.length];
         for (int i = 0; i < segments.length; i++) {
             aroundDensity[i] = liquid.densityKgPerM3(segments[i].loss.aroundC());
             aroundKinematic[i] = liquid.kinematicM2PerS(segments[i].loss.aroundC());
         }
+        this.evenlyAround = !firing.lit()
+                && Arrays.stream(segments)
+                                .mapToDouble(leg -> leg.loss.aroundC())
+                                .distinct()
+                                .count()
+                        == 1
+                && Math.min(tankC, segments[0].loss.aroundC()) > DENSEST_C;
     }
 
     /** Trial flows followed round the loop since it was made. */
@@ -129,6 +143,20 @@ final class March {
     /** Loss over heat carried of all legs together at the last flow: where it is under 1, water reaches no leg's surroundings. */
     double exchange() {
         return exchange;
+    }
+
+    /**
+     * Whether each leg pushes the one way alone the faster the water is: the fire is out and the surroundings are equally warm all round, so that
+     * every place of the loop comes nearer to the tank's temperature, and its water, warmer than where it is densest, nearer to the tank's
+     * density.
+     */
+    boolean evenlyAround() {
+        return evenlyAround;
+    }
+
+    /** Push of each leg at the last flow, forward, Pa; a copy. */
+    double[] legPa() {
+        return legPa.clone();
     }
 
     /**
@@ -190,6 +218,7 @@ final class March {
             }
             limits.leaving(i, leavingC);
             double pushPa = Constants.GRAVITY_M_PER_S2 * (meanDensity - tankDensity) * segment.riseM;
+            legPa[i] = -pushPa;
             drivePa -= pushPa;
             weightPa += Math.abs(pushPa);
             double reynolds = flow * segment.borePerAreaPerM / (meanKinematic * meanDensity);

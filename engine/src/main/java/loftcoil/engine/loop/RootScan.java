@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.AllowedSolution;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Finds every balance of drive and resistance in one direction. The range of flows is divided in equal ratios. Strides of a few such
@@ -16,8 +17,10 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
  *
  * <p>Whether a stride is plain: resistance grows with flow, so that inside it lies between its values at the ends; the drive is
  * taken to leave the range of its own by no more than one and a half of that range and half of itself, and to keep half of itself where it is
- * larger than that range and the water too fast to come near the temperature around any leg. Where one stays clear of the other all
- * the way, there is no balance. Slow water is never passed over by more than two steps. A test holds all of it against a scan of every step.
+ * larger than that range and the water too fast to come near the temperature around any leg. With the fire out and the surroundings equally
+ * warm all round, each leg pushes the one way alone the more the faster the water is, which bounds the drive without any such assumption. Where one stays clear of the other all
+ * the way, there is no balance. Other slow water is passed over by no more than two steps, unless it stands
+ * at the temperature around all legs but for their beginnings. A test holds all of it against a scan of every step.
  */
 final class RootScan {
 
@@ -35,6 +38,9 @@ final class RootScan {
     private static final double NEAR_THE_EDGE_K = 0.1;
 
     static final int STRIDE = 4;
+    /** The same where the drive between two flows is bounded by what it is at them. */
+    private static final int EVEN_STRIDE = 6;
+
     private static final double BULGE = 1.5;
     private static final double LEAST_BULGE = 0.5;
     /** Exchange under which the drive of a loop changes evenly with its flow. */
@@ -136,8 +142,9 @@ final class RootScan {
 
     private void walk() {
         Trial low = trial(range.at(0, steps), 0);
+        int longest = stride > 1 && march.evenlyAround() ? EVEN_STRIDE : stride;
         for (int k = 0; k < steps && !enough(); ) {
-            int next = Math.min(k + (stride == 1 ? 1 : Math.max(stride, standing(low))), steps);
+            int next = Math.min(k + (stride == 1 ? 1 : Math.max(longest, standing(low))), steps);
             Trial high = trial(range.at(next, steps), next);
             span(low, high);
             low = high;
@@ -206,7 +213,7 @@ final class RootScan {
                 return true;
             }
         }
-        if (high.step() - low.step() > SLOW_STRIDE && low.slow() && !high.stands()) {
+        if (high.step() - low.step() > SLOW_STRIDE && low.slow() && !high.stands() && high.pushes() == null) {
             return false;
         }
         return low.leastDrivePa(high) > high.frictionPa() || low.mostDrivePa(high) < low.frictionPa();
@@ -220,7 +227,8 @@ final class RootScan {
             double frictionPa,
             double roomK,
             double exchange,
-            double leastExchange) {
+            double leastExchange,
+            @Nullable Pushes pushes) {
 
         double pushPa() {
             return drivePa - frictionPa;
@@ -240,12 +248,18 @@ final class RootScan {
 
         /** Least drive between this flow and another, as it is taken. */
         double leastDrivePa(Trial other) {
+            if (pushes != null && other.pushes != null) {
+                return (drivePa + other.drivePa - pushes.apartPa(other.pushes)) / 2;
+            }
             double least = Math.min(drivePa, other.drivePa);
             return least - Math.min(bulgePa(other), least > 0 ? kept(least, other) : Double.POSITIVE_INFINITY);
         }
 
         /** Greatest drive between this flow and another, as it is taken. */
         double mostDrivePa(Trial other) {
+            if (pushes != null && other.pushes != null) {
+                return (drivePa + other.drivePa + pushes.apartPa(other.pushes)) / 2;
+            }
             double most = Math.max(drivePa, other.drivePa);
             return most + Math.min(bulgePa(other), most < 0 ? kept(-most, other) : Double.POSITIVE_INFINITY);
         }
@@ -260,6 +274,25 @@ final class RootScan {
             return !slow() && !other.slow() && nearest >= FAR * Math.abs(drivePa - other.drivePa)
                     ? GIVES_WAY * nearest
                     : Double.POSITIVE_INFINITY;
+        }
+    }
+
+    /** Pushes of the legs at a flow, where each goes one way only as the flow grows: between two flows it lies between what it is at them. */
+    private static final class Pushes {
+
+        private final double[] pa;
+
+        Pushes(double[] pa) {
+            this.pa = pa;
+        }
+
+        /** What all legs together change by, whichever way each does, Pa. */
+        double apartPa(Pushes other) {
+            double sum = 0;
+            for (int i = 0; i < pa.length; i++) {
+                sum += Math.abs(pa[i] - other.pa[i]);
+            }
+            return sum;
         }
     }
 
@@ -284,7 +317,8 @@ final class RootScan {
                 march.frictionPa,
                 march.boilMarginK(),
                 march.exchange(),
-                march.leastExchange());
+                march.leastExchange(),
+                march.evenlyAround() ? new Pushes(march.legPa()) : null);
         if (trial.liquid()) {
             anyLiquid = true;
             if (trial.drivePa() > bestDrivePa) {
