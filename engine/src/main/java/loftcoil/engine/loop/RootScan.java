@@ -31,6 +31,9 @@ final class RootScan {
     /** How near to boiling the slowest flow that does not is looked for, K: a thousandth of what is told. */
     private static final double AT_THE_EDGE_K = 1e-6;
 
+    /** How near to boiling or freezing a flow is looked at no longer roughly, K. */
+    private static final double NEAR_THE_EDGE_K = 0.1;
+
     static final int STRIDE = 4;
     private static final double BULGE = 1.5;
     private static final double LEAST_BULGE = 0.5;
@@ -40,7 +43,10 @@ final class RootScan {
     /** Longest stride that is passed over where it does not, in steps. */
     private static final int SLOW_STRIDE = 2;
 
-    private static final double FAR = 1;
+    /** Exchange of each leg over which water stands at the temperature around legs but for their beginnings, which are as long as the flow is great. */
+    private static final double STANDS = 12;
+
+    private static final double FAR = 0.5;
     private static final double GIVES_WAY = 0.5;
     /** Room to boiling and freezing, or lack of it, at both ends of a stride from which it is taken to be so all the way, K. */
     private static final double SURE_ROOM_K = 5;
@@ -64,6 +70,7 @@ final class RootScan {
     private final List<Stride> passedOver = new ArrayList<>();
     private Optional<Edge> edge = Optional.empty();
     private double bestDrivePa = Double.NEGATIVE_INFINITY;
+    private double bestFlow;
     /** Step from which the first edge is to be looked for, once it is known that there is one. */
     private int edgeFrom = -1;
 
@@ -111,7 +118,7 @@ final class RootScan {
                 low = high;
                 high = trial(range.at(low.step() + 1, steps), low.step() + 1);
             }
-            noteEdge(trial(liquidEdge(low, high), low.step()).flow());
+            noteEdge(settledTrial(liquidEdge(low, high), low.step()).flow());
         }
         return edge;
     }
@@ -121,6 +128,8 @@ final class RootScan {
         if (anyLiquid) {
             edge();
             settleBestDrive();
+            push(bestFlow);
+            bestDrivePa = sign * march.drivePa;
         }
         return bestDrivePa;
     }
@@ -128,16 +137,24 @@ final class RootScan {
     private void walk() {
         Trial low = trial(range.at(0, steps), 0);
         for (int k = 0; k < steps && !enough(); ) {
-            int next = Math.min(k + stride, steps);
+            int next = Math.min(k + (stride == 1 ? 1 : Math.max(stride, standing(low))), steps);
             Trial high = trial(range.at(next, steps), next);
             span(low, high);
             low = high;
             k = next;
         }
         if (!anyLiquid) {
-            trial(low.flow(), steps);
+            push(low.flow());
             edge = Optional.of(here(low.flow()));
         }
+    }
+
+    /** Steps from a flow to that at which the first leg no longer brings its water to the temperature around it. */
+    private int standing(Trial low) {
+        double times = low.leastExchange() / STANDS;
+        return times > 1 && times < Double.POSITIVE_INFINITY
+                ? (int) (steps * Math.log(times) / Math.log(range.highKgPerS() / range.lowKgPerS()))
+                : 0;
     }
 
     private boolean enough() {
@@ -169,11 +186,11 @@ final class RootScan {
 
     private void step(Trial low, Trial high) {
         if (high.liquid() && !low.liquid()) {
-            Trial first = trial(liquidEdge(low, high), low.step());
+            Trial first = settledTrial(liquidEdge(low, high), low.step());
             noteEdge(first.flow());
             between(first, high);
         } else if (!high.liquid() && low.liquid()) {
-            between(low, trial(liquidEdge(low, high), high.step()));
+            between(low, settledTrial(liquidEdge(low, high), high.step()));
         } else if (high.liquid()) {
             between(low, high);
         }
@@ -189,14 +206,21 @@ final class RootScan {
                 return true;
             }
         }
-        if (high.step() - low.step() > SLOW_STRIDE && low.slow()) {
+        if (high.step() - low.step() > SLOW_STRIDE && low.slow() && !high.stands()) {
             return false;
         }
         return low.leastDrivePa(high) > high.frictionPa() || low.mostDrivePa(high) < low.frictionPa();
     }
 
     /** Drive and resistance at a flow, both as they count in the direction looked at. */
-    private record Trial(double flow, int step, double drivePa, double frictionPa, double roomK, double exchange) {
+    private record Trial(
+            double flow,
+            int step,
+            double drivePa,
+            double frictionPa,
+            double roomK,
+            double exchange,
+            double leastExchange) {
 
         double pushPa() {
             return drivePa - frictionPa;
@@ -208,6 +232,10 @@ final class RootScan {
 
         boolean slow() {
             return exchange >= FAST;
+        }
+
+        boolean stands() {
+            return leastExchange >= STANDS;
         }
 
         /** Least drive between this flow and another, as it is taken. */
@@ -235,13 +263,34 @@ final class RootScan {
         }
     }
 
+    /** A flow looked at roughly, as long as that tells on which side of a balance and of boiling and freezing it lies. */
     private Trial trial(double flow, int step) {
+        double roughlyPa = march.roughlyPa(sign * flow);
+        return march.sureOfSign(roughlyPa) && Math.abs(march.boilMarginK()) > NEAR_THE_EDGE_K
+                ? seen(flow, step)
+                : settledTrial(flow, step);
+    }
+
+    private Trial settledTrial(double flow, int step) {
         push(flow);
-        Trial trial =
-                new Trial(flow, step, sign * march.drivePa, march.frictionPa, march.boilMarginK(), march.exchange());
+        return seen(flow, step);
+    }
+
+    private Trial seen(double flow, int step) {
+        Trial trial = new Trial(
+                flow,
+                step,
+                sign * march.drivePa,
+                march.frictionPa,
+                march.boilMarginK(),
+                march.exchange(),
+                march.leastExchange());
         if (trial.liquid()) {
             anyLiquid = true;
-            bestDrivePa = Math.max(bestDrivePa, trial.drivePa());
+            if (trial.drivePa() > bestDrivePa) {
+                bestDrivePa = trial.drivePa();
+                bestFlow = flow;
+            }
         }
         return trial;
     }
