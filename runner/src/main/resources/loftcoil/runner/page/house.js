@@ -1,6 +1,6 @@
 // The learner's house: stations in walking order. Each answer is kept at once; the house is a sketch until all of it fits together.
 import * as api from './api.js';
-import { clear, el, say } from './dom.js';
+import { clear, el, fittingCounts, say } from './dom.js';
 import { showBanner } from './banner.js';
 import { refreshLoop, watchLoop } from './loop.js';
 import { figure } from './picture.js';
@@ -102,6 +102,7 @@ async function ask(view, work, refused) {
 
 function stationFold(view, station, at) {
   const inside = [el('p', {}, station.help)];
+  if (station.counts.length) inside.push(fittingCounts(station.counts));
   if (station.run.code) inside.push(runTable(view, station.run));
   else if (station.code === 'taps') inside.push(tapsTable(view, station));
   if (station.code === 'climate') inside.push(climateForm(view, () => redraw(view)));
