@@ -119,8 +119,7 @@ final class SheetTop {
 
     private String cautions() {
         String found = sheet.cautions().isEmpty()
-                ? Html.element(
-                        "p", "None of our checks found a danger in this design. That is no promise that there is none.")
+                ? Html.element("p", Html.text(nothingFound()))
                 : new CautionList(measures).all(sheet.sheet().verdict(), clears);
         return Html.section(
                 "cautions",
@@ -131,6 +130,13 @@ final class SheetTop {
                                 "small",
                                 "Codes of your country and the licensed trades come before this sheet. Hot water scalds, a shut or"
                                         + " dry loop can burst, a full tank is heavy, and a fire needs a flue and air."));
+    }
+
+    private String nothingFound() {
+        String open = sheet.sheet().verdict().open();
+        return open.isEmpty()
+                ? "None of our checks found a danger in this design. That is no promise that there is none."
+                : "Nothing was found so far. " + open;
     }
 
     private String asks() {

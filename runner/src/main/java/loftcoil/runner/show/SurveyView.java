@@ -115,6 +115,7 @@ public final class SurveyView {
      * @param code its code
      * @param label what it is called
      * @param help what to take there and how
+     * @param counts what each fitting counts, where fittings are told: a heading first; empty elsewhere
      * @param questions what is asked there; none where pipes or taps are walked instead
      * @param run the run of pipe that is walked there; its code is empty where none is
      * @param taps the taps; none at other stations
@@ -126,6 +127,7 @@ public final class SurveyView {
             String code,
             String label,
             String help,
+            List<String> counts,
             List<Question> questions,
             Run run,
             List<TapLine> taps,

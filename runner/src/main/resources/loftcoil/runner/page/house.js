@@ -1,6 +1,6 @@
 // The learner's house: stations in walking order. Each answer is kept at once; the house is a sketch until all of it fits together.
 import * as api from './api.js';
-import { clear, el, say } from './dom.js';
+import { clear, el, fittingCounts, say } from './dom.js';
 import { showBanner } from './banner.js';
 import { refreshLoop, watchLoop } from './loop.js';
 import { figure } from './picture.js';
@@ -95,13 +95,14 @@ async function ask(view, work, refused) {
     return true;
   } catch (trouble) {
     if (api.isGone(trouble)) showBanner(() => {});
-    else refused(trouble.message.split('\n'));
+    else refused(api.refusals(trouble));
     return false;
   }
 }
 
 function stationFold(view, station, at) {
   const inside = [el('p', {}, station.help)];
+  if (station.counts.length) inside.push(fittingCounts(station.counts));
   if (station.run.code) inside.push(runTable(view, station.run));
   else if (station.code === 'taps') inside.push(tapsTable(view, station));
   if (station.code === 'climate') inside.push(climateForm(view, () => redraw(view)));
@@ -133,7 +134,7 @@ function noPanes(view) {
 }
 
 function refusedHere(view) {
-  return (lines) => view.refused.replaceChildren(el('p', { class: 'trouble' }, 'Not taken:'), el('ul', {}, ...lines.map((line) => el('li', {}, placed(line)))));
+  return (lines) => view.refused.replaceChildren(el('p', { class: 'trouble' }, 'Not taken:'), el('ul', {}, ...lines.map((one) => el('li', {}, placed(one)))));
 }
 
 function questionRow(view, station, question) {
@@ -221,13 +222,12 @@ async function tellTogether(view, told, guessed) {
 /** Says each refusal at its own row; the paths that were refused. */
 function refusedLines(view, lines) {
   const refused = [];
-  for (const line of lines) {
-    const path = line.slice(0, line.indexOf(': '));
+  for (const { line, path, said } of lines) {
     const words = line.slice(path.length + 2);
     const row = view.rows.get(path);
     const missing = words.startsWith('missing');
     if (row) row.trouble(missing ? 'Tell this one too: these answers are taken together.' : `Not taken: ${words}`);
-    else view.refused.replaceChildren(el('p', { class: 'trouble' }, line));
+    else view.refused.replaceChildren(el('p', { class: 'trouble' }, `Not taken: ${said}`));
     refused.push(path);
   }
   return refused;
@@ -273,7 +273,7 @@ function foot(view) {
       if (api.isGone(trouble)) showBanner(() => {});
       view.said.replaceChildren();
       const house = await api.survey();
-      refusedHere(view)(house.standing.open.length ? house.standing.open : trouble.message.split('\n'));
+      refusedHere(view)(house.standing.open.length ? house.standing.open.map((line) => ({ line, said: line })) : api.refusals(trouble));
     }
   });
   return el('p', { class: 'form-foot' }, take, ...beginAgain(view));

@@ -19,6 +19,7 @@ import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Origin;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.SharedSession;
 import org.junit.jupiter.api.Test;
@@ -459,9 +460,48 @@ class SurveyDeskTest {
     }
 
     @Test
+    void whereFittingsAreToldItStandsWhatEachCounts() {
+        try (CourseApp bench = open()) {
+            for (String code : List.of("coil", "hot-run", "cold-run", "taps")) {
+                assertTrue(counts(bench, code).get(0).startsWith("What each fitting counts: in "), code);
+            }
+            assertEquals(List.of(), counts(bench, "tank"));
+            List<String> loop = counts(bench, "hot-run");
+            assertTrue(loop.contains("sharp 90 degree elbow: 0.9 m"), loop.toString());
+            assertTrue(loop.contains("45 degree elbow: 0.5 m"), loop.toString());
+            assertTrue(loop.get(loop.size() - 1).contains("none belongs there"), loop.toString());
+            assertTrue(loop.stream().noneMatch(line -> line.contains("gate valve")), loop.toString());
+            assertTrue(counts(bench, "taps").stream().anyMatch(line -> line.startsWith("gate valve fully open: ")));
+
+            bench.choose(Units.US);
+            List<String> us = counts(bench, "hot-run");
+            assertTrue(us.contains("sharp 90 degree elbow: 3 ft"), us.toString());
+            assertTrue(us.get(0).contains("US gal/min"), us.get(0));
+        }
+    }
+
+    private static List<String> counts(CourseApp bench, String code) {
+        return bench.survey().house().stations().stream()
+                .filter(station -> station.code().equals(code))
+                .findFirst()
+                .orElseThrow()
+                .counts();
+    }
+
+    @Test
     void whatWasMeasuredOtherwiseStaysAndTheDecisionItWouldReplaceIsTold() {
         try (CourseApp bench = open()) {
             bench.survey().tell(Map.of("site.altitudeM", "300"), false);
+            assertFalse(
+                    bench.answer("01-try", "tank", "2.5").words().contains("Your house"),
+                    "nothing was told of the tank");
+            bench.survey().tell(Map.of("tank.baseM", "2.4"), false);
+            String words = bench.answer("01-try", "tank", "2.6").words();
+            assertTrue(
+                    words.contains("Your house was told otherwise and stays as it was told (")
+                            && words.contains("2.60 m → 2.40 m"),
+                    words);
+            bench.answer("01-try", "tank", "2.4");
             decide(bench, "site.altitudeM", "900");
 
             SurveyView.House house = bench.survey().house();
