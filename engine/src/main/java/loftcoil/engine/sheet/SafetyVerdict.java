@@ -70,6 +70,15 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
     }
 
     /**
+     * Judges all but the year: the starts on the tanks that every design is started on.
+     *
+     * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed
+     */
+    public static SafetyVerdict withoutYear(Design design) {
+        return judged(design, Optional.empty(), starts(design, Optional.empty()));
+    }
+
+    /**
      * The verdict with a year and starts that are known already, or without them.
      *
      * @param design the design

@@ -79,7 +79,10 @@ public final class SheetText {
         lines.add("");
         lines.add("Cautions");
         if (sheet.cautions().isEmpty()) {
-            lines.add("  none: nothing was found; that is no promise that there is nothing");
+            lines.add(
+                    sheet.verdict().open().isEmpty()
+                            ? "  none: nothing was found; that is no promise that there is nothing"
+                            : "  none so far");
         }
         if (!sheet.verdict().open().isEmpty()) {
             lines.add("  " + sheet.verdict().open());
