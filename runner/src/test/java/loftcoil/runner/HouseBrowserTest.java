@@ -95,6 +95,9 @@ class HouseBrowserTest extends LiveCourseCase {
         until("The hot pipe ends at the return port, as it should.");
         press("Make it my design");
         until("It is your design now.");
+        until("This is the survey of the design “Byre”");
+        assertFalse(
+                one(".standing").getText().contains("until you make this house your design"), "one house, one count");
 
         Design own = DesignJson.read(bench.rebuild().own().json());
         assertEquals("Byre", own.name());

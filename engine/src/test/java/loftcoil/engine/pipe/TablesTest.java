@@ -60,8 +60,7 @@ class TablesTest {
         assertTrue(LaggingTable.find("rock wool").isEmpty());
         assertEquals("stone wool", LaggingTable.nearest("stonewool").get(0));
         assertEquals("PIR foam", LaggingTable.nearest("pir").get(0));
-        String allowed = LaggingTable.unknown("lagging.material", "straw").allowed();
-        assertTrue(allowed.contains("stone wool") && allowed.contains("PIR foam"), allowed);
+        assertTrue(LaggingTable.unknown("lagging.material", "straw").allowed().contains("stone wool"));
     }
 
     @ParameterizedTest
