@@ -30,9 +30,14 @@ public final class CourseBench {
     private static final int SHOWN = 10;
     private static final long WATCH_MS = 100;
     private static final double MILLION = 1e6;
+    /** How a refusal by the engine begins, as the learner reads it. */
+    private static final String REFUSES = "the engine refuses this";
 
     private final ObjectMapper mapper = new ObjectMapper();
     private final Map<String, List<Double>> times = new HashMap<>();
+
+    private final List<String> refused = new ArrayList<>();
+    private final List<String> failed = new ArrayList<>();
 
     private final ProcessHandle loftcoil;
 
@@ -94,7 +99,6 @@ public final class CourseBench {
     }
 
     private void walk(PageVisit visit, MemoryWatch memory) throws IOException, InterruptedException {
-        List<String> failed = new ArrayList<>();
         JsonNode course = mapper.readTree(visit.get("/api/course"));
         List<String> lessons = new ArrayList<>();
         course.path("lessons").forEach(line -> lessons.add(line.path("id").textValue()));
@@ -111,10 +115,7 @@ public final class CourseBench {
                 if (!step.path("drag").isNull() && step.has("drag")) {
                     slide(visit, lesson, step, source, id);
                 }
-                String changed = changed(source);
-                if (!time("with one number changed", id, () -> ran(visit, lesson, step, changed, Map.of()))) {
-                    failed.add(id + ": " + reply(visit, lesson, step, changed, Map.of()));
-                }
+                change(visit, lesson, step, source, id);
                 ran(visit, lesson, step, source, Map.of());
             }
         }
@@ -131,6 +132,8 @@ public final class CourseBench {
         slowest("with one number changed");
         slowest("with one number changed, processor");
         slowest("a slider moved");
+        System.out.println("a changed number that was refused, by what it was told; another one was changed then:");
+        refused.forEach(one -> System.out.println("    " + one));
         System.out.println("changed pieces that did not run to their end: " + failed);
         System.out.println(memory);
     }
@@ -161,15 +164,38 @@ public final class CourseBench {
         }
     }
 
-    /** The same with the first decimal number a little larger; where there is none, with a comment, so that it is compiled anew. */
-    private static String changed(String source) {
-        Matcher number = DECIMAL.matcher(source);
-        if (!number.find()) {
-            return source + "\n// changed\n";
+    /**
+     * One number after the other is made a little larger until one may be: a length that no longer closes with the rest is refused, which
+     * the learner is told as fast.
+     */
+    private void change(PageVisit visit, String lesson, JsonNode step, String source, String id)
+            throws IOException, InterruptedException {
+        for (String changed : changed(source)) {
+            if (time("with one number changed", id, () -> ran(visit, lesson, step, changed, Map.of()))) {
+                return;
+            }
+            JsonNode told = mapper.readTree(reply(visit, lesson, step, changed, Map.of()));
+            String words = told.path("words").asText().replace("\n", " ");
+            if (!words.contains(REFUSES)) {
+                failed.add(id + ": " + told);
+                return;
+            }
+            refused.add(id + ": " + words);
         }
-        double more = Double.parseDouble(number.group(1)) * 1.01;
-        return source.substring(0, number.start()) + String.format(Locale.ROOT, "%.4f", more)
-                + source.substring(number.end());
+        failed.add(id + ": no number of it may be changed");
+    }
+
+    /** The same with each decimal number in turn a little larger; where there is none, with a comment, so that it is compiled anew. */
+    private static List<String> changed(String source) {
+        List<String> all = new ArrayList<>();
+        Matcher number = DECIMAL.matcher(source);
+        while (number.find()) {
+            double more = Double.parseDouble(number.group(1)) * 1.01;
+            all.add(source.substring(0, number.start()) + String.format(Locale.ROOT, "%.4f", more)
+                    + source.substring(number.end()));
+        }
+        all.add(source + "\n// changed\n");
+        return all;
     }
 
     private static boolean ran(PageVisit visit, String lesson, JsonNode step, String source, Map<String, Double> dragged)

@@ -23,8 +23,9 @@ public final class RebuildView {
      *
      * @param words the part
      * @param levers the changes
+     * @param counts what each fitting counts, where fittings are chosen: a heading first; empty elsewhere
      */
-    public record Part(String words, List<Lever> levers) {}
+    public record Part(String words, List<Lever> levers, List<String> counts) {}
 
     /**
      * One thing that can be changed.

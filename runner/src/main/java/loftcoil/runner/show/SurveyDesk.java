@@ -28,6 +28,7 @@ import loftcoil.engine.survey.ClimateEstimate;
 import loftcoil.engine.survey.ClimateFile;
 import loftcoil.engine.survey.Closing;
 import loftcoil.engine.survey.FaultWords;
+import loftcoil.engine.survey.FittingCounts;
 import loftcoil.engine.survey.HabitAsked;
 import loftcoil.engine.survey.Habits;
 import loftcoil.engine.survey.Sky;
@@ -388,6 +389,7 @@ final class SurveyDesk implements SurveyApp {
                     station.code(),
                     station.label(),
                     station.help().metric(),
+                    counts(station, told),
                     station.paths().stream()
                             .map(path -> question(survey, path, values))
                             .toList(),
@@ -448,6 +450,17 @@ final class SurveyDesk implements SurveyApp {
             parts.add(own.borrowed() + " borrowed");
         }
         return parts.isEmpty() ? "nothing told" : String.join(", ", parts);
+    }
+
+    /** Where fittings are told: what each counts, in the learner's units. */
+    private List<String> counts(Station station, Design told) {
+        List<MeasuredText> counts =
+                switch (station) {
+                    case COIL, HOT_RUN, COLD_RUN -> FittingCounts.inLoop(told);
+                    case TAPS -> FittingCounts.toTaps(told);
+                    default -> List.of();
+                };
+        return counts.stream().map(store.units()::words).toList();
     }
 
     private static SurveyView.Question question(Survey survey, String path, Map<String, DesignFields.Value> values) {
