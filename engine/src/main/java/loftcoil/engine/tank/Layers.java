@@ -45,6 +45,10 @@ public final class Layers {
     private final double returnKg;
     private final double drawKg;
     private final double coveredKg;
+    private final boolean returnIsAbove;
+    private final Outlet coldOut;
+    private final Outlet returnOut;
+    private final Outlet drawOut;
     private final double boilJPerKg;
     private final Allowed temperature;
     private final Allowed sameCount;
@@ -81,6 +85,10 @@ public final class Layers {
         drawKg = kgBelow(ports.drawM());
         coveredKg = kgBelow(Math.max(ports.returnM(), ports.coldM()) + ports.boreM() / 2);
         fullKg = fullKg(plan);
+        returnIsAbove = returnKg >= coldKg;
+        coldOut = outlet(coldKg);
+        returnOut = outlet(returnKg);
+        drawOut = outlet(drawKg);
         boilJPerKg = WaterHeat.jPerKg(plan.boilC());
         ledger = new Ledger(energyJ());
         plug = new PlugFlow(jPerKg, kg);
@@ -214,17 +222,17 @@ public final class Layers {
 
     /** Temperature at the port that feeds the taps, °C. */
     public double drawC() {
-        return WaterHeat.tempC(jPerKg[at(drawKg)]);
+        return WaterHeat.tempC(drawOut.of(false, wet).mix(jPerKg));
     }
 
     /** Temperature at the port that feeds the loop, °C. */
     public double coldPortC() {
-        return WaterHeat.tempC(jPerKg[at(coldKg)]);
+        return WaterHeat.tempC(coldOut.of(returnIsAbove, wet).mix(jPerKg));
     }
 
     /** Temperature at the port where the loop comes back, °C. */
     public double returnPortC() {
-        return WaterHeat.tempC(jPerKg[at(returnKg)]);
+        return WaterHeat.tempC(returnOut.of(!returnIsAbove, wet).mix(jPerKg));
     }
 
     /** Water level above the base in m, as if all water were at 10 °C. */
@@ -266,7 +274,7 @@ public final class Layers {
         if (!(massKg() > drawKg)) {
             return 0;
         }
-        drawnJ = push(massKg, 0, at(drawKg), entering);
+        drawnJ = push(massKg, 0, drawOut.of(false, wet), entering);
         ledger.refillKg += massKg;
         ledger.refillJ += massKg * entering;
         ledger.drawnKg += massKg;
@@ -289,7 +297,7 @@ public final class Layers {
         while (left > 0) {
             double part = Math.min(left, lightest());
             part = wet == 1 ? left : part;
-            drawnJ += plug.lower(wet - 1, at(drawKg), part);
+            drawnJ += plug.lower(wet - 1, drawOut.of(true, wet), part);
             left -= part;
             tidyTop();
         }
@@ -338,9 +346,9 @@ public final class Layers {
         if (!loopCovered()) {
             return false;
         }
-        int cold = at(coldKg);
-        int back = at(returnKg);
-        double left = massKg >= 0 ? push(mass, back, cold, entering) : push(mass, cold, back, entering);
+        double left = massKg >= 0
+                ? push(mass, at(returnKg), coldOut.of(returnIsAbove, wet), entering)
+                : push(mass, at(coldKg), returnOut.of(!returnIsAbove, wet), entering);
         ledger.loopJ += mass * entering - left;
         return true;
     }
@@ -362,14 +370,12 @@ public final class Layers {
         if (!loopCovered()) {
             return 0;
         }
-        int cold = at(coldKg);
-        int back = at(returnKg);
-        int near = massKg >= 0 ? back : cold;
-        int out = massKg >= 0 ? cold : back;
+        int near = at(massKg >= 0 ? returnKg : coldKg);
+        Outlet out = massKg >= 0 ? coldOut.of(returnIsAbove, wet) : returnOut.of(!returnIsAbove, wet);
         double gainedJ = 0;
         while (left > 0) {
             double part = Math.min(left, lightest());
-            double wanted = jPerKg[out] + riseJPerKg;
+            double wanted = out.mix(jPerKg) + riseJPerKg;
             double entering = Math.max(0, Math.min(boilJPerKg, wanted));
             hottestBackJ = Math.max(hottestBackJ, entering);
             flashedJ += part * Math.max(0, wanted - boilJPerKg);
@@ -404,7 +410,7 @@ public final class Layers {
         settling.settle(wet);
     }
 
-    private double push(double massKg, int near, int out, double entering) {
+    private double push(double massKg, int near, Outlet out, double entering) {
         double leaving = 0;
         double left = massKg;
         while (left > 0) {
@@ -435,6 +441,10 @@ public final class Layers {
     /** The layer at a port, by the water below it; a port on the edge of two counts to the upper. */
     private int at(double kgBelow) {
         return Math.min(wet - 1, (int) (kgBelow / fullKg + ON_THE_EDGE));
+    }
+
+    private Outlet outlet(double kgBelow) {
+        return new Outlet(kgBelow / fullKg + ON_THE_EDGE);
     }
 
     private double kgBelow(double levelM) {

@@ -13,30 +13,58 @@ final class PlugFlow {
 
     private final double[] jPerKg;
     private final double[] kg;
+    private double passedBehind;
 
     PlugFlow(double[] jPerKg, double[] kg) {
         this.jPerKg = jPerKg;
         this.kg = kg;
     }
 
-    /** Pushes water in at one layer and out at another. @return heat of what leaves, J */
-    double through(int in, int out, double massKg, double enteringJPerKg) {
-        double arriving = pass(in, out, massKg, enteringJPerKg, enteringJPerKg);
-        double leaving = jPerKg[out];
-        jPerKg[out] = leaving + massKg / kg[out] * (arriving - leaving);
-        return massKg * leaving;
+    /** Pushes water in at one layer and out at a port. @return heat of what leaves, J */
+    double through(int in, Outlet out, double massKg, double enteringJPerKg) {
+        return leave(in, out, massKg, enteringJPerKg, enteringJPerKg);
     }
 
-    /** Takes water out at one layer; the top layer shrinks. @return heat of what leaves, J */
-    double lower(int top, int out, double massKg) {
-        double leaving = jPerKg[out];
-        if (top > out) {
+    /** Takes water out at a port; the top layer shrinks. @return heat of what leaves, J */
+    double lower(int top, Outlet out, double massKg) {
+        double leavingJ;
+        if (top > out.high) {
             // The top layer gives of its own and takes nothing: its heat per kilogram stays.
-            double arriving = pass(top - 1, out, massKg, jPerKg[top], jPerKg[top]);
-            jPerKg[out] = leaving + massKg / kg[out] * (arriving - leaving);
+            leavingJ = leave(top - 1, out, massKg, jPerKg[top], jPerKg[top]);
+        } else {
+            leavingJ = massKg * jPerKg[top] * out.highShare;
+            if (out.high > out.low && out.highShare < 1) {
+                leavingJ += takeFrom(out.low, massKg * (1 - out.highShare), jPerKg[top]);
+            } else {
+                leavingJ = massKg * jPerKg[top];
+            }
         }
         kg[top] -= massKg;
-        return massKg * leaving;
+        return leavingJ;
+    }
+
+    private double takeFrom(int layer, double massKg, double arriving) {
+        double own = jPerKg[layer];
+        jPerKg[layer] = own + massKg / kg[layer] * (arriving - own);
+        return massKg * own;
+    }
+
+    /** Hands the mass on to the layer of the port that it comes to first, and what leaves by the other one on to that. */
+    private double leave(int in, Outlet out, double massKg, double entering, double behind) {
+        boolean up = in <= out.low;
+        int first = up ? out.low : out.high;
+        int second = up ? out.high : out.low;
+        double onShare = first == second ? 0 : up ? out.highShare : 1 - out.highShare;
+        double arriving = pass(in, first, massKg, entering, behind);
+        double own = jPerKg[first];
+        if (onShare == 0) {
+            jPerKg[first] = own + massKg / kg[first] * (arriving - own);
+            return massKg * own;
+        }
+        double on = onShare * massKg;
+        double edge = own + (1 - on / kg[first]) / 2 * slope(own - passedBehind, jPerKg[second] - own);
+        jPerKg[first] = own + (massKg * arriving - (massKg - on) * own - on * edge) / kg[first];
+        return (massKg - on) * own + takeFrom(second, on, edge);
     }
 
     /** Pushes water in at one layer; the top layer grows. */
@@ -62,6 +90,7 @@ final class PlugFlow {
             behind = own;
             arriving = leaving;
         }
+        passedBehind = behind;
         return arriving;
     }
 
