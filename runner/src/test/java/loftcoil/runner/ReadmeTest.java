@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Example;
 import loftcoil.runner.exercise.ExerciseReader;
@@ -18,14 +20,44 @@ import loftcoil.runner.session.Outcome;
 import loftcoil.runner.session.Session;
 import loftcoil.runner.session.SharedSession;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** What the README shows is what holds. */
 class ReadmeTest {
 
     private static final Pattern JAVA = Pattern.compile("^```java\\n(.*?)^```$", Pattern.DOTALL | Pattern.MULTILINE);
 
+    /** What is shown as it is typed, fenced, indented or within a line: a link in it belongs to the file it would stand in. */
+    private static final Pattern SHOWN =
+            Pattern.compile("^```.*?^```$|^    [^\\n]*$|`[^`\\n]+`", Pattern.DOTALL | Pattern.MULTILINE);
+
     private static String readme() throws IOException {
         return Files.readString(Path.of("..", "README.md"));
+    }
+
+    static List<Path> documents() throws IOException {
+        Path top = Path.of("..");
+        List<Path> found = new ArrayList<>(List.of(top.resolve("README.md"), top.resolve("DEVELOPERS.md")));
+        for (Path folder : List.of(top.resolve("engine/models"), top.resolve("lessons"))) {
+            try (Stream<Path> files = Files.list(folder)) {
+                files.filter(file -> file.toString().endsWith(".md")).sorted().forEach(found::add);
+            }
+        }
+        return found;
+    }
+
+    @ParameterizedTest
+    @MethodSource("documents")
+    void whatADocumentLinksToIsThere(Path document) throws IOException {
+        List<String> gone = Pattern.compile("\\]\\(([^)#\\s]+)[^)]*\\)")
+                .matcher(SHOWN.matcher(Files.readString(document)).replaceAll(""))
+                .results()
+                .map(link -> link.group(1))
+                .filter(link -> !link.contains("://"))
+                .filter(link -> !Files.exists(document.resolveSibling(link)))
+                .toList();
+        assertEquals(List.of(), gone);
     }
 
     @Test

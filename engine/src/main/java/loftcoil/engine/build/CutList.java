@@ -1,6 +1,7 @@
 package loftcoil.engine.build;
 
 import java.util.List;
+import loftcoil.engine.design.Design;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasuredText;
 
@@ -18,6 +19,15 @@ public record CutList(List<Piece> pieces, List<Bar> bars, List<MeasuredText> rul
         pieces = List.copyOf(pieces);
         bars = List.copyOf(bars);
         rules = List.copyOf(rules);
+    }
+
+    /**
+     * The list alone, without the years of a whole build sheet.
+     *
+     * @param design a design
+     */
+    public static CutList of(Design design) {
+        return CutMaker.of(design);
     }
 
     /**

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.build.CutList;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
@@ -58,7 +57,7 @@ class ElevationSvgTest {
     @Test
     void everyCutIsOnTheDrawing() {
         for (Design design : RandomHouses.withDwellings(8, 9)) {
-            CutList cuts = BuildSheet.of(design).cuts();
+            CutList cuts = CutList.of(design);
             Map<String, List<String>> pieces = ElevationPart.pieces(cuts);
             String svg = drawn(design, 150, pieces);
             for (CutList.Piece piece : cuts.pieces()) {
@@ -76,7 +75,7 @@ class ElevationSvgTest {
                 Drawing drawing = Drawing.of(design);
                 DrawingScale scale = DrawingScale.fitting(drawing.bounds(), new DrawingScale.Room(120, 180), units);
                 HousePen pen = ElevationSvg.pen(
-                        drawing, ElevationPart.pieces(BuildSheet.of(design).cuts()), new MeasureText(units), scale);
+                        drawing, ElevationPart.pieces(CutList.of(design)), new MeasureText(units), scale);
                 HouseSvg.Drawn svg =
                         HouseSvg.draw(drawing, Optional.of(Currents.of(design, 40)), Optional.empty(), pen);
                 for (int i = 0; i < svg.words().size(); i++) {

@@ -10,8 +10,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -40,6 +42,10 @@ class SessionLimitsTest {
 
     @BeforeEach
     void earlierWork() {
+        earlierWork(session);
+    }
+
+    private static void earlierWork(Session session) {
         session.forget();
         session.bind("double", "dragged", "1.5");
         session.run("one", "double x = 3;\ndouble twice(double v) { return 2 * v; }");
@@ -57,24 +63,19 @@ class SessionLimitsTest {
                 "OUTPUT | while (true) { try { System.err.print(\"over and over\"); } catch (Throwable t) { } }"
             })
     void whatIsEndedFromOutsideLeavesTheEarlierWork(Outcome.Cause cause, String source) {
-        endsAndLeavesTheEarlierWork(cause, source);
+        endsAndLeavesTheEarlierWork(session, cause, source);
     }
 
     /** Such as learners have it: another machine stands ready. */
     @Test
     void theSpareMachineHasTheEarlierWorkToo() {
-        Session lent = session;
-        session = SharedSession.open();
-        try {
-            earlierWork();
-            endsAndLeavesTheEarlierWork(Outcome.Cause.EXIT, "System.exit(3);");
-        } finally {
-            session.close();
-            session = lent;
+        try (Session ownMachines = SharedSession.open()) {
+            earlierWork(ownMachines);
+            endsAndLeavesTheEarlierWork(ownMachines, Outcome.Cause.EXIT, "System.exit(3);");
         }
     }
 
-    private void endsAndLeavesTheEarlierWork(Outcome.Cause cause, String source) {
+    private static void endsAndLeavesTheEarlierWork(Session session, Outcome.Cause cause, String source) {
         Outcome outcome = session.run("bad", "System.out.println(\"begun\");\n" + source);
         Outcome.Stopped stopped = assertInstanceOf(Outcome.Stopped.class, outcome);
         assertEquals(cause, stopped.cause());
@@ -84,24 +85,21 @@ class SessionLimitsTest {
         assertEquals("", session.run("four", "double z = twice(y);").trace().printed());
     }
 
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "WAIT   | Thread.sleep(1_000_000);",
-                "WAIT   | while (true) { try { Thread.sleep(50); } catch (Throwable t) { } }"
-            })
-    void whatSleepsIsEndedByTheClock(Outcome.Cause cause, String source) {
+    /** Both at once, since all that this needs is the time. */
+    @Test
+    void whatSleepsIsEndedByTheClock() {
         Duration clock = Duration.ofSeconds(10);
-        Session computing = session;
-        session = SharedSession.open(new Limits(clock, clock, 64, 10_000, 3));
-        try {
-            earlierWork();
-            endsAndLeavesTheEarlierWork(cause, source);
-        } finally {
-            session.close();
-            session = computing;
-        }
+        List<CompletableFuture<Void>> sleepers = Stream.of(
+                        "Thread.sleep(1_000_000);",
+                        "while (true) { try { Thread.sleep(50); } catch (Throwable t) { } }")
+                .map(source -> CompletableFuture.runAsync(() -> {
+                    try (Session sleeping = SharedSession.open(new Limits(clock, clock, 64, 10_000, 3))) {
+                        earlierWork(sleeping);
+                        endsAndLeavesTheEarlierWork(sleeping, Outcome.Cause.WAIT, source);
+                    }
+                }))
+                .toList();
+        sleepers.forEach(CompletableFuture::join);
     }
 
     @Test
