@@ -13,58 +13,47 @@ final class PlugFlow {
 
     private final double[] jPerKg;
     private final double[] kg;
-    private double passedBehind;
 
     PlugFlow(double[] jPerKg, double[] kg) {
         this.jPerKg = jPerKg;
         this.kg = kg;
     }
 
-    /** Pushes water in at one layer and out at a port. @return heat of what leaves, J */
-    double through(int in, Outlet out, double massKg, double enteringJPerKg) {
-        return leave(in, out, massKg, enteringJPerKg, enteringJPerKg);
+    /**
+     * Heat of what leaves by a layer: its mean; or, where the port is at the layer's far edge, what is there.
+     *
+     * @param way 1 where the water rises to a port at the layer's upper edge, -1 where it sinks to one at its lower edge, 0 where no edge
+     *     is at the port
+     * @param wet layers with water
+     * @return J/kg
+     */
+    double leaving(int out, int way, double massKg, int wet) {
+        double own = jPerKg[out];
+        int behind = out - way;
+        int ahead = out + way;
+        if (way == 0 || behind < 0 || ahead < 0 || behind >= wet || ahead >= wet) {
+            return own;
+        }
+        return own + (1 - massKg / kg[out]) / 2 * slope(own - jPerKg[behind], jPerKg[ahead] - own);
     }
 
-    /** Takes water out at a port; the top layer shrinks. @return heat of what leaves, J */
-    double lower(int top, Outlet out, double massKg) {
-        double leavingJ;
-        if (top > out.high) {
+    /** Pushes water in at one layer and out at another, whose {@link #leaving} this is. */
+    void through(int in, int out, double massKg, double enteringJPerKg, double leavingJPerKg) {
+        double arriving = pass(in, out, massKg, enteringJPerKg, enteringJPerKg);
+        jPerKg[out] += massKg / kg[out] * (arriving - leavingJPerKg);
+    }
+
+    /** Takes water out at one layer; the top layer shrinks. @return heat of what leaves, J */
+    double lower(int top, int out, int way, double massKg) {
+        double leaving = jPerKg[out];
+        if (top > out) {
+            leaving = leaving(out, way, massKg, top + 1);
             // The top layer gives of its own and takes nothing: its heat per kilogram stays.
-            leavingJ = leave(top - 1, out, massKg, jPerKg[top], jPerKg[top]);
-        } else {
-            leavingJ = massKg * jPerKg[top] * out.highShare;
-            if (out.high > out.low && out.highShare < 1) {
-                leavingJ += takeFrom(out.low, massKg * (1 - out.highShare), jPerKg[top]);
-            } else {
-                leavingJ = massKg * jPerKg[top];
-            }
+            double arriving = pass(top - 1, out, massKg, jPerKg[top], jPerKg[top]);
+            jPerKg[out] += massKg / kg[out] * (arriving - leaving);
         }
         kg[top] -= massKg;
-        return leavingJ;
-    }
-
-    private double takeFrom(int layer, double massKg, double arriving) {
-        double own = jPerKg[layer];
-        jPerKg[layer] = own + massKg / kg[layer] * (arriving - own);
-        return massKg * own;
-    }
-
-    /** Hands the mass on to the layer of the port that it comes to first, and what leaves by the other one on to that. */
-    private double leave(int in, Outlet out, double massKg, double entering, double behind) {
-        boolean up = in <= out.low;
-        int first = up ? out.low : out.high;
-        int second = up ? out.high : out.low;
-        double onShare = first == second ? 0 : up ? out.highShare : 1 - out.highShare;
-        double arriving = pass(in, first, massKg, entering, behind);
-        double own = jPerKg[first];
-        if (onShare == 0) {
-            jPerKg[first] = own + massKg / kg[first] * (arriving - own);
-            return massKg * own;
-        }
-        double on = onShare * massKg;
-        double edge = own + (1 - on / kg[first]) / 2 * slope(own - passedBehind, jPerKg[second] - own);
-        jPerKg[first] = own + (massKg * arriving - (massKg - on) * own - on * edge) / kg[first];
-        return (massKg - on) * own + takeFrom(second, on, edge);
+        return massKg * leaving;
     }
 
     /** Pushes water in at one layer; the top layer grows. */
@@ -80,17 +69,20 @@ final class PlugFlow {
         int way = Integer.signum(to - from);
         double arriving = enteringJPerKg;
         double behind = behindJPerKg;
-        double ofFull = massKg / kg[0];
+        double of = kg[from];
+        double share = massKg / of;
         for (int i = from; i != to; i += way) {
             double own = jPerKg[i];
-            // All layers but the topmost are alike: a division saved for each.
-            double share = kg[i] == kg[0] ? ofFull : massKg / kg[i];
+            // Most neighbours are alike: a division saved for each.
+            if (kg[i] != of) {
+                of = kg[i];
+                share = massKg / of;
+            }
             double leaving = own + (1 - share) / 2 * slope(own - behind, jPerKg[i + way] - own);
             jPerKg[i] = own + share * (arriving - leaving);
             behind = own;
             arriving = leaving;
         }
-        passedBehind = behind;
         return arriving;
     }
 
