@@ -61,7 +61,10 @@ public record LayerPlan(TankShape shape, Ports ports, int layers, double startC,
         double waterM3 = shape.volumeBelowM3(ports.waterlineM());
         double[] cuts = cutAtPorts
                 ? LayerCuts.atPorts(
-                        layers, share(ports.coldM(), waterM3), share(ports.drawM(), waterM3), share(ports.returnM(), waterM3))
+                        layers,
+                        share(ports.coldM(), waterM3),
+                        share(ports.drawM(), waterM3),
+                        share(ports.returnM(), waterM3))
                 : IntStream.rangeClosed(0, layers)
                         .mapToDouble(i -> (double) i / layers)
                         .toArray();
