@@ -16,20 +16,21 @@ import loftcoil.engine.fault.RefusedException;
  *     climate and use, so that the year starts from a tank that has settled into its ways
  * @param blockDays most days, 1 to 7, that have their mean weather together and of which the last are not marched but taken as one that
  *     hardly changed the tank ({@link DayBlocks}); 1 where every day is marched
+ * @param cutAtPorts whether layers end at the tank's ports ({@link loftcoil.engine.tank.LayerPlan}); else all hold as much
  */
-public record Pace(int stepS, int quietS, int layers, int runInDays, int blockDays) {
+public record Pace(int stepS, int quietS, int layers, int runInDays, int blockDays, boolean cutAtPorts) {
 
     /** Of a day: one-minute steps, twelve layers, a month of run-in. */
-    public static final Pace USUAL = new Pace(60, 60, 12, 31, 1);
+    public static final Pace USUAL = new Pace(60, 60, 12, 31, 1, false);
 
     /**
      * Of a year: thin layers matter more to it than short steps, so it has four times the layers of a day. A quiet step is as
      * long as one of the sky.
      */
-    public static final Pace YEAR = new Pace(200, 600, 48, 31, 7);
+    public static final Pace YEAR = new Pace(200, 600, 48, 31, 7, true);
 
     /** Of a search that marches many years to see which of them is worth marching well: some four times as fast. */
-    public static final Pace ROUGH = new Pace(600, 600, 12, 31, 7);
+    public static final Pace ROUGH = new Pace(600, 600, 12, 31, 7, true);
 
     private static final int HOUR_S = 3600;
 
@@ -59,22 +60,22 @@ public record Pace(int stepS, int quietS, int layers, int runInDays, int blockDa
 
     /** All steps alike, every day marched. */
     public Pace(int stepS, int layers, int runInDays) {
-        this(stepS, stepS, layers, runInDays, 1);
+        this(stepS, stepS, layers, runInDays, 1, false);
     }
 
     /** The same with another step, s, all alike. */
     public Pace withStepS(int newStepS) {
-        return new Pace(newStepS, newStepS, layers, runInDays, blockDays);
+        return new Pace(newStepS, newStepS, layers, runInDays, blockDays, cutAtPorts);
     }
 
     /** The same with another number of layers. */
     public Pace withLayers(int newLayers) {
-        return new Pace(stepS, quietS, newLayers, runInDays, blockDays);
+        return new Pace(stepS, quietS, newLayers, runInDays, blockDays, cutAtPorts);
     }
 
     /** The same with every day marched. */
     public Pace everyDay() {
-        return new Pace(stepS, quietS, layers, runInDays, 1);
+        return new Pace(stepS, quietS, layers, runInDays, 1, cutAtPorts);
     }
 
     int stepsPerDay() {

@@ -185,7 +185,7 @@ record SystemPlan(
         Ports ports = new Ports(tank.coldPortM(), tank.returnPortM(), tank.drawPortM(), tank.waterlineM(), boreM);
         double boilC = Saturation.tempC(Atmosphere.pressurePa(design.site().altitudeM()));
         double startC = Math.min(boilC, design.site().coldSupplyC());
-        return new LayerPlan(tank.shape(), ports, pace.layers(), startC, boilC);
+        return new LayerPlan(tank.shape(), ports, pace.layers(), startC, boilC, pace.cutAtPorts());
     }
 
     /** The sun behind the design's panes under the month's mean weather. */

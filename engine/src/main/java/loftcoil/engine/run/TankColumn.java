@@ -21,7 +21,7 @@ final class TankColumn {
 
     TankColumn(LayerPlan plan) {
         Ports ports = plan.ports();
-        double[] edges = plan.shape().slicedAtM(ports.waterlineM(), plan.layers());
+        double[] edges = plan.cutsM();
         double apartM = ports.returnM() - ports.coldM();
         from = sliceAt(edges, ports.coldM());
         int to = apartM > 0 ? sliceAt(edges, ports.returnM()) : from;

@@ -6,7 +6,7 @@ import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.water.Water;
 
 /**
- * The water of an open-vented tank in layers of the same volume, marched through draws, the loop and rest.
+ * The water of an open-vented tank in layers, marched through draws, the loop and rest.
  *
  * <p>State: the heat of each layer above 0 °C ({@link WaterHeat}) and its mass. A full layer has a constant mass, that of its
  * slice filled at 10 °C; water that grows as it warms stands in the space above the waterline, so true levels are up to 4 %
@@ -32,12 +32,14 @@ public final class Layers {
 
     private static final double COLD_KG_PER_M3 = Water.densityKgPerM3(FullWeight.COLD_C);
 
-    /** Rounding of a port's height in layers. */
-    private static final double ON_THE_EDGE = 1e-12;
+    /** Rounding of a port's height, kg. */
+    private static final double ON_THE_EDGE_KG = 1e-9;
 
     final double[] jPerKg;
     final double[] kg;
-    final double fullKg;
+    final double[] fullKg;
+    final double leastKg;
+    private final double[] belowKg;
 
     private final LayerPlan plan;
     private final TankShape shape;
@@ -45,6 +47,14 @@ public final class Layers {
     private final double returnKg;
     private final double drawKg;
     private final double coveredKg;
+    private final boolean edges;
+    private final boolean returnIsAbove;
+    private final int coldFromAbove;
+    private final int coldFromBelow;
+    private final int returnFromAbove;
+    private final int returnFromBelow;
+    private final int drawFromAbove;
+    private final int drawFromBelow;
     private final double boilJPerKg;
     private final Allowed temperature;
     private final Allowed sameCount;
@@ -63,7 +73,7 @@ public final class Layers {
      * @param plan the tank and how it is cut
      */
     public Layers(LayerPlan plan) {
-        this(plan, all(plan, WaterHeat.jPerKg(plan.startC())), all(plan, fullKg(plan)), plan.layers());
+        this(plan, all(plan, WaterHeat.jPerKg(plan.startC())), full(below(plan)), plan.layers());
     }
 
     private Layers(LayerPlan plan, double[] jPerKg, double[] kg, int wet) {
@@ -80,7 +90,18 @@ public final class Layers {
         returnKg = kgBelow(ports.returnM());
         drawKg = kgBelow(ports.drawM());
         coveredKg = kgBelow(Math.max(ports.returnM(), ports.coldM()) + ports.boreM() / 2);
-        fullKg = fullKg(plan);
+        belowKg = below(plan);
+        fullKg = full(belowKg);
+        leastKg = Arrays.stream(fullKg).min().orElseThrow();
+        edges = plan.cutAtPorts();
+        int under = edges ? -1 : 0;
+        coldFromAbove = portAt(coldKg, 0);
+        coldFromBelow = portAt(coldKg, under);
+        returnFromAbove = portAt(returnKg, 0);
+        returnFromBelow = portAt(returnKg, under);
+        drawFromAbove = portAt(drawKg, 0);
+        drawFromBelow = portAt(drawKg, under);
+        returnIsAbove = returnKg >= coldKg;
         boilJPerKg = WaterHeat.jPerKg(plan.boilC());
         ledger = new Ledger(energyJ());
         plug = new PlugFlow(jPerKg, kg);
@@ -99,8 +120,16 @@ public final class Layers {
         return layers;
     }
 
-    private static double fullKg(LayerPlan plan) {
-        return plan.shape().volumeBelowM3(plan.ports().waterlineM()) * COLD_KG_PER_M3 / plan.layers();
+    private static double[] below(LayerPlan plan) {
+        return Arrays.stream(plan.cutsM3()).map(m3 -> m3 * COLD_KG_PER_M3).toArray();
+    }
+
+    private static double[] full(double[] below) {
+        double[] full = new double[below.length - 1];
+        for (int i = 0; i < full.length; i++) {
+            full[i] = below[i + 1] - below[i];
+        }
+        return full;
     }
 
     /** Heat of each layer for each kilogram above 0 °C, J/kg, into an array as long as there are layers. */
@@ -184,7 +213,7 @@ public final class Layers {
     /** Mass of all water in kg. */
     public double massKg() {
         // All layers but the topmost are full.
-        return fullKg * (wet - 1) + kg[wet - 1];
+        return belowKg[wet - 1] + kg[wet - 1];
     }
 
     /** Heat of all water above 0 °C in J. */
@@ -193,13 +222,13 @@ public final class Layers {
         double odd = 0;
         int i = 0;
         for (; i + 2 < wet; i += 2) {
-            even += jPerKg[i];
-            odd += jPerKg[i + 1];
+            even += kg[i] * jPerKg[i];
+            odd += kg[i + 1] * jPerKg[i + 1];
         }
         if (i + 1 < wet) {
-            even += jPerKg[i];
+            even += kg[i] * jPerKg[i];
         }
-        return fullKg * (even + odd) + kg[wet - 1] * jPerKg[wet - 1];
+        return even + odd + kg[wet - 1] * jPerKg[wet - 1];
     }
 
     /** Temperature all water would have if stirred, °C. */
@@ -214,17 +243,17 @@ public final class Layers {
 
     /** Temperature at the port that feeds the taps, °C. */
     public double drawC() {
-        return WaterHeat.tempC(jPerKg[at(drawKg)]);
+        return WaterHeat.tempC(leaving(drawFromBelow, 1, 0));
     }
 
     /** Temperature at the port that feeds the loop, °C. */
     public double coldPortC() {
-        return WaterHeat.tempC(jPerKg[at(coldKg)]);
+        return WaterHeat.tempC(returnIsAbove ? leaving(coldFromAbove, -1, 0) : leaving(coldFromBelow, 1, 0));
     }
 
     /** Temperature at the port where the loop comes back, °C. */
     public double returnPortC() {
-        return WaterHeat.tempC(jPerKg[at(returnKg)]);
+        return WaterHeat.tempC(returnIsAbove ? leaving(returnFromBelow, 1, 0) : leaving(returnFromAbove, -1, 0));
     }
 
     /** Water level above the base in m, as if all water were at 10 °C. */
@@ -266,7 +295,7 @@ public final class Layers {
         if (!(massKg() > drawKg)) {
             return 0;
         }
-        drawnJ = push(massKg, 0, at(drawKg), entering);
+        drawnJ = push(massKg, 0, drawFromBelow, 1, entering);
         ledger.refillKg += massKg;
         ledger.refillJ += massKg * entering;
         ledger.drawnKg += massKg;
@@ -282,14 +311,14 @@ public final class Layers {
      * @throws RefusedException where the mass is outside its range or not a number
      */
     public double drawDown(double massKg) {
-        double floor = Math.max(drawKg, fullKg * PUDDLE_SHARE);
+        double floor = Math.max(drawKg, fullKg[0] * PUDDLE_SHARE);
         double drawn = Math.min(MASS.require("massKg", massKg), Math.max(0, massKg() - floor));
         drawnJ = 0;
         double left = drawn;
         while (left > 0) {
             double part = Math.min(left, lightest());
             part = wet == 1 ? left : part;
-            drawnJ += plug.lower(wet - 1, at(drawKg), part);
+            drawnJ += plug.lower(wet - 1, Math.min(wet - 1, drawFromAbove), edges ? -1 : 0, part);
             left -= part;
             tidyTop();
         }
@@ -308,12 +337,12 @@ public final class Layers {
      * @throws RefusedException where a value is outside its range or not a number
      */
     public double fill(double massKg, double refillC) {
-        double room = Math.max(0, fullKg * kg.length - massKg());
+        double room = Math.max(0, belowKg[kg.length] - massKg());
         double taken = Math.min(MASS.require("massKg", massKg), room);
         double entering = heatOf(refillC);
         double left = taken;
         while (left > 0) {
-            double part = Math.min(left, Math.min(lightest(), LEAST_SHARE * fullKg));
+            double part = Math.min(left, Math.min(lightest(), LEAST_SHARE * leastKg));
             plug.raise(fit(0, entering), wet - 1, part, entering);
             left -= part;
             tidyTop();
@@ -338,9 +367,9 @@ public final class Layers {
         if (!loopCovered()) {
             return false;
         }
-        int cold = at(coldKg);
-        int back = at(returnKg);
-        double left = massKg >= 0 ? push(mass, back, cold, entering) : push(mass, cold, back, entering);
+        boolean forward = massKg >= 0;
+        int way = forward == returnIsAbove ? -1 : 1;
+        double left = push(mass, forward ? returnFromAbove : coldFromAbove, out(forward), way, entering);
         ledger.loopJ += mass * entering - left;
         return true;
     }
@@ -362,18 +391,20 @@ public final class Layers {
         if (!loopCovered()) {
             return 0;
         }
-        int cold = at(coldKg);
-        int back = at(returnKg);
-        int near = massKg >= 0 ? back : cold;
-        int out = massKg >= 0 ? cold : back;
+        boolean forward = massKg >= 0;
+        int near = Math.min(wet - 1, forward ? returnFromAbove : coldFromAbove);
+        int way = forward == returnIsAbove ? -1 : 1;
+        int out = Math.min(wet - 1, out(forward));
         double gainedJ = 0;
         while (left > 0) {
             double part = Math.min(left, lightest());
-            double wanted = jPerKg[out] + riseJPerKg;
+            double leaving = leaving(out, way, part);
+            double wanted = leaving + riseJPerKg;
             double entering = Math.max(0, Math.min(boilJPerKg, wanted));
             hottestBackJ = Math.max(hottestBackJ, entering);
             flashedJ += part * Math.max(0, wanted - boilJPerKg);
-            gainedJ += part * entering - plug.through(fit(near, entering), out, part, entering);
+            gainedJ += part * (entering - leaving);
+            plug.through(fit(near, entering), out, part, entering, leaving);
             left -= part;
         }
         settling.settle(wet);
@@ -404,16 +435,32 @@ public final class Layers {
         settling.settle(wet);
     }
 
-    private double push(double massKg, int near, int out, double entering) {
-        double leaving = 0;
+    private double push(double massKg, int near, int out, int way, double entering) {
+        int from = Math.min(wet - 1, near);
+        int to = Math.min(wet - 1, out);
+        double leavingJ = 0;
         double left = massKg;
         while (left > 0) {
             double part = Math.min(left, lightest());
-            leaving += plug.through(fit(near, entering), out, part, entering);
+            double leaving = leaving(to, way, part);
+            plug.through(fit(from, entering), to, part, entering, leaving);
+            leavingJ += part * leaving;
             left -= part;
         }
         settling.settle(wet);
-        return leaving;
+        return leavingJ;
+    }
+
+    /** The layer by which the loop leaves the tank. */
+    private int out(boolean forward) {
+        if (forward) {
+            return returnIsAbove ? coldFromAbove : coldFromBelow;
+        }
+        return returnIsAbove ? returnFromBelow : returnFromAbove;
+    }
+
+    private double leaving(int out, int way, double massKg) {
+        return plug.leaving(Math.min(wet - 1, out), edges ? way : 0, massKg, wet);
     }
 
     /** The layer a stream comes to rest in: it rises past colder layers and sinks past warmer ones. */
@@ -432,9 +479,17 @@ public final class Layers {
         return WaterHeat.jPerKg(temperature.require("tempC", tempC));
     }
 
-    /** The layer at a port, by the water below it; a port on the edge of two counts to the upper. */
-    private int at(double kgBelow) {
-        return Math.min(wet - 1, (int) (kgBelow / fullKg + ON_THE_EDGE));
+    /**
+     * The layer at a port, by the water below it; on the edge of two the upper, or so many above that. Where layers are cut at the ports,
+     * the nearest edge is the port's.
+     */
+    private int portAt(double kgBelow, int above) {
+        int at = 0;
+        while (at + 1 < fullKg.length && belowKg[at + 1] <= kgBelow + ON_THE_EDGE_KG) {
+            at++;
+        }
+        boolean nearerToUpper = edges && belowKg[at + 1] - kgBelow < kgBelow - belowKg[at];
+        return Math.max(0, Math.min(fullKg.length - 1, at + (nearerToUpper ? 1 : 0) + above));
     }
 
     private double kgBelow(double levelM) {
@@ -442,7 +497,7 @@ public final class Layers {
     }
 
     private double lightest() {
-        return Math.min(fullKg, kg[wet - 1]);
+        return Math.min(leastKg, kg[wet - 1]);
     }
 
     private int requireWet(int layer) {
@@ -454,16 +509,16 @@ public final class Layers {
 
     /** Keeps the top layer between a quarter and one and a quarter of a full one, so that no step meets a sliver. */
     private void tidyTop() {
-        if (wet > 1 && kg[wet - 1] < LEAST_SHARE * fullKg) {
+        if (wet > 1 && kg[wet - 1] < LEAST_SHARE * fullKg[wet - 1]) {
             double sum = kg[wet - 2] + kg[wet - 1];
             jPerKg[wet - 2] += kg[wet - 1] / sum * (jPerKg[wet - 1] - jPerKg[wet - 2]);
             kg[wet - 2] = sum;
             wet--;
         }
-        if (wet < kg.length && kg[wet - 1] > (1 + LEAST_SHARE) * fullKg) {
-            kg[wet] = kg[wet - 1] - fullKg;
+        if (wet < kg.length && kg[wet - 1] > fullKg[wet - 1] + LEAST_SHARE * fullKg[wet]) {
+            kg[wet] = kg[wet - 1] - fullKg[wet - 1];
             jPerKg[wet] = jPerKg[wet - 1];
-            kg[wet - 1] = fullKg;
+            kg[wet - 1] = fullKg[wet - 1];
             wet++;
         }
     }

@@ -19,21 +19,38 @@ final class PlugFlow {
         this.kg = kg;
     }
 
-    /** Pushes water in at one layer and out at another. @return heat of what leaves, J */
-    double through(int in, int out, double massKg, double enteringJPerKg) {
+    /**
+     * Heat of what leaves by a layer: its mean; or, where the port is at the layer's far edge, what is there.
+     *
+     * @param way 1 where the water rises to a port at the layer's upper edge, -1 where it sinks to one at its lower edge, 0 where no edge
+     *     is at the port
+     * @param wet layers with water
+     * @return J/kg
+     */
+    double leaving(int out, int way, double massKg, int wet) {
+        double own = jPerKg[out];
+        int behind = out - way;
+        int ahead = out + way;
+        if (way == 0 || behind < 0 || ahead < 0 || behind >= wet || ahead >= wet) {
+            return own;
+        }
+        return own + (1 - massKg / kg[out]) / 2 * slope(own - jPerKg[behind], jPerKg[ahead] - own);
+    }
+
+    /** Pushes water in at one layer and out at another, whose {@link #leaving} this is. */
+    void through(int in, int out, double massKg, double enteringJPerKg, double leavingJPerKg) {
         double arriving = pass(in, out, massKg, enteringJPerKg, enteringJPerKg);
-        double leaving = jPerKg[out];
-        jPerKg[out] = leaving + massKg / kg[out] * (arriving - leaving);
-        return massKg * leaving;
+        jPerKg[out] += massKg / kg[out] * (arriving - leavingJPerKg);
     }
 
     /** Takes water out at one layer; the top layer shrinks. @return heat of what leaves, J */
-    double lower(int top, int out, double massKg) {
+    double lower(int top, int out, int way, double massKg) {
         double leaving = jPerKg[out];
         if (top > out) {
+            leaving = leaving(out, way, massKg, top + 1);
             // The top layer gives of its own and takes nothing: its heat per kilogram stays.
             double arriving = pass(top - 1, out, massKg, jPerKg[top], jPerKg[top]);
-            jPerKg[out] = leaving + massKg / kg[out] * (arriving - leaving);
+            jPerKg[out] += massKg / kg[out] * (arriving - leaving);
         }
         kg[top] -= massKg;
         return massKg * leaving;
@@ -52,11 +69,15 @@ final class PlugFlow {
         int way = Integer.signum(to - from);
         double arriving = enteringJPerKg;
         double behind = behindJPerKg;
-        double ofFull = massKg / kg[0];
+        double of = kg[from];
+        double share = massKg / of;
         for (int i = from; i != to; i += way) {
             double own = jPerKg[i];
-            // All layers but the topmost are alike: a division saved for each.
-            double share = kg[i] == kg[0] ? ofFull : massKg / kg[i];
+            // Most neighbours are alike: a division saved for each.
+            if (kg[i] != of) {
+                of = kg[i];
+                share = massKg / of;
+            }
             double leaving = own + (1 - share) / 2 * slope(own - behind, jPerKg[i + way] - own);
             jPerKg[i] = own + share * (arriving - leaving);
             behind = own;

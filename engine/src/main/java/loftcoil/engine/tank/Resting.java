@@ -1,5 +1,6 @@
 package loftcoil.engine.tank;
 
+import java.util.Arrays;
 import java.util.stream.IntStream;
 import loftcoil.engine.water.Water;
 
@@ -28,8 +29,9 @@ final class Resting {
     private final double[] jPerKg;
     private final double[] kg;
     private final Ledger ledger;
-    private final double fullKg;
-    private final double perFullKg;
+    private final double[] fullKg;
+    private final double[] perFullKg;
+    private final double leastKg;
     private final double shareOfKg;
     private final double boilJPerKg;
     private final double[] areaOverThicknessM;
@@ -42,8 +44,9 @@ final class Resting {
         kg = layers.kg;
         ledger = layers.ledger();
         fullKg = layers.fullKg;
-        perFullKg = 1 / fullKg;
-        shareOfKg = 1 / (fullKg * kg.length);
+        perFullKg = Arrays.stream(fullKg).map(full -> 1 / full).toArray();
+        leastKg = layers.leastKg;
+        shareOfKg = 1 / Arrays.stream(fullKg).sum();
         boilJPerKg = WaterHeat.jPerKg(plan.boilC());
         areaOverThicknessM = areasOverThicknesses(plan);
         mostM = areaOverThicknessM.clone();
@@ -55,15 +58,14 @@ final class Resting {
     /** Area of the section between two layers over the way between their middles, for each layer but the lowest, m. */
     private static double[] areasOverThicknesses(LayerPlan plan) {
         int count = plan.layers();
-        double waterlineM = plan.ports().waterlineM();
-        double[] edges = plan.shape().slicedAtM(waterlineM, count);
-        double sliceM3 = plan.shape().volumeBelowM3(waterlineM) / count;
+        double[] edges = plan.cutsM();
+        double[] below = plan.cutsM3();
         double[] ratios = new double[count];
         for (int i = 1; i < count; i++) {
             // The mean section of two slices is their volume over their height; the way between their middles is half
             // of that height.
             double heightM = edges[i + 1] - edges[i - 1];
-            ratios[i] = 2 * sliceM3 / heightM / (heightM / 2);
+            ratios[i] = (below[i + 1] - below[i - 1]) / heightM / (heightM / 2);
         }
         return ratios;
     }
@@ -79,28 +81,28 @@ final class Resting {
 
     /** The layers between the lowest and the top one, which are full and differ in nothing but their heat and their heaters. */
     private void between(int top, double seconds, TankSurroundings around) {
-        double share = fullKg * shareOfKg;
-        double loss = around.sideWPerK * share;
-        double window = around.windowWPerK * share;
-        double x = (loss + window) * seconds * perFullKg * (1 / TYPICAL_CP);
-        double sunW = around.sunW * share;
-        double drift = seconds * perFullKg * (1 / TYPICAL_CP) * meanRise(x);
+        // All for each kilogram: by it, layers of any size are alike.
+        double loss = around.sideWPerK * shareOfKg;
+        double window = around.windowWPerK * shareOfKg;
+        double x = (loss + window) * seconds * (1 / TYPICAL_CP);
+        double sunW = around.sunW * shareOfKg;
+        double drift = seconds * (1 / TYPICAL_CP) * meanRise(x);
         double driven = loss * around.aroundC + window * around.windowC;
         double lostK = 0;
         double paneK = 0;
         double heatW = 0;
         for (int i = 1; i < top; i++) {
-            if (x > LONGEST || kg[i] != fullKg) {
+            if (x > LONGEST || kg[i] != fullKg[i]) {
                 exchange(i, false, seconds, around);
                 continue;
             }
-            double watts = sunW + around.heaterW[i];
+            double watts = sunW + around.heaterW[i] * perFullKg[i];
             double own = WaterHeat.tempC(jPerKg[i]);
             double meanC = own + (driven - (loss + window) * own + watts) * drift;
-            lostK += meanC - around.aroundC;
-            paneK += meanC - around.windowC;
-            heatW += watts;
-            hold(i, jPerKg[i] + (driven - (loss + window) * meanC + watts) * seconds * perFullKg);
+            lostK += kg[i] * (meanC - around.aroundC);
+            paneK += kg[i] * (meanC - around.windowC);
+            heatW += kg[i] * watts;
+            hold(i, jPerKg[i] + (driven - (loss + window) * meanC + watts) * seconds);
         }
         book(loss * lostK * seconds, window * paneK * seconds, heatW * seconds);
     }
@@ -130,7 +132,7 @@ final class Resting {
 
     /** One over the mass of a layer: a division saved for all layers but the top ones. */
     private double perKg(int i) {
-        return kg[i] == fullKg ? perFullKg : 1 / kg[i];
+        return kg[i] == fullKg[i] ? perFullKg[i] : 1 / kg[i];
     }
 
     /** Mean rise over a step for each unit at its start, (x − 1 + e^−x)/x², as a series good to 1e-9 for x up to a quarter. */
@@ -161,7 +163,7 @@ final class Resting {
         int middleC = (int) Math.max(0, Math.min(109, WaterHeat.tempC(jPerKg[wet / 2])));
         double perK = CONDUCTIVITY[middleC];
         double mostPerK = perK * mostM[wet - 1];
-        double lightestJPerK = Math.min(fullKg, kg[wet - 1]) * LEAST_CP;
+        double lightestJPerK = Math.min(leastKg, kg[wet - 1]) * LEAST_CP;
         int parts = 1 + (int) (mostPerK * seconds / (lightestJPerK * LONGEST));
         double perKJ = perK * seconds / parts;
         for (int part = 0; part < parts; part++) {

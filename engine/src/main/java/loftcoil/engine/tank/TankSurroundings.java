@@ -23,7 +23,7 @@ public final class TankSurroundings {
     double sunW;
 
     /**
-     * Surroundings of a tank that loses nothing and gains nothing.
+     * TankSurroundings of a tank that loses nothing and gains nothing.
      *
      * @param layers number of layers of the tank, 1 to 500
      * @throws loftcoil.engine.fault.RefusedException where the number is outside its range

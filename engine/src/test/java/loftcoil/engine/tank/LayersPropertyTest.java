@@ -38,9 +38,11 @@ class LayersPropertyTest {
 
     @Property(tries = 2000)
     void everyOrderOfDeedsKeepsTheLaws(
-            @ForAll("days") List<Deed> day, @ForAll @IntRange(min = 1, max = 60) int layers) {
+            @ForAll("days") List<Deed> day,
+            @ForAll @IntRange(min = 1, max = 60) int layers,
+            @ForAll boolean cutAtPorts) {
         Ports ports = new Ports(0.03, 0.35, 0.2, 0.66, 0.02);
-        Layers tank = new Layers(new LayerPlan(new UprightCylinder(0.12, 0.7), ports, layers, 40, BOIL_C));
+        Layers tank = new Layers(new LayerPlan(new UprightCylinder(0.12, 0.7), ports, layers, 40, BOIL_C, cutAtPorts));
         TankSurroundings around = new TankSurroundings(layers).loss(new TankLoss(20, 3, 3), 15);
         double full = tank.massKg();
         for (Deed deed : day) {
@@ -58,9 +60,12 @@ class LayersPropertyTest {
 
     /** Flow alone mixes: no temperature leaves the range of what was there and what came in. */
     @Property(tries = 1000)
-    void flowNeverOvershoots(@ForAll("days") List<Deed> day, @ForAll @IntRange(min = 2, max = 60) int layers) {
+    void flowNeverOvershoots(
+            @ForAll("days") List<Deed> day,
+            @ForAll @IntRange(min = 2, max = 60) int layers,
+            @ForAll boolean cutAtPorts) {
         Ports ports = new Ports(0.03, 0.35, 0.2, 0.66, 0.02);
-        Layers tank = new Layers(new LayerPlan(new UprightCylinder(0.12, 0.7), ports, layers, 40, BOIL_C));
+        Layers tank = new Layers(new LayerPlan(new UprightCylinder(0.12, 0.7), ports, layers, 40, BOIL_C, cutAtPorts));
         double low = 40;
         double high = 40;
         for (Deed deed : day) {
