@@ -42,14 +42,14 @@ public final class SurveyView {
 
         private static final Such METRIC = new Such(
                 "2.2 m, 7 ft 4, 1 in 50",
-                "1 in 50, 20 mm/m, falls 1 in 40",
+                "1 in 50, 20 mm/m, falls 1 in 40, 12 cm",
                 "22 mm × 1 mm",
                 "28 mm × 1 mm",
                 "~ 2.1 m",
                 "19 °C");
         private static final Such US = new Such(
                 "7 ft 4, 2.2 m, 1 in 50",
-                "1 in 50, 1/4 in per ft, falls 1 in 40",
+                "1 in 50, 1/4 in per ft, falls 1 in 40, 5 in",
                 "B88 L 3/4",
                 "B88 L 1",
                 "~ 6 ft 11",

@@ -126,7 +126,8 @@ final class MeasureWalk {
         console.head(station.label());
         say(station.help());
         if (!station.counts().isEmpty()) {
-            say(String.join("; ", station.counts()).replace(".; ", ". ") + ".");
+            say("What each fitting counts. "
+                    + String.join("; ", station.counts()).replace(".; ", ". ") + ".");
         }
         switch (station.code()) {
             case "hot-run", "cold-run" -> run(station.run());

@@ -42,7 +42,7 @@ function fromAbove() {
 function draw(view, house) {
   view.house = house;
   view.such.textContent = house.such.lengths;
-  view.design.textContent = `This is the survey of the design “${house.design}”, which is taken up. Each design has one of its own.`;
+  tellWhose(view);
   if (view.dwellings.children.length === 1) {
     view.dwellings.append(...house.dwellings.map((dwelling) => el('option', { value: dwelling.code }, dwelling.label)));
   }
@@ -50,9 +50,14 @@ function draw(view, house) {
   tellStanding(view, house.standing);
 }
 
+function tellWhose(view) {
+  view.design.textContent = `This is the survey of the design “${view.house.design}”, which is taken up. Each design has one of its own.`;
+}
+
 /** What came back after an answer: only what changed is drawn anew, so that whoever types keeps the place. */
 function update(view, house) {
   view.house = house;
+  tellWhose(view);
   for (const station of house.stations) {
     for (const question of station.questions) {
       const row = view.rows.get(question.path);
@@ -121,9 +126,9 @@ function stationFold(view, station, at) {
 }
 
 async function redraw(view) {
-  const open = [...view.stations.querySelectorAll('details[open]')].map((fold) => fold.id);
+  const open = [...view.stations.querySelectorAll('details.station[open]')].map((fold) => fold.id);
   draw(view, await api.survey());
-  for (const fold of view.stations.querySelectorAll('details')) fold.open = open.includes(fold.id);
+  for (const fold of view.stations.querySelectorAll('details.station')) fold.open = open.includes(fold.id);
 }
 
 function noPanes(view) {
@@ -269,6 +274,7 @@ function foot(view) {
       const done = await api.surveyTake();
       view.said.replaceChildren(el('p', { class: 'said-words' }, done.words, ' ', el('a', { href: '#/build-sheet' }, 'Its build sheet'), ' tells all there is to know of it.'));
       await view.taken();
+      update(view, await api.survey());
     } catch (trouble) {
       if (api.isGone(trouble)) showBanner(() => {});
       view.said.replaceChildren();

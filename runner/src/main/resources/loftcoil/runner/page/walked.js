@@ -46,7 +46,7 @@ export function runTable(view, run) {
   });
   view.rows.set(`run-${run.code}`, { update: showClosing });
   showClosing(run);
-  return el('div', {}, el('p', { class: 'quiet' }, `Climbs or falls, for a piece that leads along: ${view.house.such.slopes}. Turns: left, right, straight, or a compass direction such as 90 or SE. Where it runs: room, loft, flue, outdoors, or a temperature. Blank: as the piece before.`),
+  return el('div', {}, el('p', { class: 'quiet' }, `Climbs or falls, for a piece that leads along: ${view.house.such.slopes} (a length is how much higher its far end is). Turns: left, right, back, straight, or a compass direction such as 90 or SE. Where it runs: room, loft, flue, outdoors, or a temperature. Blank: as the piece before.`),
     table, closing, trouble);
 }
 

@@ -117,7 +117,7 @@ class UnitsBrowserTest extends LiveCourseCase {
         browser.run("move-the-tank");
         noMetric("#step-move-the-tank .slider", " ft");
         noMetric("#step-move-the-tank .result figure", "US gal/min");
-        assertTrue(all("#step-move-the-tank").contains("Java reckons and prints in metric units"));
+        assertTrue(all("#step-move-the-tank").contains("Java reckons in metric units"));
 
         open("house", ".stations, h1");
         browser.until("the stations", () -> !all("main input").isEmpty());

@@ -266,7 +266,7 @@ class SurveyDeskTest {
                                     "tube",
                                     "hose",
                                     "around",
-                                    "the attic"))));
+                                    "the barn"))));
 
             assertEquals(
                     List.of(
@@ -460,10 +460,41 @@ class SurveyDeskTest {
     }
 
     @Test
+    void aPieceIsToldAsPeopleTellIt() {
+        try (CourseApp bench = open()) {
+            Map<String, String> piece = Map.of(
+                    "name",
+                    "ridge",
+                    "way",
+                    "along",
+                    "length",
+                    "1.5 m",
+                    "slope",
+                    "rises 30 cm",
+                    "around",
+                    "along the chimney");
+            SurveyView.House house = bench.survey().walk("hot", List.of(piece));
+            assertEquals("200 mm/m", run(house, "hot").pieces().get(0).slope());
+            assertEquals("60 °C", run(house, "hot").pieces().get(0).around());
+
+            Map<String, String> lost = new HashMap<>(piece);
+            lost.put("around", "somewhere");
+            lost.put("heading", "to the window");
+            List<String> told = assertThrows(
+                            RefusedException.class, () -> bench.survey().walk("hot", List.of(lost)))
+                    .lines();
+            assertTrue(
+                    told.stream().anyMatch(line -> line.contains("room, loft, flue, outdoors, or a temperature")),
+                    told.toString());
+            assertTrue(told.stream().anyMatch(line -> line.contains("left, right, back, straight")), told.toString());
+        }
+    }
+
+    @Test
     void whereFittingsAreToldItStandsWhatEachCounts() {
         try (CourseApp bench = open()) {
             for (String code : List.of("coil", "hot-run", "cold-run", "taps")) {
-                assertTrue(counts(bench, code).get(0).startsWith("What each fitting counts: in "), code);
+                assertTrue(counts(bench, code).get(0).startsWith("In EN1057 "), code);
             }
             assertEquals(List.of(), counts(bench, "tank"));
             List<String> loop = counts(bench, "hot-run");
