@@ -11,11 +11,17 @@ final class StartedFrom {
     /** Name of the system property that the starter sets. */
     static final String PROPERTY = "loftcoil.from";
 
+    /** The same in the environment, where the system hands every letter on; the property comes first. */
+    static final String ENVIRONMENT = "LOFTCOIL_FROM";
+
     private StartedFrom() {}
 
     /** The file of that name, seen from there. */
     static Path file(String name) {
-        String from = System.getProperty(PROPERTY, "");
+        return file(name, System.getProperty(PROPERTY, System.getenv().getOrDefault(ENVIRONMENT, "")));
+    }
+
+    static Path file(String name, String from) {
         return from.isEmpty() ? Path.of(name) : Path.of(from).resolve(name);
     }
 }

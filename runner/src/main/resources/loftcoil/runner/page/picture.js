@@ -33,14 +33,14 @@ export function figure(picture, caption = picture.title) {
   const svg = drawn(picture);
   const titled = svg.classList.contains('lc-chart') && caption === picture.title;
   const frame = el('div', { class: 'drawn-frame' }, svg);
-  if (svg.classList.contains('lc-house')) movable(frame);
+  if (svg.classList.contains('lc-drawing')) movable(frame);
   return el('figure', {},
     frame, readout(frame),
     el('figcaption', { class: titled ? 'unseen' : null }, caption),
     numbers(picture));
 }
 
-/** Where it is narrow the house is wider than its frame; keys have to reach what is out of sight. */
+/** Where it is narrow a drawing is wider than its frame; keys have to reach what is out of sight. */
 function movable(frame) {
   new ResizeObserver(() => {
     if (frame.scrollWidth > frame.clientWidth) {

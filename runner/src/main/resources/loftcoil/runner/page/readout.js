@@ -46,6 +46,8 @@ function byKey(state, event) {
   state.words.setAttribute('aria-live', 'polite');
   const from = state.at < 0 ? (jump > 0 ? -1 : last + 1) : state.at;
   show(state, to ?? Math.max(0, Math.min(last, from + jump)));
+  // On a narrow screen the plot is wider than its frame.
+  state.mark.scrollIntoView({ block: 'nearest', inline: 'nearest' });
 }
 
 function byPointer(state, event) {

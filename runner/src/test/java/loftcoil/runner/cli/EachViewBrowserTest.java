@@ -104,6 +104,24 @@ class EachViewBrowserTest extends LiveCourseCase {
         });
     }
 
+    /** Letters of plots and drawings can be read on a phone, and where all is four times enlarged. */
+    @Test
+    void noLettersOfPlotsAndDrawingsAreSmallerThanTwelvePixels() {
+        for (int width : new int[] {320, 390}) {
+            browser.size(width, 844);
+            onEach(place -> assertEquals(
+                    List.of(),
+                    browser.driver()
+                            .executeScript(
+                                    """
+                    const size = (each) => parseFloat(getComputedStyle(each).fontSize) * each.getScreenCTM().a;
+                    return [...document.querySelectorAll('svg text')].filter((each) => each.checkVisibility() && size(each) < 11.95)
+                      .map((each) => `${each.closest('svg').getAttribute('class')}: ${each.textContent} ${size(each).toFixed(1)} px`);
+                    """),
+                    place + " at " + width));
+        }
+    }
+
     @Test
     void whoWantsNoMotionSeesNoneAndWhoDoesCanHoldIt() {
         browser.goTo("02-tank-above-coil");
@@ -216,9 +234,14 @@ class EachViewBrowserTest extends LiveCourseCase {
                 .getText()
                 .equals("yours"));
         focusStays("It is so");
-        enter("#station-taps button[aria-label='Take out line 2']");
-        focusStays("Take out line 2");
-        assertTrue(browser.focused().contains("Take out line 2"), "the one that moved up: " + browser.focused());
+        enter("#station-taps .walked-line:nth-child(2) .take-out");
+        focusStays("taking out the second line");
+        assertEquals(
+                true,
+                browser.driver()
+                        .executeScript(
+                                "return document.activeElement.matches('#station-taps .walked-line:nth-child(2) input')"),
+                "the one that moved up: " + browser.focused());
         enter("#station-panes button");
         browser.until("no panes", () -> browser.driver()
                 .findElement(By.id("station-panes"))
