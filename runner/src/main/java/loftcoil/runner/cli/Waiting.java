@@ -81,6 +81,8 @@ final class Waiting {
         return wanted == null ? isTerminal() : wanted;
     }
 
+    /** From JDK 22 on a console may be there without a terminal: where open files are not shown, the line then stands once too often. */
+    @SuppressWarnings("SystemConsoleNull")
     private static boolean isTerminal() {
         if (!Files.exists(Path.of("/proc/self/fd"))) {
             return System.console() != null;

@@ -1,8 +1,10 @@
 package loftcoil.runner.course;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
@@ -27,18 +29,35 @@ class ChoicesTest {
         return option.text().length();
     }
 
+    /** The laws below hold for nothing where there is nothing. */
+    @Test
+    void thereAreFortyChoicesEachWithOneRightAndTwoOrMoreWrong() {
+        assertTrue(CHOICES.size() >= 40, CHOICES.size() + " choices");
+        for (Choice choice : CHOICES) {
+            assertEquals(
+                    1, choice.options().stream().filter(Choice.Option::right).count(), choice.path());
+            assertTrue(choice.options().size() >= 3, choice.path());
+        }
+    }
+
+    private static boolean alike(List<Integer> lengths) {
+        IntSummaryStatistics all = lengths.stream().mapToInt(Integer::intValue).summaryStatistics();
+        return all.getMax() <= 1.8 * all.getMin() + 5;
+    }
+
+    @Test
+    void theLawOfLikeLengthCatchesOneThatStandsOut() {
+        assertFalse(alike(List.of(30, 34, 80, 36)));
+        assertFalse(alike(List.of(70, 74, 20, 76)));
+        assertTrue(alike(List.of(40, 60, 70, 44)));
+    }
+
     @Test
     void theTextsOfAQuestionAreOfLikeLength() {
         for (Choice choice : CHOICES) {
-            int least = choice.options().stream()
-                    .mapToInt(ChoicesTest::length)
-                    .min()
-                    .orElseThrow();
-            int most = choice.options().stream()
-                    .mapToInt(ChoicesTest::length)
-                    .max()
-                    .orElseThrow();
-            assertTrue(most <= 1.8 * least + 5, () -> choice.path() + ": " + least + " to " + most);
+            List<Integer> lengths =
+                    choice.options().stream().map(ChoicesTest::length).toList();
+            assertTrue(alike(lengths), () -> choice.path() + ": " + lengths);
         }
     }
 
@@ -51,6 +70,13 @@ class ChoicesTest {
                 .map(Choice::path)
                 .toList();
         assertTrue(longest.size() <= CHOICES.size() / 3, longest::toString);
+        // Nor is the shortest a better guess.
+        long shortest = CHOICES.stream()
+                .filter(choice -> choice.options().stream()
+                        .filter(option -> !option.right())
+                        .allMatch(option -> length(option) > length(right(choice))))
+                .count();
+        assertTrue(shortest <= CHOICES.size() / 3, shortest + " of " + CHOICES.size());
     }
 
     @Test

@@ -89,6 +89,14 @@ class FaultySystemsTest {
             }
         }
         assertEquals(List.of(), atEnds);
+        assertTrue(
+                SYSTEMS.stream()
+                                .flatMap(mend -> mend.levers().stream()
+                                        .filter(lever -> lever.span().isPresent()
+                                                && mend.mended().containsKey(lever.change())))
+                                .count()
+                        >= 8,
+                "levers with a slider that cure");
     }
 
     /** Before the marches of the year, which CuredSystemsTest has. */
@@ -114,6 +122,7 @@ class FaultySystemsTest {
         for (Mend mend : SYSTEMS) {
             assertTrue(mend.causes().stream().map(Choice.Option::say).distinct().count()
                     == mend.causes().size());
+            assertTrue(mend.causes().stream().noneMatch(cause -> cause.say().isBlank()), mend.path());
         }
     }
 }

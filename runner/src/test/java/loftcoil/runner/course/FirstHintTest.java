@@ -2,6 +2,7 @@ package loftcoil.runner.course;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import loftcoil.runner.exercise.Exercise;
@@ -27,7 +28,22 @@ class FirstHintTest {
                         .filter(exercise -> exercise.about().solution().first().isBlank())
                         .map(Exercise::path)
                         .toList());
-        assertFalse(ASKED.isEmpty());
+        assertTrue(ASKED.size() >= 95, ASKED.size() + " calculations");
+    }
+
+    /** A hint names a step: it is a sentence of its own, not the question once more, and no two sums share it. */
+    @Test
+    void aFirstHintIsASentenceOfItsOwn() {
+        for (Reckoned exercise : ASKED) {
+            String first = exercise.about().solution().first();
+            assertTrue(first.split(" ").length >= 5 && first.matches("(?s).*[.?!]"), exercise.path() + ": " + first);
+            assertFalse(exercise.about().text().contains(first), exercise.path());
+        }
+        long own = ASKED.stream()
+                .map(exercise -> exercise.about().solution().first())
+                .distinct()
+                .count();
+        assertEquals(ASKED.size(), own);
     }
 
     @Test

@@ -1,14 +1,20 @@
 package loftcoil.runner.course;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import loftcoil.runner.exercise.Code;
+import loftcoil.runner.exercise.Exercise;
 import loftcoil.runner.exercise.Quantity;
 import loftcoil.runner.exercise.Reckoned;
+import loftcoil.runner.exercise.Variation;
 import loftcoil.runner.lesson.Step;
 import org.junit.jupiter.api.Test;
 
@@ -17,6 +23,8 @@ class TaughtTest {
 
     /** An equals sign, a number, and what it counts. */
     private static final Pattern SUM = Pattern.compile("= (?:about )?[\\d−][\\d ,.]*(?:[^\\d\\s.,;]|$)?");
+
+    private static final Pattern NUMBER = Pattern.compile("\\d+(?:\\.\\d+)?");
 
     private static final List<Taught> ALL = Taught.in(CourseReader.builtIn());
 
@@ -38,6 +46,41 @@ class TaughtTest {
         }
     }
 
+    /** Who copies the worked example has not answered the question: not all the numbers of the question stand in it. */
+    @Test
+    void whatIsShownHasOtherNumbersThanWhatIsAsked() {
+        List<String> same = new ArrayList<>();
+        int compared = 0;
+        for (Taught each : calculations()) {
+            Taught.Shown shown = each.shown().orElseThrow();
+            Quantity asked = (Quantity) each.exercise();
+            for (long seed = 1;
+                    seed <= 20 && !shown.snippet() && asked.about().vary().size() > 1;
+                    seed++) {
+                Exercise own = Variation.own(asked, seed);
+                compared++;
+                if (numbersIn(shown.words()).containsAll(numbersIn(own.text()))) {
+                    same.add(asked.path() + " with seed " + seed);
+                }
+            }
+        }
+        assertEquals(List.of(), same);
+        assertTrue(compared >= 500, "only " + compared);
+    }
+
+    private static Set<String> numbersIn(String text) {
+        return NUMBER.matcher(text).results().map(MatchResult::group).collect(Collectors.toSet());
+    }
+
+    /** The pattern that finds a sum finds one, and takes no prose for it. */
+    @Test
+    void aSumIsToldFromProse() {
+        assertTrue(SUM.matcher("So the rise is 1.2 kJ / 0.168 kJ = 7.1 °C.").find());
+        assertFalse(SUM.matcher("The rise is found from heat = flow times warming; about 7 degrees.")
+                .find());
+        assertFalse(SUM.matcher("A tank of 120 L holds heat for two days.").find());
+    }
+
     @Test
     void everyWordOfTheGlossaryInAQuestionIsExplainedByThen() {
         List<String> order = CourseReader.builtIn().lessons().stream()
@@ -52,6 +95,7 @@ class TaughtTest {
             });
         }
         assertEquals(List.of(), tooEarly);
+        assertTrue(ALL.stream().filter(each -> !each.ideas().isEmpty()).count() >= 80);
     }
 
     @Test
