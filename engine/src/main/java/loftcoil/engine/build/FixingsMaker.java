@@ -58,6 +58,7 @@ final class FixingsMaker {
         maker.legs("H", design.hotLegs());
         maker.taps();
         List<MeasuredText> rules = List.of(
+                SENTENCES.say("fixings.order"),
                 SENTENCES.say("fixings.clip"),
                 SENTENCES.say("fixings.growth", "cold", Measure.celsius(BUILT_C), "hot", Measure.celsius(BOILS_C)),
                 SENTENCES.say("fixings.wall"),

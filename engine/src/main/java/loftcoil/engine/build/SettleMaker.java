@@ -19,6 +19,8 @@ final class SettleMaker {
 
     private static final Sentences SENTENCES = Sentences.read(SettleMaker.class, "settle.properties");
     private static final double ALONG_M = 0.01;
+    /** Air so much warmer than the room's is warmed by the flue. */
+    private static final double WARMED_K = 10;
 
     private SettleMaker() {}
 
@@ -35,6 +37,10 @@ final class SettleMaker {
         open.add(SENTENCES.say("settle.ports"));
         open.add(SENTENCES.say("settle.coil-ends"));
         design.window().ifPresent(window -> open.add(panes(design.tank().shape(), window.areaM2())));
+        design.hotLegs().stream()
+                .filter(leg -> leg.aroundC() > design.site().roomC() + WARMED_K)
+                .forEach(leg -> open.add(
+                        SENTENCES.say("settle.flue", "leg", leg.name(), "around", Measure.celsius(leg.aroundC()))));
         open.add(SENTENCES.say("settle.ways"));
         open.add(SENTENCES.say("settle.holds"));
         if (!design.taps().isEmpty()) {

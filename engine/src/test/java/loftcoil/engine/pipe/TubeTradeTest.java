@@ -48,8 +48,9 @@ class TubeTradeTest {
     /** ASTM B88 table 1: 3/4 in type L is 0.785 in wide inside, 19.9 mm; EN 1057 22 x 0.9 is 20.2 mm. */
     @Test
     void twentyTwoMillimetresAreThreeQuartersOfAnInch() {
-        List<String> near =
-                TubeTrade.elsewhere(TubeTable.tube("EN1057 22x0.9")).stream().map(Tube::name).toList();
+        List<String> near = TubeTrade.elsewhere(TubeTable.tube("EN1057 22x0.9")).stream()
+                .map(Tube::name)
+                .toList();
         assertTrue(near.get(0).endsWith(" 3/4"), near.toString());
     }
 }

@@ -38,7 +38,7 @@ final class TubesPart {
                 + Html.element(
                         "p",
                         "small",
-                        "Measure what you are handed: outside and wall decide. Another tube is another loop: compute it anew before you buy.");
+                        "The coil of soft tube (EN 1057 R220; ASTM B88 annealed; AS 1432 annealed), the legs of half-hard or hard. Measure what you are handed: outside and wall decide. Another tube is another loop: compute it anew before you buy.");
     }
 
     private static List<String> row(Tube tube, MeasureText measures) {

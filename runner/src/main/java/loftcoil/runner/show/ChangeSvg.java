@@ -1,8 +1,8 @@
 package loftcoil.runner.show;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.Drawing.Bounds;
@@ -22,6 +22,8 @@ public final class ChangeSvg {
 
     private static final double[] ALONG = {0.5, 0.35, 0.65, 0.2, 0.8};
     private static final int LINE = 58;
+    /** Room for names at the side of the houses, letters. */
+    private static final double NAMES_WIDE = 9;
 
     private final DrawingChange change;
     private final HousePen pen;
@@ -38,7 +40,8 @@ public final class ChangeSvg {
         this.frame = frame(change);
         this.stroke = pen.size().stroke();
         this.letters = pen.size().letters();
-        this.placed = new Placed(new Box(0, 0, x(frame.rightM()) + pen.size().margin(), y(frame.bottomM())));
+        this.placed = new Placed(new Box(
+                0, -letters, x(frame.rightM()) + pen.size().margin() + NAMES_WIDE * letters, y(frame.bottomM())));
     }
 
     /** The least box round both houses. */
@@ -112,7 +115,11 @@ public final class ChangeSvg {
                 .map(box -> List.of(box.left(), box.top(), box.right(), box.bottom()))
                 .toList();
         right = Math.max(right, x(frame.rightM()) + pen.size().margin());
-        return new HouseSvg.Drawn(svg.toString(), 0, 0, right + stroke, foot + 0.6 * letters, boxes);
+        right = Math.max(
+                right, placed.words().stream().mapToDouble(Box::right).max().orElse(0));
+        double top =
+                Math.min(0, placed.words().stream().mapToDouble(Box::top).min().orElse(0));
+        return new HouseSvg.Drawn(svg.toString(), 0, top, right + stroke, foot + 0.6 * letters - top, boxes);
     }
 
     private double x(double metres) {
@@ -179,9 +186,30 @@ public final class ChangeSvg {
     private void things() {
         for (Item item : change.items()) {
             List<double[]> line = at(item.points());
-            for (int k = 0; k <= 24; k++) {
-                double[] at = WaterSvg.along(line, k / 24.0);
-                placed.thing(Box.round(at[0], at[1], 0.7 * stroke));
+            things(item.shut() ? closed(line) : line);
+        }
+        things(at(change.after().house().frame()));
+        placed.thing(box(change.after().house().heater()));
+        placed.thing(box(change.after().house().flue().pipe()));
+        placed.thing(
+                new Box(0, y(0) - stroke / 2, x(frame.rightM()) + pen.size().margin(), y(0) + stroke / 2));
+    }
+
+    private static List<double[]> closed(List<double[]> line) {
+        List<double[]> closed = new ArrayList<>(line);
+        closed.add(line.get(0));
+        return closed;
+    }
+
+    private void things(List<double[]> line) {
+        for (int i = 1; i < line.size(); i++) {
+            double[] from = line.get(i - 1);
+            double[] to = line.get(i);
+            int steps = (int) Math.ceil(Math.hypot(to[0] - from[0], to[1] - from[1]) / stroke) + 1;
+            for (int k = 0; k <= steps; k++) {
+                double share = (double) k / steps;
+                placed.thing(
+                        Box.round(from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1]), stroke));
             }
         }
     }
@@ -191,18 +219,27 @@ public final class ChangeSvg {
         double size = 0.72 * letters;
         List<double[]> line = at(item.points());
         List<At> places = new ArrayList<>();
-        for (double off : new double[] {0.7, 1.3, 2.1, 3}) {
+        List<double[]> froms = new ArrayList<>();
+        for (double off : new double[] {0.6, 1, 1.5, 2.1, 3, 4, 5.5, 7}) {
             double far = off * letters;
             for (double share : ALONG) {
                 double[] at = WaterSvg.along(line, share);
+                froms.addAll(Collections.nCopies(4, at));
                 places.add(new At(at[0] + far, at[1] + size / 3, "start"));
                 places.add(new At(at[0] - far, at[1] + size / 3, "end"));
                 places.add(new At(at[0], at[1] - far, "middle"));
                 places.add(new At(at[0], at[1] + far + 0.6 * size, "middle"));
             }
         }
-        Optional<At> found = placed.place(words, size, places).or(() -> placed.placeOver(words, size, places));
-        found.ifPresent(at -> svg.words(at, words, size));
+        // What has no free place near it stands in the legend alone.
+        placed.place(words, size, places).ifPresent(at -> {
+            svg.words(at, words, size);
+            double[] from = froms.get(places.indexOf(at));
+            Box.of(words, size, at.x(), at.y(), at.anchor())
+                    .nearestIfFar(from, letters)
+                    .ifPresent(near ->
+                            svg.line(List.of(from, near), new Look("lc-level-stroke", "edge", 0.25 * stroke), ""));
+        });
     }
 
     private static String sign(Fate fate) {

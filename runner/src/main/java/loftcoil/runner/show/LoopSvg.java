@@ -21,6 +21,9 @@ final class LoopSvg {
     private static final double HIGH = 560;
     private static final double MOST_PER_M = 125;
     private static final double LETTERS = 26;
+    /** Two houses in one frame have twice as much to be named; their picture has no levels at its side. */
+    private static final double CHANGE_TIMES = 1.8;
+
     private static final double THREE_FEET_M = 0.9144;
 
     private LoopSvg() {}
@@ -72,7 +75,7 @@ final class LoopSvg {
 
     /** A rebuild in one frame. */
     static View.Picture change(String title, DrawingChange change, Function<Measure, String> speak) {
-        return ChangeSvg.picture(title, change, pen(ChangeSvg.frame(change), speak));
+        return ChangeSvg.picture(title, change, pen(ChangeSvg.frame(change), CHANGE_TIMES, speak));
     }
 
     private static HousePen pen(Scene scene, Function<Measure, String> speak) {
@@ -84,8 +87,14 @@ final class LoopSvg {
     }
 
     private static HousePen pen(Drawing.Bounds frame, Function<Measure, String> speak) {
-        double perM = Math.min(
-                MOST_PER_M, Math.min(WIDE / (frame.rightM() - frame.leftM()), HIGH / (frame.topM() - frame.bottomM())));
+        return pen(frame, 1, speak);
+    }
+
+    private static HousePen pen(Drawing.Bounds frame, double times, Function<Measure, String> speak) {
+        double perM = times
+                * Math.min(
+                        MOST_PER_M,
+                        Math.min(WIDE / (frame.rightM() - frame.leftM()), HIGH / (frame.topM() - frame.bottomM())));
         String metre = speak.apply(Measure.rounded(1, MeasureKind.LENGTH_M, 0));
         HousePen.Bar bar = metre.endsWith(" m")
                 ? new HousePen.Bar(1, metre)

@@ -38,7 +38,7 @@ function cautions(heading, list, kind) {
 export function differences(list) {
   if (!list.length) return el('p', { class: 'quiet' }, 'The two designs are the same in all.');
   const frame = el('div', { class: 'table-frame', tabindex: '0', role: 'group', 'aria-label': 'What differs' });
-  frame.append(el('table', { class: 'differences' },
+  frame.append(el('table', { class: 'differences in-words' },
     el('caption', { class: 'unseen' }, 'What differs'),
     el('thead', {}, el('tr', {}, ...['Where', 'What', 'Before', 'After'].map((head) => el('th', { scope: 'col' }, head)))),
     el('tbody', {}, ...list.map((each) => el('tr', {},
@@ -51,7 +51,7 @@ export function differences(list) {
 function parts(both) {
   if (!both.parts.length) return null;
   const frame = el('div', { class: 'table-frame', tabindex: '0', role: 'group', 'aria-label': 'Parts of the rebuild' });
-  frame.append(el('table', {},
+  frame.append(el('table', { class: 'in-words' },
     el('caption', { class: 'unseen' }, 'Parts of the rebuild'),
     el('thead', {}, el('tr', {}, ...['What becomes of it', 'How much', 'Part'].map((head) => el('th', { scope: 'col' }, head)))),
     el('tbody', {}, ...both.parts.map((line) => el('tr', {},
