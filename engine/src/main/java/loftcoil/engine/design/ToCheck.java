@@ -27,7 +27,8 @@ public record ToCheck(String path, String item, Origin origin, MeasuredText valu
         return DesignFields.of(design).stream()
                 .filter(Grounds::counts)
                 .filter(value -> Grounds.origin(value) != Origin.YOURS)
-                .map(value -> new ToCheck(value.path(), item(value.path(), design), Grounds.origin(value), words(value)))
+                .map(value ->
+                        new ToCheck(value.path(), item(value.path(), design), Grounds.origin(value), words(value)))
                 .toList();
     }
 

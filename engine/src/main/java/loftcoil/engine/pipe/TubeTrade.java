@@ -73,7 +73,7 @@ public final class TubeTrade {
                 .filter(standard::holds)
                 .map(TubeTable::tube)
                 .filter(other -> Math.abs(other.boreM() - tube.boreM()) <= NEAR * tube.boreM())
-                .min(Comparator.comparingDouble(other -> Math.abs(other.boreM() - tube.boreM())
-                        + WALL_COUNTS * Math.abs(other.wallM() - tube.wallM())));
+                .min(Comparator.comparingDouble(other ->
+                        Math.abs(other.boreM() - tube.boreM()) + WALL_COUNTS * Math.abs(other.wallM() - tube.wallM())));
     }
 }

@@ -61,10 +61,7 @@ class BorrowedTest {
         Grounds renamed = Grounds.of(Changes.apply(SAFE.borrowed(), "name", "Mine"));
 
         assertEquals(2 + 2, own.assumed(), "two distances of the flue, air and passage of the fire");
-        assertEquals(
-                own.assumed(),
-                assumedOf(SAFE).size(),
-                assumedOf(SAFE).toString());
+        assertEquals(own.assumed(), assumedOf(SAFE).size(), assumedOf(SAFE).toString());
         assertEquals(0, renamed.yours());
         assertEquals(own.yours(), renamed.borrowed());
     }
@@ -84,8 +81,7 @@ class BorrowedTest {
         List<ToCheck> borrowed = ToCheck.of(SAFE.borrowed()).stream()
                 .filter(value -> value.origin() == Origin.BORROWED)
                 .toList();
-        Map<String, ToCheck> byPath =
-                borrowed.stream().collect(Collectors.toMap(ToCheck::path, Function.identity()));
+        Map<String, ToCheck> byPath = borrowed.stream().collect(Collectors.toMap(ToCheck::path, Function.identity()));
 
         assertEquals(Grounds.of(SAFE.borrowed()).borrowed(), borrowed.size());
         assertEquals(

@@ -66,7 +66,8 @@ final class FiguresPart {
                 .map(low -> Html.element(
                                 "span",
                                 "range",
-                                Html.text(ends(told(low, measures), told(figure.high().orElseThrow(), measures), measures)))
+                                Html.text(ends(
+                                        told(low, measures), told(figure.high().orElseThrow(), measures), measures)))
                         .strip())
                 .orElse("");
         int doubt = doubts.indexOf(Prose.inline(measures.words(figure.doubt())));

@@ -32,8 +32,7 @@ final class LoadsPart {
         List<String> weights = new ArrayList<>();
         for (int i = 0; i < loads.size(); i++) {
             Loads.Load load = loads.get(i);
-            boolean told =
-                    i + 1 < loads.size() && loads.get(i + 1).why().equals(load.why());
+            boolean told = i + 1 < loads.size() && loads.get(i + 1).why().equals(load.why());
             weights.add(Html.element("strong", Html.text(measures.of(load.value()))) + " "
                     + Prose.inline(measures.words(load.what()))
                     + (told ? "" : " " + Html.element("span", "note", Prose.inline(measures.words(load.why())))));

@@ -84,8 +84,7 @@ final class SheetTop {
         return Html.element(
                         "p",
                         "small",
-                        Html.text(sheet.grounds().words()
-                                + (where.isEmpty() ? "" : " Still borrowed: " + where + ".")))
+                        Html.text(sheet.grounds().words() + (where.isEmpty() ? "" : " Still borrowed: " + where + ".")))
                 + doubts;
     }
 
@@ -94,7 +93,9 @@ final class SheetTop {
         List<ToCheck> values = ToCheck.of(sheet.design());
         String lists = List.of(Origin.ASSUMED, Origin.BORROWED).stream()
                 .map(origin -> values(
-                        values.stream().filter(value -> value.origin() == origin).toList(),
+                        values.stream()
+                                .filter(value -> value.origin() == origin)
+                                .toList(),
                         origin == Origin.ASSUMED ? "Assumed" : "Borrowed from the example"))
                 .collect(Collectors.joining());
         return lists.isEmpty() ? "" : Html.section("values", "Values to check before you build by them", lists);
@@ -110,7 +111,9 @@ final class SheetTop {
         List<String> lines = places.entrySet().stream()
                 .map(place -> Html.TICK + " " + Html.text(place.getKey()) + ": " + String.join("; ", place.getValue()))
                 .toList();
-        return lines.isEmpty() ? "" : Html.element("p", "small", Html.text(heading) + ":") + Html.two("steps notes", lines);
+        return lines.isEmpty()
+                ? ""
+                : Html.element("p", "small", Html.text(heading) + ":") + Html.two("steps notes", lines);
     }
 
     /** Where a value is measured: the pipe or tap it belongs to, or else the stop on the way round the house. */
