@@ -4,18 +4,29 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
+import com.fasterxml.jackson.databind.MappingIterator;
+import com.fasterxml.jackson.dataformat.csv.CsvMapper;
+import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.CourseReader;
+import loftcoil.runner.exercise.Code;
 import loftcoil.runner.exercise.Decision;
+import loftcoil.runner.exercise.Exercise;
+import loftcoil.runner.exercise.Reckoned;
 import loftcoil.runner.lesson.Lesson;
 import loftcoil.runner.lesson.Step;
+import loftcoil.runner.prove.ExerciseTable;
 import loftcoil.runner.prove.LessonProof;
 import loftcoil.runner.prove.Proof;
 import loftcoil.runner.session.SharedSession;
@@ -51,7 +62,36 @@ class AllLessonsTest {
             assertEquals(List.of(), proof.faults(), proof.lessonId());
             assertTrue(proof.charts() >= 1, proof.lessonId() + " draws no plot");
         }
+        theTableOfExercisesIsComplete(ExerciseTable.of(course, proofs));
         theValuesAreTheKeptOnes(proofs, seeds);
+    }
+
+    /** A row for each exercise; where something is worked out: shown where, how near is right, and which wrong idea is nearest. */
+    private void theTableOfExercisesIsComplete(String table) throws IOException {
+        List<Map<String, String>> rows = new ArrayList<>();
+        try (MappingIterator<Map<String, String>> read = new CsvMapper()
+                .readerForMapOf(String.class)
+                .with(CsvSchema.emptySchema().withHeader())
+                .readValues(table)) {
+            read.forEachRemaining(rows::add);
+        }
+        assertEquals(
+                new TreeSet<>(course.exercises().keySet()),
+                rows.stream().map(row -> row.get("exercise")).collect(Collectors.toCollection(TreeSet::new)));
+        assertEquals(course.exercises().size(), rows.size());
+        List<String> holes = new ArrayList<>();
+        for (Map<String, String> row : rows) {
+            Exercise exercise = course.exercise(row.get("exercise"));
+            if (exercise instanceof Reckoned && !exercise.before()) {
+                Stream.of("shown in", "shown as", "tolerance", "nearest wrong idea", "its distance")
+                        .filter(column -> row.get(column).isBlank())
+                        .forEach(column -> holes.add(exercise.path() + ": " + column));
+            }
+            if (exercise instanceof Code && !row.get("names not seen before").isBlank()) {
+                holes.add(exercise.path() + ": " + row.get("names not seen before"));
+            }
+        }
+        assertEquals(List.of(), holes);
     }
 
     /**

@@ -1,9 +1,11 @@
 package loftcoil.runner;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Origin;
@@ -15,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.support.ui.Select;
 
 /** A house measured on the page, by typing and clicking alone. */
 @Tag("thorough")
@@ -92,6 +95,9 @@ class HouseBrowserTest extends LiveCourseCase {
         until("The hot pipe ends at the return port, as it should.");
         press("Make it my design");
         until("It is your design now.");
+        until("This is the survey of the design “Byre”");
+        assertFalse(
+                one(".standing").getText().contains("until you make this house your design"), "one house, one count");
 
         Design own = DesignJson.read(bench.rebuild().own().json());
         assertEquals("Byre", own.name());
@@ -130,6 +136,122 @@ class HouseBrowserTest extends LiveCourseCase {
         assertEquals("borrowed", origin("fire.burnKgPerH"));
         type("#asked-fire-burnKgPerH", "4 1/2 lb");
         browser.until("the wood is kept", () -> origin("fire.burnKgPerH").equals("yours"));
+    }
+
+    /** The question of lesson 1 that decides the tank's height; what stands under it once it is answered. */
+    private static String decided(String height) {
+        browser.driver().executeScript("location.hash = '#/01-try/tank'");
+        browser.until("the decision", () -> !all("#step-tank input[type=text]").isEmpty());
+        WebElement field = one("#step-tank input[type=text]");
+        field.clear();
+        field.sendKeys(height, Keys.ENTER);
+        String said = "Tank base above the floor: " + height.replace('-', '−');
+        browser.until(said, () -> one("#step-tank").getText().contains(said));
+        browser.until("the year", () -> one("#step-tank").getText().contains("hottest water in the tank"));
+        return one("#step-tank").getText();
+    }
+
+    @Test
+    void aHouseOfAnotherExampleTakesWhatWasDecidedAtAPress() {
+        decided("2.6 m");
+        open();
+        assertEquals(List.of(), all(".standing button"), "the house has what was decided");
+
+        new Select(one("#house-from")).selectByValue("upland-barn");
+        press("Begin again");
+        browser.driver().switchTo().alert().accept();
+        until("Yours in your design, and otherwise here.");
+        until("2.60 m → 3.40 m");
+        soundAtAllSizes("a house without what was decided");
+        type("#asked-site-altitudeM", "300 m");
+        until("1 value is yours");
+        press("Take into the house what I decided");
+        browser.until("it is taken", () -> all(".standing button").isEmpty());
+        assertEquals("2.6", one("#asked-tank-baseM").getDomProperty("value"));
+        assertEquals("yours", origin("tank.baseM"));
+        assertEquals("300", one("#asked-site-altitudeM").getDomProperty("value"), "what was told stays");
+        assertEquals(
+                "STRONG",
+                browser.driver().switchTo().activeElement().getTagName().toUpperCase(java.util.Locale.ROOT),
+                "the place is not lost with the button");
+        assertEquals(List.of(), browser.troubles());
+    }
+
+    @Test
+    void aDecisionIsAnsweredByWhatItDoesToThisHouse() {
+        String calm = decided("2.5 m");
+        assertFalse(calm.contains("Your house was told otherwise"), calm);
+        assertFalse(calm.contains("This is dangerous"), calm);
+
+        open();
+        fold("tank");
+        type("#asked-tank-baseM", "2.4 m");
+        browser.until("it is kept", () -> origin("tank.baseM").equals("yours"));
+        String other = decided("2.6 m");
+        assertTrue(other.contains("Your house was told otherwise and stays as it was told"), other);
+        assertTrue(other.contains("2.60 m → 2.40 m"), other);
+        soundAtAllSizes("a decision against the house");
+
+        String low = decided("-1 m");
+        assertTrue(low.contains("This is dangerous"), low);
+
+        WebElement field = one("#step-tank input[type=text]");
+        field.clear();
+        field.sendKeys("99", Keys.ENTER);
+        browser.until("the refusal", () -> one("#step-tank").getText().contains("Your design cannot take that."));
+        assertTrue(
+                one("#step-tank").getText().contains("Tank base above the floor: 99"),
+                one("#step-tank").getText());
+        assertFalse(one("#step-tank").getText().contains("tank.baseM"), "a name of a file says nothing here");
+        assertEquals(List.of(), browser.troubles());
+    }
+
+    @Test
+    void aRefusalThatBelongsToNoFieldOnThePageSaysItsPlaceInWords() {
+        open();
+        fold("climate");
+        press("Estimate sun and air");
+        until("Not taken:");
+        assertTrue(
+                one("#station-climate").getText().contains("Mean of the warmest month: "),
+                one("#station-climate").getText());
+
+        fold("people");
+        type("#habit-people", "many");
+        press("Work out the draws");
+        until("How many people live there: “many”");
+        fold("taps");
+        type("#trunk-tube", "28 mm x 1");
+        type("#trunk-length", "an arm");
+        until("The taps, Length of the trunk: “an arm”");
+        assertFalse(one("main").getText().contains("trunk.lengthM"), "a name of a file says nothing here");
+        soundAtAllSizes("refusals");
+        // What was refused was meant.
+        browser.troubles();
+    }
+
+    @Test
+    void whatClearsADangerIsSearchedAndEndedOnThePage() {
+        bench.rebuild().takeOver(bench.rebuild().own().json(), Map.of("fire.litForH", "6"));
+        browser.driver().executeScript("location.hash = '#/01-try'");
+        browser.until(
+                "the dangers", () -> !all("#loop li[data-severity=danger]").isEmpty());
+        browser.until(
+                "the search is offered", () -> !all("#loop .clears-foot button").isEmpty());
+        assertEquals(
+                "Search what would clear them", one("#loop .clears-foot button").getText());
+        browser.click(one("#loop .clears-foot button"));
+        browser.until(
+                "how far it is", () -> one("#loop .clears-foot").getText().contains("Searching what would clear them"));
+        browser.click(one("#loop .clears-foot button"));
+        browser.until("it is ended", () -> all("#loop .clears-foot button").stream()
+                .anyMatch(button -> button.getText().equals("Search again")));
+        browser.click(one("#loop .clears-foot button"));
+        browser.until("what clears them", () -> !all("#loop li[data-severity=danger] .clears li")
+                .isEmpty());
+        assertEquals(List.of(), all("#loop .clears-foot button"), "nothing is left to search");
+        soundAtAllSizes("what clears them");
+        assertEquals(List.of(), browser.troubles());
     }
 
     private String origin(String path) {

@@ -1,6 +1,7 @@
 package loftcoil.runner;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
@@ -122,7 +123,10 @@ class RebuildBrowserTest extends LiveCourseCase {
         base.clear();
         base.sendKeys("99");
         browser.until(
-                "the refusal", () -> one("[role=alert]:not(.banner)").getText().contains("tank.baseM"));
+                "the refusal",
+                () -> one("[role=alert]:not(.banner)").getText().contains("Tank base above the floor: 99; allowed:"));
+        assertFalse(one("main").getText().contains("tank.baseM"), "a name of a file says nothing here");
+        assertEquals("true", one("#lever-tank-baseM").getDomAttribute("aria-invalid"));
         soundAtAllSizes("a refusal");
         press("Put all back");
         browser.until("before and after", () -> !all(".pair").isEmpty());

@@ -194,8 +194,8 @@ class SpokenBrowserTest extends LiveCourseCase {
     void aDecisionIsSaidWithWhatItDoesAndTheYearAfterIt() {
         browser.answer("tank-height", "2.6 m");
         browser.until("the decision", () -> times("It is in your design now.") > 0);
-        browser.until("the year", () -> times("The year is judged too: ") > 0);
+        browser.until("the year", () -> times("Starts and year are judged too: ") > 0);
         assertEquals(1, times("It is in your design now."), heard().toString());
-        assertEquals(1, times("The year is judged too: "), heard().toString());
+        assertEquals(1, times("Starts and year are judged too: "), heard().toString());
     }
 }

@@ -33,7 +33,7 @@ public class LoopSpreadBenchmark {
 
     /** Draws, searches and sums up all loops. */
     @Benchmark
-    public Outcome<LoopSpread> tenThousandLoops() {
+    public SearchOutcome<LoopSpread> tenThousandLoops() {
         return LoopSpread.of(circuit, LoopDoubts.USUAL, new SpreadPlan(LOOPS, 1, threads), ProgressListener.NONE);
     }
 }

@@ -14,13 +14,13 @@ import loftcoil.engine.design.Window;
 import loftcoil.engine.pipe.Tube;
 import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.sun.Glass;
-import loftcoil.engine.tank.Dwelling;
 import loftcoil.engine.tank.FullWeight;
 import loftcoil.engine.tank.LyingCylinder;
 import loftcoil.engine.tank.SteelBand;
 import loftcoil.engine.tank.TankPlace;
 import loftcoil.engine.tank.TankShape;
 import loftcoil.engine.tank.TimberBearer;
+import loftcoil.engine.tank.Trailer;
 import loftcoil.engine.tank.WheelLoad;
 import loftcoil.engine.water.Water;
 import loftcoil.engine.words.Measure;
@@ -165,11 +165,11 @@ final class LoadsMaker {
     }
 
     private void wheels(Wheels wheels, FullWeight full) {
-        Dwelling dwelling = new Dwelling(
+        Trailer trailer = new Trailer(
                 wheels.massKg(), wheels.centreHeightM(), wheels.centreAheadM(), wheels.hitchAheadM(), wheels.trackM());
         double heightM =
                 wheels.floorAboveRoadM() + design.tank().baseM() + design.tank().heightM() / 2;
-        WheelLoad load = WheelLoad.of(dwelling, full, new TankPlace(heightM, wheels.tankAheadM(), wheels.tankAsideM()));
+        WheelLoad load = WheelLoad.of(trailer, full, new TankPlace(heightM, wheels.tankAheadM(), wheels.tankAsideM()));
         add("loads.axle", newtons(load.axleN()));
         add("loads.hitch", newtons(load.hitchN()));
         add("loads.tips", new Measure(load.tipsAtDeg(), MeasureKind.ANGLE_DEG));

@@ -15,7 +15,7 @@ import loftcoil.engine.words.Sentences;
 final class LogMaker {
 
     private static final Sentences SENTENCES = Sentences.read(LogMaker.class, "logs.properties");
-    private static final int YEARS_OF_ROWS = 8;
+    private static final int YEARS_OF_ROWS = 24;
 
     private LogMaker() {}
 

@@ -47,6 +47,11 @@ final class PartsMaker {
     /** Blocks under each pane and beside it, so that glass touches no frame; common practice, no source. */
     private static final int BLOCKS_A_PANE = 6;
 
+    /** Clips round the panes, and how far apart they are at most; common practice, no source. */
+    private static final int LEAST_CLIPS = 8;
+
+    private static final double CLIPS_APART_M = 0.3;
+
     private final Design design;
     private final List<Part> parts = new ArrayList<>();
 
@@ -203,6 +208,10 @@ final class PartsMaker {
                     "weight",
                     Measure.kilograms(LoadsMaker.glassKg(window)));
             add(WINDOW, BLOCKS_A_PANE * window.panes(), "parts.blocks");
+            double roundM = 4 * Math.sqrt(window.areaM2());
+            double downKg = LoadsMaker.glassKg(window) * Math.sin(Math.toRadians(window.tiltDeg()));
+            int clips = Math.max(LEAST_CLIPS, (int) Math.ceil(roundM / CLIPS_APART_M));
+            add(WINDOW, clips, "parts.glass-clips", "along", Measure.kilograms(downKg));
             Measure share = new Measure(100 * window.absorptance(), MeasureKind.PERCENT);
             add(WINDOW, area(design.coatedTank().bareM2()), "parts.paint", "share", share);
             if (window.reflected() > 0) {

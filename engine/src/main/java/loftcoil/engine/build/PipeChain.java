@@ -18,8 +18,14 @@ import loftcoil.engine.words.MeasuredText;
  */
 final class PipeChain {
 
-    /** A place along a run where something joins two tubes. */
-    record Joint(String key, MeasuredText words) {}
+    /**
+     * A place along a run where something joins two tubes.
+     *
+     * @param key key of the fitting table, or {@code coupling} or {@code reducer}
+     * @param words what it is called
+     * @param tube the tube of the run it belongs to; blank where that is the one that ends there
+     */
+    record Joint(String key, MeasuredText words, String tube) {}
 
     /** Tube from joint to joint, measured from middle to middle. */
     record Stretch(String mark, String leg, Tube tube, double centreM, Joint from, Joint to) {}
@@ -34,6 +40,9 @@ final class PipeChain {
 
     /** What parts the pipes at the end of a trunk. */
     static final String BRANCH = "tee-branch";
+
+    /** What joins two runs of different tube that meet without a fitting of their own. */
+    static final String REDUCER = "reducer";
 
     private static final String PORT = "entrance";
 
@@ -125,11 +134,10 @@ final class PipeChain {
     /** What joins two runs that meet without one of their own fittings. */
     private static Joint between(Run run, Run next) {
         if (next.where() == Where.FIRST_AT_THE_START && !next.fittings().isEmpty()) {
-            return joint(next.fittings().get(0));
+            Joint bend = joint(next.fittings().get(0));
+            return new Joint(bend.key(), bend.words(), next.tube().name());
         }
-        return run.tube().outerM() == next.tube().outerM()
-                ? said("coupling", "cuts.bend-or-coupling")
-                : joint("reducer");
+        return run.tube().outerM() == next.tube().outerM() ? said("coupling", "cuts.bend-or-coupling") : joint(REDUCER);
     }
 
     /** Cuts one run into stretches. @return the joint at its end */
@@ -157,10 +165,10 @@ final class PipeChain {
 
     /** A fitting, called what the table of take-offs calls it. */
     static Joint joint(String key) {
-        return new Joint(key, MeasuredText.of(new MeasuredText.Name(TakeOffs.words(key))));
+        return new Joint(key, MeasuredText.of(new MeasuredText.Name(TakeOffs.words(key))), "");
     }
 
     private static Joint said(String key, String code) {
-        return new Joint(key, CutMaker.SENTENCES.say(code));
+        return new Joint(key, CutMaker.SENTENCES.say(code), "");
     }
 }

@@ -12,6 +12,7 @@ import loftcoil.engine.build.PartsList.Part;
 import loftcoil.engine.build.PipeChain.Stretch;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.pipe.FittingTable;
+import loftcoil.engine.pipe.Tube;
 import loftcoil.engine.pipe.TubeTable;
 import loftcoil.engine.words.Measure;
 
@@ -19,6 +20,8 @@ import loftcoil.engine.words.Measure;
 final class PipeParts {
 
     private record Sort(String fitting, String tube) {}
+
+    private record Ends(String wide, String narrow) {}
 
     private PipeParts() {}
 
@@ -36,6 +39,15 @@ final class PipeParts {
                         sort.fitting(),
                         "tube",
                         sort.tube())));
+        reducers(design)
+                .forEach((ends, count) -> parts.add(PartsMaker.part(
+                        Group.PIPE,
+                        Measure.count(count),
+                        "parts.reducer",
+                        "wide",
+                        ends.wide(),
+                        "narrow",
+                        ends.narrow())));
         return parts;
     }
 
@@ -63,8 +75,13 @@ final class PipeParts {
                 new TreeMap<>(Comparator.comparing(Sort::fitting).thenComparing(Sort::tube));
         for (List<Stretch> chain : chains) {
             for (Stretch stretch : chain.subList(0, chain.size() - 1)) {
-                Sort sort = new Sort(words(stretch.to().key()), stretch.tube().name());
-                counts.merge(sort, 1, Integer::sum);
+                String owner = stretch.to().tube();
+                Sort sort = new Sort(
+                        words(stretch.to().key()),
+                        owner.isEmpty() ? stretch.tube().name() : owner);
+                if (!stretch.to().key().equals(PipeChain.REDUCER)) {
+                    counts.merge(sort, 1, Integer::sum);
+                }
             }
         }
         design.trunk().filter(trunk -> PipeChain.tees(design) > 0).ifPresent(trunk -> {
@@ -78,6 +95,30 @@ final class PipeParts {
             }
         });
         return counts;
+    }
+
+    /** Where the tube changes along the loop, and from the trunk to a tap: a reducer each, also where a bend stands there. */
+    private static Map<Ends, Integer> reducers(Design design) {
+        Map<Ends, Integer> counts =
+                new TreeMap<>(Comparator.comparing(Ends::wide).thenComparing(Ends::narrow));
+        List<Stretch> loop = PipeChain.loop(design);
+        for (int i = 1; i < loop.size(); i++) {
+            count(loop.get(i - 1).tube(), loop.get(i).tube(), counts);
+        }
+        design.trunk().ifPresent(trunk -> design.taps().stream()
+                .filter(design::onTrunk)
+                .forEach(tap -> count(
+                        TubeTable.require("trunk.tube", trunk.tube()),
+                        TubeTable.require("taps.tube", tap.tube()),
+                        counts)));
+        return counts;
+    }
+
+    private static void count(Tube one, Tube other, Map<Ends, Integer> counts) {
+        if (one.outerM() != other.outerM()) {
+            boolean narrows = one.outerM() > other.outerM();
+            counts.merge(new Ends((narrows ? one : other).name(), (narrows ? other : one).name()), 1, Integer::sum);
+        }
     }
 
     /** Couplings inside stretches that are longer than a length as sold. */

@@ -10,6 +10,7 @@ import loftcoil.engine.tank.Box;
 import loftcoil.engine.tank.LyingCylinder;
 import loftcoil.engine.tank.TankShape;
 import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.MeasuredText;
 import loftcoil.engine.words.Sentences;
 
@@ -33,15 +34,28 @@ final class SettleMaker {
         open.add(through(design));
         open.add(SENTENCES.say("settle.ports"));
         open.add(SENTENCES.say("settle.coil-ends"));
-        if (design.window().isPresent()) {
-            open.add(SENTENCES.say("settle.panes"));
-        }
+        design.window().ifPresent(window -> open.add(panes(design.tank().shape(), window.areaM2())));
         open.add(SENTENCES.say("settle.ways"));
         open.add(SENTENCES.say("settle.holds"));
         if (!design.taps().isEmpty()) {
             open.add(SENTENCES.say("settle.taps"));
         }
         return open;
+    }
+
+    /** An area as a square, and as high to its width as the tank that it warms. */
+    private static MeasuredText panes(TankShape shape, double areaM2) {
+        double highM = Math.sqrt(areaM2 * shape.heightM() / shape.frontM());
+        return SENTENCES.say(
+                "settle.panes",
+                "area",
+                new Measure(areaM2, MeasureKind.AREA_M2),
+                "square",
+                Measure.metres(Math.sqrt(areaM2)),
+                "wide",
+                Measure.metres(areaM2 / highM),
+                "high",
+                Measure.metres(highM));
     }
 
     private static MeasuredText through(Design design) {

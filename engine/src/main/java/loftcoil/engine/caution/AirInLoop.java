@@ -27,6 +27,8 @@ final class AirInLoop implements CautionRule {
 
     /** A pipe flatter than this may hold air once it has sagged, m of rise a metre. */
     private static final double LEAST_SLOPE = 0.02;
+    /** Less than a level shows; a run laid at just the least is not told that it is under it. */
+    private static final double SLOPE_HAIR = 5e-5;
 
     /** Rise of the coil from which a level run beside it does no harm, m. */
     private static final double SURE_RISE_M = 0.3;
@@ -87,7 +89,7 @@ final class AirInLoop implements CautionRule {
 
     private static void flattest(Design design, Findings findings) {
         Stream.concat(design.hotLegs().stream(), design.coldLegs().stream())
-                .filter(leg -> slope(leg) < LEAST_SLOPE)
+                .filter(leg -> slope(leg) < LEAST_SLOPE - SLOPE_HAIR)
                 .min(Comparator.comparingDouble(AirInLoop::slope))
                 .ifPresent(leg -> findings.caution(
                         CautionKind.FLAT,

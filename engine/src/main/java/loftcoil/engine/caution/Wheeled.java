@@ -4,8 +4,8 @@ import loftcoil.engine.constant.Constants;
 import loftcoil.engine.design.Structure;
 import loftcoil.engine.design.Tank;
 import loftcoil.engine.design.Wheels;
-import loftcoil.engine.tank.Dwelling;
 import loftcoil.engine.tank.TankPlace;
+import loftcoil.engine.tank.Trailer;
 import loftcoil.engine.tank.WheelLoad;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
@@ -25,11 +25,11 @@ final class Wheeled implements CautionRule {
     }
 
     static WheelLoad load(Wheels wheels, Tank tank) {
-        Dwelling dwelling = new Dwelling(
+        Trailer trailer = new Trailer(
                 wheels.massKg(), wheels.centreHeightM(), wheels.centreAheadM(), wheels.hitchAheadM(), wheels.trackM());
         double centreM = wheels.floorAboveRoadM() + tank.baseM() + tank.heightM() / 2;
         return WheelLoad.of(
-                dwelling, RoofLoad.full(tank), new TankPlace(centreM, wheels.tankAheadM(), wheels.tankAsideM()));
+                trailer, RoofLoad.full(tank), new TankPlace(centreM, wheels.tankAheadM(), wheels.tankAsideM()));
     }
 
     private static void judge(Wheels wheels, WheelLoad load, Findings findings) {

@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
  * What an example's coil was stated to give says nothing of one's own fire. As soon as anything is told from which the heat of a coil can
  * be worked out, a heat that is borrowed still is dropped, and worked out from then on; one that somebody told stays.
  */
-final class BorrowedHeat {
+public final class BorrowedHeat {
 
     private static final String HEAT = "coil.heatKW";
 
@@ -26,6 +26,11 @@ final class BorrowedHeat {
             "coil.sootMm");
 
     private BorrowedHeat() {}
+
+    /** The heat of a design's coil that is borrowed from an example still, kW; empty where it is one's own or worked out from the fire. */
+    public static OptionalDouble of(Design design) {
+        return design.origin(HEAT) == Origin.BORROWED ? design.coil().heatKW() : OptionalDouble.empty();
+    }
 
     /** The design to which values at these paths are about to be told; unchanged where none of them is about fire or coil. */
     static Design without(Design design, Collection<String> told) {

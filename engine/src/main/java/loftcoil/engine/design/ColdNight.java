@@ -70,6 +70,11 @@ public record ColdNight(Design design, double nightC, double monthC) {
         return Math.min(usualC, roomC - share * (roomC - nightC));
     }
 
+    /** Air outside on the coldest night of the months in which the fire is lit: as far below its month as this one is below its own, °C. */
+    public double litNightC() {
+        return Outdoors.coldestLitC(design) - Math.max(0, monthC - nightC);
+    }
+
     /** Temperature around a leg with the fire out, °C. */
     public double around(Leg leg) {
         return leg.isOutdoors() ? nightC : whereUsually(leg.aroundFireOutC().orElse(leg.aroundC()));

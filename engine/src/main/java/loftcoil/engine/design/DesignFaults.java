@@ -194,7 +194,7 @@ final class DesignFaults {
                     "coil.heatKW",
                     Numeral.typed(heatKW, 6),
                     new Allowed(0, Math.floor(fuelKW * 100) / 100, "kW").toString(),
-                    "the wood burnt in an hour, fire.burnKgPerH, holds no more"));
+                    "the wood burnt in an hour holds no more"));
         }
     }
 

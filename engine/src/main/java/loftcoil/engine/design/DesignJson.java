@@ -39,7 +39,7 @@ public final class DesignJson {
                 .filter(fault -> told.stream().noneMatch(path -> isWithin(fault.path(), path)))
                 .forEach(faults::add);
         if (!faults.isEmpty()) {
-            throw new RefusedException(faults);
+            throw new RefusedException(faults.stream().map(FaultHints::hinted).toList());
         }
         return design.noted(design.notes(), Origins.trimmed(design, origins));
     }

@@ -114,7 +114,7 @@ final class DifferenceWords {
     }
 
     /** As many decimal places as tell the value, and tell it from the other. */
-    private static Measure measure(double value, DesignField field, Optional<Double> other) {
+    static Measure measure(double value, DesignField field, Optional<Double> other) {
         Measure rough = new Measure(value * field.inKind(), field.kind());
         if (field.kind() == MeasureKind.CLOCK_H) {
             return rough;

@@ -7,7 +7,7 @@ enum FieldUnit {
     M("m", MeasureKind.LENGTH_M, 1),
     MM("mm", MeasureKind.SMALL_LENGTH_MM, 1),
     M2("m²", MeasureKind.AREA_M2, 1),
-    CM2("cm²", MeasureKind.AREA_M2, 1e-4),
+    CM2("cm²", MeasureKind.SMALL_AREA_CM2, 1),
     L("L", MeasureKind.VOLUME_L, 1),
     L_PER_MIN("L/min", MeasureKind.FLOW_L_PER_MIN, 1),
     KPA("kPa", MeasureKind.PRESSURE_KPA, 1),

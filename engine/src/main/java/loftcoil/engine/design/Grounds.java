@@ -2,7 +2,6 @@ package loftcoil.engine.design;
 
 import java.util.Collection;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 
 /**
@@ -30,22 +29,14 @@ public record Grounds(int yours, int assumed, int borrowed) {
                 counts.getOrDefault(Origin.BORROWED, 0));
     }
 
-    /** The values of a design that are assumed, in the order of the file. */
-    public static List<DesignFields.Value> assumedOf(Design design) {
-        return DesignFields.of(design).stream()
-                .filter(Grounds::counts)
-                .filter(value -> origin(value) == Origin.ASSUMED)
-                .toList();
-    }
-
     /** Whether something rests on a value, so that it is counted. */
-    private static boolean counts(DesignFields.Value value) {
+    static boolean counts(DesignFields.Value value) {
         boolean name = value.path().equals("name") || value.path().endsWith(".name");
         return !name && (value.text().isPresent() || value.field().assumed().isPresent());
     }
 
     /** A stand-in is assumed, whatever the part round it is. */
-    private static Origin origin(DesignFields.Value value) {
+    static Origin origin(DesignFields.Value value) {
         return value.text().isPresent() ? value.origin() : Origin.ASSUMED;
     }
 

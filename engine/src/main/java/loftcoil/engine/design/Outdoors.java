@@ -6,7 +6,8 @@ import java.util.stream.Stream;
 
 /**
  * Pipes that run outdoors: round them is the air of the place, not a stated temperature. A year takes each month's mean for them, steady
- * figures the mean of the months of fire, and a verdict looks at the coldest night and at the warmest month of fire besides.
+ * figures the mean of the months of fire, a clear week its own, and a verdict looks at the coldest night and at the warmest month of fire
+ * besides; a fire is tried after the coldest night on which it may be lit.
  */
 public final class Outdoors {
 

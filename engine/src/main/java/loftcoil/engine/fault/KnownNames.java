@@ -19,6 +19,9 @@ public record KnownNames(String kind, List<String> names) {
 
     private static final int SUGGESTIONS = 5;
 
+    /** So many names and no more are all told. */
+    private static final int FEW = 12;
+
     private static final int LONGEST_SHOWN = 60;
 
     private static final Pattern NUMBER = Pattern.compile("\\d+(?:[./]\\d+)*");
@@ -96,9 +99,8 @@ public record KnownNames(String kind, List<String> names) {
      * @param given the name as it was given
      */
     public Fault unknown(String path, String given) {
-        String allowed = names.size() <= SUGGESTIONS
-                ? shown(names)
-                : names.size() + " names, the nearest: " + shown(nearest(given));
+        String allowed =
+                names.size() <= FEW ? shown(names) : names.size() + " names, the nearest: " + shown(nearest(given));
         return new Fault(path, "\"" + PlainText.cut(given) + "\"", allowed, "no " + kind + " of that name is known");
     }
 

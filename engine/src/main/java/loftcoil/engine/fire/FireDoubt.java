@@ -6,28 +6,35 @@ package loftcoil.engine.fire;
  */
 public enum FireDoubt {
     /** Excess air, times 0.73 to 1.45: 1.6 to 3.2 for the common 2.2. */
-    EXCESS_AIR(1.6 / 2.2, 3.2 / 2.2),
+    EXCESS_AIR("air beyond its need", 1.6 / 2.2, 3.2 / 2.2),
     /** Unburnt share, times a third to two and a half. */
-    UNBURNT(1.0 / 3, 2.5),
+    UNBURNT("what leaves unburnt", 1.0 / 3, 2.5),
     /** Radiated share, less or more. */
-    RADIATED(-0.1, 0.1),
+    RADIATED("glow of the embers", -0.1, 0.1),
     /** Passage of the gas, times a half to two: how fast it sweeps over the tube. */
-    PASSAGE(0.5, 2),
+    PASSAGE("passage of the gas", 0.5, 2),
     /** Emissivity that soot adds to the flame, less or more: blue or smoky. */
-    FLAME(-0.2, 0.2),
+    FLAME("colour of the flame", -0.2, 0.2),
     /** Soot on the tube, times a third to three. */
-    SOOT(1.0 / 3, 3),
+    SOOT("soot on the tube", 1.0 / 3, 3),
     /** Length of tube that is reached: a quarter hidden by logs, brackets and itself, or a tenth more. */
-    REACHED(0.75, 1.1),
+    REACHED("tube that is reached", 0.75, 1.1),
     /** Share the heater's body takes, less or more; it moves the flue, not the coil. */
-    BODY(-0.15, 0.15);
+    BODY("what the heater takes", -0.15, 0.15);
 
+    private final String words;
     private final double low;
     private final double high;
 
-    FireDoubt(double low, double high) {
+    FireDoubt(String words, double low, double high) {
+        this.words = words;
         this.low = low;
         this.high = high;
+    }
+
+    /** What is not known, in words. */
+    public String words() {
+        return words;
     }
 
     /** The fire with this doubt at its low end. */

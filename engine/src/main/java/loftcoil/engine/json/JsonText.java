@@ -28,6 +28,9 @@ public final class JsonText {
     private static final int LONGEST_NUMBER = 100;
     private static final int LONGEST_NAME = 200;
     private static final String BYTE_ORDER_MARK = "\uFEFF";
+    /** A digit where the name of the next field should stand. */
+    private static final Pattern AFTER_A_COMMA = Pattern.compile("'\\d' \\(code \\d+\\)");
+
     private static final Pattern DUPLICATE = Pattern.compile("Duplicate field '(.*)'", Pattern.DOTALL);
 
     private final int longestText;
@@ -111,6 +114,9 @@ public final class JsonText {
         }
         if (said.contains("escape")) {
             return "after a backslash in a text stands one of \" \\ / b f n r t u";
+        }
+        if (said.contains("start field name") && AFTER_A_COMMA.matcher(said).find()) {
+            return "a number has a decimal point and no comma, 19.5 and not 19,5";
         }
         if (said.contains("double-quote to start field name") || said.contains("start field name")) {
             return "the name of a field stands in double quotation marks";

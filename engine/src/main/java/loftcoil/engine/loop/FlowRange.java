@@ -1,5 +1,6 @@
 package loftcoil.engine.loop;
 
+import java.util.function.DoublePredicate;
 import loftcoil.engine.constant.Constants;
 
 /** The flows a search walks over, kg/s, both ends more than 0. */
@@ -15,6 +16,11 @@ record FlowRange(double lowKgPerS, double highKgPerS) {
     private static final double THINNEST = 2.5e-4;
 
     private static final double MOST_KG_PER_S = 1e4;
+
+    /** Ratios by which the upper end is looked for, in turn. */
+    private static final double[] NEARER_AND_NEARER = {Math.pow(1.25, 16), Math.pow(1.25, 4), 1.25};
+    /** Flow up to which it is looked for decade by decade. */
+    private static final double SLOW = 0.001;
 
     /** More than any change of density per kelvin in the range, kg/(m³ K). */
     private static final double MOST_SWELLING = 0.8;
@@ -40,11 +46,21 @@ record FlowRange(double lowKgPerS, double highKgPerS) {
         }
         // At best all that goes up is light and all that goes down is heavy; the tank's own column closes the loop.
         double heightM = Math.max(upM, downM);
+        double mostW = exchangedW;
+        DoublePredicate driven = flow -> flow < MOST_KG_PER_S
+                && resistancePa(segments, flow)
+                        <= mostDrivePa(heightM, mostW / (flow * LEAST_HEAT)) + Math.abs(columnPa);
         double high = 2 * low;
-        while (high < MOST_KG_PER_S
-                && resistancePa(segments, high)
-                        <= mostDrivePa(heightM, exchangedW / (high * LEAST_HEAT)) + Math.abs(columnPa)) {
-            high *= high < 0.001 ? 10 : 1.25;
+        while (high < SLOW && driven.test(high)) {
+            high *= 10;
+        }
+        if (driven.test(high)) {
+            for (double times : NEARER_AND_NEARER) {
+                while (driven.test(high * times)) {
+                    high *= times;
+                }
+            }
+            high *= NEARER_AND_NEARER[NEARER_AND_NEARER.length - 1];
         }
         return new FlowRange(low, high);
     }

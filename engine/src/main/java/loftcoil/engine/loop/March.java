@@ -35,7 +35,20 @@ final class March {
      */
     private static final double SAME = 2e-9;
 
+    /** The same where only the sign of the residual is asked for. */
+    private static final double ROUGHLY_SAME = 1e-4;
+    /** Many times what that leaves open, as a share of all pushes and resistance together. */
+    private static final double OPEN = 1e-3;
+
     private static final int MOST_PASSES = 40;
+    /** The loss goes with no more than the fourth root of the difference; a little room for a table's parabolas. */
+    private static final double MOST_POWER = 0.4;
+    /** Water so near to its surroundings pushes by less than a millionth of what is told. */
+    private static final double HARDLY_APART_K = 1e-3;
+    /** Water is densest a little under this. */
+    private static final double DENSEST_C = 4;
+    /** Share by which two mean differences must be apart for their losses to tell the power. */
+    private static final double TELLS_OF_POWER = 1e-6;
     /** Change of an exponent up to which a few terms of the series do. */
     private static final double SERIES_TO = 1e-3;
     // Around the boiling point at 5000 m; cooler surroundings cannot bring water near it inside a leg.
@@ -43,6 +56,12 @@ final class March {
 
     /** Loss over heat of a leg at the last trial flow that way, to start the next from; 0 where there was none. */
     private final double[] lossPerHeat;
+    /** Power of the mean difference that the loss of a leg goes with, as it was last seen. */
+    private final double[] lossPower;
+
+    private double same = SAME;
+    /** Pushes of all legs together, whichever way each pushes. */
+    private double weightPa;
 
     private final Segment[] segments;
     final LiquidTable liquid;
@@ -76,6 +95,11 @@ final class March {
     private int lastDirection = Direction.FORWARD;
     private double lastFlow;
     private double exchange;
+    private double leastExchange;
+    /** Push of each leg at the last flow, forward, Pa. */
+    private final double[] legPa;
+
+    private final boolean evenlyAround;
 
     March(Segment[] segments, Limits limits, Setting setting, double portsApartM, LiquidTable liquid) {
         this.segments = segments;
@@ -89,12 +113,21 @@ final class March {
         this.endC = new double[segments.length];
         this.midC = new double[segments.length];
         this.lossPerHeat = new double[segments.length];
+        this.lossPower = new double[segments.length];
+        this.legPa = new double[segments.length];
         this.aroundDensity = new double[segments.length];
         this.aroundKinematic = new double[segments.length];
         for (int i = 0; i < segments.length; i++) {
             aroundDensity[i] = liquid.densityKgPerM3(segments[i].loss.aroundC());
             aroundKinematic[i] = liquid.kinematicM2PerS(segments[i].loss.aroundC());
         }
+        this.evenlyAround = !firing.lit()
+                && Arrays.stream(segments)
+                                .mapToDouble(leg -> leg.loss.aroundC())
+                                .distinct()
+                                .count()
+                        == 1
+                && Math.min(tankC, segments[0].loss.aroundC()) > DENSEST_C;
     }
 
     /** Trial flows followed round the loop since it was made. */
@@ -112,6 +145,28 @@ final class March {
         return exchange;
     }
 
+    /**
+     * Whether each leg pushes the one way alone the faster the water is: the fire is out and the surroundings are equally warm all round, so that
+     * every place of the loop comes nearer to the tank's temperature, and its water, warmer than where it is densest, nearer to the tank's
+     * density.
+     */
+    boolean evenlyAround() {
+        return evenlyAround;
+    }
+
+    /** Push of each leg at the last flow, forward, Pa; a copy. */
+    double[] legPa() {
+        return legPa.clone();
+    }
+
+    /**
+     * Loss over heat carried of the leg that has the least of those that are entered by water not as warm as around them; infinite where
+     * there is none. Where it is large, water is as warm as its surroundings all along but for the beginning of legs.
+     */
+    double leastExchange() {
+        return leastExchange;
+    }
+
     /** Settlings of a leg's own mean temperature since it was made; each reads the loss and the heat of its water once. */
     int passes() {
         return passes;
@@ -119,17 +174,37 @@ final class March {
 
     /** Drive minus resistance, both forward, Pa, at a flow (kg/s, not 0, forward positive). */
     double residualPa(double signedFlow) {
+        same = SAME;
+        return follow(signedFlow);
+    }
+
+    /**
+     * The same with the means of legs settled to a ten thousandth, in two thirds of the work; whether that tells the sign, {@link #sureOfSign} says.
+     */
+    double roughlyPa(double signedFlow) {
+        same = ROUGHLY_SAME;
+        return follow(signedFlow);
+    }
+
+    /** Whether the sign of a residual that was found roughly is that of the true one. */
+    boolean sureOfSign(double residualPa) {
+        return Math.abs(residualPa) > OPEN * (frictionPa + weightPa);
+    }
+
+    private double follow(double signedFlow) {
         int direction = signedFlow > 0 ? Direction.FORWARD : Direction.BACKWARD;
         double flow = Math.abs(signedFlow);
         evaluations++;
         lastFlow = signedFlow;
         exchange = 0;
+        leastExchange = firing.lit() ? 0 : Double.POSITIVE_INFINITY;
         if (direction != lastDirection) {
             Arrays.fill(lossPerHeat, 0);
             lastDirection = direction;
         }
         limits.begin(direction);
         drivePa = columnPa;
+        weightPa = Math.abs(columnPa);
         frictionPa = 0;
         double tempC = tankC;
         for (int step = 0; step < segments.length; step++) {
@@ -142,7 +217,10 @@ final class March {
                 limits.entering(i, tempC);
             }
             limits.leaving(i, leavingC);
-            drivePa -= Constants.GRAVITY_M_PER_S2 * (meanDensity - tankDensity) * segment.riseM;
+            double pushPa = Constants.GRAVITY_M_PER_S2 * (meanDensity - tankDensity) * segment.riseM;
+            legPa[i] = -pushPa;
+            drivePa -= pushPa;
+            weightPa += Math.abs(pushPa);
             double reynolds = flow * segment.borePerAreaPerM / (meanKinematic * meanDensity);
             frictionPa += segment.resistancePa(flow, reynolds, meanDensity, direction);
             if (segment.coil) {
@@ -201,25 +279,41 @@ final class March {
         double apart = inC - aroundC;
         double perHeat = segment.lengthM / flow;
         // Loss and heat hardly change from one trial flow to the next.
-        double units = lossPerHeat[i] * perHeat;
+        double loss = lossPerHeat[i];
+        double units = loss * perHeat;
         double decay = Math.exp(-units);
-        double mid = aroundC + apart * meanPart(units, decay);
+        double part = meanPart(units, decay);
+        double meanApart = apart * part;
         boolean settled = false;
+        double lossFound = 0;
+        double meanOfThat = 0;
         for (int pass = 0; pass < MOST_PASSES && !settled; pass++) {
-            double before = mid;
-            double heat = meanHeat(inC, aroundC + apart * decay);
-            lossPerHeat[i] = segment.loss.wPerMK(mid) / heat;
-            double more = lossPerHeat[i] * perHeat - units;
+            double found = segment.loss.wPerMK(aroundC + meanApart) / meanHeat(inC, aroundC + apart * decay);
+            if (pass > 0 && Math.abs(meanApart - meanOfThat) > TELLS_OF_POWER * Math.abs(meanOfThat)) {
+                double power = (found / lossFound - 1) / (meanApart / meanOfThat - 1);
+                lossPower[i] = Math.min(Math.max(power, 0), MOST_POWER);
+            }
+            lossFound = found;
+            meanOfThat = meanApart;
+            // A greater loss brings the mean nearer to the surroundings, and so a smaller loss: Newton's step along
+            // that.
+            loss += (found - loss) / (1 + lossPower[i] * (1 - decay / part));
+            double more = loss * perHeat - units;
             units += more;
             decay = Math.abs(more) < SERIES_TO ? decay * littleDecay(more) : Math.exp(-units);
-            mid = aroundC + apart * meanPart(units, decay);
-            settled = Math.abs(mid - before) * Math.min(units, 1) <= SAME * Math.abs(mid - aroundC);
+            part = meanPart(units, decay);
+            meanApart = apart * part;
+            settled = Math.abs(meanApart - meanOfThat) * Math.min(units, 1) <= same * Math.abs(meanApart);
             passes++;
         }
+        lossPerHeat[i] = loss;
         exchange += units;
+        if (units < leastExchange && Math.abs(apart) > HARDLY_APART_K) {
+            leastExchange = units;
+        }
         double outC = aroundC + apart * decay;
-        midC[i] = mid;
-        means(i, mid - aroundC, apart, decay);
+        midC[i] = aroundC + meanApart;
+        means(i, meanApart, apart, decay);
         if (outC > inC && aroundC > WARM_ENOUGH_TO_BOIL_C) {
             limits.seenInside(i, new Limits.Warming(aroundC, apart, units));
         }

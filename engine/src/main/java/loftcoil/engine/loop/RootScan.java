@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.AllowedSolution;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Finds every balance of drive and resistance in one direction. The range of flows is divided in equal ratios. Strides of a few such
@@ -16,8 +17,10 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
  *
  * <p>Whether a stride is plain: resistance grows with flow, so that inside it lies between its values at the ends; the drive is
  * taken to leave the range of its own by no more than one and a half of that range and half of itself, and to keep half of itself where it is
- * larger than that range and the water too fast to come near the temperature around any leg. Where one stays clear of the other all
- * the way, there is no balance. Slow water is never passed over by more than two steps. A test holds all of it against a scan of every step.
+ * larger than that range and the water too fast to come near the temperature around any leg. With the fire out and the surroundings equally
+ * warm all round, each leg pushes the one way alone the more the faster the water is, which bounds the drive without any such assumption. Where one stays clear of the other all
+ * the way, there is no balance. Other slow water is passed over by no more than two steps, unless it stands
+ * at the temperature around all legs but for their beginnings. A test holds all of it against a scan of every step.
  */
 final class RootScan {
 
@@ -31,7 +34,13 @@ final class RootScan {
     /** How near to boiling the slowest flow that does not is looked for, K: a thousandth of what is told. */
     private static final double AT_THE_EDGE_K = 1e-6;
 
+    /** How near to boiling or freezing a flow is looked at no longer roughly, K. */
+    private static final double NEAR_THE_EDGE_K = 0.1;
+
     static final int STRIDE = 4;
+    /** The same where the drive between two flows is bounded by what it is at them. */
+    private static final int EVEN_STRIDE = 6;
+
     private static final double BULGE = 1.5;
     private static final double LEAST_BULGE = 0.5;
     /** Exchange under which the drive of a loop changes evenly with its flow. */
@@ -40,7 +49,10 @@ final class RootScan {
     /** Longest stride that is passed over where it does not, in steps. */
     private static final int SLOW_STRIDE = 2;
 
-    private static final double FAR = 1;
+    /** Exchange of each leg over which water stands at the temperature around legs but for their beginnings, which are as long as the flow is great. */
+    private static final double STANDS = 12;
+
+    private static final double FAR = 0.5;
     private static final double GIVES_WAY = 0.5;
     /** Room to boiling and freezing, or lack of it, at both ends of a stride from which it is taken to be so all the way, K. */
     private static final double SURE_ROOM_K = 5;
@@ -64,6 +76,7 @@ final class RootScan {
     private final List<Stride> passedOver = new ArrayList<>();
     private Optional<Edge> edge = Optional.empty();
     private double bestDrivePa = Double.NEGATIVE_INFINITY;
+    private double bestFlow;
     /** Step from which the first edge is to be looked for, once it is known that there is one. */
     private int edgeFrom = -1;
 
@@ -111,7 +124,7 @@ final class RootScan {
                 low = high;
                 high = trial(range.at(low.step() + 1, steps), low.step() + 1);
             }
-            noteEdge(trial(liquidEdge(low, high), low.step()).flow());
+            noteEdge(settledTrial(liquidEdge(low, high), low.step()).flow());
         }
         return edge;
     }
@@ -121,23 +134,34 @@ final class RootScan {
         if (anyLiquid) {
             edge();
             settleBestDrive();
+            push(bestFlow);
+            bestDrivePa = sign * march.drivePa;
         }
         return bestDrivePa;
     }
 
     private void walk() {
         Trial low = trial(range.at(0, steps), 0);
+        int longest = stride > 1 && march.evenlyAround() ? EVEN_STRIDE : stride;
         for (int k = 0; k < steps && !enough(); ) {
-            int next = Math.min(k + stride, steps);
+            int next = Math.min(k + (stride == 1 ? 1 : Math.max(longest, standing(low))), steps);
             Trial high = trial(range.at(next, steps), next);
             span(low, high);
             low = high;
             k = next;
         }
         if (!anyLiquid) {
-            trial(low.flow(), steps);
+            push(low.flow());
             edge = Optional.of(here(low.flow()));
         }
+    }
+
+    /** Steps from a flow to that at which the first leg no longer brings its water to the temperature around it. */
+    private int standing(Trial low) {
+        double times = low.leastExchange() / STANDS;
+        return times > 1 && times < Double.POSITIVE_INFINITY
+                ? (int) (steps * Math.log(times) / Math.log(range.highKgPerS() / range.lowKgPerS()))
+                : 0;
     }
 
     private boolean enough() {
@@ -169,11 +193,11 @@ final class RootScan {
 
     private void step(Trial low, Trial high) {
         if (high.liquid() && !low.liquid()) {
-            Trial first = trial(liquidEdge(low, high), low.step());
+            Trial first = settledTrial(liquidEdge(low, high), low.step());
             noteEdge(first.flow());
             between(first, high);
         } else if (!high.liquid() && low.liquid()) {
-            between(low, trial(liquidEdge(low, high), high.step()));
+            between(low, settledTrial(liquidEdge(low, high), high.step()));
         } else if (high.liquid()) {
             between(low, high);
         }
@@ -189,14 +213,22 @@ final class RootScan {
                 return true;
             }
         }
-        if (high.step() - low.step() > SLOW_STRIDE && low.slow()) {
+        if (high.step() - low.step() > SLOW_STRIDE && low.slow() && !high.stands() && high.pushes() == null) {
             return false;
         }
         return low.leastDrivePa(high) > high.frictionPa() || low.mostDrivePa(high) < low.frictionPa();
     }
 
     /** Drive and resistance at a flow, both as they count in the direction looked at. */
-    private record Trial(double flow, int step, double drivePa, double frictionPa, double roomK, double exchange) {
+    private record Trial(
+            double flow,
+            int step,
+            double drivePa,
+            double frictionPa,
+            double roomK,
+            double exchange,
+            double leastExchange,
+            @Nullable Pushes pushes) {
 
         double pushPa() {
             return drivePa - frictionPa;
@@ -210,14 +242,24 @@ final class RootScan {
             return exchange >= FAST;
         }
 
+        boolean stands() {
+            return leastExchange >= STANDS;
+        }
+
         /** Least drive between this flow and another, as it is taken. */
         double leastDrivePa(Trial other) {
+            if (pushes != null && other.pushes != null) {
+                return (drivePa + other.drivePa - pushes.apartPa(other.pushes)) / 2;
+            }
             double least = Math.min(drivePa, other.drivePa);
             return least - Math.min(bulgePa(other), least > 0 ? kept(least, other) : Double.POSITIVE_INFINITY);
         }
 
         /** Greatest drive between this flow and another, as it is taken. */
         double mostDrivePa(Trial other) {
+            if (pushes != null && other.pushes != null) {
+                return (drivePa + other.drivePa + pushes.apartPa(other.pushes)) / 2;
+            }
             double most = Math.max(drivePa, other.drivePa);
             return most + Math.min(bulgePa(other), most < 0 ? kept(-most, other) : Double.POSITIVE_INFINITY);
         }
@@ -235,13 +277,54 @@ final class RootScan {
         }
     }
 
+    /** Pushes of the legs at a flow, where each goes one way only as the flow grows: between two flows it lies between what it is at them. */
+    private static final class Pushes {
+
+        private final double[] pa;
+
+        Pushes(double[] pa) {
+            this.pa = pa;
+        }
+
+        /** What all legs together change by, whichever way each does, Pa. */
+        double apartPa(Pushes other) {
+            double sum = 0;
+            for (int i = 0; i < pa.length; i++) {
+                sum += Math.abs(pa[i] - other.pa[i]);
+            }
+            return sum;
+        }
+    }
+
+    /** A flow looked at roughly, as long as that tells on which side of a balance and of boiling and freezing it lies. */
     private Trial trial(double flow, int step) {
+        double roughlyPa = march.roughlyPa(sign * flow);
+        return march.sureOfSign(roughlyPa) && Math.abs(march.boilMarginK()) > NEAR_THE_EDGE_K
+                ? seen(flow, step)
+                : settledTrial(flow, step);
+    }
+
+    private Trial settledTrial(double flow, int step) {
         push(flow);
-        Trial trial =
-                new Trial(flow, step, sign * march.drivePa, march.frictionPa, march.boilMarginK(), march.exchange());
+        return seen(flow, step);
+    }
+
+    private Trial seen(double flow, int step) {
+        Trial trial = new Trial(
+                flow,
+                step,
+                sign * march.drivePa,
+                march.frictionPa,
+                march.boilMarginK(),
+                march.exchange(),
+                march.leastExchange(),
+                march.evenlyAround() ? new Pushes(march.legPa()) : null);
         if (trial.liquid()) {
             anyLiquid = true;
-            bestDrivePa = Math.max(bestDrivePa, trial.drivePa());
+            if (trial.drivePa() > bestDrivePa) {
+                bestDrivePa = trial.drivePa();
+                bestFlow = flow;
+            }
         }
         return trial;
     }

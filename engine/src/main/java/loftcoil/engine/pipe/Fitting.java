@@ -62,6 +62,19 @@ public record Fitting(String key, String words, double laminarK1, double turbule
     }
 
     /**
+     * How much straight tube of the same bore holds the water back as much: K D/f, with the friction factor f of a drawn tube.
+     *
+     * @param reynolds Reynolds number on the bore, above 0 (1e-9) to 1e8
+     * @param boreM bore of the tube in m, 0.001 to 0.5
+     * @return length in m
+     * @throws RefusedException where either is outside its range or not a number
+     */
+    public double asStraightM(double reynolds, double boreM) {
+        double kTimesReynolds = k(reynolds, boreM) * reynolds;
+        return kTimesReynolds * boreM / Friction.darcyTimesReynolds(reynolds, Friction.DRAWN_TUBE_ROUGHNESS_M / boreM);
+    }
+
+    /**
      * The part of K that does not depend on the flow, so that a solver can sum fittings once.
      *
      * @param boreM bore of the tube in m, 0.001 to 0.5

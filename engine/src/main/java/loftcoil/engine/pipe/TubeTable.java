@@ -105,7 +105,12 @@ public final class TubeTable {
     public static Fault unknown(String path, String name) {
         Matcher size = BY_SIZE.matcher(name);
         if (!size.matches()) {
-            return ROWS.known().unknown(path, name);
+            Fault fault = ROWS.known().unknown(path, name);
+            return new Fault(
+                    path,
+                    fault.given(),
+                    fault.allowed(),
+                    fault.why() + "; or outer diameter by wall in mm, such as 22x1.0");
         }
         return metal(size).isEmpty()
                 ? new Fault(path, quoted(name), "a size and one of " + METALS, "plastic melts beside a fire")

@@ -8,7 +8,7 @@ import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.loop.WarmingLoop;
 import loftcoil.engine.tank.LayerPlan;
 import loftcoil.engine.tank.Layers;
-import loftcoil.engine.tank.Surroundings;
+import loftcoil.engine.tank.TankSurroundings;
 import loftcoil.engine.tank.WaterHeat;
 
 /**
@@ -168,7 +168,7 @@ public record FirstFire(List<Moment> moments, HourBook energy) {
         private final WarmingLoop loop;
         private final Layers tank;
         private final TankColumn column;
-        private final Surroundings around;
+        private final TankSurroundings around;
         private final double startLoopJ;
         private final double startTankJ;
         private final double boilJPerKg;
@@ -182,7 +182,7 @@ public record FirstFire(List<Moment> moments, HourBook energy) {
             this.loop = design.circuit(layers.startC()).warming();
             this.tank = new Layers(layers);
             this.column = new TankColumn(layers);
-            this.around = new Surroundings(layers.layers());
+            this.around = new TankSurroundings(layers.layers());
             this.startLoopJ = loop.heldJ();
             this.startTankJ = tank.energyJ();
             this.boilJPerKg = WaterHeat.jPerKg(layers.boilC());

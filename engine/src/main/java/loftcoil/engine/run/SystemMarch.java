@@ -3,7 +3,7 @@ package loftcoil.engine.run;
 import java.util.Optional;
 import loftcoil.engine.tank.Layers;
 import loftcoil.engine.tank.Ledger;
-import loftcoil.engine.tank.Surroundings;
+import loftcoil.engine.tank.TankSurroundings;
 import loftcoil.engine.tank.WaterHeat;
 
 /**
@@ -16,7 +16,7 @@ final class SystemMarch {
 
     private final SystemPlan plan;
     private final Layers tank;
-    private final Surroundings around;
+    private final TankSurroundings around;
     private final LoopMarch loop;
     private final DrawMarch draws;
     private final FireHours fire;
@@ -47,7 +47,7 @@ final class SystemMarch {
         this.tank = tank;
         stepS = plan.pace().stepS();
         quietSteps = plan.pace().quietS() / stepS;
-        around = new Surroundings(plan.layers().layers());
+        around = new TankSurroundings(plan.layers().layers());
         loop = new LoopMarch(plan.loop(), plan.layers(), tank);
         coldC = plan.design().site().coldSupplyC();
         aroundC = plan.design().tank().aroundC();

@@ -34,6 +34,7 @@ import loftcoil.engine.water.Saturation;
  *
  * @param design the design
  * @param pace how finely it is marched
+ * @param heating the heat of the coil
  * @param layers the tank cut into layers
  * @param loop the loop, tabulated for the months
  * @param window the sun behind the panes; empty where there are none
@@ -43,6 +44,7 @@ import loftcoil.engine.water.Saturation;
 record SystemPlan(
         Design design,
         Pace pace,
+        CoilHeating heating,
         LayerPlan layers,
         LoopTables loop,
         Optional<WindowYear> window,
@@ -78,9 +80,16 @@ record SystemPlan(
         return of(design, pace, heating, mesh(pace)).with(sun(design));
     }
 
-    /** The same system under other weather. */
+    /** The same system under other weather, whose air is round pipes outdoors too. */
     SystemPlan under(Weather weather) {
-        return with(repathed("site.monthly.", () -> window(design, weather)));
+        SystemPlan sunny = with(repathed("site.monthly.", () -> window(design, weather)));
+        return Outdoors.any(design) && weather.warmerK() != 0
+                ? sunny.with(heating, tables(design, heating, layers.boilC(), mesh(pace), weather.warmerK()))
+                : sunny;
+    }
+
+    private SystemPlan with(CoilHeating newHeating, LoopTables tables) {
+        return new SystemPlan(design, pace, newHeating, layers, tables, window, losses, draws);
     }
 
     /** The system without its sun, the loop on another mesh. */
@@ -90,8 +99,9 @@ record SystemPlan(
         return new SystemPlan(
                 design,
                 pace,
+                heating,
                 layers,
-                tables(design, heating, layers.boilC(), mesh),
+                tables(design, heating, layers.boilC(), mesh, 0),
                 Optional.empty(),
                 standingLosses(design, layers),
                 draws(design));
@@ -109,13 +119,12 @@ record SystemPlan(
 
     /** The same system marched more finely or coarsely; nothing is searched anew. */
     SystemPlan with(Pace newPace) {
-        return new SystemPlan(design, newPace, layers(design, newPace), loop, window, losses, draws);
+        return new SystemPlan(design, newPace, heating, layers(design, newPace), loop, window, losses, draws);
     }
 
     /** The same system with another heat in the coil; sun and tank are not worked out anew. */
-    SystemPlan with(CoilHeating heating) {
-        LoopTables tables = tables(design, heating, layers.boilC(), mesh(pace));
-        return new SystemPlan(design, pace, layers, tables, window, losses, draws);
+    SystemPlan with(CoilHeating newHeating) {
+        return with(newHeating, tables(design, newHeating, layers.boilC(), mesh(pace), 0));
     }
 
     /** Whether cold water refills the tank as it is drawn. */
@@ -132,10 +141,18 @@ record SystemPlan(
         return pace.equals(Pace.ROUGH) ? LoopAxes.Mesh.ROUGH : LoopAxes.Mesh.USUAL;
     }
 
-    private static LoopTables tables(Design design, CoilHeating heating, double boilC, LoopAxes.Mesh mesh) {
+    /**
+     * The loop's tables.
+     *
+     * @param warmerK how much warmer than the means of the months it is outdoors, K
+     */
+    private static LoopTables tables(
+            Design design, CoilHeating heating, double boilC, LoopAxes.Mesh mesh, double warmerK) {
         return Outdoors.any(design)
                 ? LoopTables.of(
-                        design.site().monthly().meanAirC(),
+                        design.site().monthly().meanAirC().stream()
+                                .map(airC -> airC + warmerK)
+                                .toList(),
                         airC -> table(Outdoors.at(design, airC), heating, boilC, mesh))
                 : LoopTables.of(table(design, heating, boilC, mesh));
     }
@@ -151,7 +168,7 @@ record SystemPlan(
 
     /** The same system with the sun of another window. */
     SystemPlan with(Optional<WindowYear> sun) {
-        return new SystemPlan(design, pace, layers, loop, sun, losses, draws);
+        return new SystemPlan(design, pace, heating, layers, loop, sun, losses, draws);
     }
 
     private static LayerPlan layers(Design design, Pace pace) {

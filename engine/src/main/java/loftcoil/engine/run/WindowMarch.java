@@ -3,7 +3,7 @@ package loftcoil.engine.run;
 import loftcoil.engine.design.Window;
 import loftcoil.engine.sun.WindowYear;
 import loftcoil.engine.tank.SeenFace;
-import loftcoil.engine.tank.Surroundings;
+import loftcoil.engine.tank.TankSurroundings;
 
 /** The window's part of a step: sun caught and heat lost through the panes. No method but the constructor allocates. */
 final class WindowMarch {
@@ -50,7 +50,7 @@ final class WindowMarch {
     }
 
     /** Sets what acts at a minute of the day on a tank of a mean temperature, °C. */
-    void act(int minuteOfDay, double meanC, Surroundings around) {
+    void act(int minuteOfDay, double meanC, TankSurroundings around) {
         double lowC = Math.min(Math.max(meanC - SPAN_K / 2, 0), HOTTEST_C - SPAN_K);
         double absorbed = 0;
         double lowLoss = 0;

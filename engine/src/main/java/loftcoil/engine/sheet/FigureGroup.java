@@ -63,6 +63,6 @@ public enum FigureGroup {
 
     /** Whether figures of it may be shown first: not those of a month or of the ends of a spread. */
     public boolean main() {
-        return this == LOOP || this == NIGHT || this == TANK || this == PANES || this == YEAR;
+        return this == LOOP || this == NIGHT || this == WORST || this == TANK || this == PANES || this == YEAR;
     }
 }

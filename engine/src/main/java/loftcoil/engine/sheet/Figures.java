@@ -110,7 +110,8 @@ public final class Figures {
                             MeasureKind.TEMP_DIFF_K,
                             1,
                             JudgedStates::boilMarginK)
-                    .more(),
+                    .more()
+                    .first(),
             Figure.<HarderCase>of("tankC", "tank at its worst", MeasureKind.TEMP_C, 0, HarderCase::tankC)
                     .noted(worst -> worst.search().circulates()
                             ? ""

@@ -12,6 +12,7 @@ import loftcoil.engine.caution.CautionFacts;
 import loftcoil.engine.caution.CautionReport;
 import loftcoil.engine.caution.Cautions;
 import loftcoil.engine.caution.Severity;
+import loftcoil.engine.design.ColdNight;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Outdoors;
 import loftcoil.engine.loop.Circuit;
@@ -69,6 +70,15 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
     }
 
     /**
+     * Judges all but the year: the starts on the tanks that every design is started on.
+     *
+     * @throws loftcoil.engine.fault.RefusedException where the design cannot be computed
+     */
+    public static SafetyVerdict withoutYear(Design design) {
+        return judged(design, Optional.empty(), starts(design, Optional.empty()));
+    }
+
+    /**
      * The verdict with a year and starts that are known already, or without them.
      *
      * @param design the design
@@ -99,7 +109,7 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
     }
 
     /**
-     * The starts of a design, the hottest tank of its year among them, pipes outdoors as cold as in the coldest month of fire.
+     * The starts of a design, the hottest tank of its year among them, pipes outdoors as cold as on the coldest night of the months of fire.
      *
      * @param design a design
      * @param year its year; empty where it is not known
@@ -128,7 +138,7 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
     }
 
     private static Design coldest(Design design) {
-        return Outdoors.at(design, Outdoors.coldestLitC(design));
+        return Outdoors.at(design, ColdNight.of(design).litNightC());
     }
 
     /**

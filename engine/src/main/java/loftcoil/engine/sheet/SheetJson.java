@@ -13,6 +13,7 @@ import loftcoil.engine.run.MonthRow;
 import loftcoil.engine.run.YearSpread;
 import loftcoil.engine.start.Start;
 import loftcoil.engine.start.Starts;
+import loftcoil.engine.survey.Doubts;
 
 /**
  * A sheet as JSON. Where there is no forward flow, the temperatures and the boiling margin are left out and
@@ -88,6 +89,13 @@ public final class SheetJson {
         ArrayNode asks = out.putArray("asks");
         for (Ask ask : sheet.asks()) {
             asks.addObject().put("field", ask.field()).put("text", ask.text());
+        }
+        ArrayNode slips = out.putArray("slips");
+        for (Doubts.Slip slip : Doubts.slips(sheet.design())) {
+            slips.addObject()
+                    .put("kind", slip.kind())
+                    .put("field", slip.field())
+                    .put("text", slip.words().metric());
         }
         return out.toPrettyString() + "\n";
     }

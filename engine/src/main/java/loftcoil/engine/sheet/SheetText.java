@@ -71,7 +71,7 @@ public final class SheetText {
     private void all(Sheet sheet) {
         lines.add(sheet.design().name());
         lines.add(sheet.grounds().words());
-        Doubts.of(sheet.design()).forEach(doubt -> wrapped("", "Is this so? " + doubt.metric()));
+        Doubts.of(sheet.design()).forEach(doubt -> wrapped("", "Is this so? " + units.words(doubt)));
         for (FigureGroup group : SHOWN) {
             group(sheet, group);
         }
@@ -79,7 +79,10 @@ public final class SheetText {
         lines.add("");
         lines.add("Cautions");
         if (sheet.cautions().isEmpty()) {
-            lines.add("  none: nothing was found; that is no promise that there is nothing");
+            lines.add(
+                    sheet.verdict().open().isEmpty()
+                            ? "  none: nothing was found; that is no promise that there is nothing"
+                            : "  none so far");
         }
         if (!sheet.verdict().open().isEmpty()) {
             lines.add("  " + sheet.verdict().open());

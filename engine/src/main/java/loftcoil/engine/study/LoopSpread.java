@@ -37,12 +37,13 @@ public record LoopSpread(
      * @param plan how many loops, from which seed, on how many threads
      * @param watch is told of each few dozen loops, and may stop; the result is then that of the loops searched by then
      */
-    public static Outcome<LoopSpread> of(Circuit circuit, LoopDoubts doubts, SpreadPlan plan, ProgressListener watch) {
+    public static SearchOutcome<LoopSpread> of(
+            Circuit circuit, LoopDoubts doubts, SpreadPlan plan, ProgressListener watch) {
         LoopSamples samples = new LoopSamples(circuit, doubts, new LoopDraws(plan), plan.samples());
         int done = Workers.each(plan.samples(), plan.threads(), samples::search, watch);
         LoopSpread spread = samples.spread();
         return done == plan.samples()
-                ? new Outcome.Finished<>(spread)
-                : new Outcome.Cancelled<>(spread, done, plan.samples());
+                ? new SearchOutcome.Finished<>(spread)
+                : new SearchOutcome.Cancelled<>(spread, done, plan.samples());
     }
 }

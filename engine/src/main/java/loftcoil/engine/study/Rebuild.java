@@ -98,11 +98,11 @@ public record Rebuild(Design before, List<Effect> effects, Result together) {
      *
      * @throws RefusedException where the design itself cannot be computed
      */
-    public static Outcome<Rebuild> whole(Design before, List<NamedValue> changes, ProgressListener listener) {
+    public static SearchOutcome<Rebuild> whole(Design before, List<NamedValue> changes, ProgressListener listener) {
         return of(before, changes, (design, watch) -> Sheet.whole(design, Sheet.USUAL_TANK_C, watch), listener);
     }
 
-    private static Outcome<Rebuild> of(
+    private static SearchOutcome<Rebuild> of(
             Design before, List<NamedValue> changes, Reckoning reckoning, ProgressListener listener) {
         int parts = changes.size() + 2;
         Watch watch = until(listener);
@@ -122,11 +122,11 @@ public record Rebuild(Design before, List<Effect> effects, Result together) {
                 effects.add(new Effect(change, result(old, List.of(change), reckoning, watch)));
                 listener.done(++done, parts);
             }
-            return new Outcome.Finished<>(new Rebuild(before, effects, all));
+            return new SearchOutcome.Finished<>(new Rebuild(before, effects, all));
         } catch (Watch.StoppedException stopped) {
             Rebuild known =
                     together.map(all -> new Rebuild(before, effects, all)).orElseGet(() -> of(before, changes));
-            return new Outcome.Cancelled<>(known, done, parts);
+            return new SearchOutcome.Cancelled<>(known, done, parts);
         }
     }
 

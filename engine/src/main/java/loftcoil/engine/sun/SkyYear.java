@@ -2,6 +2,7 @@ package loftcoil.engine.sun;
 
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import loftcoil.engine.fault.Allowed;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
@@ -101,7 +102,7 @@ public final class SkyYear {
         return switch (weather) {
             case MEAN -> this;
             case CLEAR ->
-                new SkyYear(place, sun, clearDays(), changed(meanAirC, mean -> mean + Weather.CLEAR_WARMER_K));
+                new SkyYear(place, sun, clearDays(), changed(meanAirC, mean -> mean + Weather.CLEAR.warmerK()));
             case DULL -> new SkyYear(place, sun, changed(clearness, mean -> mean * Weather.DULL_SHARE), meanAirC);
         };
     }
@@ -206,18 +207,30 @@ public final class SkyYear {
             double given = climate.globalKWhPerM2Day().get(month);
             clearness[month] = most > 0 ? given / most : 0;
             if (given > CLEAREST_MONTH * most) {
-                faults.add(tooMuchSun(month, given, CLEAREST_MONTH * most));
+                faults.add(tooMuchSun(month, given, CLEAREST_MONTH * most, otherHalf(climate, outsideKWh)));
             }
         }
         faults.refuseIfAny();
         return clearness;
     }
 
-    private static Fault tooMuchSun(int month, double given, double most) {
+    /** Whether the year would do half a year on. */
+    private static boolean otherHalf(Climate climate, double[] outsideKWh) {
+        return IntStream.range(0, DayOfYear.MONTHS).allMatch(month -> {
+            int later = (month + DayOfYear.MONTHS / 2) % DayOfYear.MONTHS;
+            double most = outsideKWh[later] / DayOfYear.length(later);
+            return climate.globalKWhPerM2Day().get(month) <= CLEAREST_MONTH * most;
+        });
+    }
+
+    private static Fault tooMuchSun(int month, double given, double most, boolean otherHalf) {
         return new Fault(
                 "globalKWhPerM2Day[" + month + "]",
                 Numeral.typed(given),
                 "0 to " + Numeral.typedTo(2, most) + " kWh/m² day",
-                "more than a clear month gives at this latitude; kWh, not MJ, a day, not a month, and January first");
+                "more than a clear month gives at this latitude; "
+                        + (otherHalf
+                                ? "it looks like a year of the other half of the earth, or a latitude without its sign"
+                                : "kWh, not MJ, a day, not a month, and January first"));
     }
 }

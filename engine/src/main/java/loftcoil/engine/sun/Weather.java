@@ -17,4 +17,9 @@ public enum Weather {
 
     /** Mean air of a clear week above that of the month, K; common practice, no source. */
     static final double CLEAR_WARMER_K = 5;
+
+    /** How much warmer than the month's mean its air is, K. */
+    public double warmerK() {
+        return this == CLEAR ? CLEAR_WARMER_K : 0;
+    }
 }

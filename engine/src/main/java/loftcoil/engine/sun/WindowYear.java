@@ -20,8 +20,8 @@ public final class WindowYear {
     private final double[] absorbedWPerM2;
     private final double[] tiltedWPerM2;
     private final boolean[] shutAtStepOfDay;
-    private final LossTable openLoss;
-    private final LossTable shutLoss;
+    private final WindowLossTable openLoss;
+    private final WindowLossTable shutLoss;
 
     private WindowYear(SkyYear sky, Glazing window) {
         this.sky = sky;
@@ -37,10 +37,12 @@ public final class WindowYear {
         fill(window, new Gain(window, loss.inwardShares()));
         double coldestC = sky.coldestAirC();
         double warmestC = sky.warmestAirC();
-        openLoss = new LossTable((surfaceC, airC) -> loss.open(surfaceC, airC).wPerM2(), coldestC, warmestC);
+        openLoss = new WindowLossTable(
+                (surfaceC, airC) -> loss.open(surfaceC, airC).wPerM2(), coldestC, warmestC);
         boolean everShut = window.shutter().shutForH() > 0;
         shutLoss = everShut
-                ? new LossTable((surfaceC, airC) -> loss.shut(surfaceC, airC).wPerM2(), coldestC, warmestC)
+                ? new WindowLossTable(
+                        (surfaceC, airC) -> loss.shut(surfaceC, airC).wPerM2(), coldestC, warmestC)
                 : openLoss;
     }
 

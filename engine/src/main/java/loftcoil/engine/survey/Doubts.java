@@ -33,9 +33,23 @@ public final class Doubts {
 
     private Doubts() {}
 
+    /**
+     * What looks like a slip.
+     *
+     * @param kind which, by which other programs know it: {@code clock}, {@code panes}, {@code seasons}, {@code fire} or {@code absence}
+     * @param field path of the field of the design to look at first
+     * @param words the question
+     */
+    public record Slip(String kind, String field, MeasuredText words) {}
+
     /** The questions to ask about a design, the place first; none where nothing looks like a slip. */
     public static List<MeasuredText> of(Design design) {
-        List<MeasuredText> doubts = new ArrayList<>();
+        return slips(design).stream().map(Slip::words).toList();
+    }
+
+    /** The same, each with its kind and its field. */
+    public static List<Slip> slips(Design design) {
+        List<Slip> doubts = new ArrayList<>();
         clock(design.site(), doubts);
         if (Math.abs(design.site().latitudeDeg()) > TROPIC_DEG) {
             panes(design, doubts);
@@ -46,12 +60,13 @@ public final class Doubts {
         return List.copyOf(doubts);
     }
 
-    private static void clock(Site site, List<MeasuredText> doubts) {
+    private static void clock(Site site, List<Slip> doubts) {
         double sunH = site.longitudeDeg() / DEGREES_AN_HOUR;
         double apart = Math.abs(site.utcOffsetH() - sunH);
         if (Math.min(apart, 24 - apart) > CLOCK_H) {
-            doubts.add(SurveyWords.say(
-                    "doubt.clock",
+            doubts.add(slip(
+                    "clock",
+                    "site.utcOffsetH",
                     "clock",
                     new Measure(site.utcOffsetH(), MeasureKind.TIME_H),
                     "sun",
@@ -59,26 +74,29 @@ public final class Doubts {
         }
     }
 
-    private static void panes(Design design, List<MeasuredText> doubts) {
+    private static void panes(Design design, List<Slip> doubts) {
         boolean north = design.site().latitudeDeg() > 0;
         design.window().ifPresent(window -> {
             double off = Math.abs(window.azimuthDeg() - (north ? 180 : 0)) % 360;
             if (Math.min(off, 360 - off) > AWAY_DEG) {
-                doubts.add(SurveyWords.say(
-                        "doubt.panes", "noon", SurveyWords.say(north ? "doubt.panes.south" : "doubt.panes.north")));
+                doubts.add(slip(
+                        "panes",
+                        "window.azimuthDeg",
+                        "noon",
+                        SurveyWords.say(north ? "doubt.panes.south" : "doubt.panes.north")));
             }
         });
     }
 
-    private static void seasons(Site site, List<MeasuredText> doubts) {
+    private static void seasons(Site site, List<Slip> doubts) {
         double june = meanC(site, NORTHERN_SUMMER);
         double december = meanC(site, SOUTHERN_SUMMER);
         if (site.latitudeDeg() > 0 ? june < december : june > december) {
-            doubts.add(SurveyWords.say("doubt.seasons"));
+            doubts.add(slip("seasons", "site.latitudeDeg"));
         }
     }
 
-    private static void fire(Site site, Fire fire, List<MeasuredText> doubts) {
+    private static void fire(Site site, Fire fire, List<Slip> doubts) {
         List<Integer> dark = IntStream.rangeClosed(1, MONTHS)
                 .boxed()
                 .filter(month -> !fire.months().contains(month))
@@ -89,21 +107,30 @@ public final class Doubts {
         double litC = meanC(site, fire.months());
         double darkC = meanC(site, dark);
         if (litC > darkC) {
-            doubts.add(SurveyWords.say("doubt.fire", "lit", Measure.celsius(litC), "dark", Measure.celsius(darkC)));
+            doubts.add(slip("fire", "fire.months", "lit", Measure.celsius(litC), "dark", Measure.celsius(darkC)));
         }
     }
 
     /** Who drains a house does it for the frost. */
-    private static void absence(Site site, Absence absence, List<MeasuredText> doubts) {
+    private static void absence(Site site, Absence absence, List<Slip> doubts) {
         if (!absence.drained() || absence.months().isEmpty()) {
             return;
         }
         double emptyC = meanC(site, absence.months());
         double yearC = meanC(site, IntStream.rangeClosed(1, MONTHS).boxed().toList());
         if (emptyC > yearC) {
-            doubts.add(
-                    SurveyWords.say("doubt.absence", "empty", Measure.celsius(emptyC), "year", Measure.celsius(yearC)));
+            doubts.add(slip(
+                    "absence",
+                    "safety.absence.months",
+                    "empty",
+                    Measure.celsius(emptyC),
+                    "year",
+                    Measure.celsius(yearC)));
         }
+    }
+
+    private static Slip slip(String kind, String field, Object... filling) {
+        return new Slip(kind, field, SurveyWords.say("doubt." + kind, filling));
     }
 
     private static double meanC(Site site, Collection<Integer> months) {

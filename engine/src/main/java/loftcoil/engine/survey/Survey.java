@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import loftcoil.engine.design.BorrowedHeat;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignFields;
 import loftcoil.engine.design.Differences;
@@ -296,6 +298,24 @@ public record Survey(Sketch sketch, List<WalkedPipe> hot, List<WalkedPipe> cold,
         } catch (RefusedException doesNotBurn) {
             return Optional.empty();
         }
+    }
+
+    /**
+     * Whose heat two designs side by side rest on, where it is not the learner's; empty where no heat is borrowed, or none is any more.
+     *
+     * @param before a design as it stands
+     * @param after the same rebuilt
+     */
+    public static Optional<MeasuredText> borrowedHeat(Design before, Design after) {
+        OptionalDouble now = BorrowedHeat.of(after);
+        OptionalDouble then = BorrowedHeat.of(before);
+        if (now.isEmpty() && then.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean stated = after.coil().heatKW().isPresent();
+        String kind = now.isPresent() ? "borrowed" : stated ? "stated" : "workedOut";
+        double heatW = (now.isPresent() ? now : then).getAsDouble() * W_PER_KW;
+        return Optional.of(SurveyWords.say("heat.rebuilt." + kind, "heat", kW(heatW)));
     }
 
     private static Measure kW(double heatW) {

@@ -429,7 +429,7 @@ public final class Layers {
      * @param around what acts on the tank, for the same number of layers
      * @throws RefusedException where the time is outside its range or not a number, or the layers differ in number
      */
-    public void rest(double seconds, Surroundings around) {
+    public void rest(double seconds, TankSurroundings around) {
         sameCount.require("around", around.heaterW.length);
         resting.rest(wet, SECONDS.require("seconds", seconds), around);
         settling.settle(wet);

@@ -70,7 +70,7 @@ final class Resting {
         return ratios;
     }
 
-    void rest(int wet, double seconds, Surroundings around) {
+    void rest(int wet, double seconds, TankSurroundings around) {
         exchange(0, wet == 1, seconds, around);
         between(wet - 1, seconds, around);
         if (wet > 1) {
@@ -80,7 +80,7 @@ final class Resting {
     }
 
     /** The layers between the lowest and the top one, which are full and differ in nothing but their heat and their heaters. */
-    private void between(int top, double seconds, Surroundings around) {
+    private void between(int top, double seconds, TankSurroundings around) {
         // All for each kilogram: by it, layers of any size are alike.
         double loss = around.sideWPerK * shareOfKg;
         double window = around.windowWPerK * shareOfKg;
@@ -107,7 +107,7 @@ final class Resting {
         book(loss * lostK * seconds, window * paneK * seconds, heatW * seconds);
     }
 
-    private void exchange(int i, boolean top, double seconds, Surroundings around) {
+    private void exchange(int i, boolean top, double seconds, TankSurroundings around) {
         double perKg = perKg(i);
         double share = kg[i] * shareOfKg;
         double loss = around.sideWPerK * share + (top ? around.topWPerK : 0) + (i == 0 ? around.bottomWPerK : 0);

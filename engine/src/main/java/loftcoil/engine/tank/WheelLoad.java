@@ -19,23 +19,23 @@ import loftcoil.engine.constant.Constants;
 public record WheelLoad(double axleN, double hitchN, double heavierSideN, double lighterSideN, double tipsAtDeg) {
 
     /**
-     * Adds a tank to a dwelling.
+     * Adds a tank to a trailer.
      *
-     * @param dwelling the dwelling without it
+     * @param trailer the dwelling without it
      * @param tank what the tank weighs, full or not
      * @param place where its centre of mass is
      */
-    public static WheelLoad of(Dwelling dwelling, FullWeight tank, TankPlace place) {
-        double dwellingN = dwelling.massKg() * Constants.GRAVITY_M_PER_S2;
+    public static WheelLoad of(Trailer trailer, FullWeight tank, TankPlace place) {
+        double dwellingN = trailer.massKg() * Constants.GRAVITY_M_PER_S2;
         double tankN = tank.forceN();
         double totalN = dwellingN + tankN;
-        double hitchN = (dwellingN * dwelling.centreAheadM() + tankN * place.aheadM()) / dwelling.hitchAheadM();
+        double hitchN = (dwellingN * trailer.centreAheadM() + tankN * place.aheadM()) / trailer.hitchAheadM();
         double axleN = totalN - hitchN;
         double asideM = tankN * Math.abs(place.asideM()) / totalN;
-        double heightM = (dwellingN * dwelling.centreHeightM() + tankN * place.heightM()) / totalN;
-        double halfTrackM = dwelling.trackM() / 2;
+        double heightM = (dwellingN * trailer.centreHeightM() + tankN * place.heightM()) / totalN;
+        double halfTrackM = trailer.trackM() / 2;
         // The hitch carries no sideways moment, so both sides of the axle share the whole of it.
-        double shiftN = totalN * asideM / dwelling.trackM();
+        double shiftN = totalN * asideM / trailer.trackM();
         double tipsAtDeg = Math.toDegrees(Math.atan2(halfTrackM - asideM, heightM));
         return new WheelLoad(axleN, hitchN, axleN / 2 + shiftN, axleN / 2 - shiftN, tipsAtDeg);
     }

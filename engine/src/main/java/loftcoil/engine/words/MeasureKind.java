@@ -43,9 +43,9 @@ public enum MeasureKind {
                     .typedAs("US gal/min")),
     /** A temperature in °C. */
     TEMP_C("°C", 0, UsUnit.places(0, "°F", UsUnit.K_PER_F).from(-UsUnit.FREEZING_F * UsUnit.K_PER_F)),
-    /** A difference of temperatures in K. */
-    TEMP_DIFF_K("K", 0, UsUnit.places(0, "°F", UsUnit.K_PER_F)),
-    /** A difference of temperatures, said in °C as builders do. */
+    /** A difference of temperatures in K, which is shown as builders and the course say it, in °C. */
+    TEMP_DIFF_K("°C", 0, UsUnit.places(0, "°F", UsUnit.K_PER_F)),
+    /** A difference of temperatures to a tenth of a degree. */
     TEMP_DIFF_C("°C", 1, UsUnit.places(0, "°F", UsUnit.K_PER_F).finerBelow(10)),
     /** A resistance of an area to heat in m² K/W. */
     RESISTANCE_M2K_PER_W(
@@ -123,10 +123,10 @@ public enum MeasureKind {
 
     /**
      * The kind whose metric unit is written so, the first of them; empty where there is none, or no unit. A number in °C is a
-     * temperature; the difference of two is written in {@code °C apart}.
+     * temperature; the difference of two is written in {@code °C apart} or {@code K}.
      */
     public static Optional<MeasureKind> ofUnit(String unit) {
-        if (unit.equals(APART)) {
+        if (unit.equals(APART) || unit.equals("K")) {
             return Optional.of(TEMP_DIFF_C);
         }
         return unit.isEmpty()

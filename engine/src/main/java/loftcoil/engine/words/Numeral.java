@@ -117,6 +117,10 @@ public final class Numeral {
 
     /** A number with its unit behind it; a per cent sign stands close. */
     public static String withUnit(String number, String unit) {
-        return unit.isEmpty() || unit.equals("%") ? number + unit : number + " " + unit;
+        if (unit.isEmpty() || unit.equals("%")) {
+            return number + unit;
+        }
+        // The one unit that is a word of its own.
+        return number + " " + (unit.equals("day") && !number.equals("1") ? "days" : unit);
     }
 }

@@ -8,6 +8,8 @@ final class TapeMeasure {
     private static final int QUARTERS = 4;
     /** Cuts: to a sixteenth, 1.6 mm, as a tape is marked. */
     private static final int SIXTEENTHS = 16;
+
+    private static final int THIRTY_SECONDS = 32;
     /** Below this an inch is written as a decimal, as walls are sold; a sixteenth would be a quarter of it. */
     private static final double DECIMAL_BELOW_IN = 0.24;
 
@@ -45,7 +47,8 @@ final class TapeMeasure {
      * Inches to a sixteenth where that is fine enough, as a decimal below.
      *
      * @param inches how long
-     * @param finer decimal places that somebody wants beyond a tape's, as of a bore; 0 for none, below 0 for a sixteenth however small it is
+     * @param finer decimal places that somebody wants beyond a tape's, as of a bore; 0 for none, -1 for a sixteenth however small it is, below
+     *     that for a thirty-second, as glass is sold
      */
     static String inches(double inches, int finer) {
         double size = Math.abs(inches);
@@ -55,7 +58,8 @@ final class TapeMeasure {
         if (finer > 0 || (finer == 0 && size < DECIMAL_BELOW_IN)) {
             return Numeral.fixed(inches, size < FINE_BELOW_IN ? FINE_PLACES : 1 + Math.max(1, finer)) + " in";
         }
-        return (inches < 0 ? "−" : "") + fraction(Math.round(size * SIXTEENTHS), SIXTEENTHS) + " in";
+        int of = finer < -1 ? THIRTY_SECONDS : SIXTEENTHS;
+        return (inches < 0 ? "−" : "") + fraction(Math.round(size * of), of) + " in";
     }
 
     /** Whole and rest, the rest in its lowest terms: 31-15/16, 5-1/2, 3. */

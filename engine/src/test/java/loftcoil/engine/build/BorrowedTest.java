@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignFields;
@@ -13,7 +15,11 @@ import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Grounds;
 import loftcoil.engine.design.Origin;
 import loftcoil.engine.design.SafeBothy;
+import loftcoil.engine.design.ToCheck;
 import loftcoil.engine.survey.Station;
+import loftcoil.engine.words.Measure;
+import loftcoil.engine.words.MeasuredText;
+import loftcoil.engine.words.Units;
 import org.junit.jupiter.api.Test;
 
 /** A sheet says what it rests on, and calls nothing safe that rests on another's house. */
@@ -55,12 +61,44 @@ class BorrowedTest {
         Grounds renamed = Grounds.of(Changes.apply(SAFE.borrowed(), "name", "Mine"));
 
         assertEquals(2 + 2, own.assumed(), "two distances of the flue, air and passage of the fire");
-        assertEquals(
-                own.assumed(),
-                Grounds.assumedOf(SAFE).size(),
-                Grounds.assumedOf(SAFE).toString());
+        assertEquals(own.assumed(), assumedOf(SAFE).size(), assumedOf(SAFE).toString());
         assertEquals(0, renamed.yours());
         assertEquals(own.yours(), renamed.borrowed());
+    }
+
+    @Test
+    void whatIsAssumedStandsWithNumberAndUnit() {
+        Map<String, String> told = assumedOf(SAFE).stream()
+                .collect(Collectors.toMap(ToCheck::path, value -> value.value().metric()));
+
+        assertEquals("2.20 (1.60 to 3.20)", told.get("fire.excessAir"), told.toString());
+        assertEquals("200 cm² (100 cm² to 400 cm²)", told.get("fire.passageCm2"), told.toString());
+        assertTrue(told.values().stream().allMatch(value -> value.matches(".*\\d.*")), told.toString());
+    }
+
+    @Test
+    void whatIsBorrowedStandsWithNumberUnitAndPlace() {
+        List<ToCheck> borrowed = ToCheck.of(SAFE.borrowed()).stream()
+                .filter(value -> value.origin() == Origin.BORROWED)
+                .toList();
+        Map<String, ToCheck> byPath = borrowed.stream().collect(Collectors.toMap(ToCheck::path, Function.identity()));
+
+        assertEquals(Grounds.of(SAFE.borrowed()).borrowed(), borrowed.size());
+        assertEquals(
+                Units.METRIC.words(MeasuredText.of(Measure.litres(SAFE.tank().volumeL()))),
+                Units.METRIC.words(byPath.get("tank.volumeL").value()));
+        String leg = SAFE.hotLegs().get(0).name();
+        assertTrue(byPath.get("hotLegs[0].lengthM").item().contains(leg), leg);
+        assertTrue(byPath.get("hotLegs[0].lengthM").value().metric().endsWith(" m"));
+        assertTrue(
+                Units.US.words(byPath.get("site.monthly.meanAirC").value()).endsWith(" °F"),
+                byPath.get("site.monthly.meanAirC").toString());
+    }
+
+    private static List<ToCheck> assumedOf(Design design) {
+        return ToCheck.of(design).stream()
+                .filter(value -> value.origin() == Origin.ASSUMED)
+                .toList();
     }
 
     @Test

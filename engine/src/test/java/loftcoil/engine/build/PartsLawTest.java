@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Dwelling;
 import loftcoil.engine.pipe.FittingTable;
@@ -67,6 +68,31 @@ class PartsLawTest {
                         design.name());
             }
         }
+    }
+
+    /** A house of four tubes: each change of tube has a reducer, and each bend is of the tube that it belongs to. */
+    @Test
+    void whereTheTubeChangesThereIsAReducer() {
+        Design mixed = Dwelling.ORCHARD_BOTHY.design();
+        for (String[] told : new String[][] {
+            {"coldLegs[0].tube", "EN1057 28x0.9"},
+            {"coldLegs[1].tube", "EN1057 22x0.9"},
+            {"coil.tube", "EN1057 22x0.9"},
+            {"hotLegs[0].tube", "EN1057 28x0.9"},
+            {"hotLegs[0].fittings.elbow90", "0"},
+            {"hotLegs[0].fittings.elbow45", "2"},
+            {"hotLegs[1].tube", "EN1057 35x1.2"}
+        }) {
+            mixed = Changes.apply(mixed, told[0], told[1]);
+        }
+        List<PartsList.Part> parts = PartsList.of(mixed).parts();
+
+        assertEquals(2, amount(parts, "reducer from EN1057 28x0.9 to EN1057 22x0.9"), "C1 to C2, coil to H1");
+        assertEquals(1, amount(parts, "reducer from EN1057 35x1.2 to EN1057 28x0.9"), "H1 to H2");
+        assertEquals(3, amount(parts, "reducer"));
+        assertEquals(2, amount(parts, "45 degree elbow, for EN1057 28x0.9"), "both belong to H1");
+        assertEquals(2, amount(parts, "45 degree elbow"));
+        assertEquals(0, amount(PartsList.of(Dwelling.ORCHARD_BOTHY.design()).parts(), "reducer"));
     }
 
     private static double amount(List<PartsList.Part> parts, String begins) {

@@ -525,7 +525,7 @@ class CautionsTest {
     }
 
     @SuppressWarnings("unchecked")
-    private static List<String> edits(Arguments change) {
+    static List<String> edits(Arguments change) {
         return (List<String>) change.get()[1];
     }
 

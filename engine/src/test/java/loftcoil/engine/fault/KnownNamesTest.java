@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -51,10 +52,13 @@ class KnownNamesTest {
 
     @Example
     void theFaultTellsPathGivenAndAllowed() {
-        Fault fault = MONTHS.unknown("fire.months[2]", "Juny");
+        List<String> thirteen = Stream.concat(
+                        MONTHS.names().stream(), Stream.of("Winter", "Spring", "Summer", "Autumn", "Night", "Noon"))
+                .toList();
+        Fault fault = new KnownNames("month", thirteen).unknown("fire.months[2]", "Juny");
         assertEquals("fire.months[2]", fault.path());
         assertEquals("\"Juny\"", fault.given());
-        assertTrue(fault.allowed().startsWith("7 names, the nearest: Ju"), fault.allowed());
+        assertTrue(fault.allowed().startsWith("13 names, the nearest: Ju"), fault.allowed());
         assertEquals("no month of that name is known", fault.why());
     }
 

@@ -108,4 +108,20 @@ class FittingReferenceTest {
             assertTrue(fitting.words().length() > 5 && fitting.source().length() > 5, name);
         }
     }
+
+    /** As the flow stops K is K1/Re and the friction factor 64/Re (Hagen and Poiseuille), so that K D/f is K1/64 bores. */
+    @ParameterizedTest
+    @CsvSource({"elbow90, 12.5", "elbow45, 7.8125", "tee-run, 3.125"})
+    void asStraightTubeWhereTheFlowIsSlow(String key, double bores) {
+        assertEquals(bores * 0.026, FittingTable.require("key", key).asStraightM(1e-3, 0.026), 1e-6);
+    }
+
+    /** Equivalent lengths of Crane TP-410, p. A-29, from memory: standard elbow 30 bores, tee branch 60; handbooks differ by a factor of two. */
+    @ParameterizedTest
+    @CsvSource({"elbow90, 30", "tee-branch, 60"})
+    void asStraightTubeInFastFlow(String key, double bores) {
+        double boreM = 2 * INCH_M;
+        double rough = FittingTable.require("key", key).asStraightM(1e5, boreM) / boreM;
+        assertTrue(rough > bores / 2 && rough < 2 * bores, key + " " + rough);
+    }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import loftcoil.engine.caution.CautionKind;
 import loftcoil.engine.design.Changes;
@@ -14,6 +15,8 @@ import loftcoil.engine.design.Example;
 import loftcoil.engine.design.Outdoors;
 import loftcoil.engine.run.DayRun;
 import loftcoil.engine.run.YearRun;
+import loftcoil.engine.run.YearSpread;
+import loftcoil.engine.start.Starts;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -104,5 +107,48 @@ class OutdoorsLawTest {
         assertEquals((-0.5 + 1.2 + 5.4 + 9.3 + 9.8 + 4.2 + 0.6) / 7, Outdoors.usualC(BOTHY), 1e-9);
         assertEquals(-0.5, Outdoors.coldestLitC(BOTHY));
         assertEquals(9.8, Outdoors.warmestLitC(BOTHY));
+    }
+
+    /** In the week the pipes have that week's air round them, five kelvin over the month's, and not a room's. */
+    @Test
+    void aClearWeekHasItsOwnAirRoundThePipes() {
+        double out = clearWeekC(inAir(OUTDOORS, -8));
+
+        // The tank's temperature when the week begins is that of its month: no more than this apart.
+        assertEquals(clearWeekC(inAir(around("-3"), -8)), out, 0.02);
+        assertTrue(clearWeekC(inAir(around("-8"), -8)) < out - 0.1, "the month's air is cooler");
+        assertTrue(clearWeekC(inAir(BOTHY, -8)) > out + 0.3, "the house is warmer");
+    }
+
+    /** A dull week is told at its month's mean air. */
+    @Test
+    void aDullWeekHasItsMonthsAirRoundThePipes() {
+        assertEquals(
+                YearSpread.of(lit(inAir(around("12"), 12))).weeks().dull(),
+                YearSpread.of(lit(inAir(OUTDOORS, 12))).weeks().dull());
+    }
+
+    @Test
+    void aFireIsTriedAfterTheColdestNightOfItsMonths() {
+        assertEquals(-16.5, ColdNight.of(OUTDOORS).litNightC(), "lit in January");
+        assertEquals(starts(around("-16.5")), starts(OUTDOORS));
+        Design spring = Changes.apply(OUTDOORS, "fire.months", "March to October");
+        assertEquals(5.4 - 16, ColdNight.of(spring).litNightC(), 1e-9);
+    }
+
+    private static Optional<Starts> starts(Design design) {
+        return SafetyVerdict.starts(design, Optional.empty());
+    }
+
+    /** A fire all year, so weak that no tank comes near boiling, where all weeks would be alike. */
+    private static Design lit(Design design) {
+        return Changes.apply(
+                Changes.apply(Changes.apply(design, "fire.months", "all year"), "coil.heatKW", "0.4"),
+                "tank.volumeL",
+                "200");
+    }
+
+    private static double clearWeekC(Design design) {
+        return YearSpread.of(lit(design)).weeks().clear().orElseThrow().hottestTankC();
     }
 }

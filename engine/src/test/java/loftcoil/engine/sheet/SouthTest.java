@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -19,6 +22,7 @@ import loftcoil.engine.design.Dwelling;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.run.YearRun;
 import loftcoil.engine.survey.Doubts;
+import loftcoil.engine.words.Units;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -156,5 +160,51 @@ class SouthTest {
         Design drained = Changes.apply(MIRRORED, "absence.drained", "drained");
         assertEquals(List.of(), doubts(drained));
         assertEquals(List.of("doubt.absence"), doubts(Changes.apply(drained, "safety.absence.months", "1, 2")));
+    }
+
+    /** Other programs are asked too, by the kind of slip and the field to look at. */
+    @Test
+    void slipsStandInTheJsonWithTheirFields() throws Exception {
+        assertEquals(List.of(), slips(MIRRORED));
+        Design slipped = MIRRORED;
+        for (String[] told : new String[][] {
+            {"site.utcOffsetH", "-10"},
+            {"site.latitudeDeg", "46.2"},
+            {"absence.drained", "drained"}
+        }) {
+            slipped = Changes.apply(slipped, told[0], told[1]);
+        }
+        assertEquals(
+                List.of("clock site.utcOffsetH", "panes window.azimuthDeg", "seasons site.latitudeDeg"),
+                slips(slipped));
+        assertEquals(
+                List.of("fire fire.months", "absence safety.absence.months"),
+                slips(Changes.apply(
+                        Changes.apply(
+                                Changes.apply(MIRRORED, "absence.drained", "drained"), "safety.absence.months", "1, 2"),
+                        "fire.months",
+                        "November to March")));
+    }
+
+    private static List<String> slips(Design design) throws Exception {
+        JsonNode asked =
+                new ObjectMapper().readTree(SheetJson.write(Sheet.of(design))).at("/slips");
+        assertTrue(asked.isArray(), "there also where nothing is asked");
+        List<String> slips = new ArrayList<>();
+        for (JsonNode slip : asked) {
+            assertTrue(slip.at("/text").textValue().endsWith("?"), slip.toString());
+            slips.add(slip.at("/kind").textValue() + " " + slip.at("/field").textValue());
+        }
+        return slips;
+    }
+
+    @Test
+    void aSlipIsAskedAboutInTheReadersUnits() {
+        Design lit = Changes.apply(MIRRORED, "fire.months", "November to March");
+
+        String us = String.join(" ", SheetText.lines(Sheet.of(lit), Units.US, caution -> List.of()));
+
+        assertTrue(us.contains("Is this so? The fire burns in the warmer months"), us);
+        assertTrue(us.replaceFirst(".*Is this so", "").substring(0, 160).contains("°F"), us);
     }
 }

@@ -15,9 +15,9 @@ import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
 import loftcoil.engine.study.NamedValue;
-import loftcoil.engine.study.Outcome;
 import loftcoil.engine.study.ProgressListener;
 import loftcoil.engine.study.Rebuild;
+import loftcoil.engine.study.SearchOutcome;
 import loftcoil.engine.watch.Watch;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -82,14 +82,14 @@ class WatchedSheetTest {
     @Test
     void aRebuildStoppedWithinItsFirstYearIsOneWithoutYears() {
         Design design = design(2.331);
-        Outcome<Rebuild> ended =
+        SearchOutcome<Rebuild> ended =
                 Rebuild.whole(design, List.of(new NamedValue("loop.laggingMm", "50")), new ProgressListener() {
                     @Override
                     public boolean cancelled() {
                         return true;
                     }
                 });
-        assertInstanceOf(Outcome.Cancelled.class, ended);
+        assertInstanceOf(SearchOutcome.Cancelled.class, ended);
         assertFalse(ended.result()
                 .together()
                 .comparison()

@@ -172,9 +172,9 @@ class ComparisonTest {
                 return told.size() >= 2;
             }
         };
-        Outcome<Rebuild> stopped = Rebuild.whole(Example.orchardBothy(), changes, afterTwo);
+        SearchOutcome<Rebuild> stopped = Rebuild.whole(Example.orchardBothy(), changes, afterTwo);
         assertEquals(List.of(14, 24), told);
-        assertTrue(stopped instanceof Outcome.Cancelled<Rebuild>);
+        assertTrue(stopped instanceof SearchOutcome.Cancelled<Rebuild>);
         assertEquals(List.of(), stopped.result().effects());
         assertTrue(stopped.result()
                 .together()
@@ -184,7 +184,7 @@ class ComparisonTest {
                 .year()
                 .isPresent());
 
-        Outcome<Rebuild> atOnce = Rebuild.whole(Example.orchardBothy(), changes, new ProgressListener() {
+        SearchOutcome<Rebuild> atOnce = Rebuild.whole(Example.orchardBothy(), changes, new ProgressListener() {
             @Override
             public boolean cancelled() {
                 return true;

@@ -31,9 +31,9 @@ class LoopSpreadLawTest {
 
     @Test
     void anotherSeedGivesAnotherDraw() {
-        Outcome<LoopSpread> one =
+        SearchOutcome<LoopSpread> one =
                 LoopSpread.of(LIT, LoopDoubts.USUAL, new SpreadPlan(200, 1, 1), ProgressListener.NONE);
-        Outcome<LoopSpread> two =
+        SearchOutcome<LoopSpread> two =
                 LoopSpread.of(LIT, LoopDoubts.USUAL, new SpreadPlan(200, 2, 1), ProgressListener.NONE);
         assertNotEquals(one.result().flowKgPerS(), two.result().flowKgPerS());
     }
@@ -129,8 +129,8 @@ class LoopSpreadLawTest {
                 return told.size() >= 3;
             }
         };
-        Outcome<LoopSpread> outcome = LoopSpread.of(LIT, LoopDoubts.USUAL, new SpreadPlan(5000, 1, 1), stops);
-        Outcome.Cancelled<?> cancelled = assertInstanceOf(Outcome.Cancelled.class, outcome);
+        SearchOutcome<LoopSpread> outcome = LoopSpread.of(LIT, LoopDoubts.USUAL, new SpreadPlan(5000, 1, 1), stops);
+        SearchOutcome.Cancelled<?> cancelled = assertInstanceOf(SearchOutcome.Cancelled.class, outcome);
         assertEquals(cancelled.done(), outcome.result().samples());
         assertEquals(5000, cancelled.of());
         assertTrue(cancelled.done() > 0 && cancelled.done() < 5000);
@@ -154,9 +154,9 @@ class LoopSpreadLawTest {
     }
 
     private static LoopSpread spread(Circuit circuit, LoopDoubts doubts, int samples, int threads) {
-        Outcome<LoopSpread> outcome =
+        SearchOutcome<LoopSpread> outcome =
                 LoopSpread.of(circuit, doubts, new SpreadPlan(samples, 7, threads), ProgressListener.NONE);
-        assertInstanceOf(Outcome.Finished.class, outcome);
+        assertInstanceOf(SearchOutcome.Finished.class, outcome);
         return outcome.result();
     }
 

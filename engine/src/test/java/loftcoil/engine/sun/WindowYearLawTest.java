@@ -47,8 +47,8 @@ class WindowYearLawTest {
     void theTableFollowsTheSettledPanes(int panes, double gapM, double tiltDeg) {
         Glazing window = Glazing.salvaged(panes, gapM, 0.92, new Facing(tiltDeg, 180));
         WindowLoss exact = new WindowLoss(window, Atmosphere.pressurePa(620));
-        LossTable table =
-                new LossTable((surface, air) -> exact.open(surface, air).wPerM2(), -5, 35);
+        WindowLossTable table =
+                new WindowLossTable((surface, air) -> exact.open(surface, air).wPerM2(), -5, 35);
         Random random = new Random(20);
         double worst = 0;
         for (int i = 0; i < 4000; i++) {

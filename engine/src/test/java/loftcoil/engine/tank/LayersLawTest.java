@@ -20,7 +20,7 @@ class LayersLawTest {
     @Test
     void stirredTankCoolsExponentially() {
         Layers tank = tank(1, 60);
-        Surroundings around = new Surroundings(1).loss(new TankLoss(3, 1, 1), 15);
+        TankSurroundings around = new TankSurroundings(1).loss(new TankLoss(3, 1, 1), 15);
         double tau = tank.massKg() * Water.specificHeatJPerKgK(50) / 5;
         for (int minute = 1; minute <= 36 * 60; minute++) {
             tank.rest(60, around);
@@ -34,7 +34,7 @@ class LayersLawTest {
     void oneLongRestIsAsGoodAsManyShortOnes() {
         Layers once = tank(1, 80);
         Layers often = tank(1, 80);
-        Surroundings around = new Surroundings(1)
+        TankSurroundings around = new TankSurroundings(1)
                 .loss(new TankLoss(20, 5, 5), 10)
                 .window(3, -10)
                 .sun(400);
@@ -49,7 +49,7 @@ class LayersLawTest {
     @Test
     void stirredTankSettlesWhereGainEqualsLoss() {
         Layers tank = tank(1, 20);
-        Surroundings around = new Surroundings(1)
+        TankSurroundings around = new TankSurroundings(1)
                 .loss(new TankLoss(8, 1, 1), 15)
                 .window(5, -5)
                 .sun(300);
@@ -110,7 +110,7 @@ class LayersLawTest {
         for (int i = layers - 1; i >= layers / 2; i--) {
             tank.warm(i, 40);
         }
-        Surroundings still = new Surroundings(layers);
+        TankSurroundings still = new TankSurroundings(layers);
         double seconds = 6 * 3600;
         for (int i = 0; i < 360; i++) {
             tank.rest(60, still);
@@ -147,7 +147,7 @@ class LayersLawTest {
     void aHeaterAtTheBaseStirsAllAboveItUpToTheFirstWarmerLayer() {
         Layers tank = tank(10, 20);
         tank.warm(9, 60);
-        Surroundings heater = new Surroundings(10).heater(0, 2000);
+        TankSurroundings heater = new TankSurroundings(10).heater(0, 2000);
         tank.rest(600, heater);
         for (int i = 1; i < 9; i++) {
             assertEquals(tank.tempC(0), tank.tempC(i), 0.3, "layer " + i);
@@ -179,11 +179,11 @@ class LayersLawTest {
     @Test
     void boilingLeavesAsSteamAndFreezingIsBooked() {
         Layers tank = tank(5, 95);
-        tank.rest(36_000, new Surroundings(5).sun(5000));
+        tank.rest(36_000, new TankSurroundings(5).sun(5000));
         assertEquals(100, tank.topC(), 1e-9);
         assertTrue(tank.ledger().steamJ() > 1e8);
         Layers cold = tank(5, 1);
-        cold.rest(86_400, new Surroundings(5).loss(new TankLoss(20, 5, 5), -20));
+        cold.rest(86_400, new TankSurroundings(5).loss(new TankLoss(20, 5, 5), -20));
         assertEquals(0, cold.topC(), 1e-9);
         assertTrue(cold.ledger().iceJ() > 0);
         assertEquals(
@@ -206,7 +206,7 @@ class LayersLawTest {
 
     private static double kgAbove40(int layers) {
         Layers tank = tank(layers, 60);
-        Surroundings around = new Surroundings(layers).loss(new TankLoss(2, 0.5, 0.5), 15);
+        TankSurroundings around = new TankSurroundings(layers).loss(new TankLoss(2, 0.5, 0.5), 15);
         for (int hour = 0; hour < 12; hour++) {
             tank.rest(3600, around);
         }
@@ -221,7 +221,7 @@ class LayersLawTest {
     @Test
     void aStepAllocatesNothing() {
         Layers tank = tank(24, 50);
-        Surroundings around = new Surroundings(24).loss(new TankLoss(2, 0.5, 0.5), 15);
+        TankSurroundings around = new TankSurroundings(24).loss(new TankLoss(2, 0.5, 0.5), 15);
         var threads = (com.sun.management.ThreadMXBean) java.lang.management.ManagementFactory.getThreadMXBean();
         minutes(tank, around, 20_000);
         long before = threads.getCurrentThreadAllocatedBytes();
@@ -230,7 +230,7 @@ class LayersLawTest {
         assertTrue(bytes < 50_000, bytes + " bytes in 50,000 steps");
     }
 
-    private static void minutes(Layers tank, Surroundings around, int count) {
+    private static void minutes(Layers tank, TankSurroundings around, int count) {
         for (int i = 0; i < count; i++) {
             around.window(1, i % 20).sun(i % 700);
             tank.circulate(0.6, 45 + i % 10);

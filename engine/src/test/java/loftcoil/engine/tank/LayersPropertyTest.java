@@ -43,7 +43,7 @@ class LayersPropertyTest {
             @ForAll boolean cutAtPorts) {
         Ports ports = new Ports(0.03, 0.35, 0.2, 0.66, 0.02);
         Layers tank = new Layers(new LayerPlan(new UprightCylinder(0.12, 0.7), ports, layers, 40, BOIL_C, cutAtPorts));
-        Surroundings around = new Surroundings(layers).loss(new TankLoss(20, 3, 3), 15);
+        TankSurroundings around = new TankSurroundings(layers).loss(new TankLoss(20, 3, 3), 15);
         double full = tank.massKg();
         for (Deed deed : day) {
             act(tank, around, deed);
@@ -70,7 +70,7 @@ class LayersPropertyTest {
         double high = 40;
         for (Deed deed : day) {
             if (deed.what() < 4) {
-                act(tank, new Surroundings(layers), deed);
+                act(tank, new TankSurroundings(layers), deed);
                 low = Math.min(low, deed.tempC());
                 high = Math.max(high, deed.tempC());
                 assertTrue(tank.tempC(0) >= low - 1e-9 && tank.topC() <= high + 1e-9, low + " to " + high);
@@ -78,7 +78,7 @@ class LayersPropertyTest {
         }
     }
 
-    private static void act(Layers tank, Surroundings around, Deed deed) {
+    private static void act(Layers tank, TankSurroundings around, Deed deed) {
         switch (deed.what()) {
             case 0 -> tank.drawRefilling(300 * deed.size(), deed.tempC());
             case 1 -> tank.drawDown(100 * deed.size() * deed.size());
@@ -102,8 +102,8 @@ class LayersPropertyTest {
                 case 0 -> tank.drawRefilling(Double.NaN, 10);
                 case 1 -> tank.drawRefilling(1, 99);
                 case 2 -> tank.circulate(1, Double.NaN);
-                case 3 -> tank.rest(-1, new Surroundings(8));
-                default -> tank.rest(60, new Surroundings(9));
+                case 3 -> tank.rest(-1, new TankSurroundings(8));
+                default -> tank.rest(60, new TankSurroundings(9));
             }
         });
         assertEquals(before, tank.energyJ());

@@ -71,8 +71,8 @@ class WeightReferenceTest {
     @Test
     void momentsOfATankOnWheels() {
         double g = 9.80665;
-        WheelLoad load = WheelLoad.of(
-                new Dwelling(1000, 1.2, 0.5, 4, 2), new FullWeight(180, 20, 0.2), new TankPlace(3, 2, 0.3));
+        WheelLoad load =
+                WheelLoad.of(new Trailer(1000, 1.2, 0.5, 4, 2), new FullWeight(180, 20, 0.2), new TankPlace(3, 2, 0.3));
         assertEquals((1000 * 0.5 + 200 * 2) / 4 * g, load.hitchN(), 1e-6);
         assertEquals(1200 * g - load.hitchN(), load.axleN(), 1e-6);
         assertEquals(1 - 225.0 / 1200, load.axleShare(), 1e-12);
@@ -82,7 +82,7 @@ class WeightReferenceTest {
 
     @Test
     void aTankBehindTheAxleLiftsTheHitchAndATopHeavyOneTipsSooner() {
-        Dwelling dwelling = new Dwelling(600, 1, 0.1, 3, 1.8);
+        Trailer dwelling = new Trailer(600, 1, 0.1, 3, 1.8);
         FullWeight tank = FullWeight.of(TANK, 24);
         assertTrue(WheelLoad.of(dwelling, tank, new TankPlace(2.5, -2, 0)).hitchN() < 0);
         double low = WheelLoad.of(dwelling, tank, new TankPlace(0.5, 0, 0)).tipsAtDeg();
@@ -92,7 +92,7 @@ class WeightReferenceTest {
 
     @Test
     void refusesADwellingThatCannotBeNamingEveryFault() {
-        RefusedException refused = assertThrows(RefusedException.class, () -> new Dwelling(-1, Double.NaN, 0, 0, 9));
+        RefusedException refused = assertThrows(RefusedException.class, () -> new Trailer(-1, Double.NaN, 0, 0, 9));
         assertEquals(4, refused.faults().size());
     }
 }

@@ -27,12 +27,17 @@ public final class CourseBench {
     private static final Pattern DECIMAL = Pattern.compile("(?<![\\w.\"])(\\d+\\.\\d+)(?![\\w.\"])");
     private static final int STARTS = 5;
     private static final int STOPS = 10;
-    private static final int SHOWN = 6;
+    private static final int SHOWN = 10;
     private static final long WATCH_MS = 100;
     private static final double MILLION = 1e6;
+    /** How a refusal by the engine begins, as the learner reads it. */
+    private static final String REFUSES = "the engine refuses this";
 
     private final ObjectMapper mapper = new ObjectMapper();
     private final Map<String, List<Double>> times = new HashMap<>();
+
+    private final List<String> refused = new ArrayList<>();
+    private final List<String> failed = new ArrayList<>();
 
     private final ProcessHandle loftcoil;
 
@@ -94,7 +99,6 @@ public final class CourseBench {
     }
 
     private void walk(PageVisit visit, MemoryWatch memory) throws IOException, InterruptedException {
-        List<String> failed = new ArrayList<>();
         JsonNode course = mapper.readTree(visit.get("/api/course"));
         List<String> lessons = new ArrayList<>();
         course.path("lessons").forEach(line -> lessons.add(line.path("id").textValue()));
@@ -111,10 +115,7 @@ public final class CourseBench {
                 if (!step.path("drag").isNull() && step.has("drag")) {
                     slide(visit, lesson, step, source, id);
                 }
-                String changed = changed(source);
-                if (!time("with one number changed", id, () -> ran(visit, lesson, step, changed, Map.of()))) {
-                    failed.add(id);
-                }
+                change(visit, lesson, step, source, id);
                 ran(visit, lesson, step, source, Map.of());
             }
         }
@@ -129,7 +130,10 @@ public final class CourseBench {
         times.keySet().stream().sorted().forEach(kind -> print(kind, times.get(kind)));
         slowest("a piece of Java");
         slowest("with one number changed");
+        slowest("with one number changed, processor");
         slowest("a slider moved");
+        System.out.println("a changed number that was refused, by what it was told; another one was changed then:");
+        refused.forEach(one -> System.out.println("    " + one));
         System.out.println("changed pieces that did not run to their end: " + failed);
         System.out.println(memory);
     }
@@ -160,20 +164,49 @@ public final class CourseBench {
         }
     }
 
-    /** The same with the first decimal number a little larger; where there is none, with a comment, so that it is compiled anew. */
-    private static String changed(String source) {
-        Matcher number = DECIMAL.matcher(source);
-        if (!number.find()) {
-            return source + "\n// changed\n";
+    /**
+     * One number after the other is made a little larger until one may be: a length that no longer closes with the rest is refused, which
+     * the learner is told as fast.
+     */
+    private void change(PageVisit visit, String lesson, JsonNode step, String source, String id)
+            throws IOException, InterruptedException {
+        for (String changed : changed(source)) {
+            if (time("with one number changed", id, () -> ran(visit, lesson, step, changed, Map.of()))) {
+                return;
+            }
+            JsonNode told = mapper.readTree(reply(visit, lesson, step, changed, Map.of()));
+            String words = told.path("words").asText().replace("\n", " ");
+            if (!words.contains(REFUSES)) {
+                failed.add(id + ": " + told);
+                return;
+            }
+            refused.add(id + ": " + words);
         }
-        double more = Double.parseDouble(number.group(1)) * 1.01;
-        return source.substring(0, number.start()) + String.format(Locale.ROOT, "%.4f", more)
-                + source.substring(number.end());
+        failed.add(id + ": no number of it may be changed");
+    }
+
+    /** The same with each decimal number in turn a little larger; where there is none, with a comment, so that it is compiled anew. */
+    private static List<String> changed(String source) {
+        List<String> all = new ArrayList<>();
+        Matcher number = DECIMAL.matcher(source);
+        while (number.find()) {
+            double more = Double.parseDouble(number.group(1)) * 1.01;
+            all.add(source.substring(0, number.start()) + String.format(Locale.ROOT, "%.4f", more)
+                    + source.substring(number.end()));
+        }
+        all.add(source + "\n// changed\n");
+        return all;
     }
 
     private static boolean ran(PageVisit visit, String lesson, JsonNode step, String source, Map<String, Double> dragged)
             throws IOException, InterruptedException {
-        String reply = visit.post(
+        return reply(visit, lesson, step, source, dragged).contains("\"state\":\"done\"");
+    }
+
+    private static String reply(
+            PageVisit visit, String lesson, JsonNode step, String source, Map<String, Double> dragged)
+            throws IOException, InterruptedException {
+        return visit.post(
                 "/api/run",
                 Map.of(
                         "lesson",
@@ -184,7 +217,6 @@ public final class CourseBench {
                         source,
                         "dragged",
                         dragged));
-        return reply.contains("\"state\":\"done\"");
     }
 
     /** Processor time of all Java machines so far, to some ten milliseconds: it does not depend on what else the computer does. */
@@ -204,12 +236,15 @@ public final class CourseBench {
     private boolean time(String kind, String id, Asked asked) throws IOException, InterruptedException {
         double computed = computedMs(loftcoil);
         long began = System.nanoTime();
-        boolean worked = asked.ask();
+        boolean done = asked.ask();
         double took = since(began);
         times.computeIfAbsent(kind, any -> new ArrayList<>()).add(took);
-        times.computeIfAbsent(kind + ", processor", any -> new ArrayList<>()).add(computedMs(loftcoil) - computed);
+        double worked = computedMs(loftcoil) - computed;
+        times.computeIfAbsent(kind + ", processor", any -> new ArrayList<>()).add(worked);
         times.computeIfAbsent(kind + "\n" + id, any -> new ArrayList<>()).add(took);
-        return worked;
+        times.computeIfAbsent(kind + ", processor\n" + id, any -> new ArrayList<>())
+                .add(worked);
+        return done;
     }
 
     private void slowest(String kind) {

@@ -35,7 +35,7 @@ public sealed interface AnswerText {
      * @param value the number, finite
      * @param step how much one more in its last digit is, in its unit; 0 where it was not rounded by hand
      * @param unit the unit behind it; empty where none was written
-     * @param sum what was typed where that was a sum; else empty
+     * @param sum what was typed where that was a sum, one in so many, or several units, which then stand in it too; else empty
      */
     record Amount(double value, double step, Optional<WrittenUnit> unit, String sum) implements AnswerText {}
 
@@ -81,7 +81,7 @@ public sealed interface AnswerText {
                 NumberText.read(ratio.group(1)).filter(number -> number.rest().isEmpty());
         return below.filter(number -> number.value() > 0).map(number -> {
             double share = 1 / number.value();
-            return new Amount(share, share * number.step() / number.value(), Optional.of(PLAIN), "");
+            return new Amount(share, share * number.step() / number.value(), Optional.of(PLAIN), text.strip());
         });
     }
 
@@ -104,11 +104,11 @@ public sealed interface AnswerText {
         if (unit.isEmpty()) {
             return new NotRead("“" + parts[0].strip() + "” is no unit known here.");
         }
-        return parts.length == 1 ? new Amount(value, step, unit, "") : sum(value, unit.get(), parts[1]);
+        return parts.length == 1 ? new Amount(value, step, unit, "") : sum(text, value, unit.get(), parts[1]);
     }
 
     /** Feet and inches, hours and minutes: a smaller unit of the same kind behind the first. */
-    private static AnswerText sum(double first, WrittenUnit unit, String more) {
+    private static AnswerText sum(String text, double first, WrittenUnit unit, String more) {
         if (pieces(more) instanceof Amount second
                 && second.unit().isPresent()
                 && second.unit().get().fits(unit)
@@ -117,7 +117,7 @@ public sealed interface AnswerText {
                 && second.value() >= 0) {
             double added = second.unit().get().to(unit, second.value());
             double step = second.unit().get().to(unit, second.step());
-            return new Amount(first < 0 ? first - added : first + added, step, Optional.of(unit), "");
+            return new Amount(first < 0 ? first - added : first + added, step, Optional.of(unit), text.strip());
         }
         return several();
     }

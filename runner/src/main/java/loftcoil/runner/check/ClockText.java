@@ -8,8 +8,8 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A time of day as people write it: 17, 17.5, 17:30, 18.30, 1730, 5 pm, 5:30 p.m., noon, half past six, a quarter to seven in the
- * evening.
+ * A time of day as people write it: 17, 17.5, 17:30, 18.30, 1730, 5 pm, 5:30 p.m., noon, half past six, five to midnight, a quarter
+ * to seven in the evening.
  *
  * @param hours hours since midnight, 0 up to 24
  * @param halfSaid whether it is clear which half of the day is meant
@@ -27,9 +27,12 @@ public record ClockText(double hours, boolean halfSaid) {
     private static final Pattern FIGURES =
             Pattern.compile("(\\d{1,2})(?:\\s*[:.hH]\\s*([0-5]\\d)|([0-5]\\d))?" + CLOCK + HALF);
     private static final Pattern DECIMAL = Pattern.compile("(\\d{1,2}[.,]\\d)" + CLOCK + HALF);
-    private static final Pattern WORDS = Pattern.compile(
-            "(?:(?:(?:an? )?(half|quarter)|(five|ten|twenty|\\d{1,2})(?: minutes?)?) (past|to|after|before) )?" + HOUR
-                    + CLOCK + HALF);
+    private static final List<String> MINUTES = List.of("five", "ten", "fifteen", "twenty", "twenty-five");
+    private static final String AWAY = "(?:(?:(?:an? )?(half|quarter)|(twenty[- ]five|five|ten|fifteen|twenty|\\d{1,2})"
+            + "(?: minutes?| mins?)?) (past|to|till|of|after|before) )";
+
+    private static final Pattern WORDS = Pattern.compile(AWAY + "?" + HOUR + CLOCK + HALF);
+    private static final Pattern BESIDE_TWELVE = Pattern.compile(AWAY + "(noon|midday|midnight)");
     private static final Pattern AHEAD = Pattern.compile("^(?:(?:at|about|around|from|usually|ca\\.?|~)\\s*)+");
 
     /** The time of day written there; nothing where there is none. */
@@ -56,20 +59,35 @@ public record ClockText(double hours, boolean halfSaid) {
                     ? Optional.empty()
                     : at(Integer.parseInt(figures.group(1)) + number(minutes) / 60, figures.group(4));
         }
+        Matcher beside = BESIDE_TWELVE.matcher(text);
+        if (beside.matches()) {
+            // Before midnight is the end of the day, after it the beginning.
+            double twelve = !beside.group(4).equals("midnight") ? NOON : back(beside) ? 24 : 0;
+            return from(twelve, beside).flatMap(ClockText::read24);
+        }
         Matcher words = WORDS.matcher(text);
         return words.matches() ? spoken(words) : Optional.empty();
     }
 
     private static Optional<ClockText> spoken(Matcher words) {
-        double minutes =
-                words.group(1) == null ? number(words.group(2)) : words.group(1).equals("half") ? 30 : 15;
-        String way = words.group(3);
         double hour = hour(words.group(4));
-        boolean back = "to".equals(way) || "before".equals(way);
-        if (minutes >= 60 || hour > 24 || (back && "half".equals(words.group(1)))) {
+        return hour > 24
+                ? Optional.empty()
+                : from(back(words) && hour == 0 ? 24 : hour, words).flatMap(hours -> at(hours, words.group(5)));
+    }
+
+    private static boolean back(Matcher words) {
+        return words.group(3) != null && words.group(3).matches("to|till|of|before");
+    }
+
+    /** That many minutes from the hour, before or after it; half to an hour is nobody's way to say it. */
+    private static Optional<Double> from(double hour, Matcher words) {
+        boolean half = "half".equals(words.group(1));
+        double minutes = words.group(1) == null ? number(words.group(2)) : half ? 30 : 15;
+        if (minutes >= 60 || (half && back(words))) {
             return Optional.empty();
         }
-        return at(back ? (hour == 0 ? 24 : hour) - minutes / 60 : hour + minutes / 60, words.group(5));
+        return Optional.of(back(words) ? hour - minutes / 60 : hour + minutes / 60);
     }
 
     private static double hour(String text) {
@@ -81,8 +99,8 @@ public record ClockText(double hours, boolean halfSaid) {
         if (text == null) {
             return 0;
         }
-        int named = List.of("five", "ten", "twenty").indexOf(text);
-        return named < 0 ? Integer.parseInt(text) : List.of(5, 10, 20).get(named);
+        int named = MINUTES.indexOf(text.replace(' ', '-'));
+        return named < 0 ? Integer.parseInt(text) : List.of(5, 10, 15, 20, 25).get(named);
     }
 
     private static Optional<ClockText> at(double hours, @Nullable String half) {

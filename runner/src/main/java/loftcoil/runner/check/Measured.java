@@ -13,7 +13,7 @@ import loftcoil.runner.unit.WrittenUnit;
  * @param step one more in its last digit; 0 where it was not rounded by hand
  * @param unit the unit it is in
  * @param assumed whether nobody said that unit
- * @param sum the sum it was typed as; else empty
+ * @param sum what it was typed as where that was a sum, one in so many, or several units, which then stand in it too; else empty
  */
 record Measured(double given, double step, WrittenUnit unit, boolean assumed, String sum) {
 
@@ -67,8 +67,14 @@ record Measured(double given, double step, WrittenUnit unit, boolean assumed, St
         return temperature == Temperature.LEVEL && !(unit.to(wanted("°C"), given) >= ABSOLUTE_ZERO_C - 1e-6);
     }
 
+    /** Feet and inches, hours and minutes: given back as they were typed, and not as so many thousandths of a foot. */
+    private boolean severalUnits() {
+        return !sum.isEmpty() && !Character.isDigit(sum.charAt(sum.length() - 1));
+    }
+
     Verdict.Taken taken(WrittenUnit wanted, double value) {
-        String words = Numeral.withUnit(sum.isEmpty() ? Numeral.shown(given, 6) : sum, unit.shown());
+        String words =
+                severalUnits() ? sum : Numeral.withUnit(sum.isEmpty() ? Numeral.shown(given, 6) : sum, unit.shown());
         if (!unit.equals(wanted)) {
             words += ", which is " + Numeral.withUnit(Numeral.shown(value, 4), wanted.shown());
         }

@@ -5,10 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.survey.FaultWords;
 import loftcoil.runner.exercise.Lever;
 import loftcoil.runner.exercise.Mend;
 import loftcoil.runner.exercise.Reckoning;
@@ -39,12 +41,15 @@ public final class MendCheck {
     /**
      * What can be read on a system.
      *
-     * @param reading one of the exercise's
+     * @param readings some of the exercise's
      * @param design the system
+     * @return a number for each, in order
      * @throws loftcoil.runner.exercise.ReckoningException where the exercise's own Java gives no number
      */
-    public double reading(Mend.Reading reading, Design design) {
-        return reckoning.number(on(design, "(double) (" + reading.java() + ")"));
+    public List<Double> readings(List<Mend.Reading> readings, Design design) {
+        return numbers(readings.stream()
+                .map(reading -> on(design, "(double) (" + reading.java() + ")"))
+                .toList());
     }
 
     /**
@@ -55,12 +60,18 @@ public final class MendCheck {
      * @throws loftcoil.runner.exercise.ReckoningException where the exercise's own Java is neither true nor false
      */
     public List<Boolean> met(Design design) {
-        List<String> asked = mend.wanted().stream()
-                .map(wanted -> on(design, "(" + wanted.java() + ") ? 1 : 0"))
+        return numbers(mend.wanted().stream()
+                        .map(wanted -> on(design, "(" + wanted.java() + ") ? 1 : 0"))
+                        .toList())
+                .stream()
+                .map(value -> value == 1)
                 .toList();
+    }
+
+    private List<Double> numbers(List<String> asked) {
         Map<String, Double> values = reckoning.together(asked);
         return asked.stream()
-                .map(java -> KnownIdeas.number(java, values, reckoning) == 1)
+                .map(java -> KnownIdeas.number(java, values, reckoning))
                 .toList();
     }
 
@@ -72,8 +83,8 @@ public final class MendCheck {
             moved = MendTrial.moved(mend, diagnosis.changes());
             design = MendTrial.design(mend, moved);
         } catch (RefusedException refused) {
-            return new Verdict.Unreadable(
-                    "The system cannot be built like that: " + String.join("; ", refused.lines()) + ".");
+            return new Verdict.Unreadable("The system cannot be built like that: "
+                    + refused.faults().stream().map(FaultWords::line).collect(Collectors.joining("; ")) + ".");
         }
         Optional<Verdict> said = mend.diagnosed() ? diagnosis.verdict(mend, !moved.isEmpty()) : Optional.empty();
         if (said.isPresent()) {

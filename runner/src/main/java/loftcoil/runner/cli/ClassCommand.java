@@ -51,16 +51,26 @@ final class ClassCommand implements Callable<Integer> {
     @Mixin
     private CourseOptions courseOptions = new CourseOptions();
 
+    @Mixin
+    private Waiting waiting = new Waiting();
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
     @Override
     public Integer call() {
+        return waiting.during(this::sum);
+    }
+
+    private int sum() {
         Optional<Path> html = target("--to", page, ".html");
         Optional<Path> csv = target("--csv", table, ".csv");
         ClassRoll roll = read();
+        waiting.says("Reading the lessons");
         Course course = courseOptions.read();
+        waiting.says("Summing up");
         ClassSummary summary = ClassSummary.of(course, roll);
+        waiting.ends();
         html.ifPresent(file -> write(file, SummaryHtml.write(summary)));
         csv.ifPresent(file -> write(file, SummaryCsv.write(course, roll)));
         print(summary);
@@ -82,7 +92,7 @@ final class ClassCommand implements Callable<Integer> {
             throw RefusedFile.of(folder, "no such folder", "the folder that holds the learners' folders");
         }
         try {
-            return ClassRoll.read(folder);
+            return ClassRoll.read(folder, waiting.counting("Looking at learner")::done);
         } catch (IOException unreadable) {
             throw RefusedFile.of(folder, "cannot be listed", "a readable folder");
         }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.study.ProgressListener;
 import loftcoil.runner.handout.SnippetExport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -32,26 +33,42 @@ final class ExportCommand implements Callable<Integer> {
     @Mixin
     private CourseOptions course = new CourseOptions();
 
+    @Mixin
+    private Waiting waiting = new Waiting();
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
     @Override
     public Integer call() {
+        return waiting.during(this::export);
+    }
+
+    private int export() {
         TargetFile.folder(to);
+        waiting.says("Reading the lessons");
         Map<String, String> files = SnippetExport.of(course.read());
-        try {
-            for (Map.Entry<String, String> file : files.entrySet()) {
-                Files.writeString(to.resolve(file.getKey()), file.getValue());
-            }
-        } catch (IOException refused) {
-            throw unwritable(refused);
-        }
+        write(files);
+        waiting.ends();
         PrintWriter out = spec.commandLine().getOut();
         out.println(files.size() + " files are in " + to + ". There, for example:");
         out.println("    jshell --class-path loftcoil.jar "
                 + files.keySet().iterator().next());
         out.flush();
         return Refusals.FINE;
+    }
+
+    private void write(Map<String, String> files) {
+        ProgressListener lessons = waiting.counting("Writing the Java of lesson");
+        int written = 0;
+        try {
+            for (Map.Entry<String, String> file : files.entrySet()) {
+                lessons.done(++written, files.size());
+                Files.writeString(to.resolve(file.getKey()), file.getValue());
+            }
+        } catch (IOException refused) {
+            throw unwritable(refused);
+        }
     }
 
     private RefusedException unwritable(IOException refused) {

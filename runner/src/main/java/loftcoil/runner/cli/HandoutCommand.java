@@ -60,11 +60,18 @@ final class HandoutCommand implements Callable<Integer> {
     @Mixin
     private CourseOptions course = new CourseOptions();
 
+    @Mixin
+    private Waiting waiting = new Waiting();
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
     @Override
     public Integer call() {
+        return waiting.during(this::make);
+    }
+
+    private int make() {
         Units shown = units.chosen(new FolderOption());
         LessonSetting setting = new LessonSetting(paper.chosen(shown), shown, seed, key);
         return lesson.equals(ALL) ? all(setting) : one(setting);
@@ -72,10 +79,12 @@ final class HandoutCommand implements Callable<Integer> {
 
     private int one(LessonSetting setting) {
         TargetFile target = TargetFile.of(to);
+        waiting.says("Reading the lessons");
         Course read = course.read();
+        waiting.ends();
         Lesson chosen = find(read);
-        tell("Running the Java of the lesson; that takes some seconds. Ctrl+C stops it, and nothing is written then.");
-        write(read, chosen, setting, target);
+        write(read, chosen, setting, target, "");
+        waiting.ends();
         said((key ? "The key to '" : "The handout of '") + chosen.title() + "', class seed " + seed + ", is in "
                 + target.path());
         return Refusals.FINE;
@@ -87,28 +96,24 @@ final class HandoutCommand implements Callable<Integer> {
         Course read = course.read();
         int number = 0;
         for (Lesson each : read.lessons()) {
-            tell("Lesson " + ++number + " of " + read.lessons().size() + ": " + each.title()
-                    + ". Ctrl+C stops it; what is written stays.");
-            write(read, each, setting, TargetFile.of(to.resolve(each.id() + (key ? "-key" : "") + ".pdf")));
+            String which = "Lesson " + ++number + " of " + read.lessons().size() + ": ";
+            write(read, each, setting, TargetFile.of(to.resolve(each.id() + (key ? "-key" : "") + ".pdf")), which);
         }
+        waiting.ends();
         said((key ? "The keys to " : "The handouts of ") + number + " lessons, class seed " + seed + ", are in " + to);
         return Refusals.FINE;
     }
 
-    private void write(Course read, Lesson chosen, LessonSetting setting, TargetFile target) {
+    private void write(Course read, Lesson chosen, LessonSetting setting, TargetFile target, String which) {
+        waiting.says(which + "running its Java; Ctrl+C stops it");
         LessonHandout handout = LessonHandout.of(
                 read,
                 chosen,
                 SessionSetup.usual(),
                 setting,
-                new SearchProgress(spec.commandLine().getErr(), "Java of the lesson that has run"));
+                waiting.counting(which + "Java of the lesson that has run,"));
+        waiting.says(which + "setting its pages");
         target.write(handout::html, handout::pdf);
-    }
-
-    private void tell(String words) {
-        PrintWriter err = spec.commandLine().getErr();
-        err.println(words);
-        err.flush();
     }
 
     private void said(String words) {

@@ -11,7 +11,7 @@ import picocli.CommandLine.Mixin;
 @Command(
         name = "refresh",
         description =
-                "For who did the course years ago: a quarter of an hour of questions in this terminal that finds%n"
+                "For anyone who did the course years ago: a quarter of an hour of questions in this terminal that finds%n"
                         + "which lessons have faded. The page has it too.",
         mixinStandardHelpOptions = true)
 final class RefreshCommand implements Callable<Integer> {

@@ -1,9 +1,9 @@
 package loftcoil.runner.course;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import loftcoil.runner.exercise.About;
 import loftcoil.runner.exercise.Code;
 import loftcoil.runner.exercise.Exercise;
@@ -23,16 +24,15 @@ import loftcoil.runner.lesson.Step;
  * @param lessonId the lesson that asks it
  * @param exercise the exercise that is asked
  * @param ideas the words of the glossary its text uses, each with the lesson that explains it
- * @param names the Java names it needs; none but for a question in Java
- * @param untaught those of the names that no snippet before it has
+ * @param names the Java names it needs, each with the lesson whose snippet has it first, blank where none before it has; none but for a
+ *     question in Java
  * @param shown the sum with other numbers, or the plot, that the exercise points to; empty where it points to none or to nothing
  */
 public record Taught(
         String lessonId,
         Exercise exercise,
         SortedMap<String, String> ideas,
-        Set<String> names,
-        Set<String> untaught,
+        SortedMap<String, String> names,
         Optional<Shown> shown) {
 
     /**
@@ -75,13 +75,21 @@ public record Taught(
     }
 
     private static Taught of(Course course, String lessonId, Exercise exercise, List<Shown> before) {
-        Set<String> needed = exercise instanceof Code code ? names(code) : Set.of();
-        Set<String> known = new TreeSet<>();
-        before.stream().filter(Shown::snippet).forEach(shown -> known.addAll(namesIn(shown.words())));
-        Set<String> untaught = new LinkedHashSet<>(needed);
-        untaught.removeAll(known);
-        return new Taught(
-                lessonId, exercise, ideas(course, exercise.about()), needed, untaught, shown(exercise, before));
+        SortedMap<String, String> names = new TreeMap<>();
+        if (exercise instanceof Code code) {
+            names(code).forEach(name -> names.put(name, ""));
+            before.stream().filter(Shown::snippet).forEach(shown -> namesIn(shown.words())
+                    .forEach(name -> names.replace(name, "", shown.lessonId())));
+        }
+        return new Taught(lessonId, exercise, ideas(course, exercise.about()), names, shown(exercise, before));
+    }
+
+    /** Those of the Java names that no snippet before the question has. */
+    public Set<String> untaught() {
+        return names.entrySet().stream()
+                .filter(name -> name.getValue().isEmpty())
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static SortedMap<String, String> ideas(Course course, About about) {

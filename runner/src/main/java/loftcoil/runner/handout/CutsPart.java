@@ -21,7 +21,7 @@ final class CutsPart {
                 .map(bar -> Html.TICK + " " + Html.text(measures.of(bar.stockM()) + " of " + bar.tube()) + ": "
                         + Html.element("strong", Html.text(String.join(", ", bar.marks())))
                                 .strip()
-                        + Html.text("; uses " + measures.of(bar.usedM()) + ", leaves " + measures.of(bar.wasteM())))
+                        + Html.text("; rest " + measures.of(bar.wasteM())))
                 .toList();
         return Html.section(
                 "cuts",

@@ -20,7 +20,8 @@ final class PartsPart {
         String groups = Arrays.stream(PartsList.Group.values())
                 .filter(group -> !sheet.parts().of(group).isEmpty())
                 .map(group -> Html.element("h3", Html.text(group.label()))
-                        + list(sheet.parts().of(group), measures))
+                        + list(sheet.parts().of(group), measures)
+                        + (group == PartsList.Group.PIPE ? TubesPart.of(sheet, measures) : ""))
                 .collect(Collectors.joining());
         return Html.section(
                 "parts", "Parts", new CautionList(measures).beside(WorkStep.PARTS, sheet.cautions()) + groups);

@@ -82,7 +82,14 @@ public final class RebuildSheet {
         return Html.section(
                 "cautions",
                 "The new design: " + safety.label(),
-                Html.element("p", Html.text(safety.words() + " " + both.afterWords())) + found);
+                open(safety.open())
+                        + Html.element(
+                                "p", Html.text((safety.words() + " " + both.heat()).strip() + " " + both.afterWords()))
+                        + found);
+    }
+
+    private static String open(String open) {
+        return open.isEmpty() ? "" : Html.element("p", Html.element("strong", Html.text(open)));
     }
 
     private String drawing(DrawingChange change) {

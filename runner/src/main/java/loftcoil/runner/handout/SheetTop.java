@@ -1,11 +1,15 @@
 package loftcoil.runner.handout;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
-import loftcoil.engine.design.Grounds;
+import loftcoil.engine.design.Origin;
+import loftcoil.engine.design.ToCheck;
 import loftcoil.engine.survey.Station;
 import loftcoil.engine.words.MeasuredText;
 import loftcoil.runner.show.ConductWords;
@@ -13,8 +17,6 @@ import loftcoil.runner.show.Html;
 
 /** The first thing a builder reads: may it be built, what can hurt, what is not said yet. */
 final class SheetTop {
-
-    private static final int MOST_NAMED = 20;
 
     private final BuildSheet sheet;
     private final Optional<Clears> clears;
@@ -41,7 +43,8 @@ final class SheetTop {
                 + top.verdict()
                 + top.contents()
                 + top.cautions()
-                + top.asks();
+                + top.asks()
+                + top.values();
     }
 
     private String verdict() {
@@ -81,19 +84,43 @@ final class SheetTop {
         return Html.element(
                         "p",
                         "small",
-                        Html.text(sheet.grounds().words()
-                                + assumed()
-                                + (where.isEmpty() ? "" : " Still borrowed: " + where + ".")))
+                        Html.text(sheet.grounds().words() + (where.isEmpty() ? "" : " Still borrowed: " + where + ".")))
                 + doubts;
     }
 
-    /** Which values are guesses or stand-ins; so many that nobody would read them are counted alone. */
-    private String assumed() {
-        List<String> labels = Grounds.assumedOf(sheet.design()).stream()
-                .map(value -> Station.asked(value.path()))
-                .distinct()
+    /** What nobody measured, with what stands there, so that it can be checked before it is built by. */
+    private String values() {
+        List<ToCheck> values = ToCheck.of(sheet.design());
+        String lists = List.of(Origin.ASSUMED, Origin.BORROWED).stream()
+                .map(origin -> values(
+                        values.stream()
+                                .filter(value -> value.origin() == origin)
+                                .toList(),
+                        origin == Origin.ASSUMED ? "Assumed" : "Borrowed from the example"))
+                .collect(Collectors.joining());
+        return lists.isEmpty() ? "" : Html.section("values", "Values to check before you build by them", lists);
+    }
+
+    private String values(List<ToCheck> values, String heading) {
+        Map<String, List<String>> places = new LinkedHashMap<>();
+        for (ToCheck value : values) {
+            places.computeIfAbsent(place(value), any -> new ArrayList<>())
+                    .add(Html.text(Station.asked(value.path())) + " "
+                            + Html.element("strong", inline(value.value())).strip());
+        }
+        List<String> lines = places.entrySet().stream()
+                .map(place -> Html.TICK + " " + Html.text(place.getKey()) + ": " + String.join("; ", place.getValue()))
                 .toList();
-        return labels.isEmpty() || labels.size() > MOST_NAMED ? "" : " Assumed: " + String.join("; ", labels) + ".";
+        return lines.isEmpty()
+                ? ""
+                : Html.element("p", "small", Html.text(heading) + ":") + Html.two("steps notes", lines);
+    }
+
+    /** Where a value is measured: the pipe or tap it belongs to, or else the stop on the way round the house. */
+    private static String place(ToCheck value) {
+        return value.item().isEmpty()
+                ? Station.of(value.path()).map(Station::label).orElse("Design")
+                : value.item();
     }
 
     private String contents() {
@@ -119,8 +146,7 @@ final class SheetTop {
 
     private String cautions() {
         String found = sheet.cautions().isEmpty()
-                ? Html.element(
-                        "p", "None of our checks found a danger in this design. That is no promise that there is none.")
+                ? Html.element("p", Html.text(nothingFound()))
                 : new CautionList(measures).all(sheet.sheet().verdict(), clears);
         return Html.section(
                 "cautions",
@@ -131,6 +157,13 @@ final class SheetTop {
                                 "small",
                                 "Codes of your country and the licensed trades come before this sheet. Hot water scalds, a shut or"
                                         + " dry loop can burst, a full tank is heavy, and a fire needs a flue and air."));
+    }
+
+    private String nothingFound() {
+        String open = sheet.sheet().verdict().open();
+        return open.isEmpty()
+                ? "None of our checks found a danger in this design. That is no promise that there is none."
+                : "Nothing was found so far. " + open;
     }
 
     private String asks() {

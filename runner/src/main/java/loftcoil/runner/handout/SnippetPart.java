@@ -47,7 +47,8 @@ final class SnippetPart {
                 : Html.element(
                                 "p",
                                 "small",
-                                blank ? "It prints (write in what you expect, then what it is):" : "It prints:")
+                                "It prints" + (units == Units.US ? ", in metric units" : "")
+                                        + (blank ? " (write in what you expect, then what it is):" : ":"))
                         + Html.element("pre", "printed", Html.text(said));
         String snippetAndResult = Html.element(
                 "div", "snippet", Html.element("pre", Html.text(inSight(snippet.source()))) + drag + result);

@@ -1,5 +1,6 @@
 package loftcoil.runner.page;
 
+import java.util.List;
 import java.util.Map;
 
 /** A request that is not carried out; the message is what the learner reads. */
@@ -9,6 +10,20 @@ final class RefusedRequest extends RuntimeException {
 
     private final int status;
     private final transient Map<String, String> headers;
+    private final transient List<String> said;
+
+    /**
+     * A refusal of an input.
+     *
+     * @param words a line for each fault, the path of its field first, by which the page finds that
+     * @param said the same lines, the place of each in words
+     */
+    RefusedRequest(String words, List<String> said) {
+        super(words, null, false, false);
+        this.status = 400;
+        this.headers = Map.of();
+        this.said = List.copyOf(said);
+    }
 
     RefusedRequest(int status, String words) {
         this(status, words, Map.of());
@@ -18,6 +33,12 @@ final class RefusedRequest extends RuntimeException {
         super(words, null, false, false);
         this.status = status;
         this.headers = headers;
+        this.said = List.of();
+    }
+
+    /** The lines of {@link #words} with their places in words; none where they have no places. */
+    List<String> said() {
+        return said;
     }
 
     /** HTTP status code. */

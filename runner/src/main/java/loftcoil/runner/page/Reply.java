@@ -1,6 +1,8 @@
 package loftcoil.runner.page;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.sun.net.httpserver.Headers;
 import com.sun.net.httpserver.HttpExchange;
 import java.io.IOException;
@@ -47,11 +49,12 @@ final class Reply {
     }
 
     static Reply refusal(RefusedRequest refused) {
-        String json = JsonNodeFactory.instance
-                .objectNode()
-                .put("words", refused.words())
-                .toString();
-        return new Reply(refused.status(), JSON, json.getBytes(StandardCharsets.UTF_8), refused.headers());
+        ObjectNode json = JsonNodeFactory.instance.objectNode().put("words", refused.words());
+        if (!refused.said().isEmpty()) {
+            ArrayNode said = json.putArray("said");
+            refused.said().forEach(said::add);
+        }
+        return new Reply(refused.status(), JSON, json.toString().getBytes(StandardCharsets.UTF_8), refused.headers());
     }
 
     void send(HttpExchange exchange) throws IOException {

@@ -12,8 +12,10 @@ import java.util.concurrent.Semaphore;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import loftcoil.engine.fault.Refusal;
+import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.json.JsonFields;
 import loftcoil.engine.json.JsonText;
+import loftcoil.engine.survey.FaultWords;
 
 /** Decides which part answers a request, after the gate has let it pass. */
 final class Router implements HttpHandler {
@@ -75,7 +77,15 @@ final class Router implements HttpHandler {
     private Reply refused(Refusal refused) {
         String words = String.valueOf(refused.getMessage());
         return switch (refused.kind()) {
-            case INPUT -> Reply.refusal(new RefusedRequest(400, words));
+            case INPUT ->
+                Reply.refusal(
+                        refused instanceof RefusedException faulty
+                                ? new RefusedRequest(
+                                        words,
+                                        faulty.faults().stream()
+                                                .map(FaultWords::line)
+                                                .toList())
+                                : new RefusedRequest(400, words));
             case UNKNOWN_NAME -> Reply.refusal(new RefusedRequest(404, words));
             case FOLDER -> Reply.refusal(new RefusedRequest(NOT_SAVED, words));
             case NO_MACHINE -> ownFault(refused);

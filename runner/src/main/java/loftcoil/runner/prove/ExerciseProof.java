@@ -83,11 +83,19 @@ final class ExerciseProof {
     }
 
     private void mend(Mend mend) {
-        MendProof proof = MendProof.of(mend, java -> {
-            try {
-                return reckoner.number(java);
-            } catch (RefusedException refused) {
-                throw new ReckoningException(refused.getMessage());
+        MendProof proof = MendProof.of(mend, new Reckoning() {
+            @Override
+            public double number(String java) {
+                try {
+                    return reckoner.number(java);
+                } catch (RefusedException refused) {
+                    throw new ReckoningException(refused.getMessage());
+                }
+            }
+
+            @Override
+            public Map<String, Double> together(Collection<String> java) {
+                return reckoner.together(java);
             }
         });
         compared += proof.compared();
@@ -134,10 +142,11 @@ final class ExerciseProof {
                 .filter(answer -> !code.tolerance().allows(value, answer))
                 .ifPresent(answer ->
                         faults.add(where + ": the right lines give " + answer + ", the reference is " + value));
+        Map<String, Double> wrong = reckoner.together(code.wrongLines());
         for (String java : code.wrongLines()) {
             compared++;
             try {
-                if (code.tolerance().allows(value, reckoner.number(java))) {
+                if (code.tolerance().allows(value, wrong.containsKey(java) ? wrong.get(java) : reckoner.number(java))) {
                     faults.add(where + ": a wrong line passes as right:\n" + java);
                 }
             } catch (RefusedException refused) {
@@ -187,12 +196,14 @@ final class ExerciseProof {
     }
 
     private static Stream<String> everyJava(Reckoned exercise) {
-        return Stream.concat(
-                        Stream.of(
-                                exercise.reference().java(),
-                                exercise.about().solution().java()),
-                        exercise.mistakes().stream().map(KnownMistake::java))
+        Stream<String> right = Stream.of(
+                exercise.reference().java(), exercise.about().solution().java(), rightLines(exercise));
+        return Stream.concat(right, exercise.mistakes().stream().map(KnownMistake::java))
                 .filter(java -> !java.isEmpty());
+    }
+
+    private static String rightLines(Reckoned exercise) {
+        return exercise instanceof Code code && !code.lines().isEmpty() ? code.rightLines() : "";
     }
 
     private void published(Reckoned exercise, Map<String, Double> known) {

@@ -23,7 +23,7 @@ import loftcoil.runner.exercise.Tolerance;
 public final class ExerciseTable {
 
     private static final String HEAD =
-            "lesson,exercise,kind,unit,numbers,words and where they are explained,Java names,"
+            "lesson,exercise,kind,unit,numbers,words and where they are explained,Java names and where they stand first,"
                     + "names not seen before,shown in,shown as,tolerance,nearest wrong idea,its distance";
     private static final Pattern VALUE = Pattern.compile("(.+) with seed -?\\d+, (reference|mistake '(.*)')");
 
@@ -62,10 +62,8 @@ public final class ExerciseTable {
         cells.add(exercise.form() + (exercise.before() ? ", a guess" : ""));
         cells.add(exercise instanceof Reckoned reckoned ? reckoned.reference().unit() : "");
         cells.add(String.join(" ", exercise.about().vary().keySet()));
-        cells.add(taught.ideas().entrySet().stream()
-                .map(idea -> idea.getKey() + " (" + idea.getValue() + ")")
-                .collect(Collectors.joining("; ")));
-        cells.add(String.join(" ", taught.names()));
+        cells.add(whereTaught(taught.ideas()));
+        cells.add(whereTaught(taught.names()));
         cells.add(String.join(" ", taught.untaught()));
         cells.add(taught.shown().map(Taught.Shown::lessonId).orElse(""));
         cells.add(taught.shown().map(Taught.Shown::words).orElse(""));
@@ -75,6 +73,12 @@ public final class ExerciseTable {
         cells.add(nearest.map(idea -> Numeral.shown(100 * distance(exercise, idea), 2) + " %")
                 .orElse(""));
         return cells.stream().map(ExerciseTable::cell).collect(Collectors.joining(","));
+    }
+
+    private static String whereTaught(Map<String, String> needed) {
+        return needed.entrySet().stream()
+                .map(one -> one.getKey() + " (" + one.getValue() + ")")
+                .collect(Collectors.joining("; "));
     }
 
     private static String tolerance(Tolerance tolerance) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import loftcoil.engine.caution.Caution;
+import loftcoil.engine.design.BorrowedHeat;
 import loftcoil.engine.design.Differences;
 import loftcoil.engine.sheet.Sheet;
 import loftcoil.engine.study.Comparison;
@@ -32,6 +33,10 @@ public final class ComparisonJson {
         if (!noYear.isEmpty()) {
             out.put("noYear", noYear);
         }
+        out.put(
+                "heatBorrowedBefore",
+                BorrowedHeat.of(compared.before().design()).isPresent());
+        out.put("heatBorrowedAfter", BorrowedHeat.of(compared.after().design()).isPresent());
         ArrayNode differences = out.putArray("differences");
         Differences.between(compared.before().design(), compared.after().design())
                 .forEach(said -> differences.add(difference(said)));

@@ -37,6 +37,9 @@ public final class ComparisonText {
         lines.add("Before: " + both.beforeWords());
         lines.add("After: " + both.afterWords());
         lines.addAll(SafetyText.top(both.safety()));
+        if (!both.heat().isEmpty()) {
+            lines.add(both.heat());
+        }
         if (!both.noYear().isEmpty()) {
             lines.add("");
             lines.add(both.noYear());

@@ -403,7 +403,7 @@ public final class CourseApp implements LearnerApp {
         } catch (RefusedException cannotBe) {
             // A design that fits together may still have a year that cannot be, such as that of the other half of the
             // earth.
-            return SafetyWords.withoutYear(SafetyVerdict.quick(design), design, cannotBe, store.units());
+            return SafetyWords.withoutYear(SafetyVerdict.withoutYear(design), design, cannotBe, store.units());
         }
     }
 

@@ -105,6 +105,9 @@ final class EffectWords {
         for (String key : ALWAYS) {
             add(rows, key, lines, units);
         }
+        if (compared.after().verdict().yearOpen()) {
+            lines.replaceAll(EffectWords::soFar);
+        }
         for (String key : OF_THE_YEAR) {
             add(rows, key, lines, units);
         }
@@ -115,6 +118,19 @@ final class EffectWords {
             }
         }
         return lines;
+    }
+
+    /** The worst of all states is not known before the year has told the hottest tank. */
+    private static RebuildView.Line soFar(RebuildView.Line line) {
+        return line.label().endsWith(", worst")
+                ? new RebuildView.Line(
+                        line.label() + SafetyWords.SO_FAR,
+                        line.unit(),
+                        line.before(),
+                        line.after(),
+                        line.difference(),
+                        line.turn())
+                : line;
     }
 
     private static String circulates(boolean circulates) {

@@ -33,6 +33,11 @@ public final class HouseSvg {
 
     private static final int LONG_LINE = 72;
 
+    /** Half of what a pipe and a wall take across with a little air, strokes. */
+    private static final double PIPE_WIDE = 0.7;
+
+    private static final double WALL_WIDE = 1.1;
+
     private static final double[] ALONG = {0.45, 0.3, 0.7, 0.2, 0.8, 0.55, 0.1, 0.9};
 
     private final Drawing drawing;
@@ -243,6 +248,8 @@ public final class HouseSvg {
                             new double[] {edge, labels.get(i)}),
                     look,
                     dots);
+            placed.faint(new Box(
+                    Math.min(x(down.get(i).atM()), edge - 4 * stroke), level, edge - 3 * stroke, level + 0.2 * stroke));
         }
     }
 
@@ -266,7 +273,8 @@ public final class HouseSvg {
         Box heater = box(drawing.house().heater());
         svg.box(heater, stroke, new Look("lc-iron-stroke", "iron", 0.6 * stroke));
         flame(box(drawing.house().fire()));
-        drawing.house().panes().ifPresent(panes -> panes(panes, new Look("lc-pane-stroke", "pane", 0.45 * stroke)));
+        Look pane = new Look("lc-pane-stroke", "pane", 0.45 * stroke);
+        drawing.house().panes().ifPresent(panes -> panes(panes).forEach(line -> svg.line(line, pane, "")));
     }
 
     /** The sides of the flue, open at its top; a wavy end where it goes on. */
@@ -316,7 +324,9 @@ public final class HouseSvg {
         svg.line(points, new Look("lc-glow-fill", "glow", 0), "data-shut");
     }
 
-    private void panes(Drawing.Panes panes, Look look) {
+    /** The line of each pane, one over the other. */
+    private List<List<double[]>> panes(Drawing.Panes panes) {
+        List<List<double[]>> lines = new ArrayList<>();
         double dx = x(panes.lower().xM()) - x(panes.upper().xM());
         double dy = y(panes.lower().yM()) - y(panes.upper().yM());
         double length = Math.hypot(dx, dy);
@@ -328,8 +338,9 @@ public final class HouseSvg {
             for (Point end : List.of(panes.upper(), panes.lower())) {
                 line.add(new double[] {x(end.xM()) + right, y(end.yM()) + upward});
             }
-            svg.line(line, look, "");
+            lines.add(line);
         }
+        return lines;
     }
 
     private void tank() {
@@ -416,12 +427,12 @@ public final class HouseSvg {
     /** What names had better not cover. */
     private void things() {
         for (Line pipe : drawing.pipes()) {
-            thingsAlong(pipe.points());
+            thingsAlong(at(pipe.points()), PIPE_WIDE);
         }
-        drawing.taps().forEach(pipe -> thingsAlong(pipe.points()));
-        thingsAlong(drawing.house().frame());
-        drawing.house().fixtures().forEach(fixture -> thingsAlong(fixture.points()));
-        drawing.house().panes().ifPresent(panes -> thingsAlong(List.of(panes.upper(), panes.lower())));
+        drawing.taps().forEach(pipe -> thingsAlong(at(pipe.points()), PIPE_WIDE));
+        thingsAlong(at(drawing.house().frame()), WALL_WIDE);
+        drawing.house().fixtures().forEach(fixture -> thingsAlong(at(fixture.points()), PIPE_WIDE));
+        drawing.house().panes().ifPresent(panes -> panes(panes).forEach(pane -> thingsAlong(pane, PIPE_WIDE)));
         drawing.house().fixtures().forEach(fixture -> fixture.box().ifPresent(vessel -> placed.thing(box(vessel))));
         placed.thing(box(drawing.house().heater()));
         placed.thing(new Box(
@@ -436,15 +447,19 @@ public final class HouseSvg {
                         placed.thing(Box.round(x(port.at().xM()), y(port.at().yM()), 1.2 * stroke)));
     }
 
-    private void thingsAlong(List<Point> points) {
-        for (int i = 1; i < points.size(); i++) {
-            double[] from = {x(points.get(i - 1).xM()), y(points.get(i - 1).yM())};
-            double[] to = {x(points.get(i).xM()), y(points.get(i).yM())};
-            int steps = (int) Math.ceil(Math.hypot(to[0] - from[0], to[1] - from[1]) / (2 * stroke)) + 1;
+    /**
+     * @param line in units of the drawing
+     * @param wide half of what it takes across, strokes
+     */
+    private void thingsAlong(List<double[]> line, double wide) {
+        for (int i = 1; i < line.size(); i++) {
+            double[] from = line.get(i - 1);
+            double[] to = line.get(i);
+            int steps = (int) Math.ceil(Math.hypot(to[0] - from[0], to[1] - from[1]) / stroke) + 1;
             for (int k = 0; k <= steps; k++) {
                 double share = (double) k / steps;
                 placed.thing(Box.round(
-                        from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1]), 0.7 * stroke));
+                        from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1]), wide * stroke));
             }
         }
     }

@@ -10,7 +10,7 @@ public final class Html {
     /** A box to tick with a pen. */
     public static final String TICK = "<span class=\"tick\">\u00a0</span>";
 
-    private static final int LINES_A_RUN = 18;
+    private static final int LINES_A_RUN = 16;
     private static final double LETTERS_A_LINE = 66;
     private static final String NOTE = "<span class=\"note\">";
     private static final double NOTE_SIZE = 8.0 / 9;
@@ -73,10 +73,16 @@ public final class Html {
             return element("ul", kind, element("li", insides.get(0)));
         }
         int left = 1;
-        int tall = lines(insides.get(0));
-        while (left < insides.size() && 2 * tall + lines(insides.get(left)) <= lines) {
-            tall += lines(insides.get(left));
-            left++;
+        int best = Integer.MAX_VALUE;
+        int tall = 0;
+        for (int i = 1; i < insides.size(); i++) {
+            tall += lines(insides.get(i - 1));
+            int taller = Math.max(tall, lines - tall);
+            // Of two alike the longer left column: it is read first.
+            if (taller <= best) {
+                best = taller;
+                left = i;
+            }
         }
         return element(
                 "div", "two", half(kind, insides.subList(0, left)) + half(kind, insides.subList(left, insides.size())));

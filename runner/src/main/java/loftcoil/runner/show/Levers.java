@@ -10,10 +10,12 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.study.NamedValue;
+import loftcoil.engine.survey.FittingCounts;
 
 /** The named changes of a design as levers, by the part of the system they belong to. */
 final class Levers {
 
+    private static final String WHOLE_LOOP = "Whole loop";
     private static final Map<String, String> PARTS = parts();
 
     private Levers() {}
@@ -22,8 +24,8 @@ final class Levers {
     private static Map<String, String> parts() {
         Map<String, String> parts = new LinkedHashMap<>();
         parts.put("tank", "Tank");
-        parts.put("loop", "Whole loop");
-        parts.put("legs", "Whole loop");
+        parts.put("loop", WHOLE_LOOP);
+        parts.put("legs", WHOLE_LOOP);
         parts.put("coldLegs", "Cold pipe, tank to coil");
         parts.put("hotLegs", "Hot pipe, coil to tank");
         parts.put("coil", "Coil");
@@ -48,8 +50,17 @@ final class Levers {
         }
         return grouped.entrySet().stream()
                 .filter(group -> !group.getValue().isEmpty())
-                .map(group -> new RebuildView.Part(group.getKey(), group.getValue()))
+                .map(group ->
+                        new RebuildView.Part(group.getKey(), group.getValue(), counts(group.getKey(), design, shown)))
                 .toList();
+    }
+
+    private static List<String> counts(String part, Design design, Shown shown) {
+        return part.equals(WHOLE_LOOP)
+                ? FittingCounts.inLoop(design).stream()
+                        .map(shown.units()::words)
+                        .toList()
+                : List.of();
     }
 
     private static RebuildView.Lever lever(Design design, String name, Shown shown) {

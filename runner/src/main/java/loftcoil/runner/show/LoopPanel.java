@@ -6,6 +6,7 @@ import java.util.Optional;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.sheet.Currents;
 import loftcoil.engine.sheet.Drawing;
+import loftcoil.engine.sheet.FigureGroup;
 import loftcoil.engine.sheet.Figures;
 import loftcoil.engine.sheet.Headings;
 import loftcoil.engine.sheet.Sheet;
@@ -25,13 +26,25 @@ final class LoopPanel {
     /** The same, its pipes led as they were surveyed. */
     static View.Design view(Design design, Headings headings, Units units) {
         Sheet sheet = Sheet.of(design);
+        View.Safety safety = SafetyWords.of(sheet.verdict(), sheet.design(), units);
         return new View.Design(
                 design.name(),
                 drawn(design, headings, units),
                 LoopSvg.plan("From above: " + design.name(), scene(design, headings, Optional.empty()), units::of),
                 figures(sheet, units),
-                sheet.loop().words(units),
-                SafetyWords.of(sheet.verdict(), sheet.design(), units));
+                hour(sheet, safety, units),
+                safety);
+    }
+
+    /** One state of many, so that nobody takes it for the verdict; a danger that says the same is told once. */
+    private static String hour(Sheet sheet, View.Safety safety, Units units) {
+        String words = sheet.loop().words(units);
+        boolean told =
+                safety.findings().stream().anyMatch(finding -> finding.text().startsWith(words));
+        return told
+                ? ""
+                : "With the whole tank at "
+                        + units.of(Measure.celsius(sheet.loop().tankC())) + ": " + words;
     }
 
     /** The learner's own house, its pipes led as they were surveyed. */
@@ -71,7 +84,13 @@ final class LoopPanel {
                 "tank taken at", units.of(Measure.celsius(sheet.loop().tankC()))));
         Figures.toRead(sheet).stream()
                 .filter(SheetFigure::main)
-                .forEach(figure -> figures.add(new View.Figure(units.said(figure.label()), figure.words(units))));
+                .forEach(figure -> figures.add(new View.Figure(label(figure, sheet, units), figure.words(units))));
         return figures;
+    }
+
+    /** The worst of all states is not known before the year has told the hottest tank. */
+    private static String label(SheetFigure figure, Sheet sheet, Units units) {
+        boolean soFar = figure.group() == FigureGroup.WORST && sheet.verdict().yearOpen();
+        return units.said(figure.label()) + (soFar ? SafetyWords.SO_FAR : "");
     }
 }

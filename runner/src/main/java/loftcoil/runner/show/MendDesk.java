@@ -125,7 +125,7 @@ final class MendDesk {
 
     private static String reading(MendCheck check, Mend.Reading reading, Design design, Units units) {
         try {
-            double value = check.reading(reading, design);
+            double value = check.readings(List.of(reading), design).get(0);
             return MeasureKind.ofUnit(reading.unit())
                     .map(kind -> units.of(Measure.rounded(value, kind, reading.decimals())))
                     .orElseGet(() -> Numeral.withUnit(Numeral.fixed(value, reading.decimals()), reading.unit()));

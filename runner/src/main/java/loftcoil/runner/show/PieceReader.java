@@ -1,12 +1,14 @@
 package loftcoil.runner.show;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleSupplier;
+import java.util.regex.Pattern;
 import loftcoil.engine.design.Coded;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.LaggingChoice;
@@ -28,6 +30,17 @@ final class PieceReader {
 
     private static final String NONE = "none";
     private static final String OUTDOORS = "outdoors";
+    private static final Map<Pattern, String> PLACES = places();
+
+    private static Map<Pattern, String> places() {
+        Map<Pattern, String> places = new LinkedHashMap<>();
+        places.put(Pattern.compile("(?i)\\b(?:outdoors|outside|open air)\\b"), OUTDOORS);
+        places.put(Pattern.compile("(?i)\\b(?:flue|chimney|stove ?pipe)\\b"), "flue");
+        places.put(Pattern.compile("(?i)\\b(?:loft|attic|roof)\\b"), "loft");
+        places.put(Pattern.compile("(?i)\\b(?:room|inside|indoors)\\b"), "room");
+        return places;
+    }
+
     private static final String GUESSED = "guessed";
     private static final int DIGITS = 5;
 
@@ -64,12 +77,13 @@ final class PieceReader {
     WalkedPipe read() {
         int before = faults.size();
         Way way = way();
+        double lengthM = length();
         boolean along = way == Way.ALONG;
         WalkedPipe pipe = new WalkedPipe(
                 said("name").orElse(run.code() + " pipe " + number),
                 way,
-                length(),
-                along ? slope() : 0,
+                lengthM,
+                along ? slope(lengthM) : 0,
                 along ? heading() : OptionalDouble.empty(),
                 whole("elbows90"),
                 whole("elbows45"),
@@ -108,9 +122,10 @@ final class PieceReader {
                 .orElse(0.0);
     }
 
-    private double slope() {
+    /** A slope, or how much higher the far end is. */
+    private double slope(double lengthM) {
         return said("slope")
-                .map(text -> caught(0, () -> Typed.slopeMmPerM(text, at + ".slopeMmPerM")))
+                .map(text -> caught(0, () -> Typed.slopeMmPerM(text, lengthM, at + ".slopeMmPerM")))
                 .orElse(0.0);
     }
 
@@ -127,7 +142,12 @@ final class PieceReader {
                     case "right" -> aheadDeg + QUARTER_DEG;
                     case "left" -> aheadDeg - QUARTER_DEG;
                     case "back" -> aheadDeg + 2 * QUARTER_DEG;
-                    default -> caught(0, () -> BearingText.degrees(text.get(), at + ".heading"));
+                    default ->
+                        caught(
+                                0,
+                                () -> otherwise(
+                                        () -> BearingText.degrees(text.get(), at + ".heading"),
+                                        "left, right, back, straight, or a compass direction such as SE or 135"));
                 };
         return OptionalDouble.of((turnedDeg % 360 + 360) % 360);
     }
@@ -187,18 +207,44 @@ final class PieceReader {
     private double around() {
         double before = this.before.map(WalkedPipe::aroundC).orElse(told.site().roomC());
         return said("around")
-                .map(text -> switch (text) {
+                .map(text -> switch (place(text)) {
                     case "room" -> told.site().roomC();
                     case "loft" -> told.tank().aroundC();
                     case "flue" -> BESIDE_FLUE_C;
                     case OUTDOORS -> Outdoors.usualC(told);
-                    default -> caught(before, () -> Typed.number(text, "°C", at + ".aroundC"));
+                    default ->
+                        caught(
+                                before,
+                                () -> otherwise(
+                                        () -> Typed.number(text, "°C", at + ".aroundC"),
+                                        "room, loft, flue, outdoors, or a temperature"));
                 })
                 .orElse(before);
     }
 
+    /** The place that is meant by "along the chimney" and the like; what is none stays as it was typed. */
+    private static String place(String typed) {
+        return PLACES.entrySet().stream()
+                .filter(known -> known.getKey().matcher(typed).find())
+                .map(Map.Entry::getValue)
+                .findFirst()
+                .orElse(typed);
+    }
+
+    /** What is read; where it is refused, with what may be told there besides. */
+    private static double otherwise(DoubleSupplier read, String allowed) {
+        try {
+            return read.getAsDouble();
+        } catch (RefusedException refused) {
+            throw new RefusedException(refused.faults().stream()
+                    .map(fault -> new Fault(fault.path(), fault.given(), allowed, ""))
+                    .toList());
+        }
+    }
+
     private boolean outdoors() {
         return said("around")
+                .map(PieceReader::place)
                 .map(OUTDOORS::equals)
                 .orElse(before.filter(WalkedPipe::outdoors).isPresent());
     }

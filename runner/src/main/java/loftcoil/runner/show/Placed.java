@@ -43,6 +43,7 @@ final class Placed {
 
     private final List<Box> words = new ArrayList<>();
     private final List<Box> things = new ArrayList<>();
+    private final List<Box> faint = new ArrayList<>();
     private final Box within;
 
     /** @param within what words may not leave */
@@ -60,6 +61,11 @@ final class Placed {
         things.add(box);
     }
 
+    /** A thin line that words cover only where there is no other place. */
+    void faint(Box box) {
+        faint.add(box);
+    }
+
     /** Whether words may stand there at all. */
     boolean free(Box box) {
         boolean inside = box.left >= within.left
@@ -73,14 +79,15 @@ final class Placed {
         return free(box) && things.stream().noneMatch(box::touches);
     }
 
-    /** The first place where the words cover nothing that is drawn; empty where there is none. */
+    /** The first place where the words cover nothing that is drawn, or else a thin line at most; empty where there is none. */
     Optional<At> place(String text, double size, List<At> places) {
-        return taken(
-                text,
-                size,
-                places.stream()
-                        .filter(at -> clear(Box.of(text, size, at.x, at.y, at.anchor)))
-                        .findFirst());
+        List<At> clear = places.stream()
+                .filter(at -> clear(Box.of(text, size, at.x, at.y, at.anchor)))
+                .toList();
+        Optional<At> free = clear.stream()
+                .filter(at -> faint.stream().noneMatch(Box.of(text, size, at.x, at.y, at.anchor)::touches))
+                .findFirst();
+        return taken(text, size, free.or(() -> clear.stream().findFirst()));
     }
 
     /** The first place where the words cover no words, whatever else is drawn there; empty where there is none. */

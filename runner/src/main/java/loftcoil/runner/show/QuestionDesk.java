@@ -3,12 +3,14 @@ package loftcoil.runner.show;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import loftcoil.engine.design.Change;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.engine.study.Comparison;
+import loftcoil.engine.survey.FaultWords;
 import loftcoil.engine.words.Units;
 import loftcoil.runner.check.Checker;
 import loftcoil.runner.check.Verdict;
@@ -137,6 +139,20 @@ final class QuestionDesk {
                 : shown().chosen(decision.options(), typed);
     }
 
+    /** Where the house was told otherwise, which the decision leaves as it is. */
+    private String otherwise(Decision decision) {
+        List<String> decides = Changes.decides(decision.change());
+        String told = store.survey().otherwise(store.design()).stream()
+                .filter(said -> decides.contains(said.path().replaceAll("\\[\\d+]", "[]")))
+                .map(said -> store.units().words(said.words()))
+                .collect(Collectors.joining("; "));
+        return told.isEmpty()
+                ? ""
+                : " Your house was told otherwise and stays as it was told (" + told
+                        + "): change it under House too, or it goes"
+                        + " back to that once you make the house your design.";
+    }
+
     private View.Reply decide(
             Lesson lesson, Step.Question question, Decision decision, Verdict.Decided decided, String text) {
         Design before = store.design();
@@ -144,7 +160,10 @@ final class QuestionDesk {
             Design changed = Changes.apply(before, decision.change(), decided.value());
             store.becomes(changed, Trail.How.DECIDED);
         } catch (RefusedException refused) {
-            String faults = "- " + String.join("\n- ", shown().said(refused).lines());
+            String faults = "- "
+                    + shown().said(refused).faults().stream()
+                            .map(FaultWords::line)
+                            .collect(Collectors.joining("\n- "));
             keep(lesson, question, new Progress.Given(text, AnswerState.UNREAD, "", REFUSED, faults));
             return new View.Reply(text, AnswerState.UNREAD, REFUSED, faults, View.Counted.NONE, "", "");
         }
@@ -157,7 +176,8 @@ final class QuestionDesk {
                 verdict.open(),
                 store.units());
         String words = change.label() + ": " + taken(decision, decided) + ". It is in your design now."
-                + (effect.danger().isEmpty() ? "" : " " + effect.danger());
+                + (effect.danger().isEmpty() ? "" : " " + effect.danger())
+                + otherwise(decision);
         String hint = decision.about().solution().text();
         keep(lesson, question, new Progress.Given(text, AnswerState.DECIDED, "", words, hint));
         return new View.Reply(

@@ -23,8 +23,9 @@ public final class RebuildView {
      *
      * @param words the part
      * @param levers the changes
+     * @param counts what each fitting counts, where fittings are chosen: a heading first; empty elsewhere
      */
-    public record Part(String words, List<Lever> levers) {}
+    public record Part(String words, List<Lever> levers, List<String> counts) {}
 
     /**
      * One thing that can be changed.
@@ -48,6 +49,7 @@ public final class RebuildView {
      * @param beforeWords does the old loop circulate
      * @param afterWords does the new loop circulate
      * @param safety what the new design's dangers come to; leaves the year open where it was not marched
+     * @param heat whose heat both rest on where it is borrowed from an example; empty where it is not
      * @param groups all figures, those that belong together in one group
      * @param raised cautions that only the new design raises
      * @param settled cautions that only the old design raises
@@ -67,6 +69,7 @@ public final class RebuildView {
             String beforeWords,
             String afterWords,
             View.Safety safety,
+            String heat,
             List<Group> groups,
             List<View.Finding> raised,
             List<View.Finding> settled,

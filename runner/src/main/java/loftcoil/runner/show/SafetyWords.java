@@ -3,7 +3,6 @@ package loftcoil.runner.show;
 import java.util.List;
 import java.util.stream.Collectors;
 import loftcoil.engine.caution.Caution;
-import loftcoil.engine.caution.Severity;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Grounds;
 import loftcoil.engine.fault.RefusedException;
@@ -14,8 +13,15 @@ import loftcoil.engine.words.Units;
 /** The verdict on danger as every face shows it. */
 final class SafetyWords {
 
+    /** Code of a design in which nothing was found and not all is judged: no face may show it as it shows one that is clear. */
+    static final String OPEN = "open";
+
     private static final String CLEAR_LABEL = "No danger known";
     private static final String BORROWED_LABEL = "Nothing found, much of it borrowed";
+    private static final String OPEN_LABEL = "Not judged yet";
+    private static final String CANNOT_LABEL = "Not judged in full";
+    /** After the gravest that was found, where something graver may come; no danger can be topped. */
+    static final String SO_FAR = " so far";
 
     private SafetyWords() {}
 
@@ -26,12 +32,24 @@ final class SafetyWords {
      * @param design of which the verdict is
      */
     static View.Safety of(SafetyVerdict verdict, Design design, Units units) {
-        return of(verdict, design, verdict.open(), units);
+        return of(verdict, design, new Open(verdict.open(), OPEN_LABEL), units);
     }
 
-    /** What could be judged of a design whose year cannot be, and why not. */
-    static View.Safety withoutYear(SafetyVerdict quick, Design design, RefusedException why, Units units) {
-        return of(quick, design, "The year could not be judged: " + why(why, units), units);
+    /**
+     * What could be judged of a design whose year cannot be, and why not.
+     *
+     * @param judged all but the year
+     */
+    static View.Safety withoutYear(SafetyVerdict judged, Design design, RefusedException why, Units units) {
+        return of(judged, design, new Open("The year could not be judged: " + why(why, units), CANNOT_LABEL), units);
+    }
+
+    /** What is not judged, in a sentence that is empty where all is, and what a verdict is called in which nothing else was found. */
+    private record Open(String words, String label) {
+
+        boolean any() {
+            return !words.isEmpty();
+        }
     }
 
     /** Why something could not be judged: the first fault in a sentence, and how many more there are. */
@@ -41,24 +59,35 @@ final class SafetyWords {
         return told.get(0) + (others == 0 ? "." : ", and " + others + " more of the kind.");
     }
 
-    private static View.Safety of(SafetyVerdict verdict, Design design, String open, Units units) {
+    private static View.Safety of(SafetyVerdict verdict, Design design, Open open, Units units) {
         Grounds grounds = Grounds.of(design);
         String doubts = Doubts.of(design).stream()
                 .map(doubt -> " Is this so? " + units.words(doubt))
                 .collect(Collectors.joining());
         return new View.Safety(
-                verdict.level(),
-                verdict.gravest().map(Severity::label).orElse(grounds.own() ? CLEAR_LABEL : BORROWED_LABEL),
-                (finding(verdict) + " " + grounds.words() + doubts).strip(),
+                open.any() && verdict.gravest().isEmpty() ? OPEN : verdict.level(),
+                label(verdict, grounds, open),
+                (finding(verdict, open) + " " + grounds.words() + doubts).strip(),
                 findings(verdict.cautions(), units),
                 verdict.leading().size(),
                 verdict.followingWords(),
-                open);
+                open.words());
     }
 
-    private static String finding(SafetyVerdict verdict) {
+    private static String label(SafetyVerdict verdict, Grounds grounds, Open open) {
+        if (verdict.gravest().isPresent()) {
+            String found = verdict.gravest().get().label();
+            return open.any() && !verdict.dangerous() ? found + SO_FAR : found;
+        }
+        return open.any() ? open.label() : grounds.own() ? CLEAR_LABEL : BORROWED_LABEL;
+    }
+
+    private static String finding(SafetyVerdict verdict, Open open) {
         if (verdict.dangerous()) {
             return "Light no fire under it as it is.";
+        }
+        if (open.any()) {
+            return verdict.cautions().isEmpty() ? "Nothing was found so far." : "";
         }
         return verdict.cautions().isEmpty() ? "Nothing was found. That is no promise." : "";
     }

@@ -24,6 +24,7 @@ import loftcoil.engine.study.NamedValue;
 import loftcoil.engine.study.Rebuild;
 import loftcoil.engine.study.Row;
 import loftcoil.engine.study.Trend;
+import loftcoil.engine.survey.Survey;
 import loftcoil.engine.words.Units;
 
 /** Two designs side by side, in words. */
@@ -93,6 +94,9 @@ public final class SideBySide {
                 before.loop().words(units),
                 after.loop().words(units),
                 SafetyWords.of(after.verdict(), after.design(), units),
+                Survey.borrowedHeat(before.design(), after.design())
+                        .map(units::words)
+                        .orElse(""),
                 groups(compared),
                 SafetyWords.findings(compared.cautionsRaised(), units),
                 SafetyWords.findings(compared.cautionsSettled(), units),

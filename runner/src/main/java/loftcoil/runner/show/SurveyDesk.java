@@ -27,6 +27,8 @@ import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.survey.ClimateEstimate;
 import loftcoil.engine.survey.ClimateFile;
 import loftcoil.engine.survey.Closing;
+import loftcoil.engine.survey.FaultWords;
+import loftcoil.engine.survey.FittingCounts;
 import loftcoil.engine.survey.HabitAsked;
 import loftcoil.engine.survey.Habits;
 import loftcoil.engine.survey.Sky;
@@ -41,22 +43,10 @@ import loftcoil.runner.progress.Trail;
 /** The survey of a house over a learner's folder. */
 final class SurveyDesk implements SurveyApp {
 
-    private static final String IT = "it";
     private static final String HEAT = "coil.heatKW";
     private static final String NONE = "none";
     private static final String SHARED = "shared pipe";
     private static final String OUTDOORS = "outdoors";
-
-    /** What is told of a piece of pipe and is no field of a design. */
-    private static final Map<String, String> COLUMNS = Map.of(
-            "way", "Which way it leads",
-            "slopeMmPerM", "How much higher its far end is",
-            "headingDeg", "Which way it turns",
-            "heading", "Which way it turns",
-            "elbows90", "Elbows of 90°",
-            "elbows45", "Elbows of 45°",
-            "laggingMaterial", "Lagging",
-            "laggingMm", "How thick the lagging is");
 
     private static final String GUESSED = "guessed";
     private static final String MEASURED = "measured";
@@ -218,23 +208,7 @@ final class SurveyDesk implements SurveyApp {
 
     @Override
     public List<String> told(RefusedException refused) {
-        return refused.faults().stream().map(SurveyDesk::labelled).toList();
-    }
-
-    /** A refusal by what the field is called, not by where it stands in a file. */
-    private static String labelled(Fault fault) {
-        String item = fault.path().replaceFirst("^\\w+\\[(\\d+)].*", "$1");
-        boolean inList = !item.equals(fault.path());
-        String place = Station.of(fault.path()).map(Station::label).orElse("")
-                + (inList ? ", line " + (Integer.parseInt(item) + 1) : "");
-        String last = fault.path().replaceFirst(".*\\.", "");
-        String label = DesignFields.at(fault.path()).map(DesignField::label).orElse(COLUMNS.getOrDefault(last, ""));
-        String words = new Fault(IT, fault.given(), fault.allowed(), fault.why())
-                .line()
-                .substring((IT + ": ").length());
-        List<String> named =
-                Stream.of(place, label).filter(any -> !any.isEmpty()).toList();
-        return (named.isEmpty() ? fault.path() : String.join(", ", named)) + ": " + words;
+        return refused.faults().stream().map(FaultWords::line).toList();
     }
 
     @Override
@@ -415,6 +389,7 @@ final class SurveyDesk implements SurveyApp {
                     station.code(),
                     station.label(),
                     station.help().metric(),
+                    counts(station, told),
                     station.paths().stream()
                             .map(path -> question(survey, path, values))
                             .toList(),
@@ -475,6 +450,17 @@ final class SurveyDesk implements SurveyApp {
             parts.add(own.borrowed() + " borrowed");
         }
         return parts.isEmpty() ? "nothing told" : String.join(", ", parts);
+    }
+
+    /** Where fittings are told: what each counts, in the learner's units. */
+    private List<String> counts(Station station, Design told) {
+        List<MeasuredText> counts =
+                switch (station) {
+                    case COIL, HOT_RUN, COLD_RUN -> FittingCounts.inLoop(told);
+                    case TAPS -> FittingCounts.toTaps(told);
+                    default -> List.of();
+                };
+        return counts.stream().map(store.units()::words).toList();
     }
 
     private static SurveyView.Question question(Survey survey, String path, Map<String, DesignFields.Value> values) {

@@ -36,6 +36,7 @@ final class SurveyUnits {
                 station.code(),
                 station.label(),
                 shown.option(station.help()),
+                station.counts(),
                 station.questions().stream().map(this::question).toList(),
                 run(station.run()),
                 station.taps().stream().map(this::tap).toList(),

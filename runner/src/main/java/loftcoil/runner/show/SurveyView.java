@@ -42,14 +42,14 @@ public final class SurveyView {
 
         private static final Such METRIC = new Such(
                 "2.2 m, 7 ft 4, 1 in 50",
-                "1 in 50, 20 mm/m, falls 1 in 40",
+                "1 in 50, 20 mm/m, falls 1 in 40, 12 cm",
                 "22 mm × 1 mm",
                 "28 mm × 1 mm",
                 "~ 2.1 m",
                 "19 °C");
         private static final Such US = new Such(
                 "7 ft 4, 2.2 m, 1 in 50",
-                "1 in 50, 1/4 in per ft, falls 1 in 40",
+                "1 in 50, 1/4 in per ft, falls 1 in 40, 5 in",
                 "B88 L 3/4",
                 "B88 L 1",
                 "~ 6 ft 11",
@@ -115,6 +115,7 @@ public final class SurveyView {
      * @param code its code
      * @param label what it is called
      * @param help what to take there and how
+     * @param counts what each fitting counts, where fittings are told: a heading first; empty elsewhere
      * @param questions what is asked there; none where pipes or taps are walked instead
      * @param run the run of pipe that is walked there; its code is empty where none is
      * @param taps the taps; none at other stations
@@ -126,6 +127,7 @@ public final class SurveyView {
             String code,
             String label,
             String help,
+            List<String> counts,
             List<Question> questions,
             Run run,
             List<TapLine> taps,

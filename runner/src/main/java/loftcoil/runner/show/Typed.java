@@ -3,6 +3,8 @@ package loftcoil.runner.show;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -48,6 +50,12 @@ final class Typed {
     private static final double INCHES_IN_FOOT = 12;
     private static final String SLOPE = "mm/m";
     private static final int DIGITS = 9;
+    private static final String UTC_OFFSET = "site.utcOffsetH";
+
+    /** Clocks say how far they are from these. */
+    private static final Pattern UTC = Pattern.compile("(?i)^(?:UTC|GMT)\\s*([+\\-−]?)\\s*");
+
+    private static final Pattern MINUS = Pattern.compile("(?i)^minus\\s+");
     private static final double MM_PER_M = 1000;
 
     private Typed() {}
@@ -86,7 +94,9 @@ final class Typed {
                     .map(one -> Numeral.typed(number(one, "", path), DIGITS))
                     .collect(Collectors.joining(", "));
         }
-        return numberText(plain, field.unit(), path);
+        return path.equals(UTC_OFFSET)
+                ? numberText(UTC.matcher(plain).replaceFirst("$1").replaceFirst("^$", "0"), field.unit(), path)
+                : numberText(plain, field.unit(), path);
     }
 
     /** Whether a number was typed and nothing behind it. */
@@ -135,12 +145,39 @@ final class Typed {
      * @throws RefusedException where it is none
      */
     static double slopeMmPerM(String typed, String path) {
+        return slopeMmPerM(typed, path, plain -> OptionalDouble.empty());
+    }
+
+    /**
+     * The same of a piece of pipe, of which may be told too how much higher or lower its far end is: {@code 12 cm}, {@code falls 2 in}.
+     *
+     * @param lengthM length of the piece, m
+     */
+    static double slopeMmPerM(String typed, double lengthM, String path) {
+        return slopeMmPerM(typed, path, plain -> riseMmPerM(plain, lengthM));
+    }
+
+    private static OptionalDouble riseMmPerM(String plain, double lengthM) {
+        boolean length = AnswerText.read(plain) instanceof AnswerText.Amount amount
+                && amount.unit()
+                        .flatMap(unit -> UnitText.read("m").filter(unit::fits))
+                        .isPresent();
+        return length && lengthM > 0
+                ? OptionalDouble.of(number(plain, "m", "") / lengthM * MM_PER_M)
+                : OptionalDouble.empty();
+    }
+
+    private static double slopeMmPerM(String typed, String path, Function<String, OptionalDouble> rise) {
         String said = typed.strip();
         if (LEVEL.matcher(said).matches()) {
             return 0;
         }
         String fall = FALLS.matcher(said).replaceFirst("");
-        return fall.equals(said) ? climbMmPerM(CLIMBS.matcher(said).replaceFirst(""), path) : -climbMmPerM(fall, path);
+        boolean falls = !fall.equals(said);
+        String plain = falls ? fall : CLIMBS.matcher(said).replaceFirst("");
+        OptionalDouble risen = rise.apply(plain);
+        double climb = risen.isPresent() ? risen.getAsDouble() : climbMmPerM(plain, path);
+        return falls ? -climb : climb;
     }
 
     private static double climbMmPerM(String plain, String path) {
@@ -170,7 +207,7 @@ final class Typed {
         if (unit.isEmpty() && NONE.matcher(typed.strip()).matches()) {
             return 0;
         }
-        AnswerText read = AnswerText.read(typed);
+        AnswerText read = AnswerText.read(MINUS.matcher(typed.strip()).replaceFirst("-"));
         if (read instanceof AnswerText.Amount amount) {
             return inUnit(amount, unit, typed, path) * times;
         }

@@ -238,7 +238,8 @@ public final class View {
     /**
      * The one verdict on a design's dangers.
      *
-     * @param level {@code danger}, {@code warning}, {@code note} or {@code clear}
+     * @param level {@code danger}, {@code warning}, {@code note}, {@code clear}, or {@code open} where nothing was found and not all is
+     *     judged
      * @param label the level as it is shown
      * @param words what follows from it; may be empty
      * @param findings what was found, the gravest first
@@ -392,7 +393,7 @@ public final class View {
      * @param name what the design is called
      * @param picture the loop to scale
      * @param figures label and value pairs
-     * @param circulates in a few sentences: does it circulate
+     * @param circulates in a few sentences: does it circulate, and with which tank; empty where a danger says the same
      * @param safety what its dangers come to, the year left open
      */
     public record Design(

@@ -18,13 +18,11 @@ final class DesignText {
         lines.add(design.name());
         lines.addAll(drawing);
         lines.addAll(Wrap.lines(design.picture().says(), width));
-        boolean told =
-                safety.findings().stream().anyMatch(finding -> finding.text().startsWith(design.circulates()));
-        if (!told) {
+        SafetyText.lines(safety).forEach(line -> lines.addAll(Wrap.lines(line, width)));
+        if (!design.circulates().isEmpty()) {
             lines.addAll(Wrap.lines(design.circulates(), width));
         }
         lines.addAll(FigureText.lines(design.figures()));
-        SafetyText.lines(safety).forEach(line -> lines.addAll(Wrap.lines(line, width)));
         return lines;
     }
 }

@@ -125,6 +125,10 @@ final class MeasureWalk {
     private void station(SurveyView.Station station) {
         console.head(station.label());
         say(station.help());
+        if (!station.counts().isEmpty()) {
+            say("What each fitting counts. "
+                    + String.join("; ", station.counts()).replace(".; ", ". ") + ".");
+        }
         switch (station.code()) {
             case "hot-run", "cold-run" -> run(station.run());
             case "taps" -> taps(station);

@@ -143,7 +143,8 @@ final class QuestionStep {
             View.Effect whole = effect(quick);
             // What only the year shows was not in the words above.
             if (!whole.danger().equals(quick.danger()) && !whole.danger().isEmpty()) {
-                Wrap.lines("With the year: " + whole.danger(), console.width()).forEach(console::warn);
+                Wrap.lines("With starts and year: " + whole.danger(), console.width())
+                        .forEach(console::warn);
             }
             EffectText.lines(whole, console.width()).forEach(console::say);
         });

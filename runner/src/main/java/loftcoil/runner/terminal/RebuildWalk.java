@@ -83,6 +83,8 @@ final class RebuildWalk {
                         + (lever.unit().isEmpty() ? "" : " " + lever.unit()) + ": " + lever.label();
                 Wrap.lines(line, console.width()).forEach(console::say);
             }
+            part.counts()
+                    .forEach(count -> Wrap.lines("  " + count, console.width()).forEach(console::say));
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.show.LearnerApp;
 import loftcoil.runner.show.Slider;
 import loftcoil.runner.show.View;
@@ -155,6 +156,9 @@ final class SnippetStep {
     /** Runs and prints what came of it; true where it ran to its end. */
     private boolean runsWell() {
         View.Run run = console.running(() -> bench.run(lessonId, snippet.id(), source, dragged), bench::stop);
+        if (bench.units() == Units.US && !run.printed().isBlank()) {
+            console.say("Java prints in metric (SI) units:");
+        }
         RunText.lines(run, console.width()).forEach(console::say);
         if (run.state() != View.RunState.DONE) {
             console.warn(run.words());

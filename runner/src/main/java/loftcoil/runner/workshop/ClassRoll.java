@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 import loftcoil.runner.progress.Progress;
 import loftcoil.runner.progress.ProgressCopy;
@@ -52,14 +53,20 @@ public record ClassRoll(List<Learner> learners, List<Skipped> skipped) {
      * Reads a folder. Hidden files are passed over.
      *
      * @param folder the class's folder
+     * @param listener told before each of what lies there: the how manieth it is, and of how many
      * @throws IOException where the folder itself cannot be listed
      */
-    public static ClassRoll read(Path folder) throws IOException {
+    public static ClassRoll read(Path folder, BiConsumer<Integer, Integer> listener) throws IOException {
         Reading reading = new Reading(folder);
-        try (Stream<Path> entries = Files.list(folder)) {
-            entries.filter(entry -> !name(entry).startsWith("."))
+        List<Path> entries;
+        try (Stream<Path> all = Files.list(folder)) {
+            entries = all.filter(entry -> !name(entry).startsWith("."))
                     .sorted(Comparator.comparing(ClassRoll::name, String.CASE_INSENSITIVE_ORDER))
-                    .forEach(reading::entry);
+                    .toList();
+        }
+        for (int i = 0; i < entries.size(); i++) {
+            listener.accept(i + 1, entries.size());
+            reading.entry(entries.get(i));
         }
         return new ClassRoll(reading.learners, reading.skipped);
     }

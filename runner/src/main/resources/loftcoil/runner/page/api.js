@@ -19,7 +19,7 @@ async function ask(path, options) {
   }
   const unsaved = answer.status === NOT_SAVED ? content.words : content.unsaved;
   if (unsaved) window.dispatchEvent(new CustomEvent('unsaved', { detail: unsaved }));
-  if (!answer.ok) throw failure(answer.status, content.words || `Refused (${answer.status}).`);
+  if (!answer.ok) throw Object.assign(failure(answer.status, content.words || `Refused (${answer.status}).`), { said: content.said });
   return content;
 }
 
@@ -31,6 +31,11 @@ function post(path, body = {}, more = {}) {
   return ask(path, {
     method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body), ...more,
   });
+}
+
+/** What was refused, a line each: with the path of its field first, by which its place is found, and with that place in words. */
+export function refusals(trouble) {
+  return trouble.message.split('\n').map((line, at) => ({ line, path: line.slice(0, line.indexOf(': ')), said: trouble.said?.[at] ?? line }));
 }
 
 /** True where Loftcoil has been closed, or started anew so that this page is no longer known. */

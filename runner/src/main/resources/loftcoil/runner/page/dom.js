@@ -14,6 +14,14 @@ export function el(name, attributes = {}, ...inside) {
   return made;
 }
 
+/** Help that waits until it is wanted: what each fitting counts, its heading first. */
+export function fittingCounts(counts) {
+  if (!counts.length) return null;
+  const [head, ...rows] = counts;
+  return el('details', { class: 'fitting-counts' }, el('summary', {}, 'What each fitting counts'), el('p', {}, head),
+    el('ul', {}, ...rows.map((row) => el('li', {}, row))));
+}
+
 export function clear(place) {
   place.replaceChildren();
   return place;

@@ -1,6 +1,6 @@
 // The learner's house: stations in walking order. Each answer is kept at once; the house is a sketch until all of it fits together.
 import * as api from './api.js';
-import { clear, el, say } from './dom.js';
+import { clear, el, fittingCounts, say } from './dom.js';
 import { showBanner } from './banner.js';
 import { refreshLoop, watchLoop } from './loop.js';
 import { figure } from './picture.js';
@@ -42,7 +42,7 @@ function fromAbove() {
 function draw(view, house) {
   view.house = house;
   view.such.textContent = house.such.lengths;
-  view.design.textContent = `This is the survey of the design “${house.design}”, which is taken up. Each design has one of its own.`;
+  tellWhose(view);
   if (view.dwellings.children.length === 1) {
     view.dwellings.append(...house.dwellings.map((dwelling) => el('option', { value: dwelling.code }, dwelling.label)));
   }
@@ -50,9 +50,14 @@ function draw(view, house) {
   tellStanding(view, house.standing);
 }
 
+function tellWhose(view) {
+  view.design.textContent = `This is the survey of the design “${view.house.design}”, which is taken up. Each design has one of its own.`;
+}
+
 /** What came back after an answer: only what changed is drawn anew, so that whoever types keeps the place. */
 function update(view, house) {
   view.house = house;
+  tellWhose(view);
   for (const station of house.stations) {
     for (const question of station.questions) {
       const row = view.rows.get(question.path);
@@ -95,13 +100,14 @@ async function ask(view, work, refused) {
     return true;
   } catch (trouble) {
     if (api.isGone(trouble)) showBanner(() => {});
-    else refused(trouble.message.split('\n'));
+    else refused(api.refusals(trouble));
     return false;
   }
 }
 
 function stationFold(view, station, at) {
   const inside = [el('p', {}, station.help)];
+  if (station.counts.length) inside.push(fittingCounts(station.counts));
   if (station.run.code) inside.push(runTable(view, station.run));
   else if (station.code === 'taps') inside.push(tapsTable(view, station));
   if (station.code === 'climate') inside.push(climateForm(view, () => redraw(view)));
@@ -120,9 +126,9 @@ function stationFold(view, station, at) {
 }
 
 async function redraw(view) {
-  const open = [...view.stations.querySelectorAll('details[open]')].map((fold) => fold.id);
+  const open = [...view.stations.querySelectorAll('details.station[open]')].map((fold) => fold.id);
   draw(view, await api.survey());
-  for (const fold of view.stations.querySelectorAll('details')) fold.open = open.includes(fold.id);
+  for (const fold of view.stations.querySelectorAll('details.station')) fold.open = open.includes(fold.id);
 }
 
 function noPanes(view) {
@@ -133,7 +139,7 @@ function noPanes(view) {
 }
 
 function refusedHere(view) {
-  return (lines) => view.refused.replaceChildren(el('p', { class: 'trouble' }, 'Not taken:'), el('ul', {}, ...lines.map((line) => el('li', {}, placed(line)))));
+  return (lines) => view.refused.replaceChildren(el('p', { class: 'trouble' }, 'Not taken:'), el('ul', {}, ...lines.map((one) => el('li', {}, placed(one)))));
 }
 
 function questionRow(view, station, question) {
@@ -221,13 +227,12 @@ async function tellTogether(view, told, guessed) {
 /** Says each refusal at its own row; the paths that were refused. */
 function refusedLines(view, lines) {
   const refused = [];
-  for (const line of lines) {
-    const path = line.slice(0, line.indexOf(': '));
+  for (const { line, path, said } of lines) {
     const words = line.slice(path.length + 2);
     const row = view.rows.get(path);
     const missing = words.startsWith('missing');
     if (row) row.trouble(missing ? 'Tell this one too: these answers are taken together.' : `Not taken: ${words}`);
-    else view.refused.replaceChildren(el('p', { class: 'trouble' }, line));
+    else view.refused.replaceChildren(el('p', { class: 'trouble' }, `Not taken: ${said}`));
     refused.push(path);
   }
   return refused;
@@ -269,11 +274,12 @@ function foot(view) {
       const done = await api.surveyTake();
       view.said.replaceChildren(el('p', { class: 'said-words' }, done.words, ' ', el('a', { href: '#/build-sheet' }, 'Its build sheet'), ' tells all there is to know of it.'));
       await view.taken();
+      update(view, await api.survey());
     } catch (trouble) {
       if (api.isGone(trouble)) showBanner(() => {});
       view.said.replaceChildren();
       const house = await api.survey();
-      refusedHere(view)(house.standing.open.length ? house.standing.open : trouble.message.split('\n'));
+      refusedHere(view)(house.standing.open.length ? house.standing.open.map((line) => ({ line, said: line })) : api.refusals(trouble));
     }
   });
   return el('p', { class: 'form-foot' }, take, ...beginAgain(view));

@@ -1,5 +1,5 @@
 // The things that can be changed in one part of the system: a number to type or a name to choose, with the old value beside it.
-import { el } from './dom.js';
+import { el, fittingCounts } from './dom.js';
 
 /** A fold with the levers of one part; `changed` is told a lever's name and value, null where it is the old one again. */
 export function leverBox(part, changed) {
@@ -12,7 +12,7 @@ export function leverBox(part, changed) {
     changed(name, value);
   };
   return el('details', { class: 'part' }, el('summary', {}, part.words, ' ', count),
-    ...part.levers.map((lever) => row(lever, tell)));
+    ...part.levers.map((lever) => row(lever, tell)), fittingCounts(part.counts ?? []));
 }
 
 function row(lever, tell) {

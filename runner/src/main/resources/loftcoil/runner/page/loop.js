@@ -1,4 +1,4 @@
-// The panel with the learner's own design. The year is judged a second later. Others may ask to be told of either.
+// The panel with the learner's own design. Starts and year are judged a second later. Others may ask to be told of either.
 import * as api from './api.js';
 import { offerClears } from './clears.js';
 import { clear, el, id, say } from './dom.js';
@@ -10,15 +10,23 @@ const watchers = new Map();
 const judged = new Map();
 let asked = 0;
 let tries = 0;
+/** The verdict as it was told last, and whether it is the whole one. */
+let last = null;
+let name = '';
 
 /** Calls `told` with the design whenever it changes, as long as `place` is in the page. */
 export function watchLoop(place, told) {
   watchers.set(place, told);
 }
 
-/** Calls `told` with the whole verdict when it is known, once, as long as `place` is in the page. */
-export function whenJudged(place, told) {
+/**
+ * Calls `told` with each verdict on the design, and whether it is the whole one, as long as `place` is in the page: what stands there must
+ * not be that of an older design.
+ * @param fresh the design has just been changed: what was told last is of the one before
+ */
+export function watchVerdict(place, told, fresh) {
   judged.set(place, told);
+  if (last && !fresh) told(last.safety, last.whole);
 }
 
 export async function refreshLoop() {
@@ -28,12 +36,9 @@ export async function refreshLoop() {
     const design = await api.design();
     if (mine !== asked) return;
     const place = show(design);
+    tell(design.safety, !design.safety.open);
     if (design.safety.open) judge(mine, place, design.safety);
-    else {
-      offerClears(place.firstChild);
-      // The year may be known by now to a reply that stands there without it.
-      if (tellJudged(design.safety)) sayJudged(design.safety);
-    }
+    else offerClears(place.firstChild);
   } catch (trouble) {
     if (!id('loop').firstChild) {
       id('loop').append(el('p', { class: 'quiet' }, `Your loop cannot be shown: ${trouble.message}`));
@@ -49,34 +54,36 @@ async function judge(mine, place, quick) {
   } catch (trouble) {
     if (mine !== asked) return;
     if (trouble.status === 503) return window.setTimeout(() => mine === asked && judge(mine, place, quick), AGAIN_MS);
-    safety = { ...quick, open: `The year could not be judged: ${trouble.message}` };
+    safety = { ...quick, open: `Starts and year could not be judged: ${trouble.message}` };
   }
   if (mine !== asked) return;
   const box = safetyBox(safety);
   place.replaceChildren(box);
   offerClears(box);
-  tellJudged(safety);
-  sayJudged(safety);
+  tell(safety, true);
+  say(safety.open || `Starts and year are judged too: ${safety.label}.`);
 }
 
-function sayJudged(safety) {
-  say(safety.open || `The year is judged too: ${safety.label}.`);
+function tell(safety, whole) {
+  last = { safety, whole };
+  brief(safety);
+  for (const [place, told] of judged) {
+    if (place.isConnected) told(safety, whole);
+    else judged.delete(place);
+  }
 }
 
-/** True where somebody waited for it. */
-function tellJudged(safety) {
-  const waiting = [...judged].filter(([place]) => place.isConnected);
-  judged.clear();
-  for (const [, fill] of waiting) fill(safety);
-  return waiting.length > 0;
+/** Beside the title, which is all that is seen of a panel that is folded. */
+function brief(safety) {
+  id('loop-brief').replaceChildren(`${name}: `, el('strong', {}, safety.label));
 }
 
 function show(design) {
   const safety = el('div', {}, safetyBox(design.safety));
-  id('loop-brief').textContent = design.name;
+  name = design.name;
   clear(id('loop')).append(...[
-    told(design) ? null : el('p', { class: 'circulates' }, design.circulates),
     safety,
+    design.circulates ? el('p', { class: 'circulates' }, design.circulates) : null,
     el('p', {}, el('a', { href: '#/emergency' }, 'It hammers, steams, drips or smokes?')),
     small(design), stillness(),
     el('dl', {}, ...design.figures.flatMap((each) => [el('dt', {}, each.label), el('dd', {}, each.value)]))].filter(Boolean));
@@ -85,11 +92,6 @@ function show(design) {
     else watchers.delete(place);
   }
   return safety;
-}
-
-/** A danger that repeats what the loop does is told once. */
-function told(design) {
-  return design.safety.findings.some((finding) => finding.text.startsWith(design.circulates));
 }
 
 /** The drawing beside the text; it opens large. */

@@ -91,8 +91,8 @@ function refused(view, trouble) {
   view.result.replaceChildren();
   view.trouble.replaceChildren(
     el('p', { class: 'trouble' }, 'This cannot be built:'),
-    el('ul', {}, ...trouble.message.split('\n').map((line) => el('li', {}, line))));
-  markRefused(view, trouble.message.split('\n'));
+    el('ul', {}, ...api.refusals(trouble).map(({ said }) => el('li', {}, said))));
+  markRefused(view, api.refusals(trouble).map(({ line }) => line));
 }
 
 /** The fields that a refusal names say so themselves too. */
@@ -117,7 +117,7 @@ function takeOver(view) {
       view.kept.replaceChildren(...keptOptions({ kept: [done.kept, ...view.start.kept] }));
     } catch (trouble) {
       if (api.isGone(trouble)) showBanner(() => {});
-      said.replaceChildren(el('p', { class: 'trouble' }, `Not taken over: ${trouble.message}`));
+      said.replaceChildren(el('p', { class: 'trouble' }, `Not taken over: ${api.refusals(trouble).map(({ said }) => said).join(' ')}`));
       hold(button, false);
     }
   });

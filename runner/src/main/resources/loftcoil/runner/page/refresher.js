@@ -17,7 +17,7 @@ export async function showRefresher(main, changed) {
 
 function start(view, path) {
   view.place.replaceChildren(
-    el('p', {}, `For who did this years ago and is about to build again: ${path.questions.length} quick questions, `
+    el('p', {}, `For anyone who did this years ago and is about to build again: ${path.questions.length} quick questions, `
       + `about ${path.minutes} minutes. They find which lessons have faded, and at the end you open only those.`),
     el('p', {}, 'Answer what you know without looking it up. To say that you do not remember is as good an answer as any.'),
     el('p', {}, el('button', { type: 'button', class: 'main', onclick: () => next(view, path, true) }, 'Begin')));

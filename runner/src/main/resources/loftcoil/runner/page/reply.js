@@ -1,7 +1,7 @@
 // What is said to an answer: right or not, a hint, the worked solution when it is due, and where the number is from.
 import * as api from './api.js';
 import { clear, el, prose, say, sign } from './dom.js';
-import { whenJudged } from './loop.js';
+import { watchVerdict } from './loop.js';
 import { safetyBox } from './safety.js';
 
 const SIGNS = { right: 'right', decided: 'noted', wrong: 'wrong', unread: 'wrong', noted: 'noted' };
@@ -18,21 +18,22 @@ export function showReply(place, reply) {
       source(reply))));
 }
 
-/** What the decision does to the design's dangers; filled in when the year is judged. Told by the panel, so silent here. */
+/** What the decision does to the design's dangers, followed as more is judged and decided. Told by the panel, so silent here. */
 function judgedLater(stands) {
   if (!stands) return null;
-  const { safety } = stands;
-  const box = el('div', {}, safetyBox(safety));
+  const box = el('div', {}, safetyBox(stands.safety));
   // What is open is said once, under the verdict.
-  const told = stands.effect?.open === safety.open ? { ...stands.effect, open: '' } : stands.effect;
+  const told = stands.effect?.open === stands.safety.open ? { ...stands.effect, open: '' } : stands.effect;
   const effect = el('div', {}, ...(told ? effectLines(told) : []));
   const place = el('div', { 'aria-live': 'off' }, effect, el('p', {}, 'Your design now:'), box);
-  if (safety.open) {
-    whenJudged(place, (whole) => {
-      box.replaceChildren(safetyBox(whole));
-      if (stands.effect) judgeEffect(effect, stands.effect);
-    });
-  }
+  let waits = Boolean(stands.effect);
+  // It is not in the page before this is done.
+  window.queueMicrotask(() => watchVerdict(place, (safety, whole) => {
+    box.replaceChildren(safetyBox(safety));
+    if (!whole || !waits) return;
+    waits = false;
+    judgeEffect(effect, stands.effect);
+  }, waits));
   return place;
 }
 
@@ -43,8 +44,8 @@ async function judgeEffect(place, quick) {
     if (whole.number !== quick.number) return;
     place.replaceChildren(...effectLines({ ...whole, moved: quick.moved }));
     if (whole.danger && whole.danger !== quick.danger) {
-      place.prepend(el('p', { class: 'trouble' }, el('strong', {}, 'With the year: '), whole.danger));
-      say(`With the year: ${whole.danger}`);
+      place.prepend(el('p', { class: 'trouble' }, el('strong', {}, 'With starts and year: '), whole.danger));
+      say(`With starts and year: ${whole.danger}`);
     }
   } catch { /* What was told at once stands. */ }
 }

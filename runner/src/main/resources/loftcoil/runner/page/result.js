@@ -1,6 +1,7 @@
 // What came of running a snippet: printed text, value, charts, guesses, or what the compiler found.
 import { clear, el } from './dom.js';
 import { exchangeDrawn, figure, numbers } from './picture.js';
+import { unitsNow } from './units.js';
 
 /**
  * Fills `place`. Under a slider charts come first, so that text of changing length does not push them about. With `steady`, charts are exchanged within their frames so that nothing jumps, and good charts stay when the
@@ -46,7 +47,9 @@ function problems(list, goTo) {
 }
 
 function printed(run) {
-  return run.printed ? el('pre', { class: 'printed', tabindex: '0', role: 'group', 'aria-label': 'Printed' }, run.printed) : null;
+  if (!run.printed) return null;
+  const lines = el('pre', { class: 'printed', tabindex: '0', role: 'group', 'aria-label': unitsNow() === 'us' ? 'Printed, in metric units' : 'Printed' }, run.printed);
+  return unitsNow() === 'us' ? el('div', { class: 'printed-metric' }, el('p', { class: 'quiet java-units' }, 'Java prints in metric (SI) units:'), lines) : lines;
 }
 
 function value(run) {

@@ -1,7 +1,9 @@
 // The verdict on danger: one word for how grave it is, what was found, and what is not judged yet.
 import { el, sign } from './dom.js';
 
-const KINDS = { danger: ['danger', 'danger'], warning: ['caution', 'caution'], note: ['note', 'noted'], clear: ['clear', 'right'] };
+const KINDS = {
+  danger: ['danger', 'danger'], warning: ['caution', 'caution'], note: ['note', 'noted'], open: ['unjudged', 'noted'], clear: ['clear', 'right'],
+};
 
 export function safetyBox(safety) {
   const [kind, drawn] = KINDS[safety.level];
@@ -12,10 +14,10 @@ export function safetyBox(safety) {
     sign(drawn),
     el('div', {},
       el('p', { class: 'warning-word' }, safety.label),
+      safety.open && el('p', { class: 'open' }, safety.open),
       safety.words && el('p', {}, safety.words),
       leading.length ? el('ul', {}, ...leading) : null,
-      others.length ? el('details', { class: 'more' }, el('summary', {}, safety.more), el('ul', {}, ...others)) : null,
-      safety.open && el('p', { class: 'open' }, safety.open)));
+      others.length ? el('details', { class: 'more' }, el('summary', {}, safety.more), el('ul', {}, ...others)) : null));
 }
 
 /** The word stands again only where it is milder than the one above. */

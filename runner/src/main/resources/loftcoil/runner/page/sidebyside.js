@@ -9,6 +9,7 @@ export function showSideBySide(place, both, take) {
   clear(place).append(...[
     el('h2', {}, 'Before and after'),
     safetyBox({ ...both.safety, findings: [], words: 'The new design. '.concat(both.safety.words) }),
+    both.heat ? el('p', { class: 'heat-borrowed' }, el('strong', {}, 'Borrowed heat. '), both.heat) : null,
     both.noYear ? el('p', { class: 'trouble' }, both.noYear) : null,
     el('h3', {}, 'In one frame'),
     figure(both.change),

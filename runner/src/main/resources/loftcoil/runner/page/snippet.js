@@ -28,7 +28,7 @@ export function snippetStep(step, { lesson }) {
   };
   const sheet = el('section', { class: 'sheet', 'aria-label': `Java: ${name}` },
     el('p', { class: 'sheet-name' }, name),
-    unitsNow() === 'us' ? el('p', { class: 'quiet java-units' }, 'Java reckons and prints in metric units; plots and sliders are in yours.') : null,
+    unitsNow() === 'us' ? el('p', { class: 'quiet java-units' }, 'Java reckons in metric units; plots and sliders are in yours.') : null,
     parts.frame,
     el('div', { class: 'sheet-foot' }, parts.run, parts.stop, el('span', { class: 'keys' }, 'Ctrl+Enter runs, Esc leaves'),
       parts.status, parts.seconds, parts.all, parts.back, parts.undo));

@@ -46,7 +46,7 @@ export function runTable(view, run) {
   });
   view.rows.set(`run-${run.code}`, { update: showClosing });
   showClosing(run);
-  return el('div', {}, el('p', { class: 'quiet' }, `Climbs or falls, for a piece that leads along: ${view.house.such.slopes}. Turns: left, right, straight, or a compass direction such as 90 or SE. Where it runs: room, loft, flue, outdoors, or a temperature. Blank: as the piece before.`),
+  return el('div', {}, el('p', { class: 'quiet' }, `Climbs or falls, for a piece that leads along: ${view.house.such.slopes} (a length is how much higher its far end is). Turns: left, right, back, straight, or a compass direction such as 90 or SE. Where it runs: room, loft, flue, outdoors, or a temperature. Blank: as the piece before.`),
     table, closing, trouble);
 }
 
@@ -82,8 +82,13 @@ export function tapsTable(view, station) {
   return el('div', {}, length, tube, elbows, table, waits, trouble);
 }
 
+/** What the page itself refuses. */
+function alone(line) {
+  return [{ line, said: line }];
+}
+
 function refused(place, told) {
-  place.replaceChildren(el('p', { class: 'trouble' }, 'Not taken:'), el('ul', {}, ...told.map((line) => el('li', {}, placed(line)))));
+  place.replaceChildren(el('p', { class: 'trouble' }, 'Not taken:'), el('ul', {}, ...told.map((one) => el('li', {}, placed(one)))));
 }
 
 const RUNS = { hotLegs: 'Hot pipe', coldLegs: 'Cold pipe', taps: 'Taps' };
@@ -92,10 +97,10 @@ const COLUMNS = {
   aroundC: 'around', levelM: 'level', mixerC: 'mixer',
 };
 
-/** A refusal with its place as the table has it: the line and the column, and not the name in a design's file. */
-export function placed(line) {
+/** A refusal with its place as the table has it, the line and the column, or else in words: never the name in a design's file. */
+export function placed({ line, said }) {
   const found = /^(hotLegs|coldLegs|taps)(?:\[(\d+)\])?(?:\.([\w.]+))?: (.*)$/s.exec(line);
-  if (!found) return line;
+  if (!found) return said;
   const [, run, at, path, words] = found;
   const last = (path ?? '').split('.').pop();
   const column = (run === 'taps' ? TAP : PIECE).find(({ name }) => name === (COLUMNS[last] ?? last));
@@ -218,8 +223,8 @@ export function climateForm(view, changed) {
     trouble.replaceChildren(box.box);
     const text = thinned(await chosen.text());
     box.done();
-    if (ended) return refused(trouble, [`${chosen.name} was not taken: stopped.`]);
-    if (text.length > MOST_BYTES) return refused(trouble, [`${chosen.name}: too long for a weather file`]);
+    if (ended) return refused(trouble, alone(`${chosen.name} was not taken: stopped.`));
+    if (text.length > MOST_BYTES) return refused(trouble, alone(`${chosen.name}: too long for a weather file`));
     await told(() => api.surveyClimate(text), `Sun and air are those of ${chosen.name} now.`);
   });
   const skies = SEASONS.map((season) => {

@@ -615,6 +615,29 @@ class CheckerTest {
         assertInstanceOf(Verdict.Unreadable.class, Checker.check(tube, "EN1057 15x0.7", RECKONING));
     }
 
+    /** As a person said it, not as so many thousandths of a foot. */
+    @ParameterizedTest
+    @CsvSource({
+        "m, 1 ft 11, '1 ft 11 in, which is 0.5842 m'",
+        "m, '8'' 4\"', '8'' 4\", which is 2.54 m'",
+        "m, 8 ft, '8 ft, which is 2.438 m'",
+        "m, 2 m 5 cm, 2 m 5 cm",
+        "mm/m, 1 in 50, '1 in 50, which is 20 mm/m'",
+        "mm/m, 1:48, '1:48, which is 20.83 mm/m'",
+        "h, 2 h 30 min, 2 h 30 min",
+        "day, 7, 7 days",
+        "day, 1, 1 day",
+        "m, 2*1.2 m, 2*1.2 = 2.4 m",
+    })
+    void anAnswerIsGivenBackAsItWasSaid(String unit, String typed, String said) {
+        Decision decision = new Decision(about(false), "any", unit, List.of());
+        assertEquals(
+                said,
+                assertInstanceOf(Verdict.Decided.class, Checker.check(decision, typed, RECKONING))
+                        .taken()
+                        .words());
+    }
+
     private static String decided(Decision decision, String answer) {
         return assertInstanceOf(Verdict.Decided.class, Checker.check(decision, answer, RECKONING))
                 .value();

@@ -79,4 +79,39 @@ class ClassCommandTest {
                 run(folder.toString(), "--csv", folder.resolve("no/such/x.csv").toString()));
         assertTrue(err.toString().contains("cannot be written"), err.toString());
     }
+
+    /** One line that is written over; gone at the end, and never there where the error stream is no terminal. */
+    @Test
+    void howFarItIsIsToldWhereThatIsSeenAndNowhereElse() throws IOException {
+        for (String learner : List.of("Ann", "Ben", "Cleo")) {
+            try (ProgressFile file = ProgressFile.open(folder.resolve(learner))) {
+                file.keep(Progress.start(4).withLesson("01-try"));
+            }
+        }
+
+        assertEquals(0, run(folder.toString(), "--no-progress"), err.toString());
+        assertEquals("", err.toString());
+
+        assertEquals(0, run(folder.toString(), "--progress"), err.toString());
+        assertTrue(err.toString().contains("\rLooking at learner 2 of 3"), err.toString());
+        assertTrue(err.toString().contains("\rLooking at learner 3 of 3"), err.toString());
+        assertTrue(err.toString().contains("\rReading the lessons"), err.toString());
+        assertTrue(err.toString().endsWith(" \r"), "the line is taken away");
+        assertFalse(err.toString().contains("\n"), "it is one line");
+        assertFalse(out.toString().contains("Looking"), out.toString());
+    }
+
+    @Test
+    void aRefusalBeginsOnACleanLine() {
+        CommandLine commandLine = Loftcoil.commandLine().setErr(new PrintWriter(err, true));
+        String none = folder.resolve("none").toString();
+
+        assertEquals(
+                2,
+                commandLine.execute("class", folder.toString(), "--progress", "--lessons", none, "--exercises", none));
+
+        assertTrue(err.toString().contains("\rReading the lessons\r"), err.toString());
+        String last = err.toString().substring(err.toString().lastIndexOf('\r') + 1);
+        assertTrue(last.contains("none") && !last.startsWith(" "), err.toString());
+    }
 }

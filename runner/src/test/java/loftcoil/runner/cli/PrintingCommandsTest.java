@@ -186,7 +186,10 @@ class PrintingCommandsTest {
     @Test
     void aHandoutOfEachLessonGoesIntoAFolderAndSaysHowFarItIs() throws IOException {
         Path folder = in("class");
-        assertEquals(0, runWithTryCourse("handout", "all", "--key", "--to", folder.toString()), err.toString());
+        assertEquals(
+                0,
+                runWithTryCourse("handout", "all", "--key", "--progress", "--to", folder.toString()),
+                err.toString());
 
         for (String name : List.of("01-try-key.pdf", "02-more-key.pdf")) {
             assertEquals(
@@ -233,5 +236,28 @@ class PrintingCommandsTest {
         assertRefused(run("shopping", "--sum", in("missing.csv").toString()), "missing.csv");
         assertRefused(run("shopping", "--sum", design.toString()), "line 2", "comma-separated");
         assertRefused(run("shopping", design.toString()), "--to", "--sum");
+    }
+
+    /** Lesson after lesson on one line of the error stream, which is gone at the end; nothing of it where nobody sees that stream. */
+    @Test
+    void exportAndHandoutTellHowFarTheyAreWhereThatIsSeen() {
+        assertEquals(0, runWithTryCourse("export", "--to", in("a").toString(), "--no-progress"), err.toString());
+        assertEquals("", err.toString());
+
+        assertEquals(0, runWithTryCourse("export", "--to", in("a").toString(), "--progress"), err.toString());
+        assertTrue(err.toString().contains("\rWriting the Java of lesson 2 of 2"), err.toString());
+        assertTrue(err.toString().endsWith(" \r") && !err.toString().contains("\n"), err.toString());
+        assertFalse(out.toString().contains("\r"), out.toString());
+
+        err.getBuffer().setLength(0);
+        assertEquals(
+                0, runWithTryCourse("handout", "1", "--to", in("h.html").toString(), "--no-progress"), err.toString());
+        assertEquals("", err.toString());
+
+        assertEquals(
+                0, runWithTryCourse("handout", "1", "--to", in("h.html").toString(), "--progress"), err.toString());
+        assertTrue(err.toString().contains("running its Java; Ctrl+C stops it"), err.toString());
+        assertTrue(err.toString().contains("\rJava of the lesson that has run, 2 of 2"), err.toString());
+        assertTrue(err.toString().endsWith(" \r") && !err.toString().contains("\n"), err.toString());
     }
 }

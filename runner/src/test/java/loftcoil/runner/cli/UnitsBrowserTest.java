@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import loftcoil.engine.design.Design;
+import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.words.Units;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.CourseReader;
@@ -16,6 +18,7 @@ import loftcoil.runner.show.CourseApp;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
 
@@ -114,7 +117,7 @@ class UnitsBrowserTest extends LiveCourseCase {
         browser.run("move-the-tank");
         noMetric("#step-move-the-tank .slider", " ft");
         noMetric("#step-move-the-tank .result figure", "US gal/min");
-        assertTrue(all("#step-move-the-tank").contains("Java reckons and prints in metric units"));
+        assertTrue(all("#step-move-the-tank").contains("Java reckons in metric units"));
 
         open("house", ".stations, h1");
         browser.until("the stations", () -> !all("main input").isEmpty());
@@ -130,6 +133,70 @@ class UnitsBrowserTest extends LiveCourseCase {
         assertEquals(
                 List.of(),
                 METRIC.matcher(sheet()).results().map(MatchResult::group).toList());
+        assertEquals(List.of(), browser.troubles());
+    }
+
+    private static void lever(String part, String name, String typed) {
+        WebElement fold = browser.driver().findElements(By.cssSelector("main details.part")).stream()
+                .filter(each ->
+                        each.findElement(By.cssSelector("summary")).getText().startsWith(part))
+                .findFirst()
+                .orElseThrow();
+        if (fold.getDomAttribute("open") == null) {
+            browser.click(fold.findElement(By.cssSelector("summary")));
+        }
+        one("#lever-" + name).sendKeys(Keys.chord(Keys.CONTROL, "a"), typed);
+    }
+
+    private static void press(String words) {
+        browser.click(browser.driver().findElements(By.cssSelector("main button")).stream()
+                .filter(button -> button.isDisplayed() && button.getText().equals(words))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no button " + words)));
+    }
+
+    private static void until(String words) {
+        browser.until(words, () -> all("main").contains(words));
+    }
+
+    @Test
+    void aRebuildIsTypedInUsUnitsFromItsFirstNumberToTheDesign() {
+        chooseUs();
+        browser.click(browser.driver().findElement(By.linkText("Rebuild")));
+        until("is the example's and not your fire's");
+        soundAtAllSizes("borrowed heat");
+
+        lever("Tank", "tank-baseM", "8 ft 6");
+        until("Tank base above the floor: 8 ft 6 in");
+        assertTrue(all(".heat-borrowed").contains("2.0 kW"), all(".heat-borrowed"));
+        lever("Fire", "fire-burnKgPerH", "3 gal");
+        browser.until("the refusal", () -> !all("main .rebuild > [role=alert]").isBlank());
+        assertEquals(
+                "Heater and fire, Wood burnt in an hour: “3 gal”; allowed: a mass flow, such as in lb/h (the unit does not fit)",
+                one("main .rebuild > [role=alert] li").getText());
+        assertEquals("true", one("#lever-fire-burnKgPerH").getDomAttribute("aria-invalid"));
+        browser.troubles();
+        lever("Fire", "fire-burnKgPerH", "4 1/2 lb");
+        until("the new one's is worked out from its fire");
+        lever("Tank", "tank-volumeL", "40");
+        until("Water the tank holds when full to the brim: 40.00 US gal");
+        noMetric("main .result-place", "US gal/min");
+        // Heat reads in kilowatts for every reader; glass and foam in the unit that stands on them in the shop.
+        String besides = all("main .result-place").replace("Btu/(h ft² °F)", "").replace("ft² h °F/Btu", "");
+        assertFalse(besides.contains("Btu"), besides);
+
+        press("March the year too");
+        browser.until("the year", () -> all(".figures summary").contains("Year "));
+        noMetric("main .result-place", "kWh");
+        press("Take it over as my design");
+        until("It is your design now.");
+        noMetric("main .take", "ft");
+
+        Design own = DesignJson.read(bench.rebuild().own().json());
+        assertEquals(8.5 * 0.3048, own.tank().baseM(), 1e-6);
+        assertEquals(4.5 * 0.45359237, own.fire().orElseThrow().burnKgPerH(), 1e-6);
+        assertEquals(40 * 3.785411784, own.tank().volumeL(), 1e-6);
+        assertTrue(own.coil().heatKW().isEmpty(), "the example's heat is gone");
         assertEquals(List.of(), browser.troubles());
     }
 

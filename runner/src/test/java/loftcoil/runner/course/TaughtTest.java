@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import loftcoil.runner.exercise.Code;
 import loftcoil.runner.exercise.Quantity;
 import loftcoil.runner.exercise.Reckoned;
+import loftcoil.runner.lesson.Step;
 import org.junit.jupiter.api.Test;
 
 /** Nothing is asked that the course has not shown: a sum with other numbers, the plot to read, the Java to write. */
@@ -64,6 +65,38 @@ class TaughtTest {
                         .filter(each -> !each.untaught().isEmpty())
                         .map(each -> each.exercise().path() + " needs " + each.untaught())
                         .toList());
+    }
+
+    /** The snippet that a question in Java points to has two in five of the names it needs, or more. */
+    @Test
+    void everyQuestionInJavaIsShownASnippetLikeIt() {
+        List<String> unlike = new ArrayList<>();
+        for (Taught each : ALL) {
+            if (each.exercise() instanceof Code) {
+                Taught.Shown shown = each.shown()
+                        .orElseThrow(() -> new AssertionError(each.exercise().path() + ": nothing shown"));
+                String java = snippet(shown.words());
+                long there = each.names().keySet().stream()
+                        .filter(name -> Pattern.compile("\\b" + name + "\\b")
+                                .matcher(java)
+                                .find())
+                        .count();
+                if (!shown.snippet() || 5 * there < 2 * each.names().size()) {
+                    unlike.add(each.exercise().path() + ": " + shown.words() + " has " + there + " of " + each.names());
+                }
+            }
+        }
+        assertEquals(List.of(), unlike);
+    }
+
+    private static String snippet(String id) {
+        return CourseReader.builtIn().lessons().stream()
+                .flatMap(lesson -> lesson.steps().stream())
+                .filter(step ->
+                        step instanceof Step.Snippet snippet && snippet.id().equals(id))
+                .map(step -> ((Step.Snippet) step).source())
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

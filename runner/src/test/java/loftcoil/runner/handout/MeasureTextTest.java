@@ -130,7 +130,7 @@ class MeasureTextTest {
                 ", 0.26 finer: ",
                 Measure.kelvins(0.26).finer(1));
         assertEquals(
-                "between 25 and 45 °C, 0.26 finer: 0.3 K", METRIC.words(words).replace('\u00a0', ' '));
+                "between 25 and 45 °C, 0.26 finer: 0.3 °C", METRIC.words(words).replace('\u00a0', ' '));
         assertEquals(
                 "between 77 and 113 °F, 0.26 finer: 0.5 °F", US.words(words).replace('\u00a0', ' '));
     }

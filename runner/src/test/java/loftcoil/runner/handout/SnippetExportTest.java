@@ -43,7 +43,7 @@ class SnippetExportTest {
     private static final Course COURSE = CourseReader.builtIn();
 
     /** The lesson that every run tries, with a dragged value, prints and plots; the rest is for the thorough one. */
-    private static final String USUAL = "02-tank-above-coil";
+    private static final String USUAL = "17-first-fire-and-after";
 
     @TestFactory
     Stream<DynamicTest> oneFileRunsInTheShellOfTheJdk() {

@@ -74,7 +74,7 @@ public final class PageBrowser implements AutoCloseable {
     public void waitForLesson() {
         until("the lesson", () -> !driver.findElements(By.cssSelector("main:not([aria-busy]) .onward"))
                 .isEmpty());
-        until("the loop", () -> !driver.findElements(By.cssSelector("#loop .circulates"))
+        until("the loop", () -> !driver.findElements(By.cssSelector("#loop .safety"))
                 .isEmpty());
     }
 

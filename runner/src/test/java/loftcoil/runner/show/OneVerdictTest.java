@@ -1,6 +1,7 @@
 package loftcoil.runner.show;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -34,6 +35,7 @@ import loftcoil.engine.words.Units;
 import loftcoil.runner.exercise.FaultySystem;
 import loftcoil.runner.handout.HandoutHtml;
 import loftcoil.runner.handout.Paper;
+import loftcoil.runner.handout.RebuildSheet;
 import loftcoil.runner.handout.SheetSetting;
 import loftcoil.runner.progress.ProgressFile;
 import org.junit.jupiter.api.Tag;
@@ -48,6 +50,10 @@ class OneVerdictTest {
     private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final Path KEPT = Path.of("../engine/src/test/resources/loftcoil/engine/drift/designs.json");
     private static final Pattern CODE = Pattern.compile("LC-[A-Z]+(?:-[A-Z]+)*");
+    /** What would tell somebody that nothing is wrong. */
+    private static final Pattern CALM =
+            Pattern.compile("No danger known|Nothing found, much|no promise|no danger is known|None of our checks");
+
     private static final Map<String, Design> DESIGNS = designs();
     /** A year is marched once for both tests. */
     private static final Map<String, Sheet> WHOLE = new HashMap<>();
@@ -181,6 +187,40 @@ class OneVerdictTest {
                 .findings()));
         lost.remove("LC-SCALD");
         assertEquals(Set.of(), lost);
+    }
+
+    /** Before starts and year are judged no face says that nothing is wrong, and each says what is open. */
+    @Test
+    void noFaceLooksSafeBeforeStartsAndYearAreJudged() throws IOException {
+        Design design = Changes.apply(
+                        Changes.apply(Example.orchardBothy(), "coil.turns", "bent from one length"),
+                        "coil.tube",
+                        "EN1057 22x1.2")
+                .withCoilHeatKW(1);
+        Sheet half = Sheet.of(design);
+        assertEquals(List.of(), half.cautions());
+        Comparison compared = Comparison.of(Sheet.of(Example.orchardBothy()), half);
+        RebuildView.SideBySide both = SideBySide.of(compared, List.of(), Units.METRIC);
+        SheetSetting setting = new SheetSetting(Paper.A4, Units.METRIC, LocalDate.of(2026, 1, 2));
+        Map<String, String> faces = Map.of(
+                "panel",
+                        SafetyText.lines(LoopPanel.view(design, Units.METRIC).safety())
+                                .toString(),
+                "side by side", ComparisonText.lines(both, 80).toString(),
+                "sheet as text", SheetText.lines(half).toString(),
+                "build sheet", HandoutHtml.buildSheet(BuildSheet.of(half), setting),
+                "rebuild on paper", RebuildSheet.html(Example.orchardBothy(), design, both, setting));
+        faces.forEach((face, text) -> {
+            assertTrue(text.contains("How it starts and how its year goes are not judged yet."), face + ": " + text);
+            assertFalse(CALM.matcher(text).find(), face + ": " + text);
+        });
+        assertEquals("open", both.safety().level());
+        assertFalse(BuildSheet.of(half).buildable());
+        JsonNode json = MAPPER.readTree(SheetJson.write(half)).path("verdict");
+        assertFalse(
+                json.path("yearJudged").booleanValue()
+                        || json.path("startsJudged").booleanValue(),
+                json.toString());
     }
 
     @Test

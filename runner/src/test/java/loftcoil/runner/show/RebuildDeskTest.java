@@ -144,6 +144,32 @@ class RebuildDeskTest {
     }
 
     @Test
+    void aHeatThatIsBorrowedIsToldUntilItIsOnesOwn() {
+        String own = desk.own().json();
+
+        String still = desk.compare(own, Map.of("tank.baseM", "2.6"), false).heat();
+        assertTrue(still.startsWith("The heat of the coil, 2.0 kW, is the example's and not your fire's"), still);
+        String fire = desk.compare(own, Map.of("fire.burnKgPerH", "2.5"), false).heat();
+        assertTrue(fire.startsWith("The old design's heat of the coil, 2.0 kW, was the example's"), fire);
+        assertTrue(fire.contains("worked out from its fire"), fire);
+        String stated = desk.compare(own, Map.of("coil.heatKW", "0.9"), false).heat();
+        assertTrue(stated.contains("the new one's is as you state it"), stated);
+        assertTrue(
+                String.join(" ", ComparisonText.lines(desk.compare(own, Map.of("tank.baseM", "2.6"), false), 80))
+                        .contains("is the example's and not your fire's"),
+                "the terminal tells it too");
+
+        desk.takeOver(own, Map.of("fire.burnKgPerH", "2.5"));
+        assertEquals(
+                "",
+                desk.compare(desk.own().json(), Map.of("tank.baseM", "2.6"), false)
+                        .heat());
+        String another = DesignJson.write(Example.orchardBothy());
+        assertEquals(
+                "", desk.compare(another, Map.of("tank.baseM", "2.6"), false).heat(), "nobody borrowed it");
+    }
+
+    @Test
     void theYearsOfARebuildSayHowFarTheyAre() {
         assertEquals(0, desk.far().of());
         RebuildView.SideBySide both = desk.compare(desk.own().json(), Map.of("tank.baseM", "2.6"), true);

@@ -19,6 +19,7 @@ import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Origin;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.SharedSession;
 import org.junit.jupiter.api.Test;
@@ -265,7 +266,7 @@ class SurveyDeskTest {
                                     "tube",
                                     "hose",
                                     "around",
-                                    "the attic"))));
+                                    "the barn"))));
 
             assertEquals(
                     List.of(
@@ -459,9 +460,79 @@ class SurveyDeskTest {
     }
 
     @Test
+    void aPieceIsToldAsPeopleTellIt() {
+        try (CourseApp bench = open()) {
+            Map<String, String> piece = Map.of(
+                    "name",
+                    "ridge",
+                    "way",
+                    "along",
+                    "length",
+                    "1.5 m",
+                    "slope",
+                    "rises 30 cm",
+                    "around",
+                    "along the chimney");
+            SurveyView.House house = bench.survey().walk("hot", List.of(piece));
+            assertEquals("200 mm/m", run(house, "hot").pieces().get(0).slope());
+            assertEquals("60 °C", run(house, "hot").pieces().get(0).around());
+
+            Map<String, String> lost = new HashMap<>(piece);
+            lost.put("around", "somewhere");
+            lost.put("heading", "to the window");
+            List<String> told = assertThrows(
+                            RefusedException.class, () -> bench.survey().walk("hot", List.of(lost)))
+                    .lines();
+            assertTrue(
+                    told.stream().anyMatch(line -> line.contains("room, loft, flue, outdoors, or a temperature")),
+                    told.toString());
+            assertTrue(told.stream().anyMatch(line -> line.contains("left, right, back, straight")), told.toString());
+        }
+    }
+
+    @Test
+    void whereFittingsAreToldItStandsWhatEachCounts() {
+        try (CourseApp bench = open()) {
+            for (String code : List.of("coil", "hot-run", "cold-run", "taps")) {
+                assertTrue(counts(bench, code).get(0).startsWith("In EN1057 "), code);
+            }
+            assertEquals(List.of(), counts(bench, "tank"));
+            List<String> loop = counts(bench, "hot-run");
+            assertTrue(loop.contains("sharp 90 degree elbow: 0.9 m"), loop.toString());
+            assertTrue(loop.contains("45 degree elbow: 0.5 m"), loop.toString());
+            assertTrue(loop.get(loop.size() - 1).contains("none belongs there"), loop.toString());
+            assertTrue(loop.stream().noneMatch(line -> line.contains("gate valve")), loop.toString());
+            assertTrue(counts(bench, "taps").stream().anyMatch(line -> line.startsWith("gate valve fully open: ")));
+
+            bench.choose(Units.US);
+            List<String> us = counts(bench, "hot-run");
+            assertTrue(us.contains("sharp 90 degree elbow: 3 ft"), us.toString());
+            assertTrue(us.get(0).contains("US gal/min"), us.get(0));
+        }
+    }
+
+    private static List<String> counts(CourseApp bench, String code) {
+        return bench.survey().house().stations().stream()
+                .filter(station -> station.code().equals(code))
+                .findFirst()
+                .orElseThrow()
+                .counts();
+    }
+
+    @Test
     void whatWasMeasuredOtherwiseStaysAndTheDecisionItWouldReplaceIsTold() {
         try (CourseApp bench = open()) {
             bench.survey().tell(Map.of("site.altitudeM", "300"), false);
+            assertFalse(
+                    bench.answer("01-try", "tank", "2.5").words().contains("Your house"),
+                    "nothing was told of the tank");
+            bench.survey().tell(Map.of("tank.baseM", "2.4"), false);
+            String words = bench.answer("01-try", "tank", "2.6").words();
+            assertTrue(
+                    words.contains("Your house was told otherwise and stays as it was told (")
+                            && words.contains("2.60 m → 2.40 m"),
+                    words);
+            bench.answer("01-try", "tank", "2.4");
             decide(bench, "site.altitudeM", "900");
 
             SurveyView.House house = bench.survey().house();

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import loftcoil.engine.design.DesignField;
 import loftcoil.engine.design.DesignFields;
 import loftcoil.engine.fault.RefusedException;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -106,5 +107,28 @@ class TypedTest {
         assertEquals(path, refused.faults().get(0).path());
         assertTrue(
                 refused.faults().get(0).given().contains(typed), refused.lines().toString());
+    }
+
+    /** Whoever holds a level to a pipe reads how much higher its far end is, not a slope. */
+    @ParameterizedTest
+    @CsvSource({
+        "30 cm, 200",
+        "rises 30 cm, 200",
+        "falls 3 cm, -20",
+        "30 mm, 20",
+        "4 in, 67.7333",
+        "1 in 50, 20",
+        "20 mm/m, 20",
+        "level, 0"
+    })
+    void aRiseIsASlopeOverTheLengthOfItsPiece(String typed, double mmPerM) {
+        assertEquals(mmPerM, Typed.slopeMmPerM(typed, 1.5, "slope"), 1e-3);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"GMT, 0", "UTC+1, 1", "gmt -3, -3", "10, 10", "minus 5, -5"})
+    void aClockIsToldAsClocksTellIt(String typed, String hours) {
+        DesignField field = DesignFields.at("site.utcOffsetH").orElseThrow();
+        assertEquals(hours, Typed.text(field, "site.utcOffsetH", typed));
     }
 }

@@ -43,7 +43,7 @@ class ClassSummaryTest {
     }
 
     private ClassRoll roll() throws IOException {
-        return ClassRoll.read(folder);
+        return ClassRoll.read(folder, (at, of) -> {});
     }
 
     private ClassSummary summary() throws IOException {

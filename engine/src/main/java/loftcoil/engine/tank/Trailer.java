@@ -16,14 +16,14 @@ import loftcoil.engine.fault.RefusedException;
  * @param hitchAheadM hitch ahead of the axle in m, 0.5 to 15
  * @param trackM distance between the middles of left and right tyres in m, 0.5 to 3
  */
-public record Dwelling(double massKg, double centreHeightM, double centreAheadM, double hitchAheadM, double trackM) {
+public record Trailer(double massKg, double centreHeightM, double centreAheadM, double hitchAheadM, double trackM) {
 
     /**
      * Checks the values.
      *
      * @throws RefusedException where a value is outside its range or not a number; all faults at once
      */
-    public Dwelling {
+    public Trailer {
         List<Fault> faults = new ArrayList<>();
         new Allowed(50, 20_000, "kg").faultIn("massKg", massKg).ifPresent(faults::add);
         new Allowed(0.1, 4, "m").faultIn("centreHeightM", centreHeightM).ifPresent(faults::add);

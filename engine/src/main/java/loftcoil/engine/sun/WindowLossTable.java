@@ -8,7 +8,7 @@ import loftcoil.engine.fault.Allowed;
  * A loss tabulated over the tank's face and the outside air, for a march that asks every minute. Between the points both
  * ways straight lines; the error against the settled panes is measured in the tests.
  */
-final class LossTable {
+final class WindowLossTable {
 
     private static final double SPACING_K = 2;
 
@@ -27,7 +27,7 @@ final class LossTable {
      * @param leastAirC coldest such air, °C, in the range of {@link WindowLoss#AIR}
      * @param mostAirC warmest such air, °C, likewise
      */
-    LossTable(DoubleBinaryOperator lossOfSurfaceAndAir, double leastAirC, double mostAirC) {
+    WindowLossTable(DoubleBinaryOperator lossOfSurfaceAndAir, double leastAirC, double mostAirC) {
         this.lossOfSurfaceAndAir = lossOfSurfaceAndAir;
         int from = Math.max(0, (int) ((leastAirC - WindowLoss.AIR.low()) / SPACING_K));
         int to = (int) ((mostAirC - WindowLoss.AIR.low()) / SPACING_K) + 1;

@@ -6,7 +6,7 @@ import loftcoil.engine.fault.Allowed;
  * What acts on a tank between draws: still air around its lagging, a window, sunshine, a heater. Made once for a march and
  * set anew for each step; setting allocates nothing. Not safe for use by several threads.
  */
-public final class Surroundings {
+public final class TankSurroundings {
 
     private static final Allowed WATTS = new Allowed(-1e5, 1e5, "W");
     private static final Allowed OUTSIDE = new Allowed(-60, 110, "°C");
@@ -28,7 +28,7 @@ public final class Surroundings {
      * @param layers number of layers of the tank, 1 to 500
      * @throws loftcoil.engine.fault.RefusedException where the number is outside its range
      */
-    public Surroundings(int layers) {
+    public TankSurroundings(int layers) {
         heaterW = new double[(int) LayerPlan.LAYERS.require("layers", layers)];
         this.layers = new Allowed(0, layers - 1, "");
     }
@@ -41,7 +41,7 @@ public final class Surroundings {
      * @return this
      * @throws loftcoil.engine.fault.RefusedException where the temperature is outside its range or not a number
      */
-    public Surroundings loss(TankLoss loss, double aroundC) {
+    public TankSurroundings loss(TankLoss loss, double aroundC) {
         this.aroundC = OUTSIDE.require("aroundC", aroundC);
         sideWPerK = loss.sideWPerK();
         topWPerK = loss.topWPerK();
@@ -57,7 +57,7 @@ public final class Surroundings {
      * @return this
      * @throws loftcoil.engine.fault.RefusedException where a value is outside its range or not a number
      */
-    public Surroundings window(double wPerK, double outsideC) {
+    public TankSurroundings window(double wPerK, double outsideC) {
         windowWPerK = CONDUCTANCE.require("wPerK", wPerK);
         windowC = OUTSIDE.require("outsideC", outsideC);
         return this;
@@ -70,7 +70,7 @@ public final class Surroundings {
      * @return this
      * @throws loftcoil.engine.fault.RefusedException where the value is outside its range or not a number
      */
-    public Surroundings sun(double watts) {
+    public TankSurroundings sun(double watts) {
         sunW = WATTS.require("watts", watts);
         return this;
     }
@@ -83,7 +83,7 @@ public final class Surroundings {
      * @return this
      * @throws loftcoil.engine.fault.RefusedException where a value is outside its range or not a number
      */
-    public Surroundings heater(int layer, double watts) {
+    public TankSurroundings heater(int layer, double watts) {
         int at = (int) layers.require("layer", layer);
         heaterW[at] = WATTS.require("watts", watts);
         return this;

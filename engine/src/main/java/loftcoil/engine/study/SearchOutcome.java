@@ -7,7 +7,7 @@ import java.util.function.Function;
  *
  * @param <T> what it finds
  */
-public sealed interface Outcome<T> {
+public sealed interface SearchOutcome<T> {
 
     /** What is known: all of it, or as much as there was when it was stopped. */
     T result();
@@ -29,7 +29,7 @@ public sealed interface Outcome<T> {
      *
      * @param result what it found
      */
-    record Finished<T>(T result) implements Outcome<T> {}
+    record Finished<T>(T result) implements SearchOutcome<T> {}
 
     /**
      * It was stopped.
@@ -38,5 +38,5 @@ public sealed interface Outcome<T> {
      * @param done parts done
      * @param of parts in all
      */
-    record Cancelled<T>(T result, int done, int of) implements Outcome<T> {}
+    record Cancelled<T>(T result, int done, int of) implements SearchOutcome<T> {}
 }
