@@ -125,7 +125,7 @@ class TaughtTest {
                                 .matcher(java)
                                 .find())
                         .count();
-                if (!shown.snippet() || 5L * there < 2L * each.names().size()) {
+                if (!shown.snippet() || 5 * there < 2L * each.names().size()) {
                     unlike.add(each.exercise().path() + ": " + shown.words() + " has " + there + " of " + each.names());
                 }
             }
