@@ -65,7 +65,7 @@ final class SiteFields {
             "Air outside on the coldest night that happens in some ten years; ask the neighbours or a weather station.",
             Said.number(
                     Leaf.number(-70, 30, FieldUnit.C),
-                    "taken 16 K under the coldest month's mean; where that decides over frost, asked"),
+                    "taken 16 °C colder than the coldest month's mean; where that decides over frost, asked"),
             Site::coldestNightC);
 
     private static final Field<Site, OptionalDouble> HARDNESS = new Field<>(

@@ -104,7 +104,7 @@ final class TankFields {
             "radiatorKW",
             "Heat of a radiator joined to the tank",
             "A sink for heat that a fire gives beyond what is drawn: beside the tank, joined to it near its top and near its base, without a"
-                    + " valve. As it is sold: at 50 K between its water and the place.",
+                    + " valve. As it is sold: with its water 50 °C warmer than the place.",
             Said.number(Leaf.number(0, 5, FieldUnit.KW), "no radiator"),
             Tank::radiatorKW);
 

@@ -100,8 +100,7 @@ class DesignJsonTest {
         Fault fault = faults(strong).get(0);
         double mostKW = Math.floor(Example.orchardBothy().fire().orElseThrow().fuelKW() / 1.4 * 0.3 * 100) / 100;
         assertEquals(
-                "coil.heatKW: 6.5; allowed: 0 to " + mostKW
-                        + " kW (the wood burnt in an hour, fire.burnKgPerH, holds no more)",
+                "coil.heatKW: 6.5; allowed: 0 to " + mostKW + " kW (the wood burnt in an hour holds no more)",
                 fault.line());
         assertEquals(
                 List.of("tank.volumeL"),

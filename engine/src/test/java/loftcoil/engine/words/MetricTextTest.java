@@ -21,7 +21,7 @@ class MetricTextTest {
                 "gets 10 °C warmer | gets 18 °F warmer",
                 "20 °C below boiling | 36 °F below boiling",
                 "flow, tank at 40 °C | flow, tank at 104 °F",
-                "5 K | 9 °F",
+                "15 °C more | 27 °F more",
                 "“15 °C apart” was typed | “15 °C apart” was typed"
             })
     void aDifferenceOfTemperaturesIsNoTemperature(String metric, String us) {

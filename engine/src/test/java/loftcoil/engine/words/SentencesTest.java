@@ -18,7 +18,7 @@ class SentencesTest {
     @Test
     void aSentenceSaysItsMeasuresAndKeepsItsCode() {
         MeasuredText said = sentences.say("near", "where", "riser", "margin", Measure.kelvins(4.3));
-        assertEquals("The riser comes within 4.3 K of boiling – at °C.", said.metric());
+        assertEquals("The riser comes within 4.3 °C of boiling – at °C.", said.metric());
         assertEquals("near", said.code());
         assertTrue(
                 said.parts().contains(Measure.kelvins(4.3).finer(1)),
