@@ -13,6 +13,12 @@ import loftcoil.engine.tank.Layers;
  */
 final class LoopMarch {
 
+    /** With the fire out, flow and loss are looked up anew after so much of a layer: a wide loop starts and stops within a quiet step. */
+    private static final double PART_OF_A_LAYER = 0.25;
+
+    /** They are not looked up anew before this, s. */
+    private static final double SHORTEST_S = 120;
+
     private final LoopTables tables;
     private final LoopTable table;
     private final LoopTable warmer;
@@ -102,31 +108,43 @@ final class LoopMarch {
         litLossJ += heatJ - flashedJ - gainedJ;
     }
 
-    /** The fire is out for so long. */
+    /** The fire is out for so long; flow and loss are looked up anew after each part of a layer that is carried round. */
     void out(double seconds) {
-        if (!tank.loopCovered()) {
-            return;
+        double left = seconds;
+        while (left > 0 && tank.loopCovered()) {
+            left -= drift(left);
         }
+    }
+
+    /** Drifts for so long, or less where there is much to carry. @return for how long, s */
+    private double drift(double seconds) {
         double columnDensity = column.densityKgPerM3(tank);
         double coldC = tank.coldPortC();
         double returnC = tank.returnPortC();
         double coldDensity = TankColumn.density(coldC);
         double returnDensity = TankColumn.density(returnC);
         if (staticDrivePa(coldDensity, columnDensity) > 0) {
-            drift(table.outForward(), warmer.outForward(), coldC, columnDensity - coldDensity, seconds);
-        } else if (staticDrivePa(returnDensity, columnDensity) < 0) {
-            drift(table.outBackward(), warmer.outBackward(), returnC, columnDensity - returnDensity, -seconds);
+            return drift(table.outForward(), warmer.outForward(), coldC, columnDensity - coldDensity, seconds);
         }
+        if (staticDrivePa(returnDensity, columnDensity) < 0) {
+            double back = columnDensity - returnDensity;
+            return -drift(table.outBackward(), warmer.outBackward(), returnC, back, -seconds);
+        }
+        return seconds;
     }
 
     /** Drifts with the fire out; time negative for a backward flow. */
-    private void drift(LoopGrid cold, LoopGrid warm, double leavingC, double excessKgPerM3, double signedSeconds) {
+    private double drift(LoopGrid cold, LoopGrid warm, double leavingC, double excessKgPerM3, double signedSeconds) {
         boolean flows = read(cold, warm, leavingC, excessKgPerM3);
         double flow = reading.flowKgPerS();
-        if (flows && flow > 0) {
-            flowKgPerS = Math.copySign(flow, signedSeconds);
-            backwardS += Math.max(0, -signedSeconds);
-            nightLossJ -= tank.carryRound(flow * signedSeconds, -reading.lostW() / flow);
+        if (!flows || !(flow > 0)) {
+            return signedSeconds;
         }
+        double longest = Math.max(SHORTEST_S, PART_OF_A_LAYER * tank.lightestKg() / flow);
+        double signed = Math.copySign(Math.min(Math.abs(signedSeconds), longest), signedSeconds);
+        flowKgPerS = Math.copySign(flow, signed);
+        backwardS += Math.max(0, -signed);
+        nightLossJ -= tank.carryRound(flow * signed, -reading.lostW() / flow);
+        return signed;
     }
 }

@@ -316,7 +316,7 @@ public final class Layers {
         drawnJ = 0;
         double left = drawn;
         while (left > 0) {
-            double part = Math.min(left, lightest());
+            double part = Math.min(left, lightestKg());
             part = wet == 1 ? left : part;
             drawnJ += plug.lower(wet - 1, Math.min(wet - 1, drawFromAbove), edges ? -1 : 0, part);
             left -= part;
@@ -342,7 +342,7 @@ public final class Layers {
         double entering = heatOf(refillC);
         double left = taken;
         while (left > 0) {
-            double part = Math.min(left, Math.min(lightest(), LEAST_SHARE * leastKg));
+            double part = Math.min(left, Math.min(lightestKg(), LEAST_SHARE * leastKg));
             plug.raise(fit(0, entering), wet - 1, part, entering);
             left -= part;
             tidyTop();
@@ -397,7 +397,7 @@ public final class Layers {
         int out = Math.min(wet - 1, out(forward));
         double gainedJ = 0;
         while (left > 0) {
-            double part = Math.min(left, lightest());
+            double part = Math.min(left, lightestKg());
             double leaving = leaving(out, way, part);
             double wanted = leaving + riseJPerKg;
             double entering = Math.max(0, Math.min(boilJPerKg, wanted));
@@ -441,7 +441,7 @@ public final class Layers {
         double leavingJ = 0;
         double left = massKg;
         while (left > 0) {
-            double part = Math.min(left, lightest());
+            double part = Math.min(left, lightestKg());
             double leaving = leaving(to, way, part);
             plug.through(fit(from, entering), to, part, entering, leaving);
             leavingJ += part * leaving;
@@ -496,7 +496,8 @@ public final class Layers {
         return shape.volumeBelowM3(levelM) * COLD_KG_PER_M3;
     }
 
-    private double lightest() {
+    /** Mass of the lightest layer, kg: so much can be pushed through at once. */
+    public double lightestKg() {
         return Math.min(leastKg, kg[wet - 1]);
     }
 
