@@ -186,9 +186,9 @@ public final class ChangeSvg {
     private void things() {
         for (Item item : change.items()) {
             List<double[]> line = at(item.points());
-            things(item.shut() ? closed(line) : line);
+            placed.thing(item.shut() ? closed(line) : line, stroke, stroke);
         }
-        things(at(change.after().house().frame()));
+        placed.thing(at(change.after().house().frame()), stroke, stroke);
         placed.thing(box(change.after().house().heater()));
         placed.thing(box(change.after().house().flue().pipe()));
         placed.thing(
@@ -199,19 +199,6 @@ public final class ChangeSvg {
         List<double[]> closed = new ArrayList<>(line);
         closed.add(line.get(0));
         return closed;
-    }
-
-    private void things(List<double[]> line) {
-        for (int i = 1; i < line.size(); i++) {
-            double[] from = line.get(i - 1);
-            double[] to = line.get(i);
-            int steps = (int) Math.ceil(Math.hypot(to[0] - from[0], to[1] - from[1]) / stroke) + 1;
-            for (int k = 0; k <= steps; k++) {
-                double share = (double) k / steps;
-                placed.thing(
-                        Box.round(from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1]), stroke));
-            }
-        }
     }
 
     private void mark(Item item) {

@@ -452,16 +452,7 @@ public final class HouseSvg {
      * @param wide half of what it takes across, strokes
      */
     private void thingsAlong(List<double[]> line, double wide) {
-        for (int i = 1; i < line.size(); i++) {
-            double[] from = line.get(i - 1);
-            double[] to = line.get(i);
-            int steps = (int) Math.ceil(Math.hypot(to[0] - from[0], to[1] - from[1]) / stroke) + 1;
-            for (int k = 0; k <= steps; k++) {
-                double share = (double) k / steps;
-                placed.thing(Box.round(
-                        from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1]), wide * stroke));
-            }
-        }
+        placed.thing(line, stroke, wide * stroke);
     }
 
     /** The mark of each pipe in a circle on it, and where they are asked for the pieces it is cut into. */

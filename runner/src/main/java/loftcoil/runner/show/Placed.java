@@ -61,6 +61,25 @@ final class Placed {
         things.add(box);
     }
 
+    /**
+     * A line drawn that words had better not cover.
+     *
+     * @param line its points, two at least
+     * @param stroke how far apart the places are that are kept free along it
+     * @param reach how far it reaches to either side
+     */
+    void thing(List<double[]> line, double stroke, double reach) {
+        for (int i = 1; i < line.size(); i++) {
+            double[] from = line.get(i - 1);
+            double[] to = line.get(i);
+            int steps = (int) Math.ceil(Math.hypot(to[0] - from[0], to[1] - from[1]) / stroke) + 1;
+            for (int k = 0; k <= steps; k++) {
+                double share = (double) k / steps;
+                thing(Box.round(from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1]), reach));
+            }
+        }
+    }
+
     /** A thin line that words cover only where there is no other place. */
     void faint(Box box) {
         faint.add(box);
