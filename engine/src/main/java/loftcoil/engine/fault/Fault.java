@@ -25,8 +25,17 @@ public record Fault(String path, String given, String allowed, String why) {
 
     /** The fault on one line, the path first. */
     public String line() {
+        return line(placed(path));
+    }
+
+    /**
+     * The same, its place told otherwise than by the path.
+     *
+     * @param place what is told of where it stands
+     */
+    public String line(String place) {
         String reason = why.isEmpty() ? "" : " (" + why + ")";
-        return placed(path) + ": " + PlainText.cut(given, LONGEST) + "; allowed: " + allowed + reason;
+        return place + ": " + PlainText.cut(given, LONGEST) + "; allowed: " + allowed + reason;
     }
 
     /**

@@ -9,11 +9,10 @@ import loftcoil.engine.design.Coded;
 import loftcoil.engine.design.DesignField;
 import loftcoil.engine.design.DesignFields;
 import loftcoil.engine.fault.Fault;
+import loftcoil.engine.fault.RefusedException;
 
 /** Faults by what their fields are called and where in a house they stand, for who has no file of the design before them. */
 public final class FaultWords {
-
-    private static final String IT = "it";
 
     /** What is told in a survey and is no field of a design. */
     private static final Map<String, String> TOLD = Map.ofEntries(
@@ -36,10 +35,12 @@ public final class FaultWords {
 
     /** A fault on one line, its place first, in words; by its path where nothing is known of that. */
     public static String line(Fault fault) {
-        String words = new Fault(IT, fault.given(), fault.allowed(), fault.why())
-                .line()
-                .substring((IT + ": ").length());
-        return place(fault.path()) + ": " + words;
+        return fault.line(place(fault.path()));
+    }
+
+    /** Such a line for each fault of a refusal. */
+    public static List<String> lines(RefusedException refused) {
+        return refused.faults().stream().map(FaultWords::line).toList();
     }
 
     /**

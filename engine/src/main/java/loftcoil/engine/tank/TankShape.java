@@ -53,23 +53,6 @@ public sealed interface TankShape permits UprightCylinder, LyingCylinder, Box {
      */
     SeenFace seenFrom(double tiltDeg);
 
-    /**
-     * Levels that cut its water into slices of the same volume.
-     *
-     * @param waterlineM free surface above the lowest point in m
-     * @param slices how many
-     * @return one more level than slices, from 0 to the waterline, m
-     */
-    default double[] slicedAtM(double waterlineM, int slices) {
-        double[] levels = new double[slices + 1];
-        double each = volumeBelowM3(waterlineM) / slices;
-        for (int i = 1; i < slices; i++) {
-            levels[i] = levelM(i * each);
-        }
-        levels[slices] = waterlineM;
-        return levels;
-    }
-
     /** Volume to the brim in m³. */
     default double volumeM3() {
         return footprintM2() * heightM();

@@ -403,7 +403,7 @@ class CautionsTest {
     }
 
     /** A quarter of a metre of rise in the coil, then a level run on the way to the tank. */
-    private static Design levelHot() {
+    static Design levelHot() {
         return SafeBothy.edited(List.of(
                 "/coil/outletM",
                 "0.6",

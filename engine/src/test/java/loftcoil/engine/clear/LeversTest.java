@@ -23,6 +23,20 @@ import org.junit.jupiter.api.Test;
 
 class LeversTest {
 
+    /** Codes of the sentences that name no lever. */
+    static final Set<String> BESIDE_LEVERS = Set.of(
+            "and",
+            "because-comes",
+            "because-open",
+            "because-stays",
+            "because-unsure",
+            "head",
+            "item",
+            "none",
+            "none-because",
+            "not-searched",
+            "rarer");
+
     /** Dangers against which nothing is built; the page of models says why. */
     private static final Set<CautionKind> NOTHING_BUILT = EnumSet.of(CautionKind.DRY_FIRE, CautionKind.FROST_EMPTY);
 
@@ -61,20 +75,7 @@ class LeversTest {
     void everySentenceIsOfALeverOrOfTheFaces() {
         Set<String> strays = new TreeSet<>(Steps.SENTENCES.codes());
         Levers.ALL.forEach(lever -> strays.remove(lever.code()));
-        assertEquals(
-                new TreeSet<>(Set.of(
-                        "and",
-                        "because-comes",
-                        "because-open",
-                        "because-stays",
-                        "because-unsure",
-                        "head",
-                        "item",
-                        "none",
-                        "none-because",
-                        "not-searched",
-                        "rarer")),
-                strays);
+        assertEquals(new TreeSet<>(BESIDE_LEVERS), strays);
     }
 
     /** What is stated of the world is no lever, and the coil's heat never by itself: it only follows a coil with less tube in the fire. */

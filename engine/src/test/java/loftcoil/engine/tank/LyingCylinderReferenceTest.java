@@ -44,7 +44,7 @@ class LyingCylinderReferenceTest {
 
     @Test
     void slicesHoldTheSame() {
-        double[] cuts = TANK.slicedAtM(0.46, 12);
+        double[] cuts = new LayerPlan(TANK, new Ports(0.05, 0.4, 0.2, 0.46, 0.02), 12, 10, 100).cutsM();
         for (int i = 0; i < 12; i++) {
             double slice = TANK.volumeBelowM3(cuts[i + 1]) - TANK.volumeBelowM3(cuts[i]);
             assertEquals(TANK.volumeBelowM3(0.46) / 12, slice, 1e-9);

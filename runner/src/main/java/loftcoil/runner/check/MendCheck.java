@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
@@ -83,8 +82,8 @@ public final class MendCheck {
             moved = MendTrial.moved(mend, diagnosis.changes());
             design = MendTrial.design(mend, moved);
         } catch (RefusedException refused) {
-            return new Verdict.Unreadable("The system cannot be built like that: "
-                    + refused.faults().stream().map(FaultWords::line).collect(Collectors.joining("; ")) + ".");
+            return new Verdict.Unreadable(
+                    "The system cannot be built like that: " + String.join("; ", FaultWords.lines(refused)) + ".");
         }
         Optional<Verdict> said = mend.diagnosed() ? diagnosis.verdict(mend, !moved.isEmpty()) : Optional.empty();
         if (said.isPresent()) {

@@ -80,11 +80,7 @@ final class Router implements HttpHandler {
             case INPUT ->
                 Reply.refusal(
                         refused instanceof RefusedException faulty
-                                ? new RefusedRequest(
-                                        words,
-                                        faulty.faults().stream()
-                                                .map(FaultWords::line)
-                                                .toList())
+                                ? new RefusedRequest(words, FaultWords.lines(faulty))
                                 : new RefusedRequest(400, words));
             case UNKNOWN_NAME -> Reply.refusal(new RefusedRequest(404, words));
             case FOLDER -> Reply.refusal(new RefusedRequest(NOT_SAVED, words));

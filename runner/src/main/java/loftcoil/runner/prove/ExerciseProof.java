@@ -83,21 +83,7 @@ final class ExerciseProof {
     }
 
     private void mend(Mend mend) {
-        MendProof proof = MendProof.of(mend, new Reckoning() {
-            @Override
-            public double number(String java) {
-                try {
-                    return reckoner.number(java);
-                } catch (RefusedException refused) {
-                    throw new ReckoningException(refused.getMessage());
-                }
-            }
-
-            @Override
-            public Map<String, Double> together(Collection<String> java) {
-                return reckoner.together(java);
-            }
-        });
+        MendProof proof = MendProof.of(mend, reckoning(Map.of()));
         compared += proof.compared();
         faults.addAll(proof.faults());
     }
@@ -170,7 +156,7 @@ final class ExerciseProof {
                     .stripTrailingZeros()
                     .toPlainString();
             String answer = Numeral.withUnit(number, quantity.reference().unit());
-            Verdict verdict = Checker.compare(quantity, answer, reckoned(known));
+            Verdict verdict = Checker.compare(quantity, answer, reckoning(known));
             if (!(verdict instanceof Verdict.Right || verdict instanceof Verdict.More)) {
                 faults.add(where + ": the reference " + value + " rounded to " + digits + " digits, “" + answer
                         + "”, is neither right nor asked for more: " + verdict);
@@ -178,18 +164,24 @@ final class ExerciseProof {
         }
     }
 
-    private Reckoning reckoned(Map<String, Double> known) {
+    /** Computes what is not known yet. */
+    private Reckoning reckoning(Map<String, Double> known) {
         return new Reckoning() {
             @Override
             public double number(String java) {
-                Double value = known.get(java);
-                return value == null ? reckoner.number(java) : value;
+                try {
+                    return known.containsKey(java) ? known.get(java) : reckoner.number(java);
+                } catch (RefusedException refused) {
+                    throw new ReckoningException(refused.getMessage());
+                }
             }
 
             @Override
             public Map<String, Double> together(Collection<String> java) {
                 Map<String, Double> values = new LinkedHashMap<>(known);
                 values.keySet().retainAll(java);
+                values.putAll(reckoner.together(
+                        java.stream().filter(one -> !known.containsKey(one)).toList()));
                 return values;
             }
         };

@@ -160,10 +160,7 @@ final class QuestionDesk {
             Design changed = Changes.apply(before, decision.change(), decided.value());
             store.becomes(changed, Trail.How.DECIDED);
         } catch (RefusedException refused) {
-            String faults = "- "
-                    + shown().said(refused).faults().stream()
-                            .map(FaultWords::line)
-                            .collect(Collectors.joining("\n- "));
+            String faults = "- " + String.join("\n- ", FaultWords.lines(shown().said(refused)));
             keep(lesson, question, new Progress.Given(text, AnswerState.UNREAD, "", REFUSED, faults));
             return new View.Reply(text, AnswerState.UNREAD, REFUSED, faults, View.Counted.NONE, "", "");
         }

@@ -208,7 +208,7 @@ final class SurveyDesk implements SurveyApp {
 
     @Override
     public List<String> told(RefusedException refused) {
-        return refused.faults().stream().map(FaultWords::line).toList();
+        return FaultWords.lines(refused);
     }
 
     @Override

@@ -5,9 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import loftcoil.runner.course.Course;
-import loftcoil.runner.page.BuildSheetPrinter;
-import loftcoil.runner.page.LiveCourseCase;
-import loftcoil.runner.show.CourseApp;
 import loftcoil.runner.show.TryCourse;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -19,16 +16,11 @@ import org.openqa.selenium.support.ui.Select;
 
 /** The build sheet on the real page: looked at, turned into other units, kept as a file. */
 @Tag("thorough")
-class BuildSheetBrowserTest extends LiveCourseCase {
+class BuildSheetBrowserTest extends PrintedCourseCase {
 
     @Override
     protected Course course() {
         return TryCourse.read();
-    }
-
-    @Override
-    protected BuildSheetPrinter press(CourseApp opened) {
-        return new HandoutPrinter(opened);
     }
 
     @BeforeEach

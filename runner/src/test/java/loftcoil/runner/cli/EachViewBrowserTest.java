@@ -10,9 +10,6 @@ import java.util.Map;
 import loftcoil.engine.words.Units;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.CourseReader;
-import loftcoil.runner.page.BuildSheetPrinter;
-import loftcoil.runner.page.LiveCourseCase;
-import loftcoil.runner.show.CourseApp;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -22,7 +19,7 @@ import org.openqa.selenium.WebElement;
 
 /** Every kind of page as people have it set: much enlarged, without motion, in the system's own colours, on paper, by keyboard. */
 @Tag("thorough")
-class EachViewBrowserTest extends LiveCourseCase {
+class EachViewBrowserTest extends PrintedCourseCase {
 
     /** Each page by its address, and what stands on it when it is there. */
     private static final Map<String, String> PLACES = places();
@@ -30,11 +27,6 @@ class EachViewBrowserTest extends LiveCourseCase {
     @Override
     protected Course course() {
         return CourseReader.builtIn();
-    }
-
-    @Override
-    protected BuildSheetPrinter press(CourseApp opened) {
-        return new HandoutPrinter(opened);
     }
 
     private static Map<String, String> places() {

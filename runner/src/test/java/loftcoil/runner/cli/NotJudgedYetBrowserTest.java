@@ -15,9 +15,6 @@ import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Example;
 import loftcoil.runner.course.Course;
-import loftcoil.runner.page.BuildSheetPrinter;
-import loftcoil.runner.page.LiveCourseCase;
-import loftcoil.runner.show.CourseApp;
 import loftcoil.runner.show.TryCourse;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -28,7 +25,7 @@ import org.openqa.selenium.WebElement;
 
 /** While starts and year are being worked out each part of the page says so, and none looks safe; then it is filled in. */
 @Tag("thorough")
-class NotJudgedYetBrowserTest extends LiveCourseCase {
+class NotJudgedYetBrowserTest extends PrintedCourseCase {
 
     private static final String OPEN = "How it starts and how its year goes are not judged yet.";
 
@@ -59,11 +56,6 @@ class NotJudgedYetBrowserTest extends LiveCourseCase {
     @Override
     protected Course course() {
         return TryCourse.read();
-    }
-
-    @Override
-    protected BuildSheetPrinter press(CourseApp opened) {
-        return new HandoutPrinter(opened);
     }
 
     @BeforeEach

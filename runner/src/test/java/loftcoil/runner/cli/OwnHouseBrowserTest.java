@@ -13,9 +13,6 @@ import loftcoil.engine.design.Grounds;
 import loftcoil.engine.design.Origin;
 import loftcoil.engine.design.Tank;
 import loftcoil.runner.course.Course;
-import loftcoil.runner.page.BuildSheetPrinter;
-import loftcoil.runner.page.LiveCourseCase;
-import loftcoil.runner.show.CourseApp;
 import loftcoil.runner.show.PaperHouse;
 import loftcoil.runner.show.SurveyView;
 import loftcoil.runner.show.TryCourse;
@@ -31,16 +28,11 @@ import org.openqa.selenium.support.ui.Select;
 
 /** Whole houses surveyed from scratch by typing and clicking alone, from a paper with numbers on it to the build sheet as PDF. */
 @Tag("thorough")
-class OwnHouseBrowserTest extends LiveCourseCase {
+class OwnHouseBrowserTest extends PrintedCourseCase {
 
     @Override
     protected Course course() {
         return TryCourse.read();
-    }
-
-    @Override
-    protected BuildSheetPrinter press(CourseApp opened) {
-        return new HandoutPrinter(opened);
     }
 
     private static List<WebElement> all(String css) {

@@ -12,9 +12,6 @@ import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.words.Units;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.CourseReader;
-import loftcoil.runner.page.BuildSheetPrinter;
-import loftcoil.runner.page.LiveCourseCase;
-import loftcoil.runner.show.CourseApp;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
@@ -24,7 +21,7 @@ import org.openqa.selenium.support.ui.Select;
 
 /** Units chosen once on the page, and then held by all of it. */
 @Tag("thorough")
-class UnitsBrowserTest extends LiveCourseCase {
+class UnitsBrowserTest extends PrintedCourseCase {
 
     private static final Course COURSE = CourseReader.builtIn();
     /** But for the name by which a tube of a metric standard is asked for. */
@@ -35,11 +32,6 @@ class UnitsBrowserTest extends LiveCourseCase {
     @Override
     protected Course course() {
         return COURSE;
-    }
-
-    @Override
-    protected BuildSheetPrinter press(CourseApp opened) {
-        return new HandoutPrinter(opened);
     }
 
     private static WebElement one(String css) {
