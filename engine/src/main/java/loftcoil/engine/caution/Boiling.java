@@ -76,7 +76,7 @@ final class Boiling implements CautionRule {
                 "where",
                 margin.where(),
                 "margin",
-                Measure.degrees(margin.marginK()),
+                Measure.kelvins(margin.marginK()),
                 "boiling",
                 Measure.celsius(margin.boilingC()));
     }
