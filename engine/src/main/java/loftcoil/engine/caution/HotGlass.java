@@ -26,7 +26,7 @@ final class HotGlass implements CautionRule {
             return OptionalDouble.of(
                     facts.circuit().boilingC(facts.design().tank().waterlineLevelM()));
         }
-        return facts.hottestTankC();
+        return facts.hottestTankAtMostC();
     }
 
     private static void judge(Window window, HottestPanes panes, double tankC, Findings findings) {
