@@ -76,7 +76,7 @@ final class Boiling implements CautionRule {
                 "where",
                 margin.where(),
                 "margin",
-                Measure.degrees(margin.marginK()),
+                Measure.kelvins(margin.marginK()),
                 "boiling",
                 Measure.celsius(margin.boilingC()));
     }
@@ -91,7 +91,7 @@ final class Boiling implements CautionRule {
                     .forEach(hottestC ->
                             near(facts.hotterClear(), Measure.celsius(hottestC), Measure.celsius(boilingC), findings));
             facts.singsFromC().ifPresent(fromC -> facts.year()
-                    .filter(year -> year.hottestTankC() >= fromC)
+                    .filter(year -> year.hottestTankC() + YearFacts.BLUR_K >= fromC)
                     .ifPresent(year -> sings(year, fromC, findings)));
         }
     }

@@ -110,6 +110,12 @@ public record CautionFacts(
                 .max();
     }
 
+    /** The same, as hot as it may be for all that layers blur: what verdicts go by. */
+    OptionalDouble hottestTankAtMostC() {
+        OptionalDouble toldC = hottestTankC();
+        return toldC.isPresent() ? OptionalDouble.of(toldC.getAsDouble() + YearFacts.BLUR_K) : toldC;
+    }
+
     /** The clear week, where the tank is hotter in it than on any mean day. */
     Optional<ClearSpell> hotterClear() {
         double meanC = year.map(YearFacts::hottestTankC).orElse(Double.POSITIVE_INFINITY);

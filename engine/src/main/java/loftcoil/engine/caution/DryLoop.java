@@ -51,30 +51,17 @@ final class DryLoop implements CautionRule {
 
     private static void drawnDown(Tank tank, double leastM, boolean byHand, Findings findings) {
         double litres = tank.waterlineL() - tank.litresBelow(leastM);
-        if (!byHand) {
-            // A feed makes up what is drawn, as long as there is water in it.
-            findings.milderAs(
-                    CautionKind.DRY_DRAW,
-                    Severity.WARNING,
-                    "fed",
-                    "draw",
-                    Measure.metres(tank.drawPortM()),
-                    "port",
-                    Measure.metres(tank.returnPortM()),
-                    "drawn",
-                    Measure.litres(litres));
+        Object[] filling = {
+            "draw", Measure.metres(tank.drawPortM()),
+            "port", Measure.metres(tank.returnPortM()),
+            "drawn", Measure.litres(litres),
+            "tank", Measure.litres(tank.volumeL())
+        };
+        if (byHand) {
+            findings.cautionAs(CautionKind.DRY_DRAW, "hand", filling);
         } else {
-            findings.cautionAs(
-                    CautionKind.DRY_DRAW,
-                    "hand",
-                    "draw",
-                    Measure.metres(tank.drawPortM()),
-                    "port",
-                    Measure.metres(tank.returnPortM()),
-                    "drawn",
-                    Measure.litres(litres),
-                    "tank",
-                    Measure.litres(tank.volumeL()));
+            // A feed makes up what is drawn, as long as there is water in it.
+            findings.milderAs(CautionKind.DRY_DRAW, Severity.WARNING, "fed", filling);
         }
     }
 
@@ -94,7 +81,7 @@ final class DryLoop implements CautionRule {
                                 "spare",
                                 spare,
                                 "margin",
-                                Measure.degrees(flow.boilMargin().marginK()),
+                                Measure.kelvins(flow.boilMargin().marginK()),
                                 "when",
                                 when,
                                 "sink",

@@ -19,7 +19,8 @@ final class DullWeekShort implements CautionRule {
     public void look(CautionFacts facts, Findings findings) {
         facts.weeks()
                 .dull()
-                .filter(week -> week.shortShare() >= MUCH && week.ofTheDullness() >= LEAST_OF_THE_DULLNESS)
+                .filter(week -> week.shortShare() + YearFacts.BLUR_SHARE >= MUCH
+                        && week.ofTheDullness() + YearFacts.BLUR_SHARE >= LEAST_OF_THE_DULLNESS)
                 .ifPresent(week -> findings.caution(
                         CautionKind.DULL_WEEK,
                         "month",

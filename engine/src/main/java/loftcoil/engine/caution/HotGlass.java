@@ -26,7 +26,7 @@ final class HotGlass implements CautionRule {
             return OptionalDouble.of(
                     facts.circuit().boilingC(facts.design().tank().waterlineLevelM()));
         }
-        return facts.hottestTankC();
+        return facts.hottestTankAtMostC();
     }
 
     private static void judge(Window window, HottestPanes panes, double tankC, Findings findings) {
@@ -41,7 +41,7 @@ final class HotGlass implements CautionRule {
                     "inner",
                     Measure.celsius(panes.innermostC()),
                     "limit",
-                    new Measure(HottestPanes.PLAIN_STANDS_K, MeasureKind.TEMP_DIFF_C),
+                    new Measure(HottestPanes.PLAIN_STANDS_K, MeasureKind.TEMP_DIFF_K),
                     "needed",
                     Measure.count(needed),
                     "all",

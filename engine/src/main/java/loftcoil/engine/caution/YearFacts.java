@@ -30,4 +30,7 @@ public record YearFacts(
 
     /** What a march in layers may leave the hottest water too cool by, K; every verdict on it adds so much. */
     public static final double BLUR_K = 1;
+
+    /** What a march in layers may leave out of the heat missing at the taps, as a share of the heat wanted; every verdict on it adds so much. */
+    static final double BLUR_SHARE = 0.005;
 }

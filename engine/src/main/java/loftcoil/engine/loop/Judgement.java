@@ -51,7 +51,7 @@ final class Judgement {
                         "out",
                         Measure.celsius(flow.coil().endC()),
                         "margin",
-                        Measure.degrees(nearest.marginK()),
+                        Measure.kelvins(nearest.marginK()),
                         "where",
                         nearest.where()));
     }

@@ -24,10 +24,10 @@ public record Pace(int stepS, int quietS, int layers, int runInDays, int blockDa
     public static final Pace USUAL = new Pace(60, 60, 12, 31, 1, false);
 
     /**
-     * Of a year: thin layers matter more to it than short steps, so it has four times the layers of a day. A quiet step is as
-     * long as one of the sky.
+     * Of a year: thin layers matter more to it than short steps, so it has four to five times the layers of a day. A quiet step is
+     * as long as one of the sky.
      */
-    public static final Pace YEAR = new Pace(120, 600, 48, 31, 7, true);
+    public static final Pace YEAR = new Pace(120, 600, 54, 31, 7, true);
 
     /** Of a search that marches many years to see which of them is worth marching well: some four times as fast. */
     public static final Pace ROUGH = new Pace(600, 600, 12, 31, 7, true);

@@ -13,7 +13,7 @@ import loftcoil.engine.fault.RefusedException;
  *
  * @param shape the inside of the tank
  * @param ports heights of its ports and waterline
- * @param layers how many layers between base and waterline, 1 to 500; 48 serve a year
+ * @param layers how many layers between base and waterline, 1 to 500; 54 serve a year
  * @param startC temperature of all water at the start in °C, 0 to boilC
  * @param boilC temperature at which the water in the tank boils in °C, 60 to 110: from the altitude
  * @param cutAtPorts whether layers end at the ports, where water then leaves at its own height; else all hold as much

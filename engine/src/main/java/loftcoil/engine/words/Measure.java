@@ -72,14 +72,9 @@ public record Measure(double value, MeasureKind kind, int finer, boolean bare) i
         return new Measure(tempC, MeasureKind.TEMP_C);
     }
 
-    /** A difference of temperatures in K, shown in whole °C. */
+    /** A difference of temperatures in K, shown in °C. */
     public static Measure kelvins(double kelvins) {
         return new Measure(kelvins, MeasureKind.TEMP_DIFF_K);
-    }
-
-    /** A difference of temperatures in K, shown in tenths of a °C. */
-    public static Measure degrees(double kelvins) {
-        return new Measure(kelvins, MeasureKind.TEMP_DIFF_C);
     }
 
     /** A heat flow in W. */

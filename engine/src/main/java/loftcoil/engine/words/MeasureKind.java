@@ -45,8 +45,6 @@ public enum MeasureKind {
     TEMP_C("°C", 0, UsUnit.places(0, "°F", UsUnit.K_PER_F).from(-UsUnit.FREEZING_F * UsUnit.K_PER_F)),
     /** A difference of temperatures in K, which is shown as builders and the course say it, in °C. */
     TEMP_DIFF_K("°C", 0, UsUnit.places(0, "°F", UsUnit.K_PER_F)),
-    /** A difference of temperatures to a tenth of a degree. */
-    TEMP_DIFF_C("°C", 1, UsUnit.places(0, "°F", UsUnit.K_PER_F).finerBelow(10)),
     /** A resistance of an area to heat in m² K/W. */
     RESISTANCE_M2K_PER_W(
             "m² K/W",
@@ -127,7 +125,7 @@ public enum MeasureKind {
      */
     public static Optional<MeasureKind> ofUnit(String unit) {
         if (unit.equals(APART) || unit.equals("K")) {
-            return Optional.of(TEMP_DIFF_C);
+            return Optional.of(TEMP_DIFF_K);
         }
         return unit.isEmpty()
                 ? Optional.empty()

@@ -49,7 +49,7 @@ final class MetricText {
         MeasureKind known = MeasureKind.ofUnit(found.group(4)).orElseThrow();
         boolean apart = known == MeasureKind.TEMP_C
                 && DIFFERENCE.matcher(text).region(found.end(), text.length()).lookingAt();
-        MeasureKind kind = apart ? MeasureKind.TEMP_DIFF_C : known;
+        MeasureKind kind = apart ? MeasureKind.TEMP_DIFF_K : known;
         String first = Optional.ofNullable(found.group(1))
                 .map(number -> units.of(measure(number, kind).withoutUnit()) + found.group(2))
                 .orElse("");

@@ -228,8 +228,12 @@ class CautionsTest {
         assertEquals(List.of(), codes(Cautions.of(usual.withHarder(List.of(HarderCase.tankAt(40, usual.lit()))))));
         assertEquals(List.of(), codes(Cautions.of(usual.withYear(new YearFacts(91, 4, 91, -11, 6.9)))));
         assertEquals(List.of(), codes(Cautions.of(usual.withFire(new FireFacts(190, 122, 10.8)))));
-        assertEquals(List.of(), codes(Cautions.of(full(SafeBothy.design()).withSinging(OptionalDouble.of(75)))));
+        assertEquals(List.of(), codes(Cautions.of(full(SafeBothy.design()).withSinging(OptionalDouble.of(75.1)))));
+        // A degree more than told: what layers blur is in the verdict.
+        assertEquals(
+                List.of("LC-SING"), codes(Cautions.of(full(SafeBothy.design()).withSinging(OptionalDouble.of(74.9)))));
         assertEquals(List.of(), codes(Cautions.of(usual.withWeeks(dull(7, 0.49)))));
+        assertEquals(List.of("LC-DULL-WEEK"), codes(Cautions.of(usual.withWeeks(dull(7, 0.497)))));
         CautionFacts warm = usual.withYear(new YearFacts(85, 4, 85, -11, 2));
         assertEquals(List.of(), codes(Cautions.of(warm.withWeeks(clear(91)))));
         assertEquals(List.of("LC-BOIL-TANK"), codes(Cautions.of(warm.withWeeks(clear(93)))));

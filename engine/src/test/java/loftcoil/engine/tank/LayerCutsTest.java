@@ -16,14 +16,14 @@ class LayerCutsTest {
 
     private static final double EXACT = 1e-12;
 
-    /** One layer of 1.3 below the lower port, five of 0.94 up to the upper one, four above. */
+    /** Two layers of 0.65 below the lower port, six of 0.8 up to the upper one, two thicker ones above. */
     @Test
-    void betweenTwoPortsTheLayersAreAlike() {
+    void betweenTwoPortsTheLayersAreAlikeAndOverTheHighestTheyAreThicker() {
         assertArrayEquals(
-                new double[] {0, 0.13, 0.224, 0.318, 0.412, 0.506, 0.6, 0.7, 0.8, 0.9, 1},
-                LayerCuts.atPorts(10, 0.13, 0.6),
+                new double[] {0, 0.065, 0.13, 0.21, 0.29, 0.37, 0.45, 0.53, 0.61, 0.805, 1},
+                LayerCuts.atPorts(10, 0.13, 0.61),
                 EXACT);
-        assertArrayEquals(new double[] {0, 0.25, 0.5, 0.75, 1}, LayerCuts.atPorts(4, 0.5), EXACT);
+        assertArrayEquals(new double[] {0, 0.2, 0.4, 0.6, 1}, LayerCuts.atPorts(4, 0.6), EXACT);
     }
 
     /** A port a hair from the base or from another gets no layer of its own. */
@@ -42,24 +42,27 @@ class LayerCutsTest {
         assertEquals(layers + 1, cuts.length);
         assertEquals(0, cuts[0]);
         assertEquals(1, cuts[layers]);
+        // Below the highest port all are thinner, by what is saved above it.
+        double highest = Math.max(cold, Math.max(draw, back));
+        double usual = highest + 0.4 * (1 - highest);
         for (int i = 1; i <= layers; i++) {
-            assertTrue((cuts[i] - cuts[i - 1]) * layers >= 0.5, "layer " + i + " of " + Arrays.toString(cuts));
+            assertTrue((cuts[i] - cuts[i - 1]) * layers >= 0.5 * usual, "layer " + i + " of " + Arrays.toString(cuts));
         }
         double nearest =
                 Arrays.stream(cuts).map(cut -> Math.abs(cut - cold)).min().orElseThrow();
-        assertTrue(nearest * layers <= 0.6, "the cold port is at a cut, or all but");
+        assertTrue(nearest * layers <= 0.6 * (layers == 1 ? 1 : usual), "the cold port is at a cut, or all but");
     }
 
     /** Hot water over cold, the boundary at the port: all that is above the port comes out hot, and nothing below it is moved. */
     @Test
     void waterLeavesAtThePortsOwnHeight() {
-        Ports ports = new Ports(0.037, 0.31, 0.31, 1, 0);
+        Ports ports = new Ports(0.03, 0.31, 0.31, 1, 0);
         Layers tank = new Layers(new LayerPlan(new UprightCylinder(0.1, 1), ports, 10, 10, 100, true));
-        double aboveKg = tank.massKg() * (1 - 0.037);
+        double aboveKg = tank.massKg() * (1 - 0.03);
         tank.circulate(aboveKg * 30, 60);
         double hotJ = tank.energyJ() - tank.massKg() * WaterHeat.jPerKg(10);
         double perKg = WaterHeat.jPerKg(60) - WaterHeat.jPerKg(10);
-        // The port lies 0.37 of a layer up; a cut of its own would be nearer than 0.6 to the base, so the base is its
+        // The port lies 0.51 of a layer up; a cut of its own would be nearer than 0.6 to the base, so the base is its
         // cut.
         assertEquals(tank.massKg() * perKg, hotJ, 0.001 * hotJ);
 

@@ -182,7 +182,7 @@ final class ReplyWords {
         }
         double degrees =
                 given.getAsDouble() - reckoning.number(quantity.reference().java());
-        MeasureKind apart = MeasureKind.TEMP_DIFF_C;
+        MeasureKind apart = MeasureKind.TEMP_DIFF_K;
         return Numeral.shown(units.get().shown(apart, Math.abs(degrees)), 2) + " "
                 + units.get().unit(apart) + (degrees > 0 ? " too high" : " too low");
     }

@@ -83,7 +83,7 @@ public record Shown(Units units) {
         String unit = asked.reference().unit();
         boolean difference =
                 asked instanceof Quantity quantity && quantity.temperature() == Quantity.Temperature.DIFFERENCE;
-        return (difference ? Optional.of(MeasureKind.TEMP_DIFF_C) : MeasureKind.ofUnit(unit))
+        return (difference ? Optional.of(MeasureKind.TEMP_DIFF_K) : MeasureKind.ofUnit(unit))
                 .filter(kind -> !units.typedUnit(kind).equals(unit))
                 .map(kind -> units.of(new Measure(metric.getAsDouble(), kind)
                         .finer(asked.about().before() ? 0 : 1)));

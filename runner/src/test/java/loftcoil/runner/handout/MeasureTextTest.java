@@ -52,8 +52,6 @@ class MeasureTextTest {
         "TEMP_C, 60, 140 °F",
         "TEMP_C, -17.8, 0 °F",
         "TEMP_DIFF_K, 10, 18 °F",
-        "TEMP_DIFF_C, 10, 18 °F",
-        "TEMP_DIFF_C, 4.3, 7.7 °F",
         "SMALL_AREA_CM2, 33, 5.1 in²",
         "FLOW_L_PER_MIN, 0, 0.00 US gal/min",
         "FLOW_L_PER_MIN, 0.19, 0.050 US gal/min",
