@@ -70,7 +70,7 @@ public record ToCheck(String path, String item, Origin origin, MeasuredText valu
         return MeasuredText.of(
                 measure(field, assumed.usual()),
                 " (",
-                measure(field, assumed.low()),
+                measure(field, assumed.low()).withoutUnit(),
                 " to ",
                 measure(field, assumed.high()),
                 ")");

@@ -1,6 +1,5 @@
 package loftcoil.runner.show;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -9,11 +8,6 @@ public final class Html {
 
     /** A box to tick with a pen. */
     public static final String TICK = "<span class=\"tick\">\u00a0</span>";
-
-    private static final int LINES_A_RUN = 16;
-    private static final double LETTERS_A_LINE = 66;
-    private static final String NOTE = "<span class=\"note\">";
-    private static final double NOTE_SIZE = 8.0 / 9;
 
     private Html() {}
 
@@ -40,81 +34,6 @@ public final class Html {
     /** A part of a sheet with its heading, to be reached by its name. */
     public static String section(String id, String heading, String inside) {
         return "<section id=\"" + text(id) + "\">\n<h2>" + text(heading) + "</h2>\n" + inside + "</section>\n";
-    }
-
-    /**
-     * A list in two columns where there is room for them. It is cut into short runs, each to be read down the left and then down the
-     * right, so that a page ends between two of them.
-     */
-    public static String two(String kind, List<String> insides) {
-        StringBuilder out = new StringBuilder();
-        int from = 0;
-        while (from < insides.size()) {
-            int to = from;
-            int lines = 0;
-            while (to < insides.size() && (to == from || lines + lines(insides.get(to)) <= LINES_A_RUN)) {
-                lines += lines(insides.get(to));
-                to++;
-            }
-            if (to == insides.size() - 1 && to - from > 2) {
-                // The last of them would stand alone on the next page.
-                to--;
-                lines -= lines(insides.get(to));
-            }
-            out.append(run(kind, insides.subList(from, to), lines));
-            from = to;
-        }
-        return out.toString();
-    }
-
-    /** As many to the left as make the taller of both columns least tall. */
-    private static String run(String kind, List<String> insides, int lines) {
-        if (insides.size() == 1) {
-            return element("ul", kind, element("li", insides.get(0)));
-        }
-        int left = 1;
-        int best = Integer.MAX_VALUE;
-        int tall = 0;
-        for (int i = 1; i < insides.size(); i++) {
-            tall += lines(insides.get(i - 1));
-            int taller = Math.max(tall, lines - tall);
-            // Of two alike the longer left column: it is read first.
-            if (taller <= best) {
-                best = taller;
-                left = i;
-            }
-        }
-        return element(
-                "div", "two", half(kind, insides.subList(0, left)) + half(kind, insides.subList(left, insides.size())));
-    }
-
-    private static String half(String kind, List<String> insides) {
-        return insides.isEmpty()
-                ? ""
-                : element(
-                        "ul",
-                        kind,
-                        insides.stream().map(inside -> element("li", inside)).collect(Collectors.joining()));
-    }
-
-    /** About how many lines it takes in one of two columns. */
-    private static int lines(String inside) {
-        int all = inside.replaceAll("<[^>]*>", "").length();
-        int noted = inside.contains(NOTE)
-                ? inside.substring(inside.indexOf(NOTE))
-                        .replaceAll("<[^>]*>", "")
-                        .length()
-                : 0;
-        return 1 + (int) ((all - noted + NOTE_SIZE * noted) / LETTERS_A_LINE);
-    }
-
-    /** The same with a number before each item, by which it is named elsewhere. */
-    public static String numbered(String kind, List<String> insides) {
-        List<String> items = new ArrayList<>();
-        for (String inside : insides) {
-            items.add(element("strong", Integer.toString(items.size() + 1)).strip() + " " + inside);
-        }
-        return two(kind, items);
     }
 
     /** A list of items. */
