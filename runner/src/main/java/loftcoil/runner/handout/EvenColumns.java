@@ -27,8 +27,8 @@ final class EvenColumns {
     private static final String WIDE = "mwMW@%—";
     private static final Pattern TAG = Pattern.compile("<[^>]*>");
 
-    /** Lines of a page. What a run of so many is moved to the next page for leaves half of it empty, once in so many lines. */
-    private static final double PAGE_LINES = 70;
+    /** A run of so many lines that is moved to the next page leaves as many empty, once on a page of twice as many. */
+    private static final double PAGE_LINES = 35;
     /** One item across both columns among others in two, lines; it looks odd, but better than a column that is as good as empty. */
     private static final double ALONE_LINES = 5;
 

@@ -55,7 +55,7 @@ final class FirstHourPart {
                 + Html.element("h3", "What the hand and the thermometer tell")
                 + EvenColumns.of("steps", signs)
                 + Html.element("h3", "If it is not so")
-                + Html.table("wrong", List.of("what you find", "what it most likely means", "what to do"), wrong);
+                + Html.tall("wrong", List.of("what you find", "what it most likely means", "what to do"), wrong);
     }
 
     private static String brackets(FirstHour hour) {

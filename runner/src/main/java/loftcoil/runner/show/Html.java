@@ -9,6 +9,11 @@ public final class Html {
     /** A box to tick with a pen. */
     public static final String TICK = "<span class=\"tick\">\u00a0</span>";
 
+    private static final String HEADING = "th scope=\"col\"";
+
+    /** A table of no more rows stands whole on paper. */
+    private static final int SHORT_ROWS = 12;
+
     private Html() {}
 
     /** Text as HTML. */
@@ -53,6 +58,19 @@ public final class Html {
         return framed("Table", kind, "", headings, rows, "td");
     }
 
+    /** A table of tall rows: on paper its head stands together with its first row, and is not printed again on a further page. */
+    public static String tall(String kind, List<String> headings, List<List<String>> rows) {
+        return wide(
+                "Table",
+                "<table class=\"" + text(kind) + "\">\n<tbody class=\"together\">" + row(headings, HEADING, HEADING)
+                        + row(rows.get(0), "td", "td") + "</tbody>\n<tbody>"
+                        + rows.stream()
+                                .skip(1)
+                                .map(cells -> row(cells, "td", "td"))
+                                .collect(Collectors.joining())
+                        + "</tbody></table>");
+    }
+
     /**
      * A table with a caption, in which the first cell of each row names the row.
      *
@@ -66,22 +84,29 @@ public final class Html {
 
     private static String framed(
             String name, String kind, String caption, List<String> headings, List<List<String>> rows, String first) {
-        StringBuilder table = new StringBuilder("<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-label=\""
-                + text(name) + "\"><table class=\"" + text(kind) + "\">\n" + caption + "<thead><tr>");
-        headings.forEach(heading -> cell(table, "th scope=\"col\"", heading));
-        table.append("</tr></thead>\n<tbody>\n");
-        for (List<String> row : rows) {
-            table.append("<tr>");
-            for (int i = 0; i < row.size(); i++) {
-                cell(table, i == 0 ? first : "td", row.get(i).isEmpty() ? "\u00a0" : row.get(i));
-            }
-            table.append("</tr>\n");
-        }
-        return table.append("</tbody></table></div>\n").toString();
+        String length = rows.size() <= SHORT_ROWS ? " short" : "";
+        return wide(
+                name,
+                "<table class=\"" + text(kind) + length + "\">\n" + caption + "<thead>"
+                        + row(headings, HEADING, HEADING) + "</thead>\n<tbody>\n"
+                        + rows.stream().map(cells -> row(cells, first, "td")).collect(Collectors.joining())
+                        + "</tbody></table>");
     }
 
-    private static void cell(StringBuilder table, String opened, String inside) {
-        table.append('<').append(opened).append('>').append(inside);
-        table.append("</").append(opened, 0, 2).append('>');
+    /** A frame that scrolls by itself. */
+    private static String wide(String name, String table) {
+        return "<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-label=\"" + text(name) + "\">" + table
+                + "</div>\n";
+    }
+
+    private static String row(List<String> cells, String first, String others) {
+        StringBuilder row = new StringBuilder("<tr>");
+        for (int i = 0; i < cells.size(); i++) {
+            String opened = i == 0 ? first : others;
+            row.append('<').append(opened).append('>');
+            row.append(cells.get(i).isEmpty() ? "\u00a0" : cells.get(i));
+            row.append("</").append(opened, 0, 2).append('>');
+        }
+        return row.append("</tr>\n").toString();
     }
 }
