@@ -58,7 +58,8 @@ public record ToCheck(String path, String item, Origin origin, MeasuredText valu
             if (kind.isEmpty()) {
                 parts.add(between + Numeral.minus(months[i]) + (last ? " " + field.unit() : ""));
             } else {
-                Measure measure = new Measure(Double.parseDouble(months[i]), kind.get()).finer(FINER_MONTH);
+                int finer = kind.get() == MeasureKind.TEMP_C ? FINER_MONTH : 0;
+                Measure measure = new Measure(Double.parseDouble(months[i]), kind.get()).finer(finer);
                 parts.add(between);
                 parts.add(last ? measure : measure.withoutUnit());
             }

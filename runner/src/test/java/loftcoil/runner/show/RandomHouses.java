@@ -23,7 +23,7 @@ public final class RandomHouses {
         }
         Random random = new Random(seed);
         while (designs.size() < count + Dwelling.values().length) {
-            Roof roof = Roof.values()[designs.size() % Roof.values().length];
+            Roof roof = List.of(Roof.values()).get(designs.size() % Roof.values().length);
             designs.add(Changes.apply(one(random), "site.roof", roof.code()));
         }
         return designs;
