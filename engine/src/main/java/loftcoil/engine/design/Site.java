@@ -2,11 +2,12 @@ package loftcoil.engine.design;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
- * Where the dwelling stands.
+ * Where the dwelling stands, and under what roof.
  *
  * @param latitudeDeg latitude, degrees, north positive; −90 to 90
  * @param longitudeDeg longitude, degrees, east positive; −180 to 180
@@ -17,6 +18,7 @@ import java.util.stream.Stream;
  * @param roomC temperature of the rooms, °C; 0 to 40
  * @param coldestNightC air on the coldest night that happens in some ten years, °C; −70 to 30; empty where nobody said it
  * @param hardnessMgPerL hardness of the water that fills the tank, mg/L as CaCO₃; 0 to 1000; empty where nobody said it
+ * @param roof shape of the roof; empty where nobody said it: it is drawn as a gable then
  */
 public record Site(
         double latitudeDeg,
@@ -27,7 +29,8 @@ public record Site(
         double coldSupplyC,
         double roomC,
         OptionalDouble coldestNightC,
-        OptionalDouble hardnessMgPerL) {
+        OptionalDouble hardnessMgPerL,
+        Optional<Roof> roof) {
 
     private static final int MONTHS = 12;
 

@@ -1,6 +1,7 @@
 package loftcoil.engine.design;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The fields of {@link Site}. */
@@ -76,8 +77,25 @@ final class SiteFields {
             Said.number(Leaf.number(0, 1000, "mg/L"), "asked; no lime is reckoned"),
             Site::hardnessMgPerL);
 
+    private static final Field<Site, Optional<Roof>> ROOF = new Field<>(
+            "roof",
+            "Shape of the roof",
+            "As you see it from where the heater stands on your left and the tank on your right. Nothing but the drawing follows it.",
+            Said.of(Leaf.code("roof", Roof.class, Roof.GABLE), "drawn as a gable"),
+            Site::roof);
+
     static final Table<Site> TABLE = new Table<>(
-            List.of(LATITUDE, LONGITUDE, ALTITUDE, UTC_OFFSET, MONTHLY, COLD_SUPPLY, ROOM, COLDEST_NIGHT, HARDNESS),
+            List.of(
+                    LATITUDE,
+                    LONGITUDE,
+                    ALTITUDE,
+                    UTC_OFFSET,
+                    MONTHLY,
+                    COLD_SUPPLY,
+                    ROOM,
+                    COLDEST_NIGHT,
+                    HARDNESS,
+                    ROOF),
             of -> new Site(
                     of.of(LATITUDE),
                     of.of(LONGITUDE),
@@ -87,7 +105,8 @@ final class SiteFields {
                     of.of(COLD_SUPPLY),
                     of.of(ROOM),
                     of.of(COLDEST_NIGHT),
-                    of.of(HARDNESS)));
+                    of.of(HARDNESS),
+                    of.of(ROOF)));
 
     private SiteFields() {}
 }

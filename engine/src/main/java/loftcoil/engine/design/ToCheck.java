@@ -58,7 +58,8 @@ public record ToCheck(String path, String item, Origin origin, MeasuredText valu
             if (kind.isEmpty()) {
                 parts.add(between + Numeral.minus(months[i]) + (last ? " " + field.unit() : ""));
             } else {
-                Measure measure = new Measure(Double.parseDouble(months[i]), kind.get()).finer(FINER_MONTH);
+                int finer = kind.get() == MeasureKind.TEMP_C ? FINER_MONTH : 0;
+                Measure measure = new Measure(Double.parseDouble(months[i]), kind.get()).finer(finer);
                 parts.add(between);
                 parts.add(last ? measure : measure.withoutUnit());
             }
@@ -70,7 +71,7 @@ public record ToCheck(String path, String item, Origin origin, MeasuredText valu
         return MeasuredText.of(
                 measure(field, assumed.usual()),
                 " (",
-                measure(field, assumed.low()),
+                measure(field, assumed.low()).withoutUnit(),
                 " to ",
                 measure(field, assumed.high()),
                 ")");

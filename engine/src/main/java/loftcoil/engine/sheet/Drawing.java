@@ -10,7 +10,8 @@ import loftcoil.engine.design.LaggingChoice;
  * The house in elevation, to scale: x to the right, y up from the floor, both in metres. Heater and flue stand on the left, the tank on
  * the right with the panes beyond it. Every level and rise is true. Which way a level run goes is not part of a design unless it was
  * surveyed, so both pipes are led from the heater to the wall of the tank; the one with more level run than the other is drawn short,
- * as one that leads towards who looks at it. Walls and roof are a frame round what is designed and follow no measure of a design.
+ * as one that leads towards who looks at it. Walls and roof are a frame round what is designed; of a
+ * design they follow the shape of the roof and no measure.
  *
  * @param pipes cold legs, coil and hot legs in the forward order
  * @param tank the tank seen from the side

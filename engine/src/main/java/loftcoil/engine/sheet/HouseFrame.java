@@ -1,8 +1,11 @@
 package loftcoil.engine.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.design.Roof;
 import loftcoil.engine.design.Safety;
 import loftcoil.engine.design.Tap;
 import loftcoil.engine.design.Window;
@@ -15,7 +18,10 @@ import loftcoil.engine.sheet.Drawing.Panes;
 import loftcoil.engine.sheet.Drawing.Point;
 import loftcoil.engine.sheet.Drawing.TankBox;
 
-/** Heater, flue, walls, roof and panes. Of these a design says how wide and high the flue is and how the panes are tilted, no more. */
+/**
+ * Heater, flue, walls, roof and panes. Of these a design says how wide and high the flue is, how the panes are tilted and what shape the
+ * roof has, no more.
+ */
 final class HouseFrame {
 
     private static final double MM_PER_M = 1000;
@@ -37,6 +43,11 @@ final class HouseFrame {
     private static final double FLATTEST_DEG = 12;
     private static final double STEEPEST_DEG = 55;
     private static final double EAVES_M = 0.3;
+    /** Rise per metre of a roof of one slope, 8°. */
+    private static final double LOW_SLOPE = Math.tan(Math.toRadians(8));
+    /** Such a roof and flat panes would meet too far off; less steep than 20° they do not. */
+    private static final double LEAST_BEVEL = Math.tan(Math.toRadians(20));
+
     /** Share of the way from the eaves to the ridge beyond which pipes lie under the ridge. */
     private static final double NEAR_RIDGE = 0.9;
 
@@ -100,30 +111,84 @@ final class HouseFrame {
         return new Bounds(inletX / 2 - 0.13, bed, inletX / 2 + 0.13, bed + flame);
     }
 
-    /** Wall, eaves, ridge above the tank's inner edge, eaves, wall. */
+    /** Wall, roof from left to right, wall. */
     private List<Point> frame() {
+        double left = leftWallM();
+        Beside beside = beside();
+        List<Point> frame = new ArrayList<>(List.of(new Point(left, Math.min(0, heater.bottomM()))));
+        frame.addAll(
+                switch (design.site().roof().orElse(Roof.GABLE)) {
+                    case GABLE -> gable(left, beside);
+                    case FLAT -> oneSlope(left, beside, 0);
+                    case DOWN_TO_TANK -> oneSlope(left, beside, -LOW_SLOPE);
+                    case UP_TO_TANK -> oneSlope(left, beside, LOW_SLOPE);
+                });
+        frame.add(new Point(beside.rightM(), 0));
+        return frame;
+    }
+
+    /**
+     * The roof on the outer side of the tank.
+     *
+     * @param corner where it has to pass above the tank
+     * @param pitch how much it falls in each metre, as the panes do
+     * @param bend where it turns level
+     * @param rightM the wall
+     */
+    private record Beside(Point corner, double pitch, Point bend, double rightM) {}
+
+    private Beside beside() {
         double pitch = Math.tan(Math.toRadians(Math.max(
                 FLATTEST_DEG,
                 Math.min(STEEPEST_DEG, design.window().map(Window::tiltDeg).orElse(USUAL_PITCH_DEG)))));
-        double left = leftWallM();
         double cornerX = tank.rightM() + beyondTankM + ROUND_TANK_M;
         double cornerY =
                 Math.max(tank.topM() + ROUND_TANK_M, Math.max(heater.topM() + HEADROOM_M, highestTapM + HEADROOM_M));
+        double right = Math.max(rightM, cornerX + EAVES_M);
+        double eaves = Math.max(cornerY - (right - cornerX) * pitch, highestTapM + EAVES_M);
+        Point bend = new Point(cornerX + (cornerY - eaves) / pitch, eaves);
+        return new Beside(new Point(cornerX, cornerY), pitch, bend, right);
+    }
+
+    /** Eaves, ridge above the tank's inner edge, eaves. */
+    private List<Point> gable(double left, Beside beside) {
         double ridgeX = Math.max(left + EAVES_M, tank.leftM());
-        double ridgeY = cornerY + (cornerX - ridgeX) * pitch;
+        double ridgeY = beside.corner().yM() + (beside.corner().xM() - ridgeX) * beside.pitch();
         double leftEaves = Math.max(
                 abovePipesM(left, new Point(ridgeX, ridgeY)),
-                Math.max(ridgeY - (ridgeX - left) * pitch, Math.min(ridgeY - 0.1, heater.topM() + HEADROOM_M)));
-        double right = Math.max(rightM, cornerX + EAVES_M);
-        double rightEaves = Math.max(cornerY - (right - cornerX) * pitch, highestTapM + EAVES_M);
-        double bendX = cornerX + (cornerY - rightEaves) / pitch;
+                Math.max(
+                        ridgeY - (ridgeX - left) * beside.pitch(), Math.min(ridgeY - 0.1, heater.topM() + HEADROOM_M)));
         return List.of(
-                new Point(left, Math.min(0, heater.bottomM())),
                 new Point(left, leftEaves),
                 new Point(ridgeX, ridgeY),
-                new Point(bendX, rightEaves),
-                new Point(right, rightEaves),
-                new Point(right, 0));
+                beside.bend(),
+                new Point(beside.rightM(), beside.bend().yM()));
+    }
+
+    /** One slope above everything; where there are panes it ends at theirs, which comes down beside the tank. */
+    private List<Point> oneSlope(double left, Beside beside, double risePerM) {
+        Point corner = beside.corner();
+        List<Point> under = new ArrayList<>(List.of(
+                corner,
+                new Point(tank.leftM(), tank.topM() + ROUND_TANK_M),
+                new Point(left, heater.topM() + HEADROOM_M),
+                new Point(beside.rightM(), beside.bend().yM())));
+        pipes.forEach(pipe -> pipe.points().forEach(at -> under.add(new Point(at.xM(), at.yM() + ROUND_TANK_M))));
+        design.window().ifPresent(window -> under.add(panes(window).upper()));
+        double aboveCorner = under.stream()
+                .mapToDouble(at -> at.yM() - corner.yM() - risePerM * (at.xM() - corner.xM()))
+                .max()
+                .orElseThrow();
+        DoubleFunction<Point> slope = x -> new Point(x, corner.yM() + aboveCorner + risePerM * (x - corner.xM()));
+        if (design.window().isEmpty()) {
+            return List.of(slope.apply(left), slope.apply(beside.rightM()));
+        }
+        double meetX = corner.xM() - aboveCorner / (Math.max(LEAST_BEVEL, beside.pitch()) + risePerM);
+        return List.of(
+                slope.apply(left),
+                slope.apply(Math.max(left + EAVES_M, meetX)),
+                beside.bend(),
+                new Point(beside.rightM(), beside.bend().yM()));
     }
 
     /** As far from heater and flue as what burns is said to be from each, so far as that is drawn. */
@@ -167,7 +232,7 @@ final class HouseFrame {
         return new Flue(new Bounds(left, heater.topM(), left + flueWideM, drawn), drawn < top, opening(frame, left));
     }
 
-    /** As wide in the roof as what burns keeps off the flue; it ends at wall and ridge. */
+    /** As wide in the roof as what burns keeps off the flue; it ends where the slope does. */
     private List<Point> opening(List<Point> frame, double flueLeft) {
         if (flueSaid().isEmpty()) {
             return List.of();

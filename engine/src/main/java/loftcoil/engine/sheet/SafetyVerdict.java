@@ -2,6 +2,7 @@ package loftcoil.engine.sheet;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -179,7 +180,7 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
         return cautions().subList(leading().size(), cautions().size());
     }
 
-    /** What those that follow are called together, such as {@code 2 more: 1 Danger, 1 Caution}; empty where none do. */
+    /** What those that follow are called together, such as {@code 3 more: 1 danger, 2 cautions}; empty where none do. */
     public String followingWords() {
         String each = Arrays.stream(Severity.values())
                 .map(severity -> Map.entry(
@@ -188,7 +189,8 @@ public record SafetyVerdict(CautionReport report, boolean yearOpen, boolean star
                                 .filter(caution -> caution.severity() == severity)
                                 .count()))
                 .filter(counted -> counted.getValue() > 0)
-                .map(counted -> counted.getValue() + " " + counted.getKey())
+                .map(counted -> counted.getValue() + " " + counted.getKey().toLowerCase(Locale.ROOT)
+                        + (counted.getValue() == 1 ? "" : "s"))
                 .collect(Collectors.joining(", "));
         return following().isEmpty() ? "" : following().size() + " more: " + each;
     }

@@ -23,7 +23,8 @@ public enum Station implements Coded {
             "site.longitudeDeg",
             "site.utcOffsetH",
             "site.altitudeM",
-            "site.coldestNightC"),
+            "site.coldestNightC",
+            "site.roof"),
     /** Sun and air over the year. */
     CLIMATE("climate", "site.monthly.globalKWhPerM2Day", "site.monthly.meanAirC"),
     /** Who lives there and draws what. */

@@ -114,7 +114,12 @@ public record Measure(double value, MeasureKind kind, int finer, boolean bare) i
             return ClockTime.of24(value);
         }
         double written = kind == MeasureKind.SHARE ? PER_CENT * value : value;
-        return Numeral.fixed(written, Math.max(0, decimals() + finer));
+        return Numeral.fixed(written, Math.max(0, Math.min(most(), decimals() + finer)));
+    }
+
+    /** The most decimal places that mean something, however many are asked for. */
+    private int most() {
+        return kind == MeasureKind.TIME_H && Math.abs(value) >= LARGE ? 0 : Integer.MAX_VALUE;
     }
 
     /** Small flows and weights keep a figure more, or nothing would be left of them; large ones need none. */

@@ -33,14 +33,12 @@ public enum MeasureKind {
     /** A flow by mass in kg/s. */
     FLOW_KG_PER_S("kg/s", 4, UsUnit.digits("lb/min", UsUnit.KG_PER_LB / 60)),
     /** A flow in L/min. */
-    FLOW_L_PER_MIN("L/min", 1, UsUnit.places(2, "US gal/min", UsUnit.L_PER_GAL).finerBelow(0.1)),
+    FLOW_L_PER_MIN("L/min", 1, UsUnit.coarse("US gal/min", UsUnit.L_PER_GAL)),
     /** A flow in L/min, its unit in words as in the first sentence on a loop. */
     FLOW_LITRES_A_MINUTE(
             "litres a minute",
             2,
-            UsUnit.places(2, "US gallons a minute", UsUnit.L_PER_GAL)
-                    .finerBelow(0.1)
-                    .typedAs("US gal/min")),
+            UsUnit.coarse("US gallons a minute", UsUnit.L_PER_GAL).typedAs("US gal/min")),
     /** A temperature in °C. */
     TEMP_C("°C", 0, UsUnit.places(0, "°F", UsUnit.K_PER_F).from(-UsUnit.FREEZING_F * UsUnit.K_PER_F)),
     /** A difference of temperatures in K, which is shown as builders and the course say it, in °C. */
@@ -78,7 +76,7 @@ public enum MeasureKind {
     /** A pressure in Pa. */
     PRESSURE_PA("Pa", 0, UsUnit.digits("inH₂O", UsUnit.PA_PER_IN_OF_WATER)),
     /** The pressure at a tap in kPa. */
-    PRESSURE_KPA("kPa", 0, UsUnit.digits("psi", UsUnit.PA_PER_PSI / 1000)),
+    PRESSURE_KPA("kPa", 0, UsUnit.places(1, "psi", UsUnit.PA_PER_PSI / 1000).finerBelow(1)),
     /** A weight as a force in N. */
     FORCE_N("N", 0, UsUnit.digits("lbf", UsUnit.N_PER_LBF)),
     /** A load to hand over to whoever reckons what carries it. */
@@ -89,7 +87,7 @@ public enum MeasureKind {
     TIME_S("s", 0, UsUnit.alike()),
     /** A time in min. */
     TIME_MIN("min", 0, UsUnit.alike()),
-    /** A time in h. */
+    /** A time in h; of hundreds no tenth counts, however fine it is asked for. */
     TIME_H("h", 1, UsUnit.alike()),
     /** An hour of the day, as a clock shows it. */
     CLOCK_H("", 0, UsUnit.clock()),

@@ -35,6 +35,7 @@ record UsUnit(String unit, String typed, double one, double nought, Style style,
     static final double MG_PER_GRAIN = 64.79891;
 
     private static final int SIGNIFICANT = 3;
+    private static final double HALF_A_HUNDREDTH = 0.005;
 
     /** Between digits before the point, where so many threes follow up to it. */
     private static final Pattern THOUSANDS = Pattern.compile("(?<=^−?\\d{1,12})(?=(?:\\d{3})+(?:\\.|$))");
@@ -52,7 +53,9 @@ record UsUnit(String unit, String typed, double one, double nought, Style style,
         /** So many places. */
         PLACES,
         /** Three digits that count. */
-        DIGITS
+        DIGITS,
+        /** Two digits that count, or down to tenths: gallons are so large that a third is worth nothing. */
+        COARSE
     }
 
     static UsUnit alike() {
@@ -73,6 +76,10 @@ record UsUnit(String unit, String typed, double one, double nought, Style style,
 
     static UsUnit digits(String unit, double one) {
         return new UsUnit(unit, unit, one, 0, Style.DIGITS, 0, 0);
+    }
+
+    static UsUnit coarse(String unit, double one) {
+        return new UsUnit(unit, unit, one, 0, Style.COARSE, 0, 0);
     }
 
     UsUnit finerBelow(double size) {
@@ -115,6 +122,7 @@ record UsUnit(String unit, String typed, double one, double nought, Style style,
             case INCHES -> TapeMeasure.inches(us, finer);
             case CLOCK -> ClockTime.twiceTwelve(us);
             case PLACES -> decimals(us, places + (us != 0 && Math.abs(us) < finerBelow ? 1 : 0) + finer);
+            case COARSE -> decimals(us, coarsePlaces(us));
             case DIGITS -> isNought(measure) ? "0" : digits(us, Math.max(0, finer - 1));
         };
     }
@@ -126,6 +134,12 @@ record UsUnit(String unit, String typed, double one, double nought, Style style,
 
     static String decimals(double value, int places) {
         return THOUSANDS.matcher(Numeral.fixed(value, Math.max(0, places))).replaceAll(",");
+    }
+
+    /** Tenths from 1 on, hundredths from a tenth on, thousandths below it; by the number as it is written, so 0.996 is 1.0. */
+    private static int coarsePlaces(double us) {
+        double size = Math.abs(us);
+        return size >= 1 - HALF_A_HUNDREDTH ? 1 : size == 0 || size >= (1 - HALF_A_HUNDREDTH) / 10 ? 2 : 3;
     }
 
     /** Three digits, thousands set apart. */

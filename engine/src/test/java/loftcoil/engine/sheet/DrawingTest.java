@@ -13,9 +13,11 @@ import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Dwelling;
 import loftcoil.engine.design.Example;
+import loftcoil.engine.design.Roof;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The drawing of the house: all of it is there, at its level, and a little more of anything moves it a little. */
@@ -142,6 +144,61 @@ class DrawingTest {
         }
     }
 
+    @ParameterizedTest
+    @EnumSource(Roof.class)
+    void everyRoofStandsOverTankPipesAndHeater(Roof roof) {
+        for (Design design : many()) {
+            Drawing drawing = Drawing.of(Changes.apply(design, "site.roof", roof.code()));
+            List<Drawing.Point> frame = drawing.house().frame();
+            List<Drawing.Point> under = new ArrayList<>(List.of(
+                    new Drawing.Point(drawing.tank().leftM(), drawing.tank().topM()),
+                    new Drawing.Point(drawing.tank().rightM(), drawing.tank().topM()),
+                    new Drawing.Point(
+                            drawing.house().heater().rightM(),
+                            drawing.house().heater().topM())));
+            drawing.pipes().forEach(pipe -> under.addAll(pipe.points()));
+            for (Drawing.Point at : under) {
+                assertTrue(roofAboveM(frame, at.xM()) > at.yM(), roof + " of " + design.name() + " " + at + frame);
+            }
+        }
+    }
+
+    private static double roofAboveM(List<Drawing.Point> frame, double x) {
+        for (int i = 1; i < frame.size() - 2; i++) {
+            Drawing.Point from = frame.get(i);
+            Drawing.Point to = frame.get(i + 1);
+            if (x >= from.xM() && x <= to.xM()) {
+                return from.yM() + (x - from.xM()) / (to.xM() - from.xM()) * (to.yM() - from.yM());
+            }
+        }
+        throw new AssertionError("no roof above " + x + " in " + frame);
+    }
+
+    @Test
+    void theRoofHasTheShapeThatWasSaidAndIsAGableWhereNobodyDid() {
+        Map<Roof, List<Integer>> slopes = Map.of(
+                Roof.GABLE, List.of(1, -1, 0),
+                Roof.FLAT, List.of(0, -1, 0),
+                Roof.DOWN_TO_TANK, List.of(-1, -1, 0),
+                Roof.UP_TO_TANK, List.of(1, -1, 0));
+        assertEquals(slopes.get(Roof.GABLE), slopes(BOTHY));
+        slopes.forEach((roof, shape) ->
+                assertEquals(shape, slopes(Changes.apply(BOTHY, "site.roof", roof.code())), roof.code()));
+        assertEquals(List.of(0), slopes(Changes.apply(Dwelling.MARSH_HUT.design(), "site.roof", "flat")));
+        assertEquals(
+                Optional.of(Roof.FLAT), Dwelling.SOUTH_CABIN.design().site().roof());
+    }
+
+    /** Which way each piece of the roof leads from left to right: 1 up, 0 level, −1 down. */
+    private static List<Integer> slopes(Design design) {
+        List<Drawing.Point> roof = Drawing.of(design).house().frame();
+        List<Integer> slopes = new ArrayList<>();
+        for (int i = 1; i < roof.size() - 2; i++) {
+            slopes.add((int) Math.signum(roof.get(i + 1).yM() - roof.get(i).yM()));
+        }
+        return slopes;
+    }
+
     /** A slider of the lessons in small steps, a coil's length up to 20 m among them: nothing jumps by more than the step can explain. */
     @ParameterizedTest
     @CsvSource({
@@ -154,16 +211,25 @@ class DrawingTest {
         "window.areaM2, 0.1, 3, 0.01"
     })
     void nothingJumps(String change, double from, double to, double by) {
+        for (Roof roof : Roof.values()) {
+            nothingJumpsUnder(roof, change, from, to, by);
+        }
+    }
+
+    private static void nothingJumpsUnder(Roof roof, String change, double from, double to, double by) {
+        Design house = Changes.apply(BOTHY, "site.roof", roof.code());
         Optional<List<Drawing.Point>> before = Optional.empty();
         int compared = 0;
         for (double value = from; value <= to; value += by) {
-            Optional<List<Drawing.Point>> now = places(change, value);
+            Optional<List<Drawing.Point>> now = places(house, change, value);
             if (before.isPresent() && now.isPresent()) {
                 for (int i = 0; i < now.get().size(); i++) {
                     Drawing.Point was = before.get().get(i);
                     Drawing.Point is = now.get().get(i);
                     double moved = Math.hypot(is.xM() - was.xM(), is.yM() - was.yM());
-                    assertTrue(moved < 0.06, change + " " + value + " moves place " + i + " by " + moved + " m");
+                    assertTrue(
+                            moved < 0.06,
+                            roof + " " + change + " " + value + " moves place " + i + " by " + moved + " m");
                 }
                 compared++;
             }
@@ -172,10 +238,10 @@ class DrawingTest {
         assertTrue(compared > 40, change + ": only " + compared + " compared");
     }
 
-    private static Optional<List<Drawing.Point>> places(String change, double value) {
+    private static Optional<List<Drawing.Point>> places(Design house, String change, double value) {
         Design design;
         try {
-            design = Changes.apply(BOTHY, change, String.format(Locale.ROOT, "%.4f", value));
+            design = Changes.apply(house, change, String.format(Locale.ROOT, "%.4f", value));
         } catch (loftcoil.engine.fault.RefusedException refused) {
             return Optional.empty();
         }

@@ -58,7 +58,7 @@ final class CautionList {
     private String sources() {
         return sources.isEmpty()
                 ? ""
-                : Html.element("h3", "Sources of the cautions") + Html.numbered("doubts", sources);
+                : Html.element("h3", "Sources of the cautions") + EvenColumns.numbered("doubts", sources);
     }
 
     private String cleared(Caution caution, Optional<Clears> clears) {

@@ -26,7 +26,7 @@ final class CutsPart {
         return Html.section(
                 "cuts",
                 "Cutting list",
-                Html.two(
+                EvenColumns.of(
                                 "rules",
                                 cuts.rules().stream()
                                         .map(rule -> Prose.inline(measures.words(rule)))
@@ -44,7 +44,7 @@ final class CutsPart {
                                         "from what to what"),
                                 pieces)
                         + Html.element("h3", "Out of lengths as sold, cut in this order")
-                        + Html.two("steps", bars));
+                        + EvenColumns.of("steps", bars));
     }
 
     /** Pieces that follow one another and are cut alike, together: a long pipe has many. */

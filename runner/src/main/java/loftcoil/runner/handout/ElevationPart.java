@@ -22,8 +22,6 @@ import loftcoil.runner.show.Html;
 /** The loop in elevation, and what its marks stand for. */
 final class ElevationPart {
 
-    /** Margins of the paper as the style sheet has them, mm. */
-
     /** Left for head, heading and caption, mm. */
     private static final double ABOVE_AND_BELOW_MM = 150;
 
@@ -56,7 +54,8 @@ final class ElevationPart {
                                         + (drawing.plan().surveyed()
                                                 ? "The runs lead as you took them with a compass."
                                                 : "Which way a level run goes is yours to choose until you survey it.")
-                                        + " Walls and roof are a frame; only how far wall and roof keep from heater and flue is told."
+                                        + DrawingWords.frame(
+                                                sheet.design().site().roof())
                                         + DrawingWords.freeOfWhatBurns(drawing)
                                         + " The pipes to the taps are true in level, not across. Colours are those of the water with the tank at "
                                         + measures.of(Measure.celsius(currents.tankC())) + ".")

@@ -5,8 +5,6 @@ import java.util.List;
 import loftcoil.engine.build.BuildFigure;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.words.Measure;
-import loftcoil.engine.words.MeasureKind;
-import loftcoil.engine.words.Units;
 import loftcoil.runner.show.Html;
 
 /** The figures with how far they may be off. Where the doubt comes from stands once below, for many share one. */
@@ -15,12 +13,6 @@ final class FiguresPart {
     /** Two figures stand side by side. */
     private static final List<String> HEADINGS =
             List.of("figure", "best", "from to", "doubt", "figure", "best", "from to", "doubt");
-
-    private static final double GALLON_L = 3.785411784;
-    /** A tenth of a gallon a minute: below it a third digit counts. */
-    private static final double SMALL_FLOW_L_PER_MIN = GALLON_L / 10;
-
-    private static final double MANY_HOURS = 100;
 
     private FiguresPart() {}
 
@@ -44,16 +36,7 @@ final class FiguresPart {
                 "Figures",
                 Html.table("figures", HEADINGS, beside)
                         + Html.element("h3", "Where the doubt comes from")
-                        + Html.numbered("doubts", doubts));
-    }
-
-    /** No digit that its doubt makes worthless: gallons are four times as large as litres, and of hundreds of hours no tenth counts. */
-    private static Measure told(Measure measure, MeasureText measures) {
-        boolean gallons = measures.units() == Units.US && measure.kind() == MeasureKind.FLOW_L_PER_MIN;
-        if (gallons && measure.value() >= SMALL_FLOW_L_PER_MIN) {
-            return measure.finer(measure.value() >= GALLON_L ? -1 : 0);
-        }
-        return measure.kind() == MeasureKind.TIME_H && measure.value() >= MANY_HOURS ? measure.finer(-1) : measure;
+                        + EvenColumns.numbered("doubts", doubts));
     }
 
     /** From the one to the other without their unit, which stands beside them. */
@@ -66,14 +49,13 @@ final class FiguresPart {
                 .map(low -> Html.element(
                                 "span",
                                 "range",
-                                Html.text(ends(
-                                        told(low, measures), told(figure.high().orElseThrow(), measures), measures)))
+                                Html.text(ends(low, figure.high().orElseThrow(), measures)))
                         .strip())
                 .orElse("");
         int doubt = doubts.indexOf(Prose.inline(measures.words(figure.doubt())));
         return List.of(
                 Html.text(measures.units().said(figure.label())),
-                Html.element("strong", Html.text(measures.of(told(figure.value(), measures)))),
+                Html.element("strong", Html.text(measures.of(figure.value()))),
                 ends,
                 Integer.toString(doubt + 1));
     }

@@ -53,9 +53,9 @@ final class FirstHourPart {
                 + Html.table(
                         "hour", headings(), hour.rows().stream().map(this::row).toList())
                 + Html.element("h3", "What the hand and the thermometer tell")
-                + Html.two("steps", signs)
+                + EvenColumns.of("steps", signs)
                 + Html.element("h3", "If it is not so")
-                + Html.table("wrong", List.of("what you find", "what it most likely means", "what to do"), wrong);
+                + Html.tall("wrong", List.of("what you find", "what it most likely means", "what to do"), wrong);
     }
 
     private static String brackets(FirstHour hour) {

@@ -28,7 +28,7 @@ final class FixingsPart {
         return Html.section(
                 "fixings",
                 "Clips, bends and the coil",
-                Html.two(
+                EvenColumns.of(
                                 "rules",
                                 fixings.rules().stream()
                                         .map(rule -> Prose.inline(measures.words(rule)))

@@ -58,7 +58,7 @@ public final class HandoutHtml {
     /** What would still have to be asked with this sheet alone in the hand. */
     private static String settle(BuildSheet sheet, MeasureText measures) {
         return Html.element("h3", "Still to be settled on the spot")
-                + Html.two(
+                + EvenColumns.of(
                         "steps notes",
                         sheet.toSettle().stream()
                                 .map(words -> Html.TICK + " " + Prose.inline(measures.words(words)))

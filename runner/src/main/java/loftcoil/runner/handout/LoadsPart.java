@@ -19,8 +19,8 @@ final class LoadsPart {
                 "loads",
                 "Weights and loads",
                 new CautionList(measures).beside(WorkStep.LOADS, sheet.cautions())
-                        + Html.two("steps", weights)
-                        + Html.two(
+                        + EvenColumns.of("steps", weights)
+                        + EvenColumns.of(
                                 "rules",
                                 loads.notes().stream()
                                         .map(note -> Prose.inline(measures.words(note)))

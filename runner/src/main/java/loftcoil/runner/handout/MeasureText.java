@@ -25,9 +25,15 @@ final class MeasureText {
         return units;
     }
 
+    /** A unit of so many letters is a phrase, and may go on in the next line. */
+    private static final int PHRASE = 15;
+
     /** The measure with its unit. */
     String of(Measure measure) {
-        return units.of(measure).replace(' ', TIED);
+        String written = units.of(measure);
+        return unit(measure.kind()).length() < PHRASE
+                ? written.replace(' ', TIED)
+                : written.replaceFirst(" ", String.valueOf(TIED));
     }
 
     /** The number alone, for a column whose heading has the unit; feet and inches keep theirs. */

@@ -37,7 +37,7 @@ final class PartsPart {
                     + Prose.inline(measures.words(part.what()))
                     + (told ? "" : " " + Html.element("span", "note", Prose.inline(measures.words(part.why())))));
         }
-        return Html.two("steps", items);
+        return EvenColumns.of("steps", items);
     }
 
     /** How much of it; pieces are counted, so that the name of one will do for many. */

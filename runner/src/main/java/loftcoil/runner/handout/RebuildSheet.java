@@ -127,7 +127,7 @@ public final class RebuildSheet {
 
     private String parts(String fate) {
         return Html.element("h3", Html.text(fate))
-                + Html.two(
+                + EvenColumns.of(
                         "steps",
                         both.parts().stream()
                                 .filter(line -> line.fate().equals(fate))

@@ -106,14 +106,16 @@ final class SheetTop {
         for (ToCheck value : values) {
             places.computeIfAbsent(place(value), any -> new ArrayList<>())
                     .add(Html.text(Station.asked(value.path())) + " "
-                            + Html.element("strong", inline(value.value())).strip());
+                            + Html.element("strong", inline(value.value()) + ";")
+                                    .strip());
         }
         List<String> lines = places.entrySet().stream()
-                .map(place -> Html.TICK + " " + Html.text(place.getKey()) + ": " + String.join("; ", place.getValue()))
+                .map(place -> Html.TICK + " " + Html.text(place.getKey()) + ": "
+                        + String.join(" ", place.getValue()).replaceFirst(";</strong>$", "</strong>"))
                 .toList();
         return lines.isEmpty()
                 ? ""
-                : Html.element("p", "small", Html.text(heading) + ":") + Html.two("steps notes", lines);
+                : Html.element("p", "small", Html.text(heading) + ":") + EvenColumns.of("steps notes", lines);
     }
 
     /** Where a value is measured: the pipe or tap it belongs to, or else the stop on the way round the house. */
@@ -173,7 +175,7 @@ final class SheetTop {
         return Html.section(
                 "asks",
                 "Not said in the design, and to be settled before you build",
-                Html.two(
+                EvenColumns.of(
                         "steps",
                         sheet.asks().stream()
                                 .map(ask -> Html.TICK + " " + inline(ask.words()))

@@ -24,7 +24,7 @@ final class UpkeepPart {
     }
 
     private static String tasks(List<Upkeep.Task> tasks, MeasureText measures) {
-        return Html.two(
+        return EvenColumns.of(
                 "steps",
                 tasks.stream()
                         .map(task -> Html.TICK + " " + Prose.inline(measures.words(task.what())) + " "

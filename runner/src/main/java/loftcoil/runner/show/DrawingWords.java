@@ -3,8 +3,10 @@ package loftcoil.runner.show;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import loftcoil.engine.design.Roof;
 import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
@@ -24,6 +26,13 @@ public final class DrawingWords {
                     case TAP -> "tap: " + line.name();
                 })
                 .collect(Collectors.joining("; "));
+    }
+
+    /** A sentence on what walls and roof of a drawing follow, after a space. */
+    public static String frame(Optional<Roof> roof) {
+        return " Walls and roof are a frame; how far they keep from heater and flue is told, and"
+                + roof.map(said -> " that the roof is this: " + said.label() + ".")
+                        .orElse(" as nobody said what shape the roof has, a gable is drawn.");
     }
 
     /** A sentence on the strip of the roof beside the flue, after a space; blank where nobody said how wide it is. */

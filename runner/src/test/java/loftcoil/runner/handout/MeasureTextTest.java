@@ -55,6 +55,11 @@ class MeasureTextTest {
         "SMALL_AREA_CM2, 33, 5.1 in²",
         "FLOW_L_PER_MIN, 0, 0.00 US gal/min",
         "FLOW_L_PER_MIN, 0.19, 0.050 US gal/min",
+        "FLOW_L_PER_MIN, 7.5, 2.0 US gal/min",
+        "FLOW_L_PER_MIN, 3.78, 1.0 US gal/min",
+        "FLOW_L_PER_MIN, 0.02, 0.005 US gal/min",
+        "PRESSURE_KPA, 10, 1.5 psi",
+        "PRESSURE_KPA, 5, 0.73 psi",
         "FLOW_LITRES_A_MINUTE, 1.9, 0.50 US gallons a minute",
         "POWER_KW, 2, 2.0 kW",
         "PRESSURE_KPA, 100, 14.5 psi",
@@ -94,6 +99,8 @@ class MeasureTextTest {
         "TEMP_C, 97.8, 98 °C",
         "FLOW_L_PER_MIN, 1.9, 1.9 L/min",
         "ANGLE_DEG, 34, 34°",
+        "TIME_H, 12.34, 12.3 h",
+        "TIME_H, 348.1, 348 h",
         "COUNT, 6, 6",
     })
     void metricUnits(MeasureKind kind, double si, String shown) {
@@ -105,7 +112,11 @@ class MeasureTextTest {
     void everyKindCanBeShownInBothUnits(MeasureKind kind) {
         for (MeasureText measures : new MeasureText[] {METRIC, US}) {
             String shown = measures.of(new Measure(12.5, kind));
-            assertFalse(shown.isBlank() || shown.contains("null") || shown.contains(" "), shown);
+            assertFalse(shown.isBlank() || shown.contains("null"), shown);
+            // A unit that is a phrase may go on in the next line, behind its first word.
+            boolean phrase = kind == MeasureKind.FLOW_LITRES_A_MINUTE;
+            assertEquals(phrase, shown.contains(" "), shown);
+            assertFalse(shown.matches("[\\d.]+ .*"), shown);
         }
     }
 
@@ -139,6 +150,17 @@ class MeasureTextTest {
         Measure boiling = Measure.celsius(98.83).finer(1);
         assertEquals("98.8 °C", METRIC.of(boiling).replace('\u00a0', ' '));
         assertEquals("209.9 °F", US.of(boiling).replace('\u00a0', ' '));
+    }
+
+    /** Whatever asks for them, no face writes digits of a flow in gallons, or tenths of hundreds of hours, that nobody can know. */
+    @Test
+    void aFinerFlowOrLongTimeIsWrittenNoFinerThanMeansSomething() {
+        Measure flow = Measure.rounded(2.3456, MeasureKind.FLOW_L_PER_MIN, 2);
+        assertEquals("2.35 L/min", METRIC.of(flow).replace('\u00a0', ' '));
+        assertEquals("0.62 US gal/min", US.of(flow).replace('\u00a0', ' '));
+        Measure hours = Measure.rounded(348.123, MeasureKind.TIME_H, 1);
+        assertEquals("348 h", METRIC.of(hours).replace('\u00a0', ' '));
+        assertEquals("348 h", US.of(hours).replace('\u00a0', ' '));
     }
 
     @Test

@@ -24,10 +24,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 @Tag("thorough")
 class SheetPagesTest {
 
-    private static final Pattern HEAD = Pattern.compile("<h[23][^>]*>(.*?)</h[23]>");
+    private static final Pattern HEAD = Pattern.compile("<h[23][^>]*>(.*?)</h[23]>|<thead><tr>(.*?)</tr></thead>");
 
     @ParameterizedTest
-    @CsvSource({"ORCHARD_BOTHY, 11", "MARSH_HUT, 10", "UPLAND_BARN, 10", "SOUTH_CABIN, 10"})
+    @CsvSource({"ORCHARD_BOTHY, 11", "MARSH_HUT, 9", "UPLAND_BARN, 10", "SOUTH_CABIN, 10"})
     void aSheetIsNoBook(Dwelling dwelling, int most) throws IOException {
         BuildSheet sheet = BuildSheet.of(dwelling.design());
         Optional<Clears> clears = Optional.of(ClearSearch.of(dwelling.design()));
@@ -42,11 +42,14 @@ class SheetPagesTest {
         }
     }
 
-    /** What a page ends with is no heading: the line before the foot of the page, which names the program. */
+    /** What a page ends with is no heading, of a table neither: the line before the foot of the page, which names the program. */
     private static void noHeadStandsAlone(PDDocument pdf, String html) throws IOException {
         List<String> heads = HEAD.matcher(html)
                 .results()
-                .map(found -> found.group(1).replaceAll("<[^>]*>", "").strip())
+                .map(found -> found.group(found.group(1) == null ? 2 : 1)
+                        .replace("</th>", " ")
+                        .replaceAll("<[^>]*>", "")
+                        .strip())
                 .toList();
         assertTrue(heads.size() > 30, heads.toString());
         PDFTextStripper stripper = new PDFTextStripper();

@@ -116,6 +116,7 @@ public record PaperHouse(
             MILL,
             told(
                     "name=Prairie cabin",
+                    "site.roof=single pitch up to the tank",
                     "site.latitudeDeg=40.1",
                     "site.longitudeDeg=-105.3",
                     "site.utcOffsetH=-7",

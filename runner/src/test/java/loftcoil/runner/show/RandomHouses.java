@@ -7,6 +7,7 @@ import java.util.Random;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Dwelling;
+import loftcoil.engine.design.Roof;
 import loftcoil.engine.fault.RefusedException;
 
 /** Houses as they might be drawn: the example dwellings, each changed by chance in all that a drawing shows. */
@@ -22,7 +23,8 @@ public final class RandomHouses {
         }
         Random random = new Random(seed);
         while (designs.size() < count + Dwelling.values().length) {
-            designs.add(one(random));
+            Roof roof = List.of(Roof.values()).get(designs.size() % Roof.values().length);
+            designs.add(Changes.apply(one(random), "site.roof", roof.code()));
         }
         return designs;
     }

@@ -3,8 +3,10 @@ package loftcoil.runner.terminal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
+import loftcoil.engine.design.Roof;
 import loftcoil.runner.show.TryApp;
 import org.junit.jupiter.api.Test;
 
@@ -23,14 +25,16 @@ class MeasureWalkTest extends TryApp {
 
     @Test
     void aStationIsAnsweredAndTakenOver() {
-        // Outside: name, latitude, longitude, clock, a guessed altitude, no coldest night; then it becomes the design.
-        ScriptedConsole console = walk("1", "Byre", "-42.1", "147.2", "10", "~ 1000 ft", "", "take", "q");
+        // Outside: name, latitude, longitude, clock, a guessed altitude, no coldest night, a flat roof; then it becomes
+        // the design.
+        ScriptedConsole console = walk("1", "Byre", "-42.1", "147.2", "10", "~ 1000 ft", "", "flat", "take", "q");
 
         assertEquals("Byre", own().name());
         assertEquals(-42.1, own().site().latitudeDeg());
         assertEquals(304.8, own().site().altitudeM(), 1e-9);
+        assertEquals(Optional.of(Roof.FLAT), own().site().roof());
         assertTrue(console.all().contains("It is your design now."), console.all());
-        assertTrue(console.all().contains("3 values are yours, 3 assumed,"), console.all());
+        assertTrue(console.all().contains("4 values are yours, 3 assumed,"), console.all());
         assertEquals(0, console.left());
     }
 
