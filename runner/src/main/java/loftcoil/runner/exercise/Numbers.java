@@ -24,6 +24,11 @@ public record Numbers(SortedMap<String, Double> values) {
     /** What stands for a number in a text. */
     static final Pattern PLACE = Pattern.compile("\\{\\{\\s*(\\w+)\\s*}}");
 
+    /** What a sum comes to stands here, as the text of a worked solution goes on with it. */
+    public static final Pattern SUM = Pattern.compile("\\{\\{=([^}]*)}}");
+
+    private static final Pattern NAME = Pattern.compile("[A-Za-z]\\w*");
+
     /** A temperature, and no difference of two, of which no other degrees are said. */
     private static final Pattern DEGREES = Pattern.compile("(?<![\\w.])([-−]?\\d+(?:\\.\\d+)?) °C\\b"
             + "(?! \\(|, \\d+ °F| (?:apart|warmer|hotter|cooler|colder|more|less|higher|lower)\\b)");
@@ -38,13 +43,17 @@ public record Numbers(SortedMap<String, Double> values) {
         return new Numbers(new TreeMap<>(values));
     }
 
-    /** The text with {@code {{name}}} replaced; names that are none of these stay as they are. */
+    /** The text with {@code {{name}}} replaced, and each name in {@code {{= sum}}}; names that are none of these stay as they are. */
     public String fill(String text) {
-        Matcher place = PLACE.matcher(text);
-        return place.replaceAll(found -> {
-            Double value = values.get(found.group(1));
-            return Matcher.quoteReplacement(value == null ? found.group() : Numeral.typed(value));
-        });
+        String sums = SUM.matcher(text)
+                .replaceAll(sum -> Matcher.quoteReplacement("{{="
+                        + NAME.matcher(sum.group(1)).replaceAll(name -> number(name.group(), name.group())) + "}}"));
+        return PLACE.matcher(sums).replaceAll(found -> Matcher.quoteReplacement(number(found.group(1), found.group())));
+    }
+
+    private String number(String name, String otherwise) {
+        Double value = values.get(name);
+        return value == null ? otherwise : Numeral.typed(value);
     }
 
     /** A question's text: {@link #fill}, and each temperature stands in both degrees where it is first said. */
