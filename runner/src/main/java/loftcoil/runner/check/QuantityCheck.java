@@ -33,7 +33,7 @@ final class QuantityCheck {
         if (answer instanceof AnswerText.NotRead notRead) {
             return new Verdict.Unreadable(notRead.words() + example());
         }
-        Measured measured = Measured.of((AnswerText.Amount) answer, wanted);
+        Measured measured = Measured.of((AnswerText.Amount) answer, wanted).counting(wanted);
         if (measured.unit().fits(wanted)) {
             return inUnit(measured, judged);
         }

@@ -1,7 +1,10 @@
 package loftcoil.runner.exercise;
 
+import java.time.Month;
+import java.time.format.TextStyle;
 import java.util.Collections;
 import java.util.HashSet;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
@@ -22,7 +25,7 @@ import loftcoil.engine.words.Units;
 public record Numbers(SortedMap<String, Double> values) {
 
     /** What stands for a number in a text. */
-    static final Pattern PLACE = Pattern.compile("\\{\\{\\s*(\\w+)\\s*}}");
+    static final Pattern PLACE = Pattern.compile("\\{\\{\\s*(\\w+)( as a month)?\\s*}}");
 
     /** What a sum comes to stands here, as the text of a worked solution goes on with it. */
     public static final Pattern SUM = Pattern.compile("\\{\\{=([^}]*)}}");
@@ -32,6 +35,8 @@ public record Numbers(SortedMap<String, Double> values) {
     /** A temperature, and no difference of two, of which no other degrees are said. */
     private static final Pattern DEGREES = Pattern.compile("(?<![\\w.])([-−]?\\d+(?:\\.\\d+)?) °C\\b"
             + "(?! \\(|, \\d+ °F| (?:apart|warmer|hotter|cooler|colder|more|less|higher|lower)\\b)");
+
+    private static final Pattern SLOPE = Pattern.compile("(?<![\\w.])(\\d+(?:\\.\\d+)?) mm for each metre(?! \\()");
 
     /** Keeps its own copies. */
     public Numbers {
@@ -48,7 +53,16 @@ public record Numbers(SortedMap<String, Double> values) {
         String sums = SUM.matcher(text)
                 .replaceAll(sum -> Matcher.quoteReplacement("{{="
                         + NAME.matcher(sum.group(1)).replaceAll(name -> number(name.group(), name.group())) + "}}"));
-        return PLACE.matcher(sums).replaceAll(found -> Matcher.quoteReplacement(number(found.group(1), found.group())));
+        return PLACE.matcher(sums)
+                .replaceAll(found -> Matcher.quoteReplacement(
+                        found.group(2) == null
+                                ? number(found.group(1), found.group())
+                                : month(found.group(1), found.group())));
+    }
+
+    private String month(String name, String otherwise) {
+        Double value = values.get(name);
+        return value == null ? otherwise : Month.of(value.intValue()).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
     }
 
     private String number(String name, String otherwise) {
@@ -56,9 +70,12 @@ public record Numbers(SortedMap<String, Double> values) {
         return value == null ? otherwise : Numeral.typed(value);
     }
 
-    /** A question's text: {@link #fill}, and each temperature stands in both degrees where it is first said. */
+    /** A question's text: {@link #fill}, and each temperature and slope stands in both kinds of units where it is first said. */
     String asked(String text) {
-        String filled = fill(text);
+        String filled = SLOPE.matcher(fill(text))
+                .replaceAll(found -> Matcher.quoteReplacement(found.group() + " ("
+                        + Units.US.of(new Measure(Double.parseDouble(found.group(1)), MeasureKind.SLOPE_MM_PER_M))
+                        + ")"));
         Set<String> said = new HashSet<>();
         return DEGREES.matcher(filled).replaceAll(found -> {
             String metric = found.group();
