@@ -142,7 +142,7 @@ class WrittenSumsTest {
                     wrong.add(exercise.path() + ": " + left);
                 }
             }
-            for (String step : text.split("\\n")) {
+            for (String step : text.lines().toList()) {
                 if (step.matches("\\d\\. .* [×/+−] .*") && !step.contains("=")) {
                     wrong.add(exercise.path() + ": " + step);
                 }
