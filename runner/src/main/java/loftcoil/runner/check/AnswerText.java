@@ -20,8 +20,8 @@ public sealed interface AnswerText {
     Pattern NEXT_NUMBER = Pattern.compile("\\s+(?=[\\d½¼¾⅓⅔⅛⅜⅝⅞])|(?<=['’′])(?=\\d)");
 
     /** Seven feet four, the inches left unsaid. */
-    Pattern FEET =
-            Pattern.compile("(?i)^(.*\\d\\s*(?:ft|feet|foot|['’′])\\.?\\s*)(\\d+(?:[ .\\d/½¼¾⅛⅜⅝⅞]*)?|[½¼¾⅛⅜⅝⅞])$");
+    Pattern FEET = Pattern.compile(
+            "(?i)^(.*\\d\\s*(?:ft|feet|foot|['’′])\\.?\\s*)(\\d+(?:[ .\\d/½¼¾⅛⅜⅝⅞]*|-\\d+/\\d+)|[½¼¾⅛⅜⅝⅞])$");
 
     /** One in so many; {@code 1 in 50 mm} is none, nor a clock's 1:05. */
     Pattern RATIO = Pattern.compile("(?i)(?:one|1)\\s*(?:in|:)\\s*([\\d.,  ']+)");

@@ -53,6 +53,11 @@ final class DecisionCheck {
         if (!measured.unit().fits(wanted)) {
             return WrongKinds.say(measured.unit(), wanted);
         }
+        if (measured.assumed() && wanted.shown().equals("%") && measured.given() > 0 && measured.given() < 1) {
+            String number = Numeral.shown(measured.given(), 6);
+            return new Verdict.Unreadable("No unit stands behind " + number + ". Is that " + number + "% or "
+                    + Numeral.shown(100 * measured.given(), 6) + "%? Write it with the %.");
+        }
         double value = measured.in(wanted, wanted.isTemperature() ? Temperature.LEVEL : Temperature.NONE);
         if (!Double.isFinite(value)) {
             return new Verdict.Unreadable("Nothing can measure that much.");

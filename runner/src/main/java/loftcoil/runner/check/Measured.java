@@ -3,6 +3,7 @@ package loftcoil.runner.check;
 import loftcoil.engine.constant.Constants;
 import loftcoil.engine.words.Numeral;
 import loftcoil.runner.exercise.Quantity.Temperature;
+import loftcoil.runner.unit.QuantityKind;
 import loftcoil.runner.unit.UnitText;
 import loftcoil.runner.unit.WrittenUnit;
 
@@ -29,6 +30,12 @@ record Measured(double given, double step, WrittenUnit unit, boolean assumed, St
                 amount.unit().orElse(wanted),
                 amount.unit().isEmpty(),
                 amount.sum());
+    }
+
+    /** Seventy drops, where drops a minute are asked for: what is counted is said, only not in what time. */
+    Measured counting(WrittenUnit wanted) {
+        boolean counted = !unit.shown().isEmpty() && wanted.shown().startsWith(unit.shown() + "/");
+        return counted && QuantityKind.is(unit, "") ? new Measured(given, step, wanted, true, sum) : this;
     }
 
     /** The unit an exercise names; the reader of exercises has seen to it that it is one. */

@@ -33,7 +33,7 @@ final class QuantityCheck {
         if (answer instanceof AnswerText.NotRead notRead) {
             return new Verdict.Unreadable(notRead.words() + example());
         }
-        Measured measured = Measured.of((AnswerText.Amount) answer, wanted);
+        Measured measured = Measured.of((AnswerText.Amount) answer, wanted).counting(wanted);
         if (measured.unit().fits(wanted)) {
             return inUnit(measured, judged);
         }
@@ -67,7 +67,7 @@ final class QuantityCheck {
             return new Verdict.Right(offBy, taken, "Rounded to the safe side.");
         }
         KnownIdeas known = KnownIdeas.of(quantity.mistakes(), quantity.tolerance(), reference, reckoning);
-        if (rounds.test(reference)) {
+        if (rounds.test(reference) || byHand(measured, rounds)) {
             if (onUnsafeSide(value, reference)) {
                 return new Verdict.Wrong(offBy, taken, wrongWay(), "rounded to the unsafe side");
             }
@@ -80,6 +80,14 @@ final class QuantityCheck {
             }
         }
         return wrong(reference, value, taken, known, rounds);
+    }
+
+    /** Whether the answer is what the worked solution's own sum comes to, rounded: that sum, too, is right. */
+    private boolean byHand(Measured measured, DoublePredicate rounds) {
+        return measured.step() > 0
+                && Worked.sumJava(quantity)
+                        .filter(sum -> rounds.test(finite(sum)))
+                        .isPresent();
     }
 
     /** The right value with few digits: right, unless a usual slip looks the same or hardly a digit is left. */
@@ -151,7 +159,18 @@ final class QuantityCheck {
         return known.shown(value, rounds)
                 .or(() -> UnitSlips.of(quantity, wanted, reference).shown(value, rounds))
                 .map(idea -> new Verdict.Wrong(offBy, taken, idea.hint(), idea.name()))
-                .orElseGet(() -> new Verdict.Wrong(offBy, taken, first(), ""));
+                .orElseGet(() -> new Verdict.Wrong(offBy, taken, safeOrFirst(reference, value), ""));
+    }
+
+    /** What is on the safe side is no danger, only not what was asked for. */
+    private String safeOrFirst(double reference, double value) {
+        Tolerance.Safe safe = quantity.tolerance().safe();
+        if (safe == Tolerance.Safe.ABOVE && value > reference) {
+            return "More than that is safe, but the least was asked for. " + first();
+        }
+        return safe == Tolerance.Safe.BELOW && value > 0 && value < reference
+                ? "Less than that is safe, but the most was asked for. " + first()
+                : first();
     }
 
     /** What to do first, for whom no usual slip is seen. */
@@ -168,7 +187,7 @@ final class QuantityCheck {
     private double finite(String java) {
         double value = reckoning.number(java);
         if (!Double.isFinite(value)) {
-            throw new ReckoningException("the reference of " + quantity.path() + " is " + value);
+            throw new ReckoningException("the value of " + quantity.path() + " is " + value);
         }
         return value;
     }

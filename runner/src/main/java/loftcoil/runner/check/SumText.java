@@ -8,16 +8,16 @@ import loftcoil.runner.unit.UnitText;
 import loftcoil.runner.unit.WrittenUnit;
 
 /**
- * Reads a sum typed in as an answer, such as {@code 0.1*0.028*998/0.001 = 2794}: numbers, brackets, the four operations and powers,
+ * Reads a sum typed in as an answer, such as {@code 0.1*0.028*998/0.001 = 2794}: numbers, brackets, the four operations, powers, roots and natural logarithms,
  * then what it comes to, if the person says so, and a unit at the very end. Products before sums, powers before products, as on paper.
  */
 final class SumText {
 
-    private static final String OPERATOR = "[\\d)\\]²³πi]\\s*[*×·⋅/÷+^xX]\\s*[\\d(\\[.,π-]";
+    private static final String OPERATOR = "[\\d)\\]²³πi]\\s*[*×·⋅/÷+^xX]\\s*[\\d(\\[.,π√-]";
     /** Between two numbers a sign that makes a sum of them for certain. */
-    private static final Pattern CERTAIN = Pattern.compile("^(?=[-\\d(\\[.,πp]).*?" + OPERATOR);
+    private static final Pattern CERTAIN = Pattern.compile("^(?=[-\\d(\\[.,πp√sl]).*?" + OPERATOR);
 
-    private static final Pattern SIGN = Pattern.compile(OPERATOR + "|[=≈(]");
+    private static final Pattern SIGN = Pattern.compile(OPERATOR + "|[=≈(√]");
     private static final Pattern TIMES = Pattern.compile("[*×·⋅]|[xX](?=[\\s\\d(.])");
     private static final Pattern NUMBER =
             Pattern.compile("(?:\\d+(?:[.,]\\d+)?|[.,]\\d+)(?:[eE][+-]?\\d{1,3}(?!\\d))?");
@@ -148,6 +148,14 @@ final class SumText {
             return value;
         }
         blanks();
+        if (text.startsWith("√", at) || text.startsWith("sqrt", at)) {
+            at += text.startsWith("√", at) ? 1 : 4;
+            return Math.sqrt(single());
+        }
+        if (text.startsWith("ln", at)) {
+            at += 2;
+            return Math.log(single());
+        }
         if (text.startsWith("π", at) || text.startsWith("pi", at)) {
             at += text.startsWith("π", at) ? 1 : 2;
             return Math.PI;

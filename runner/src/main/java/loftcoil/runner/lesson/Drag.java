@@ -43,9 +43,8 @@ public record Drag(
         return new Drag(variable, from, end, by, Math.min(start, end), decided, within, unit, label);
     }
 
-    /** The same, starting at the stop nearest to that value. */
+    /** The same, starting at that value, whether or not a stop is there. */
     private Drag startingAt(double value) {
-        double stops = Math.rint((Math.max(from, Math.min(to, value)) - from) / by);
-        return new Drag(variable, from, to, by, from + stops * by, decided, within, unit, label);
+        return new Drag(variable, from, to, by, Math.max(from, Math.min(to, value)), decided, within, unit, label);
     }
 }

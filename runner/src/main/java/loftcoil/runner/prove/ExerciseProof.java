@@ -17,6 +17,7 @@ import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.words.Numeral;
 import loftcoil.runner.check.Checker;
 import loftcoil.runner.check.Verdict;
+import loftcoil.runner.check.Worked;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.exercise.Code;
 import loftcoil.runner.exercise.Decision;
@@ -109,7 +110,15 @@ final class ExerciseProof {
             lines(code, where, value.get(), known);
         }
         if (exercise instanceof Quantity quantity) {
-            rounded(quantity, where, value.get(), known);
+            rounded(quantity, where, "the reference", value.get(), known);
+            Worked.sumJava(quantity)
+                    .flatMap(sum -> number(where + ", worked solution", sum, known))
+                    .ifPresent(sum -> rounded(quantity, where, "the worked solution", sum, known));
+        }
+        try {
+            Worked.markdown(exercise, reckoning(known));
+        } catch (ReckoningException unread) {
+            faults.add(where + ", worked solution: " + unread.getMessage());
         }
         for (KnownMistake mistake : exercise.mistakes()) {
             number(where + ", mistake '" + mistake.because() + "'", mistake.java(), known)
@@ -141,8 +150,8 @@ final class ExerciseProof {
         }
     }
 
-    /** The reference rounded to two and three digits, as a learner writes it, is right or is asked for a digit more. */
-    private void rounded(Quantity quantity, String where, double value, Map<String, Double> known) {
+    /** A right value rounded to two and three digits, as a learner writes it, is right or is asked for a digit more. */
+    private void rounded(Quantity quantity, String where, String what, double value, Map<String, Double> known) {
         RoundingMode way =
                 switch (quantity.tolerance().safe()) {
                     case BELOW -> RoundingMode.FLOOR;
@@ -158,7 +167,7 @@ final class ExerciseProof {
             String answer = Numeral.withUnit(number, quantity.reference().unit());
             Verdict verdict = Checker.compare(quantity, answer, reckoning(known));
             if (!(verdict instanceof Verdict.Right || verdict instanceof Verdict.More)) {
-                faults.add(where + ": the reference " + value + " rounded to " + digits + " digits, “" + answer
+                faults.add(where + ": " + what + ", " + value + ", rounded to " + digits + " digits, “" + answer
                         + "”, is neither right nor asked for more: " + verdict);
             }
         }

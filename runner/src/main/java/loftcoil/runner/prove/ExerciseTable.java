@@ -11,8 +11,10 @@ import java.util.stream.Collectors;
 import loftcoil.engine.words.Numeral;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.Taught;
+import loftcoil.runner.exercise.Choice;
 import loftcoil.runner.exercise.Exercise;
 import loftcoil.runner.exercise.KnownMistake;
+import loftcoil.runner.exercise.Mend;
 import loftcoil.runner.exercise.Reckoned;
 import loftcoil.runner.exercise.Tolerance;
 
@@ -67,9 +69,10 @@ public final class ExerciseTable {
         cells.add(String.join(" ", taught.untaught()));
         cells.add(taught.shown().map(Taught.Shown::lessonId).orElse(""));
         cells.add(taught.shown().map(Taught.Shown::words).orElse(""));
-        cells.add(exercise instanceof Reckoned reckoned ? tolerance(reckoned.tolerance()) : "");
+        cells.add(exercise instanceof Reckoned reckoned ? tolerance(reckoned.tolerance()) : among(exercise));
         Optional<KnownMistake> nearest = exercise instanceof Reckoned reckoned ? nearest(reckoned) : Optional.empty();
-        cells.add(nearest.map(KnownMistake::because).orElse(""));
+        cells.add(nearest.map(KnownMistake::because)
+                .orElse(among(exercise).isEmpty() ? "" : "each has a reply of its own"));
         cells.add(nearest.map(idea -> Numeral.shown(100 * distance(exercise, idea), 2) + " %")
                 .orElse(""));
         return cells.stream().map(ExerciseTable::cell).collect(Collectors.joining(","));
@@ -90,6 +93,14 @@ public final class ExerciseTable {
             case BELOW -> wide + ", or rounded down";
             case ABOVE -> wide + ", or rounded up";
         };
+    }
+
+    /** Of how many a choice is made; empty where a number is asked for, or where there is no right and wrong. */
+    private static String among(Exercise exercise) {
+        if (exercise instanceof Choice choice) {
+            return "1 of " + choice.options().size();
+        }
+        return exercise instanceof Mend mend ? "1 cause of " + mend.causes().size() : "";
     }
 
     private Optional<KnownMistake> nearest(Reckoned exercise) {

@@ -148,6 +148,13 @@ final class EffectWords {
     static List<String> moved(Comparison compared, String change, Units units) {
         return Differences.moved(compared.before().design(), compared.after().design(), List.of(change)).stream()
                 .map(said -> units.words(said.words()))
+                .filter(EffectWords::showsAChange)
                 .toList();
+    }
+
+    /** What moved by less than its digits show would read as if nothing had. */
+    private static boolean showsAChange(String line) {
+        int arrow = line.indexOf(" → ");
+        return arrow < 0 || !line.substring(0, arrow).endsWith(", " + line.substring(arrow + " → ".length()));
     }
 }

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import loftcoil.engine.design.Change;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
+import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.engine.study.Comparison;
@@ -31,6 +32,9 @@ import loftcoil.runner.progress.Trail;
 
 /** Shows questions with the learner's own numbers, and takes answers and decisions. */
 final class QuestionDesk {
+
+    /** States that are looked back to for one from before a decision that is made anew. */
+    private static final int MOST_TRIED = 12;
 
     private static final String REFUSED = "Your design cannot take that.";
 
@@ -157,7 +161,7 @@ final class QuestionDesk {
             Lesson lesson, Step.Question question, Decision decision, Verdict.Decided decided, String text) {
         Design before = store.design();
         try {
-            Design changed = Changes.apply(before, decision.change(), decided.value());
+            Design changed = Changes.apply(undecided(decision.change()), decision.change(), decided.value());
             store.becomes(changed, Trail.How.DECIDED);
         } catch (RefusedException refused) {
             String faults = "- " + String.join("\n- ", FaultWords.lines(shown().said(refused)));
@@ -186,6 +190,36 @@ final class QuestionDesk {
                 "",
                 decision.about().source(),
                 Optional.of(stands(decision, verdict, Optional.of(effect))));
+    }
+
+    /**
+     * The design from before this was decided, where nothing else has been decided since: one value tried after another must not leave in
+     * the pipes what led to the first. Else the design as it is.
+     */
+    private Design undecided(String change) {
+        Design now = store.design();
+        String value = Changes.current(now, change);
+        List<Trail.Entry> entries = store.trail().entries();
+        int first = entries.size() - 1;
+        while (first > 0
+                && entries.size() - first < MOST_TRIED
+                && entries.get(first).how() == Trail.How.DECIDED) {
+            first--;
+        }
+        return entries.subList(first, entries.size() - 1).stream()
+                .flatMap(entry -> leadingTo(entry.state(), change, value, now).stream())
+                .findFirst()
+                .orElse(now);
+    }
+
+    /** An earlier state, where this one change of it makes the design as it is now. */
+    private static Optional<Design> leadingTo(String state, String change, String value, Design now) {
+        try {
+            return Optional.of(DesignJson.read(state))
+                    .filter(earlier -> Changes.apply(earlier, change, value).equals(now));
+        } catch (RefusedException ofAnotherEdition) {
+            return Optional.empty();
+        }
     }
 
     private View.Stands stands(Decision decision, SafetyVerdict verdict, Optional<View.Effect> effect) {

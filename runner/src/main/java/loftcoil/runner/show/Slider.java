@@ -15,7 +15,7 @@ import loftcoil.runner.lesson.Drag;
  * @param from least value shown
  * @param to greatest value shown
  * @param by step between two stops, above zero
- * @param start value it starts at
+ * @param start value it starts at, that of the design where it has one, whether or not a stop is there
  * @param unit unit of all values, as shown
  * @param label what it is called
  * @param one one of that unit, in the metric one
@@ -55,9 +55,17 @@ public record Slider(
         double by = roundStep(drag.by() / one, unit);
         double from = Math.ceil((drag.from() - nought) / one / by - HAIR) * by;
         double to = Math.floor((drag.to() - nought) / one / by + HAIR) * by;
-        double stops = Math.rint((Math.max(from, Math.min(to, (drag.start() - nought) / one)) - from) / by);
+        double start = (drag.start() - nought) / one;
         return new Slider(
-                drag.variable(), from, to, by, from + stops * by, unit, units.said(drag.label()), one, nought);
+                drag.variable(),
+                Math.min(from, start),
+                Math.max(to, start),
+                by,
+                start,
+                unit,
+                units.said(drag.label()),
+                one,
+                nought);
     }
 
     /** The metric value of one that is shown. */
@@ -109,8 +117,15 @@ public record Slider(
         return switch (unit) {
             case "ft" -> us.of(new Measure(metric(shown), MeasureKind.LENGTH_M).finer(1));
             case "in" -> us.of(new Measure(metric(shown), MeasureKind.SMALL_LENGTH_MM));
-            default -> Numeral.withUnit(Numeral.minus(Numeral.typedTo(DECIMALS, shown)), unit);
+            default -> Numeral.withUnit(Numeral.minus(Numeral.typedTo(decimals(), shown)), unit);
         };
+    }
+
+    /** Those of a stop, and one more for what stands between two. */
+    private int decimals() {
+        double off = (start - from) / by;
+        boolean between = Math.abs(off - Math.rint(off)) > HAIR;
+        return isMetric() || !between ? DECIMALS : Math.max(0, (int) Math.ceil(-Math.log10(by) - HAIR)) + 1;
     }
 
     /** From where to where, with the unit. */

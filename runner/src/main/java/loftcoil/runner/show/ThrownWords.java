@@ -1,5 +1,7 @@
 package loftcoil.runner.show;
 
+import java.util.stream.Collectors;
+import loftcoil.engine.survey.FaultWords;
 import loftcoil.runner.session.Outcome;
 
 /** What Java threw, put so that somebody new to Java knows where to look. */
@@ -11,7 +13,8 @@ final class ThrownWords {
         String where = threw.line() > 0 ? "Line " + threw.line() + ": " : "";
         // The engine's refusals say all there is to say; the name of their class would only be in the way.
         if (threw.exception().equals("RefusedException")) {
-            return where + "the engine refuses this." + behind(threw.message());
+            return where + "the engine refuses this."
+                    + behind(threw.message().lines().map(ThrownWords::placed).collect(Collectors.joining("\n")));
         }
         if (threw.wantsTyping()) {
             return where + threw.message();
@@ -21,6 +24,12 @@ final class ThrownWords {
                 ? where + "it broke off with " + threw.exception() + "." + behind(threw.message())
                 : where + plain + "\nJava's own words: " + threw.exception()
                         + (threw.message().isEmpty() ? "" : ", " + threw.message());
+    }
+
+    /** A refusal's line begins with the name of a field, which a reader of the page has never seen. */
+    private static String placed(String line) {
+        int end = line.indexOf(": ");
+        return end < 0 ? line : FaultWords.place(line.substring(0, end)) + line.substring(end);
     }
 
     private static String behind(String message) {

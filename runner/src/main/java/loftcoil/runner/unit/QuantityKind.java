@@ -2,6 +2,7 @@ package loftcoil.runner.unit;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 
 /** What a unit measures, in words. */
 public final class QuantityKind {
@@ -39,10 +40,16 @@ public final class QuantityKind {
         EXAMPLES.put("m/s²", "an acceleration");
     }
 
+    /** Masses in a volume, as densities are, and never said for one. */
+    private static final Set<String> HARDNESS = Set.of("mg/L", "gpg", "ppm", "°dH", "°fH", "°eH");
+
     private QuantityKind() {}
 
     /** What the unit measures, such as {@code a volume flow}. */
     public static String of(WrittenUnit unit) {
+        if (HARDNESS.contains(unit.shown())) {
+            return "a hardness of water";
+        }
         for (Map.Entry<String, String> example : EXAMPLES.entrySet()) {
             if (UnitText.read(example.getKey()).filter(unit::fits).isPresent()) {
                 return example.getValue();

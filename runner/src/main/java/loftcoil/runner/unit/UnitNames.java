@@ -112,10 +112,18 @@ final class UnitNames {
     private static void hardness() {
         Unit<?> mgPerL = MILLI(GRAM).divide(LITRE);
         put(mgPerL, "ppm");
-        put(mgPerL.multiply(17.848), "°dH", "dh", "°dgh");
-        put(mgPerL.multiply(10), "°fH", "fh");
-        put(mgPerL.multiply(14.254), "°eH", "°Clark");
-        put(MILLI(GRAM).multiply(64.79891).divide(USCustomary.GALLON_LIQUID), "gpg");
+        put(mgPerL.multiply(17.848), "°dH", "dh", "°dgh", "German degrees", "German degree");
+        put(mgPerL.multiply(10), "°fH", "fh", "°f", "French degrees", "French degree");
+        put(mgPerL.multiply(14.254), "°eH", "°Clark", "English degrees", "English degree");
+        put(
+                MILLI(GRAM).multiply(64.79891).divide(USCustomary.GALLON_LIQUID),
+                "gpg",
+                "grains",
+                "grain",
+                "grains a gallon",
+                "grain a gallon",
+                "grains per gallon",
+                "grains per US gallon");
     }
 
     private static void heat() {

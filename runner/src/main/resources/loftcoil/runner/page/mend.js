@@ -145,11 +145,10 @@ function makeLever(lever, touched) {
 function sliding(lever, touched) {
   const { start, by } = lever.slider;
   const slider = makeSlider(lever.slider, lever.value === lever.found ? null : Number(lever.value), touched);
-  const input = slider.box.querySelector('input');
   return {
     box: slider.box,
-    value: () => (Math.abs(Number(input.value) - start) < by / 1000 ? lever.found : String(slider.value())),
-    putBack: () => { input.value = start; input.dispatchEvent(new Event('input')); },
+    value: () => (Math.abs(slider.shown() - start) < by / 1000 ? lever.found : String(slider.value())),
+    putBack: () => slider.put(start),
   };
 }
 

@@ -33,17 +33,20 @@ export function figure(picture, caption = picture.title) {
   const svg = drawn(picture);
   const titled = svg.classList.contains('lc-chart') && caption === picture.title;
   const frame = el('div', { class: 'drawn-frame' }, svg);
-  if (svg.classList.contains('lc-drawing')) movable(frame);
+  movable(frame, svg.classList.contains('lc-drawing'));
   return el('figure', {},
-    frame, readout(frame),
+    frame, el('p', { class: 'go-on' }, 'The picture goes on to the right: move it sideways.'), readout(frame),
     el('figcaption', { class: titled ? 'unseen' : null }, caption),
     numbers(picture));
 }
 
-/** Where it is narrow a drawing is wider than its frame; keys have to reach what is out of sight. */
-function movable(frame) {
+/** Where it is narrow a drawing is wider than its frame; it is said, and keys have to reach what is out of sight. */
+function movable(frame, drawing) {
   new ResizeObserver(() => {
-    if (frame.scrollWidth > frame.clientWidth) {
+    const wider = frame.scrollWidth > frame.clientWidth + 1;
+    frame.classList.toggle('goes-on', wider);
+    if (!drawing) return;
+    if (wider) {
       frame.tabIndex = 0;
       frame.setAttribute('role', 'group');
       frame.setAttribute('aria-label', 'Drawing; the arrow keys move it');

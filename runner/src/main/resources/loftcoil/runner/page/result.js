@@ -48,7 +48,8 @@ function problems(list, goTo) {
 
 function printed(run) {
   if (!run.printed) return null;
-  const lines = el('pre', { class: 'printed', tabindex: '0', role: 'group', 'aria-label': unitsNow() === 'us' ? 'Printed, in metric units' : 'Printed' }, run.printed);
+  const lines = el('pre', { class: 'printed', tabindex: '0', role: 'group', 'aria-label': unitsNow() === 'us' ? 'Printed, in metric units' : 'Printed' },
+    ...run.printed.replace(/\n$/, '').split('\n').map((line) => el('span', { class: 'printed-line' }, line || '\n')));
   return unitsNow() === 'us' ? el('div', { class: 'printed-metric' }, el('p', { class: 'quiet java-units' }, 'Java prints in metric (SI) units:'), lines) : lines;
 }
 

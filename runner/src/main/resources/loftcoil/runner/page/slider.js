@@ -8,19 +8,22 @@ export function makeSlider(drag, last, moved) {
   const name = `slider-${counter}`;
   const places = decimals(drag.by);
   const words = (value) => TAPE[drag.unit]?.(Number(value))
-    ?? `${Number(value).toFixed(places).replace('-', '−')} ${drag.unit}`.trim();
+    ?? `${rounded(Number(value), drag, places).replace('-', '−')} ${drag.unit}`.trim();
   const input = el('input', {
     type: 'range', id: name, min: drag.from, max: drag.to, step: drag.by, 'aria-describedby': `${name}-ends`,
   });
-  input.value = last === undefined || last === null ? drag.start : (last - drag.nought) / drag.one;
+  // The design's own value may lie between two stops: it stands until the slider is moved.
+  let own = last === undefined || last === null ? drag.start : (last - drag.nought) / drag.one;
+  input.value = own;
+  const now = () => own ?? Number(input.value);
   // The slider itself says its value: said here too it would be heard twice.
-  const shown = el('output', { for: name, 'aria-live': 'off' }, words(input.value));
+  const shown = el('output', { for: name, 'aria-live': 'off' }, words(now()));
   const tell = () => {
-    shown.textContent = words(input.value);
-    input.setAttribute('aria-valuetext', words(input.value));
+    shown.textContent = words(now());
+    input.setAttribute('aria-valuetext', words(now()));
   };
   tell();
-  input.addEventListener('input', () => { tell(); moved(); });
+  input.addEventListener('input', () => { own = null; tell(); moved(); });
   input.addEventListener('keydown', (event) => {
     const jump = { PageUp: 10, PageDown: -10 }[event.key];
     if (!jump) return;
@@ -33,9 +36,20 @@ export function makeSlider(drag, last, moved) {
     el('div', { class: 'slider-ends', id: `${name}-ends` },
       el('span', {}, words(drag.from)), el('span', { class: 'unseen' }, ' to '), el('span', {}, words(drag.to))));
   // What is sent is metric, whatever is shown.
-  const value = () => (drag.one === 1 && drag.nought === 0
-    ? Number(input.value) : Number((Number(input.value) * drag.one + drag.nought).toPrecision(9)));
-  return { box, value };
+  const value = () => (drag.one === 1 && drag.nought === 0 ? now() : Number((now() * drag.one + drag.nought).toPrecision(9)));
+  const put = (shownValue) => {
+    own = shownValue;
+    input.value = shownValue;
+    tell();
+    moved();
+  };
+  return { box, value, shown: now, put };
+}
+
+/** With the decimals of a stop, and one more where it stands between two. */
+function rounded(value, drag, places) {
+  const stops = (value - drag.from) / drag.by;
+  return Math.abs(stops - Math.round(stops)) < 1e-6 ? value.toFixed(places) : String(Number(value.toFixed(places + 1)));
 }
 
 /** Feet and inches as on a tape, to a sixteenth. */

@@ -234,12 +234,28 @@ class CourseAppTest extends TryApp {
     }
 
     @Test
-    void aSliderStartsAtTheStopNearestToWhatWasDecided() {
+    void aSliderStartsAtWhatWasDecidedThoughNoStopIsThere() {
         bench.answer(LESSON, "tank", "2.6 m");
 
-        assertEquals(2.5, step("lift", View.Snippet.class).drag().orElseThrow().start());
+        assertEquals(2.6, step("lift", View.Snippet.class).drag().orElseThrow().start());
         View.Run run = bench.run(LESSON, "lift", source("lift"), Map.of());
-        assertTrue(run.printed().startsWith("tank at 2.5,"), run.printed());
+        assertTrue(run.printed().startsWith("tank at 2.6,"), run.printed());
+    }
+
+    @Test
+    void oneValueTriedAfterAnotherLeavesNothingOfTheFirstInThePipes() {
+        bench.answer(LESSON, "tank", "2.2 m");
+        String once = sheetOf();
+        bench.answer(LESSON, "tank", "0.2 m");
+        bench.answer(LESSON, "tank", "2 ft");
+        bench.answer(LESSON, "tank", "2.2 m");
+
+        assertEquals(once, sheetOf());
+    }
+
+    private String sheetOf() {
+        return bench.run(LESSON, "weigh", "design.hotLegs() + \" \" + design.coldLegs()", Map.of())
+                .value();
     }
 
     @Test
