@@ -120,7 +120,7 @@ public record Shown(Units units) {
 
     /** What was typed, with the unit that a number without one is in. */
     String withUnit(String path, String typed, String unit) {
-        String plain = typed.strip();
+        String plain = unit.isEmpty() ? typed.strip() : Typed.signed(typed);
         String taken = unit(path, unit);
         return !taken.equals(unit) && !taken.isEmpty() && Typed.isBareNumber(plain) ? plain + " " + taken : plain;
     }

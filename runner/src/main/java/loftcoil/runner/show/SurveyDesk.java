@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Coded;
@@ -80,13 +81,21 @@ final class SurveyDesk implements SurveyApp {
             try {
                 DesignField field = DesignFields.at(path)
                         .orElseThrow(() -> RefusedException.of(path, "no such field", "a field of a design"));
-                texts.put(path, Typed.text(field, path, text));
+                texts.put(path, aroundTank(path, text).orElseGet(() -> Typed.text(field, path, text)));
             } catch (RefusedException refused) {
                 faults.addAll(refused.faults());
             }
         });
         refuse(faults);
-        return keep(store.survey().with(texts, guessed ? Origin.ASSUMED : Origin.YOURS));
+        return keep(survey -> survey.with(texts, guessed ? Origin.ASSUMED : Origin.YOURS));
+    }
+
+    /** A tank that stands in a room has the air of it. */
+    private Optional<String> aroundTank(String path, String text) {
+        return path.equals("tank.aroundC") && PieceReader.place(text).equals("room")
+                ? Optional.of(
+                        Numeral.typed(store.survey().sketch().told().site().roomC()))
+                : Optional.empty();
     }
 
     @Override
@@ -103,7 +112,7 @@ final class SurveyDesk implements SurveyApp {
         }
         Survey.PIECES.faultIn(run.path(), walked.size()).ifPresent(faults::add);
         refuse(faults);
-        return keep(store.survey().withRun(run, walked));
+        return keep(survey -> survey.withRun(run, walked));
     }
 
     private static Closing.Run run(String code) {
@@ -127,7 +136,7 @@ final class SurveyDesk implements SurveyApp {
             tap(line, "taps[" + taps.size() + "]", trunk.isPresent(), faults).ifPresent(taps::add);
         }
         refuse(faults);
-        return keep(store.survey().withTaps(taps, trunk));
+        return keep(survey -> survey.withTaps(taps, trunk));
     }
 
     private Map<String, String> typedTrunk(Map<String, String> shared) {
@@ -226,30 +235,35 @@ final class SurveyDesk implements SurveyApp {
                 }
             } else {
                 try {
-                    numbers.put(asked.code(), Typed.number(text, "", asked.code()));
+                    numbers.put(
+                            asked.code(),
+                            asked.days() > 0
+                                    ? Typed.howOften(text, asked.days(), asked.code())
+                                    : Typed.people(text, asked.code()));
                 } catch (RefusedException refused) {
                     faults.addAll(refused.faults());
                 }
             }
         }
         refuse(faults);
-        return keep(store.survey()
-                .withHabits(new Habits(
-                        (int) Math.rint(numbers.getOrDefault(HabitAsked.PEOPLE.code(), 0.0)),
-                        numbers.getOrDefault(HabitAsked.WASHES.code(), 0.0),
-                        numbers.getOrDefault(HabitAsked.BATHS.code(), 0.0),
-                        numbers.getOrDefault(HabitAsked.DISHES.code(), 0.0),
-                        numbers.getOrDefault(HabitAsked.LOADS.code(), 0.0),
-                        typed.getOrDefault(HabitAsked.SINK.code(), ""),
-                        typed.getOrDefault(HabitAsked.TUB.code(), ""),
-                        typed.getOrDefault(HabitAsked.MACHINE.code(), ""))));
+        return keep(survey -> survey.withHabits(new Habits(
+                (int) Math.rint(numbers.getOrDefault(HabitAsked.PEOPLE.code(), 0.0)),
+                numbers.getOrDefault(HabitAsked.WASHES.code(), 0.0),
+                numbers.getOrDefault(HabitAsked.BATHS.code(), 0.0),
+                numbers.getOrDefault(HabitAsked.DISHES.code(), 0.0),
+                numbers.getOrDefault(HabitAsked.LOADS.code(), 0.0),
+                typed.getOrDefault(HabitAsked.SINK.code(), ""),
+                typed.getOrDefault(HabitAsked.TUB.code(), ""),
+                typed.getOrDefault(HabitAsked.MACHINE.code(), ""))));
     }
 
     @Override
     public SurveyView.House climateFile(String text) {
-        ClimateFile file = ClimateFile.read(text);
-        Survey survey = store.survey().withClimate(file.monthly(), Origin.YOURS);
-        return keep(file.place().map(spot -> placed(survey, spot)).orElse(survey));
+        return keep(until -> {
+            ClimateFile file = ClimateFile.read(text);
+            Survey survey = until.withClimate(file.monthly(), Origin.YOURS);
+            return file.place().map(spot -> placed(survey, spot)).orElse(survey);
+        });
     }
 
     private static Survey placed(Survey survey, ClimateFile.Spot spot) {
@@ -285,7 +299,7 @@ final class SurveyDesk implements SurveyApp {
                 skies.getOrDefault("autumn", Sky.MIXED),
                 warmestC,
                 coldestC);
-        return keep(store.survey().withClimate(estimate.monthly(), Origin.ASSUMED));
+        return keep(survey -> survey.withClimate(estimate.monthly(), Origin.ASSUMED));
     }
 
     private static double number(Map<String, String> typed, String name, List<Fault> faults) {
@@ -299,7 +313,7 @@ final class SurveyDesk implements SurveyApp {
 
     @Override
     public SurveyView.House noPanes() {
-        return keep(store.survey().withoutPanes());
+        return keep(Survey::withoutPanes);
     }
 
     @Override
@@ -315,7 +329,7 @@ final class SurveyDesk implements SurveyApp {
 
     @Override
     public SurveyView.House follow() {
-        return keep(store.survey().upon(store.design()));
+        return keep(survey -> survey.upon(store.design()));
     }
 
     @Override
@@ -352,7 +366,9 @@ final class SurveyDesk implements SurveyApp {
         return house();
     }
 
-    private SurveyView.House keep(Survey survey) {
+    /** Keeps the house as it becomes; what it cannot take is refused in the learner's units. */
+    private SurveyView.House keep(UnaryOperator<Survey> change) {
+        Survey survey = shown().telling(() -> change.apply(store.survey()));
         store.keep(survey);
         return inUnits().house(view(survey));
     }

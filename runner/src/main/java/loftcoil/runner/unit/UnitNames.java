@@ -115,7 +115,15 @@ final class UnitNames {
         put(mgPerL.multiply(17.848), "°dH", "dh", "°dgh");
         put(mgPerL.multiply(10), "°fH", "fh");
         put(mgPerL.multiply(14.254), "°eH", "°Clark");
-        put(MILLI(GRAM).multiply(64.79891).divide(USCustomary.GALLON_LIQUID), "gpg");
+        put(
+                MILLI(GRAM).multiply(64.79891).divide(USCustomary.GALLON_LIQUID),
+                "gpg",
+                "grain",
+                "grains",
+                "grains / gallon",
+                "grains/gallon",
+                "grains / gal",
+                "grains/gal");
     }
 
     private static void heat() {

@@ -193,6 +193,8 @@ function tellStation(view, code) {
 /** What waits at a station goes together: of some parts all has to be told at once. */
 async function tellWaiting(view, code) {
   const waiting = [...view.pending].filter(([, answer]) => answer.station === code);
+  // Why an answer was refused stands until it is told anew; that it is lacking beside others would hide it.
+  view.reasoned = new Set();
   for (const guessed of [false, true]) {
     let told = waiting.filter(([, answer]) => answer.guessed === guessed);
     while (told.length) {
@@ -231,7 +233,8 @@ function refusedLines(view, lines) {
     const words = line.slice(path.length + 2);
     const row = view.rows.get(path);
     const missing = words.startsWith('missing');
-    if (row) row.trouble(missing ? 'Tell this one too: these answers are taken together.' : `Not taken: ${words}`);
+    if (!missing) view.reasoned.add(path);
+    if (row && missing && view.reasoned.has(path)) { /* Its reason stands there. */ } else if (row) row.trouble(missing ? 'Tell this one too: these answers are taken together.' : `Not taken: ${words}`);
     else view.refused.replaceChildren(el('p', { class: 'trouble' }, `Not taken: ${said}`));
     refused.push(path);
   }
