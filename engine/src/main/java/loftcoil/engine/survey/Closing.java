@@ -38,6 +38,9 @@ public record Closing(
     /** Steeper than this a piece leads up, not along, mm/m. */
     private static final double STEEPEST_MM_PER_M = 700;
 
+    /** What rounds to no slope, mm/m. */
+    private static final double LEVEL_MM_PER_M = 0.5;
+
     private static final double MM_PER_M = 1000;
 
     /** Keeps copies of the lists. */
@@ -176,9 +179,7 @@ public record Closing(
     public MeasuredText words() {
         if (!closes()) {
             return SurveyWords.say(
-                    "closing." + run.code() + (missM > 0 ? ".below" : ".above"),
-                    "gap",
-                    Measure.metres(Math.abs(missM)));
+                    "closing." + run.code() + (missM > 0 ? ".below" : ".above"), "gap", Measure.taped(Math.abs(missM)));
         }
         if (moved.isEmpty()) {
             return SurveyWords.say("closing." + run.code() + ".closes");
@@ -198,7 +199,7 @@ public record Closing(
                 SurveyWords.say(
                         missM > 0 ? "mend.forgotten.up" : "mend.forgotten.down",
                         "gap",
-                        Measure.metres(Math.abs(missM)))));
+                        Measure.taped(Math.abs(missM)))));
         longest(walked, true).ifPresent(at -> length(walked, at, missM).ifPresent(mends::add));
         longest(walked, false).ifPresent(at -> slope(walked, at, missM).ifPresent(mends::add));
         mends.add(new Mend(
@@ -207,7 +208,7 @@ public record Closing(
                 SurveyWords.say(
                         (run == Run.HOT) == (missM > 0) ? "mend.tank.lower" : "mend.tank.higher",
                         "gap",
-                        Measure.metres(Math.abs(missM)))));
+                        Measure.taped(Math.abs(missM)))));
         mends.add(new Mend(Mend.Kind.AGAIN, Optional.empty(), SurveyWords.say("mend.again")));
         return mends;
     }
@@ -235,9 +236,9 @@ public record Closing(
                                 "piece",
                                 pipe.name(),
                                 "from",
-                                Measure.metres(pipe.lengthM()),
+                                Measure.taped(pipe.lengthM()),
                                 "to",
-                                Measure.metres(other.lengthM()))));
+                                Measure.taped(other.lengthM()))));
     }
 
     private static Optional<Mend> slope(List<WalkedPipe> walked, int at, double missM) {
@@ -252,6 +253,9 @@ public record Closing(
     }
 
     private static MeasuredText slope(WalkedPipe pipe) {
+        if (Math.abs(pipe.slopeMmPerM()) < LEVEL_MM_PER_M) {
+            return SurveyWords.say("slope.level");
+        }
         return SurveyWords.say(
                 pipe.slopeMmPerM() < 0 ? "slope.falls" : "slope.climbs",
                 "by",

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Coded;
@@ -52,6 +53,7 @@ final class SurveyDesk implements SurveyApp {
     private static final String GUESSED = "guessed";
     private static final String MEASURED = "measured";
     private static final int DIGITS = 5;
+    private static final Pattern NUMBER = Pattern.compile("[-−]?\\d+(?:\\.\\d+)?");
 
     /** Changes that are told when the house becomes the design, but for what was the learner's own: that is told whole. */
     private static final int MOST_TOLD = 5;
@@ -519,19 +521,20 @@ final class SurveyDesk implements SurveyApp {
                 : value.map(DesignFields.Value::origin).orElse(Origin.ASSUMED).code();
     }
 
-    private static SurveyView.Run run(Survey survey, Closing.Run run) {
+    private SurveyView.Run run(Survey survey, Closing.Run run) {
         Optional<Closing> closing = survey.closing(run);
         return new SurveyView.Run(
                 run.code(),
                 survey.run(run).stream().map(SurveyDesk::piece).toList(),
-                closing.map(found -> found.words().metric()).orElse("Not walked yet; its pipes are borrowed."),
+                closing.map(found -> store.units().words(found.words()))
+                        .orElse("Not walked yet; its pipes are borrowed."),
                 closing.map(Closing::closes).orElse(true),
                 closing.map(found -> found.moved().stream()
-                                .map(moved -> moved.words().metric())
+                                .map(moved -> store.units().words(moved.words()))
                                 .toList())
                         .orElse(List.of()),
                 closing.map(found -> found.mends().stream()
-                                .map(mend -> mend.words().metric())
+                                .map(mend -> store.units().words(mend.words()))
                                 .toList())
                         .orElse(List.of()));
     }
@@ -611,7 +614,7 @@ final class SurveyDesk implements SurveyApp {
         List<String> open = standing.open().stream().map(SurveyDesk::line).toList();
         Grounds grounds = standing.grounds();
         List<String> otherwise = survey.otherwise(design).stream()
-                .map(said -> said.words().metric())
+                .map(said -> store.units().words(said.words()))
                 .toList();
         String sketch = " It is a sketch, not for cutting: ";
         String words = grounds.words()
@@ -619,7 +622,7 @@ final class SurveyDesk implements SurveyApp {
                         ? grounds.own() ? " All fits together." : sketch + "all fits together, but on another's values."
                         : sketch + "something does not fit together yet.");
         List<String> doubts =
-                standing.doubts().stream().map(doubt -> doubt.metric()).toList();
+                standing.doubts().stream().map(store.units()::words).toList();
         return new SurveyView.Standing(
                 grounds.yours(),
                 grounds.assumed(),
@@ -627,7 +630,7 @@ final class SurveyDesk implements SurveyApp {
                 !open.isEmpty(),
                 words,
                 next(stations, open),
-                survey.plan().map(plan -> plan.words().metric()).orElse(""),
+                survey.plan().map(plan -> store.units().words(plan.words())).orElse(""),
                 open,
                 doubts,
                 counted.equals(grounds)
@@ -651,7 +654,6 @@ final class SurveyDesk implements SurveyApp {
                 : "Everything is told; mend what does not fit.";
     }
 
-    /** What does not fit, as the person who measured it would say it. */
     /** A pipe of another house between one's own coil and tank. */
     private static String notWalked(Fault fault) {
         String pipe = Station.of(fault.path()).map(Station::label).orElse(fault.path());
@@ -659,6 +661,7 @@ final class SurveyDesk implements SurveyApp {
                 + fault.allowed().replaceFirst(", within.*", "") + " are wanted.";
     }
 
+    /** What does not fit, as the person who measured it would say it. */
     private static String line(Fault fault) {
         boolean run = Stream.of(Closing.Run.values()).anyMatch(one -> one.path().equals(fault.path()));
         if (run) {
@@ -666,7 +669,12 @@ final class SurveyDesk implements SurveyApp {
         }
         String place =
                 Station.of(fault.path()).map(station -> station.label() + ": ").orElse("");
-        String label = DesignFields.at(fault.path()).map(DesignField::label).orElse(fault.path());
-        return place + new Fault(label, fault.given(), fault.allowed(), fault.why()).line();
+        Optional<DesignField> field = DesignFields.at(fault.path());
+        String given = field.filter(any -> NUMBER.matcher(fault.given()).matches())
+                .map(any -> Numeral.withUnit(fault.given(), any.unit()))
+                .orElse(fault.given());
+        return place
+                + new Fault(field.map(DesignField::label).orElse(fault.path()), given, fault.allowed(), fault.why())
+                        .line();
     }
 }

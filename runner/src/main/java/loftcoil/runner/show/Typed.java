@@ -123,6 +123,13 @@ final class Typed {
 
     private static final double MM_PER_M = 1000;
 
+    /** How what is allowed begins where a number for each month is wanted. */
+    static final String TWELVE = "12 values";
+
+    private static final Pattern BEFORE_UNIT = Pattern.compile("(?<=\\d)\\s+(?=[°\\p{L}])");
+    private static final Pattern DECIMAL_COMMAS =
+            Pattern.compile("[-−]?\\d+(?:,\\d+)?[^\\d\\s,;]*(?:(?:\\s*;\\s*|\\s+)[-−]?\\d+(?:,\\d+)?[^\\d\\s,;]*)+");
+
     private Typed() {}
 
     /**
@@ -157,14 +164,22 @@ final class Typed {
         if (field.allowed().startsWith("months")) {
             return MonthsText.of(plain, path);
         }
-        if (field.allowed().startsWith("12 values")) {
+        if (field.allowed().startsWith(TWELVE)) {
             return listed(plain).stream()
-                    .map(one -> Numeral.typed(number(one, "", path), DIGITS))
+                    .map(one -> Numeral.typed(number(one, monthly(field), path), DIGITS))
                     .collect(Collectors.joining(", "));
+        }
+        if (field.unit().isEmpty() && !isAmount(plain) && !NONE.matcher(plain).matches()) {
+            throw RefusedException.of(path, "“" + plain + "”", "a number, " + field.allowed());
         }
         return path.equals(UTC_OFFSET)
                 ? numberText(UTC.matcher(plain).replaceFirst("$1").replaceFirst("^$", "0"), field.unit(), path)
                 : numberText(plain, field.unit(), path);
+    }
+
+    /** The unit of a month's number; sun in a day is no unit that people write behind each. */
+    private static String monthly(DesignField field) {
+        return UnitText.read(field.unit()).isPresent() ? field.unit() : "";
     }
 
     /** Whether somebody said that there is no such thing, or that it is not known; nought where nought says it. */
@@ -177,11 +192,10 @@ final class Typed {
                 || (!nought && field.range().isPresent() && NONE.matcher(plain).matches());
     }
 
-    /** Several numbers in a row; where commas are decimal, blanks or semicolons stand between. */
-    static List<String> listed(String plain) {
-        boolean decimalCommas =
-                plain.matches("(?s)\\s*[-−]?\\d+(?:,\\d+)?(?:(?:\\s*;\\s*|\\s+)[-−]?\\d+(?:,\\d+)?)+\\s*");
-        return List.of(plain.strip().split(decimalCommas ? "[;\\s]+" : "[;,\\s]+"));
+    /** Several numbers in a row, each with its unit where it has one; where commas are decimal, blanks or semicolons stand between. */
+    static List<String> listed(String typed) {
+        String plain = BEFORE_UNIT.matcher(typed.strip()).replaceAll("");
+        return List.of(plain.split(DECIMAL_COMMAS.matcher(plain).matches() ? "[;\\s]+" : "[;,\\s]+"));
     }
 
     /** A number that has its sign in words, with the sign before it. */

@@ -125,10 +125,7 @@ final class MeasureWalk {
     private void station(SurveyView.Station station) {
         console.head(station.label());
         say(station.help());
-        if (!station.counts().isEmpty()) {
-            say("What each fitting counts. "
-                    + String.join("; ", station.counts()).replace(".; ", ". ") + ".");
-        }
+        counts(station.counts());
         switch (station.code()) {
             case "hot-run", "cold-run" -> run(station.run());
             case "taps" -> taps(station);
@@ -151,6 +148,20 @@ final class MeasureWalk {
                 }
             }
             default -> questions(station);
+        }
+    }
+
+    /** What each fitting counts, its rows in one sentence between those before and behind them. */
+    private void counts(List<String> lines) {
+        List<String> rows = lines.stream().filter(line -> !line.endsWith(".")).toList();
+        boolean listed = false;
+        for (String line : lines) {
+            if (line.endsWith(".")) {
+                say((listed || rows.isEmpty() ? "" : "What each fitting counts. ") + line);
+            } else if (!listed) {
+                say(String.join("; ", rows) + ".");
+                listed = true;
+            }
         }
     }
 
@@ -218,7 +229,9 @@ final class MeasureWalk {
         if (!question.otherwise().isEmpty()) {
             say(question.otherwise());
         }
-        String unit = question.unit().isEmpty() || question.now().equals("not said") ? "" : " " + question.unit();
+        // Feet and inches, and centimetres, have their units within.
+        boolean bare = question.now().matches(".*\\d");
+        String unit = bare && !question.unit().isEmpty() ? " " + question.unit() : "";
         return console.ask("[" + question.now() + unit + ", " + question.origin() + "] ")
                 .map(String::strip)
                 .filter(typed -> !typed.equals("q"));

@@ -39,8 +39,8 @@ class MeasureWalkTest extends TryApp {
         ScriptedConsole console =
                 walk("6", "yes", "up", "riser", "1.4 m", "1", "0", "22 mm × 1", "none", "flue", "", "take", "q");
 
-        assertTrue(console.all().contains("The hot pipe ends 0.40 m below the return port."), console.all());
-        assertTrue(console.all().contains("A piece was forgotten that leads up, 0.40 m in all."), console.all());
+        assertTrue(console.all().contains("The hot pipe ends 40 cm below the return port."), console.all());
+        assertTrue(console.all().contains("A piece was forgotten that leads up, 40 cm in all."), console.all());
         assertTrue(console.all().contains("not for cutting"), console.all());
         assertEquals(0, console.left());
     }
