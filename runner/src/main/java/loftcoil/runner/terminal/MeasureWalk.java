@@ -1,5 +1,8 @@
 package loftcoil.runner.terminal;
 
+import java.io.IOException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -10,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.progress.FolderException;
+import loftcoil.runner.progress.TextFile;
 import loftcoil.runner.show.SurveyApp;
 import loftcoil.runner.show.SurveyView;
 
@@ -17,6 +21,10 @@ import loftcoil.runner.show.SurveyView;
 final class MeasureWalk {
 
     private static final int HELP_TEXT_AT = 11;
+
+    /** A year of hours has some 1.6 million. */
+    private static final int LONGEST_WEATHER_BYTES = 5_000_000;
+
     private static final String ALONG = "along";
 
     private static final String HELP =
@@ -130,10 +138,11 @@ final class MeasureWalk {
             case "hot-run", "cold-run" -> run(station.run());
             case "taps" -> taps(station);
             case "climate" -> {
-                if (ask("Is there a table to read from? yes, no", "no").equals("yes")) {
-                    questions(station);
-                } else {
-                    estimate();
+                String table = ask("Is there a table to type from? yes, no, or the path of a weather file", "no");
+                switch (table) {
+                    case "yes" -> questions(station);
+                    case "no" -> estimate();
+                    default -> caught(() -> climateFile(table));
                 }
             }
             case "people" -> {
@@ -359,6 +368,15 @@ final class MeasureWalk {
             survey.climateEstimate(typed);
             say("Estimated; sun may be a quarter off either way. It counts as assumed.");
         });
+    }
+
+    private void climateFile(String path) {
+        try {
+            survey.climateFile(TextFile.read(Path.of(path), LONGEST_WEATHER_BYTES));
+            say("Sun and air are those of " + path + " now.");
+        } catch (IOException | InvalidPathException cannot) {
+            warn("“" + path + "” cannot be read: " + TextFile.why(cannot) + ".");
+        }
     }
 
     private void habits() {
