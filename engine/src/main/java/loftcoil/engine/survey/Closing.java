@@ -41,6 +41,9 @@ public record Closing(
     /** What rounds to no slope, mm/m. */
     private static final double LEVEL_MM_PER_M = 0.5;
 
+    /** A miss below this is lost in lengths to a centimetre, m. */
+    private static final double FINE_M = 0.02;
+
     private static final double MM_PER_M = 1000;
 
     /** Keeps copies of the lists. */
@@ -236,9 +239,14 @@ public record Closing(
                                 "piece",
                                 pipe.name(),
                                 "from",
-                                Measure.taped(pipe.lengthM()),
+                                told(pipe, missM),
                                 "to",
-                                Measure.taped(other.lengthM()))));
+                                told(other, missM))));
+    }
+
+    /** A length; where it is a matter of some millimetres, to one of them. */
+    private static Measure told(WalkedPipe pipe, double missM) {
+        return Measure.taped(pipe.lengthM()).finer(Math.abs(missM) < FINE_M ? 1 : 0);
     }
 
     private static Optional<Mend> slope(List<WalkedPipe> walked, int at, double missM) {

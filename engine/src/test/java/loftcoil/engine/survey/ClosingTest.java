@@ -169,4 +169,19 @@ class ClosingTest {
                 "“drop” ends 10 mm lower than it was told: it falls 2010 mm, not 2000 mm.",
                 moved.moved().get(0).words().metric());
     }
+
+    @Test
+    void aMissOfMillimetresIsToldToAMillimetreAndNoSlopeAsLevel() {
+        Closing low = hot(1.505, pipe("riser", Way.UP, 1.5, 0, true));
+        assertTrue(
+                low.mends().stream()
+                        .anyMatch(mend -> mend.words().metric().equals("“riser” is 1.505 m long, not 1.500 m.")),
+                low.mends().toString());
+        Closing level = hot(0, pipe("over", Way.ALONG, 2, 50, true));
+        assertTrue(
+                level.mends().stream()
+                        .anyMatch(mend ->
+                                mend.words().metric().equals("“over” lies level; it was told that it climbs 50 mm/m.")),
+                level.mends().toString());
+    }
 }

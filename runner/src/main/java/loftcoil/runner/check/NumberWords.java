@@ -98,7 +98,7 @@ public final class NumberWords {
         long whole = 0;
         long group = 0;
         long last = Long.MAX_VALUE;
-        for (String word : words.replace('-', ' ').replace(" and ", " ").split(" ")) {
+        for (String word : words.replace('-', ' ').replace(" and ", " ").split(" ", -1)) {
             int small = TO_NINETEEN.indexOf(word);
             int ten = TENS.indexOf(word);
             long one = small >= 0 ? small : ten >= 0 ? (ten + 2) * 10L : MANY.getOrDefault(word, 0);

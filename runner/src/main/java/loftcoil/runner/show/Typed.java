@@ -442,7 +442,10 @@ final class Typed {
     }
 
     private static RefusedException refused(String path, String typed, String unit, String why) {
-        return new RefusedException(List.of(new Fault(path, "“" + typed.strip() + "”", wanted(unit), why)));
+        return new RefusedException(List.of(
+                typed.isBlank()
+                        ? new Fault(path, "nothing", wanted(unit), "")
+                        : new Fault(path, "“" + typed.strip() + "”", wanted(unit), why)));
     }
 
     private static String wanted(String unit) {
