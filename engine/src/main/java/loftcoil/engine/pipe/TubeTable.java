@@ -108,7 +108,7 @@ public final class TubeTable {
     /** The fault of an unknown name, for collecting. */
     public static Fault unknown(String path, String name) {
         Matcher size = BY_SIZE.matcher(name);
-        if (PLASTIC.matcher(name).find()) {
+        if (!size.matches() && PLASTIC.matcher(name).find()) {
             return new Fault(
                     path,
                     quoted(name),
