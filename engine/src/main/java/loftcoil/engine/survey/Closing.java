@@ -96,7 +96,7 @@ public record Closing(
                     "piece",
                     name,
                     "by",
-                    Measure.millimetres(Math.abs(toM - fromM) * MM_PER_M),
+                    Measure.taped(Math.abs(toM - fromM)),
                     "from",
                     Measure.millimetres((falls ? -fromM : fromM) * MM_PER_M),
                     "to",
@@ -187,8 +187,7 @@ public record Closing(
         if (moved.isEmpty()) {
             return SurveyWords.say("closing." + run.code() + ".closes");
         }
-        return SurveyWords.say(
-                "closing." + run.code() + ".moved", "gap", Measure.millimetres(Math.abs(missM) * MM_PER_M));
+        return SurveyWords.say("closing." + run.code() + ".moved", "gap", Measure.taped(Math.abs(missM)));
     }
 
     private static List<Mend> mends(Run run, List<WalkedPipe> walked, double missM, double allowedM) {

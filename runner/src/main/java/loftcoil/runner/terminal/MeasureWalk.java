@@ -218,10 +218,15 @@ final class MeasureWalk {
 
     /** Tells answers; the paths that were refused, of which nothing is kept then. */
     private Set<String> refused(Map<String, String> answers, boolean guess) {
+        return refusedOf(() -> survey.tell(answers, guess));
+    }
+
+    /** Does something, and says what was refused; the paths of that, none where all is kept. */
+    private Set<String> refusedOf(Runnable work) {
         Set<String> paths = new HashSet<>();
         caught(() -> {
             try {
-                survey.tell(answers, guess);
+                work.run();
             } catch (RefusedException refused) {
                 refused.faults().forEach(fault -> paths.add(fault.path()));
                 throw refused;
@@ -255,17 +260,17 @@ final class MeasureWalk {
             return;
         }
         List<Map<String, String>> pieces = new ArrayList<>();
-        while (true) {
-            Map<String, String> piece = piece(pieces.size() + 1);
-            if (piece.isEmpty()) {
-                break;
-            }
+        for (Map<String, String> piece = piece(1); !piece.isEmpty(); piece = piece(pieces.size() + 1)) {
             pieces.add(piece);
+            // Kept piece by piece; one that is refused is asked again, and no other with it.
+            if (!refusedOf(() -> survey.walk(run.code(), pieces)).isEmpty()) {
+                pieces.remove(pieces.size() - 1);
+            }
         }
         if (pieces.isEmpty()) {
             return;
         }
-        SurveyView.Run walked = survey.walk(run.code(), pieces).stations().stream()
+        SurveyView.Run walked = survey.house().stations().stream()
                 .map(SurveyView.Station::run)
                 .filter(other -> other.code().equals(run.code()))
                 .findFirst()
@@ -321,23 +326,35 @@ final class MeasureWalk {
         if (!ask("Tell the taps anew? yes, no", "no").equals("yes")) {
             return;
         }
-        Map<String, String> trunk = new HashMap<>();
-        trunk.put(
-                "length", ask("Length of a pipe from the tank that several taps share; Enter where there is none", ""));
-        boolean shared = !trunk.getOrDefault("length", "").isEmpty();
-        if (shared) {
-            trunk.put("tube", ask("Tube of that pipe, such as " + such().wideTube(), ""));
-            trunk.put("elbows90", ask("Elbows of 90° on it", "0"));
-        }
+        Map<String, String> trunk = trunk();
         List<Map<String, String>> taps = new ArrayList<>();
         while (true) {
             String name = ask("Name of tap " + (taps.size() + 1) + "; Enter where there are no more", "");
             if (name.isEmpty()) {
-                break;
+                return;
             }
-            taps.add(tap(name, shared));
+            taps.add(tap(name, !trunk.getOrDefault("length", "").isEmpty()));
+            Map<String, String> shared = trunk;
+            Set<String> refused = refusedOf(() -> survey.taps(shared, taps));
+            if (refused.stream().anyMatch(path -> path.startsWith("trunk"))) {
+                trunk = trunk();
+            }
+            if (!refused.isEmpty()) {
+                taps.remove(taps.size() - 1);
+            }
         }
-        survey.taps(trunk, taps);
+    }
+
+    /** The pipe that several taps share, as typed; no length where there is none. */
+    private Map<String, String> trunk() {
+        Map<String, String> trunk = new HashMap<>();
+        trunk.put(
+                "length", ask("Length of a pipe from the tank that several taps share; Enter where there is none", ""));
+        if (!trunk.getOrDefault("length", "").isEmpty()) {
+            trunk.put("tube", ask("Tube of that pipe, such as " + such().wideTube(), ""));
+            trunk.put("elbows90", ask("Elbows of 90° on it", "0"));
+        }
+        return trunk;
     }
 
     private Map<String, String> tap(String name, boolean shared) {

@@ -3,8 +3,10 @@ package loftcoil.runner.terminal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
+import loftcoil.runner.show.SurveyView;
 import loftcoil.runner.show.TryApp;
 import org.junit.jupiter.api.Test;
 
@@ -59,5 +61,54 @@ class MeasureWalkTest extends TryApp {
     @Test
     void whatMeansNothingIsAnsweredWithTheList() {
         assertTrue(walk("99", "q").all().contains("“99” means nothing here."));
+    }
+
+    @Test
+    void aPieceOrTapThatIsRefusedIsAskedAgainAndTheOthersStay() {
+        ScriptedConsole pipes = walk(
+                "6",
+                "yes",
+                "up",
+                "riser",
+                "1.4 m",
+                "1",
+                "0",
+                "22 mm × 1",
+                "none",
+                "flue", //
+                "up",
+                "lost",
+                "long",
+                "1",
+                "0",
+                "",
+                "",
+                "", //
+                "up",
+                "found",
+                "40 cm",
+                "1",
+                "0",
+                "",
+                "",
+                "",
+                "",
+                "q");
+        assertTrue(pipes.all().contains("The hot pipe ends at the return port, as it should."), pipes.all());
+        assertEquals(0, pipes.left());
+
+        ScriptedConsole taps = walk(
+                "10", "yes", "two", "hose", "1", //
+                "sink", "", "1.1 m", "15x1", "1.2 m", "2", "none", //
+                "2.5 m", "28x1", "1", //
+                "sink", "", "1.1 m", "15x1", "1.2 m", "2", "none", //
+                "tub", "", "high", "15x1", "1.2 m", "2", "none", //
+                "tub", "", "0.9 m", "15x1", "1.2 m", "2", "none", "", "q");
+        assertEquals(0, taps.left());
+        assertEquals(
+                List.of("sink", "tub"),
+                bench.survey().house().stations().get(9).taps().stream()
+                        .map(SurveyView.TapLine::name)
+                        .toList());
     }
 }
