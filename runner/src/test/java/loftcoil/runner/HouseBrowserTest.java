@@ -2,6 +2,7 @@ package loftcoil.runner;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -252,6 +253,17 @@ class HouseBrowserTest extends LiveCourseCase {
                 .isEmpty());
         assertEquals(List.of(), all("#loop .clears-foot button"), "nothing is left to search");
         soundAtAllSizes("what clears them");
+        String before = bench.rebuild().own().json();
+        browser.click(one("#loop .clears li button"));
+        browser.until("what it comes to with the year", () -> !all("#loop .followed .effect-lines tr.turn-better")
+                .isEmpty());
+        assertTrue(one("#loop .followed").getText().startsWith("It is in your design now: "));
+        assertEquals(one("#loop .followed"), browser.driver().switchTo().activeElement());
+        soundAtAllSizes("what clears it, taken in");
+        assertNotEquals(before, bench.rebuild().own().json());
+        browser.click(one("#loop .followed button"));
+        browser.until("taken back", () -> one("#loop .followed").getText().startsWith("Taken back: "));
+        assertEquals(before, bench.rebuild().own().json());
         assertEquals(List.of(), browser.troubles());
     }
 

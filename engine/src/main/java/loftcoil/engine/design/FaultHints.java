@@ -16,6 +16,11 @@ final class FaultHints {
     /** No place has a mean day with more sun than this, kWh/m². */
     private static final double SUNNIEST_KWH = 12;
 
+    /** No place has a mean month as warm as that in °C, or warmer than this in °F. */
+    private static final double HOTTEST_MONTH_C = 45;
+
+    private static final double HOTTEST_MONTH_F = 113;
+
     private static final double WHOLE_TURN_DEG = 360;
 
     private FaultHints() {}
@@ -31,11 +36,16 @@ final class FaultHints {
 
     private static Optional<String> hint(Fault fault) {
         String path = fault.path();
-        if (path.startsWith("site.monthly.globalKWhPerM2Day[")) {
+        if (path.startsWith("site.monthly.globalKWhPerM2Day")) {
             return number(fault)
                     .filter(sun -> sun > SUNNIEST_KWH && sun <= SUNNIEST_KWH * MJ_PER_KWH)
                     .map(sun -> "MJ, not kWh? " + Numeral.typed(sun) + " MJ are " + Numeral.fixed(sun / MJ_PER_KWH, 2)
                             + " kWh");
+        }
+        if (path.startsWith("site.monthly.meanAirC")) {
+            return number(fault)
+                    .filter(air -> air > HOTTEST_MONTH_C && air <= HOTTEST_MONTH_F)
+                    .map(air -> "in °F where °C are wanted?");
         }
         if (path.endsWith("azimuthDeg")) {
             return number(fault)

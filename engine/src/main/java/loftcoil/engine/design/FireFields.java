@@ -44,7 +44,7 @@ final class FireFields {
             "litAgainFromH",
             "Hour at which a second fire is lit",
             "Only where two fires burn on a usual day, such as one in the morning.",
-            Said.number(Leaf.number(0, 24, FieldUnit.H), "one fire a day"),
+            Said.number(Leaf.number(0, 24, FieldUnit.CLOCK), "one fire a day"),
             Fire::litAgainFromH);
     static final Field<Fire, OptionalDouble> LIT_AGAIN_FOR = new Field<>(
             "litAgainForH",
@@ -65,7 +65,7 @@ final class FireFields {
             "fireboxM2",
             "Inner surface of the firebox",
             "Walls, floor, roof and door. The larger, the less of the embers' glow the coil takes.",
-            Said.number(Leaf.number(0.1, 10, FieldUnit.M2), "0.8 m², a room heater of 0.3 by 0.35 m and 0.45 m high"),
+            Said.number(Leaf.number(0.1, 10, FieldUnit.M2), "0.8 m², a room heater of 0.3 m by 0.35 m and 0.45 m high"),
             Fire::fireboxM2);
     private static final Field<Fire, OptionalDouble> PASSAGE = new Field<>(
             "passageCm2",

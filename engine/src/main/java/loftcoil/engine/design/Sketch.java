@@ -55,7 +55,7 @@ public record Sketch(Design told) {
         }
         missing(changed, texts.keySet(), faults);
         if (!faults.isEmpty()) {
-            throw new RefusedException(faults);
+            throw new RefusedException(faults.stream().map(FaultHints::hinted).toList());
         }
         Design decided = Origins.decided(own, changed, List.copyOf(texts.keySet()));
         Map<String, Origin> origins = new HashMap<>();

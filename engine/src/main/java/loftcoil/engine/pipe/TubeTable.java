@@ -32,6 +32,10 @@ public final class TubeTable {
     private static final Pattern BY_SIZE =
             Pattern.compile("(\\d{1,3}(?:\\.\\d{1,3})?)x(\\d{1,2}(?:\\.\\d{1,3})?)(?: (.+))?");
 
+    /** Plastics that water pipes are made of, as they are called over the counter. */
+    private static final Pattern PLASTIC = Pattern.compile(
+            "(?i)\\b(?:pe-?x|pe-?rt|c?pvc|pe|pb|pp-?r?|polybut(?:yl)?ene|poly(?:thene|ethylene)?|plastic|hose)\\b");
+
     private static final String METALS =
             Stream.of(TubeMetal.values()).map(TubeMetal::code).collect(Collectors.joining(", "));
 
@@ -104,6 +108,13 @@ public final class TubeTable {
     /** The fault of an unknown name, for collecting. */
     public static Fault unknown(String path, String name) {
         Matcher size = BY_SIZE.matcher(name);
+        if (!size.matches() && PLASTIC.matcher(name).find()) {
+            return new Fault(
+                    path,
+                    quoted(name),
+                    "a tube of metal, such as B88 L 3/4 or 22x1.0",
+                    "plastic softens in the hottest water of such a tank, and beside a fire it melts");
+        }
         if (!size.matches()) {
             Fault fault = ROWS.known().unknown(path, name);
             return new Fault(

@@ -1,9 +1,12 @@
 package loftcoil.engine.survey;
 
+import java.time.Month;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import loftcoil.engine.design.Monthly;
 import loftcoil.engine.fault.Fault;
 import loftcoil.engine.fault.RefusedException;
@@ -21,6 +24,7 @@ public record ClimateFile(Monthly monthly, Optional<Spot> place) {
     private static final String PATH = "file";
     private static final int HEADER_LINES = 8;
     private static final int MONTHS = 12;
+    private static final int LETTERS = 3;
     private static final int MONTH_FIELD = 1;
     private static final int DRY_BULB_FIELD = 6;
     private static final int SUN_FIELD = 13;
@@ -51,8 +55,10 @@ public record ClimateFile(Monthly monthly, Optional<Spot> place) {
      * @throws RefusedException where it is neither form, or lacks months; the path says the line
      */
     public static ClimateFile read(String text) {
+        // Some editors put a mark before a text, which is no part of it.
+        String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
         List<String> lines =
-                text.lines().map(String::strip).filter(line -> !line.isEmpty()).toList();
+                plain.lines().map(String::strip).filter(line -> !line.isEmpty()).toList();
         return !lines.isEmpty() && lines.get(0).toUpperCase(Locale.ROOT).startsWith("LOCATION,")
                 ? hours(lines)
                 : new ClimateFile(months(lines), Optional.empty());
@@ -114,11 +120,20 @@ public record ClimateFile(Monthly monthly, Optional<Spot> place) {
                 number(fields[LOCATION_FIELDS[3]], 0));
     }
 
-    /** Twelve lines; one of headings before them is passed over, and the number or name of the month at their beginning. */
+    /**
+     * A line of a table.
+     *
+     * @param month the month it says it is of, 1 to 12; 0 where it says none
+     * @param sun kWh/m² a day
+     * @param airC °C
+     */
+    private record Row(int month, double sun, double airC) {}
+
+    /** Twelve lines; one of headings before them is passed over. Where they name their months these are put in order. */
     private static Monthly months(List<String> lines) {
-        List<double[]> rows = new ArrayList<>();
+        List<Row> rows = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
-            Optional<double[]> row = row(lines.get(i));
+            Optional<Row> row = row(lines.get(i), i);
             if (row.isPresent()) {
                 rows.add(row.get());
             } else if (i > 0) {
@@ -128,20 +143,53 @@ public record ClimateFile(Monthly monthly, Optional<Spot> place) {
         if (rows.size() != MONTHS) {
             throw RefusedException.of(PATH, rows.size() + " months", "12 lines, or hours in the EPW form");
         }
+        if (rows.stream().anyMatch(row -> row.month() > 0)) {
+            rows.sort(Comparator.comparingInt(Row::month));
+            for (int month = 1; month <= MONTHS; month++) {
+                if (rows.get(month - 1).month() != month) {
+                    throw RefusedException.of(
+                            PATH, "no line of month " + month, "each month once, or no months at all");
+                }
+            }
+        }
         return new Monthly(
-                rows.stream().map(row -> row[0]).toList(),
-                rows.stream().map(row -> row[1]).toList());
+                rows.stream().map(Row::sun).toList(),
+                rows.stream().map(Row::airC).toList());
     }
 
-    /** The last two numbers of a line; a comma parts them, or is their decimal mark where a semicolon or tab parts them. */
-    private static Optional<double[]> row(String line) {
-        boolean commas = !line.contains(";") && !line.contains("\t");
-        String[] fields = line.split(commas ? "," : "[;\t]", -1);
+    /** The last two numbers of a line; a comma parts them, or is their decimal mark where a semicolon, tab or blank parts them. */
+    private static Optional<Row> row(String line, int at) {
+        boolean commas = line.contains(",") && !line.matches(".*[;\t].*") && !line.matches(".*\\d,\\d+\\s+-?\\d.*");
+        String[] fields = line.split(commas ? "," : line.matches(".*[;\t].*") ? "[;\t]" : "\\s+", -1);
         if (fields.length < 2) {
             return Optional.empty();
         }
-        Optional<Double> air = parsed(fields[fields.length - 1]);
-        return parsed(fields[fields.length - 2]).flatMap(sun -> air.map(degrees -> new double[] {sun, degrees}));
+        int last = fields.length - 1;
+        Optional<Double> air = parsed(fields[last]);
+        Optional<Double> sun = parsed(fields[last - 1]);
+        long before = Stream.of(fields)
+                .limit(last - 1)
+                .filter(field -> parsed(field).isPresent())
+                .count();
+        if (commas && air.isPresent() && sun.isPresent() && before > 1) {
+            throw refused(at, "“" + line + "”", "two numbers; those with a decimal comma parted by a semicolon");
+        }
+        int month = last > 1 ? month(fields[0]) : 0;
+        return sun.flatMap(kwh -> air.map(degrees -> new Row(month, kwh, degrees)));
+    }
+
+    /** The month of a name, of at least three letters, or of a number; 0 where it is none. */
+    private static int month(String text) {
+        String name = text.strip().toLowerCase(Locale.ROOT);
+        if (name.matches("0?[1-9]|1[0-2]")) {
+            return Integer.parseInt(name);
+        }
+        return Stream.of(Month.values())
+                .filter(month -> name.length() >= LETTERS
+                        && month.name().toLowerCase(Locale.ROOT).startsWith(name.replaceFirst("\\.$", "")))
+                .map(Month::getValue)
+                .findFirst()
+                .orElse(0);
     }
 
     private static Optional<Double> parsed(String text) {

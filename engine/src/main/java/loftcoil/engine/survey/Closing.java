@@ -38,6 +38,12 @@ public record Closing(
     /** Steeper than this a piece leads up, not along, mm/m. */
     private static final double STEEPEST_MM_PER_M = 700;
 
+    /** What rounds to no slope, mm/m. */
+    private static final double LEVEL_MM_PER_M = 0.5;
+
+    /** A miss below this is lost in lengths to a centimetre, m. */
+    private static final double FINE_M = 0.02;
+
     private static final double MM_PER_M = 1000;
 
     /** Keeps copies of the lists. */
@@ -90,7 +96,7 @@ public record Closing(
                     "piece",
                     name,
                     "by",
-                    Measure.millimetres(Math.abs(toM - fromM) * MM_PER_M),
+                    Measure.taped(Math.abs(toM - fromM)),
                     "from",
                     Measure.millimetres((falls ? -fromM : fromM) * MM_PER_M),
                     "to",
@@ -176,15 +182,12 @@ public record Closing(
     public MeasuredText words() {
         if (!closes()) {
             return SurveyWords.say(
-                    "closing." + run.code() + (missM > 0 ? ".below" : ".above"),
-                    "gap",
-                    Measure.metres(Math.abs(missM)));
+                    "closing." + run.code() + (missM > 0 ? ".below" : ".above"), "gap", Measure.taped(Math.abs(missM)));
         }
         if (moved.isEmpty()) {
             return SurveyWords.say("closing." + run.code() + ".closes");
         }
-        return SurveyWords.say(
-                "closing." + run.code() + ".moved", "gap", Measure.millimetres(Math.abs(missM) * MM_PER_M));
+        return SurveyWords.say("closing." + run.code() + ".moved", "gap", Measure.taped(Math.abs(missM)));
     }
 
     private static List<Mend> mends(Run run, List<WalkedPipe> walked, double missM, double allowedM) {
@@ -198,7 +201,7 @@ public record Closing(
                 SurveyWords.say(
                         missM > 0 ? "mend.forgotten.up" : "mend.forgotten.down",
                         "gap",
-                        Measure.metres(Math.abs(missM)))));
+                        Measure.taped(Math.abs(missM)))));
         longest(walked, true).ifPresent(at -> length(walked, at, missM).ifPresent(mends::add));
         longest(walked, false).ifPresent(at -> slope(walked, at, missM).ifPresent(mends::add));
         mends.add(new Mend(
@@ -207,7 +210,7 @@ public record Closing(
                 SurveyWords.say(
                         (run == Run.HOT) == (missM > 0) ? "mend.tank.lower" : "mend.tank.higher",
                         "gap",
-                        Measure.metres(Math.abs(missM)))));
+                        Measure.taped(Math.abs(missM)))));
         mends.add(new Mend(Mend.Kind.AGAIN, Optional.empty(), SurveyWords.say("mend.again")));
         return mends;
     }
@@ -235,9 +238,14 @@ public record Closing(
                                 "piece",
                                 pipe.name(),
                                 "from",
-                                Measure.metres(pipe.lengthM()),
+                                told(pipe, missM),
                                 "to",
-                                Measure.metres(other.lengthM()))));
+                                told(other, missM))));
+    }
+
+    /** A length; where it is a matter of some millimetres, to one of them. */
+    private static Measure told(WalkedPipe pipe, double missM) {
+        return Measure.taped(pipe.lengthM()).finer(Math.abs(missM) < FINE_M ? 1 : 0);
     }
 
     private static Optional<Mend> slope(List<WalkedPipe> walked, int at, double missM) {
@@ -252,6 +260,9 @@ public record Closing(
     }
 
     private static MeasuredText slope(WalkedPipe pipe) {
+        if (Math.abs(pipe.slopeMmPerM()) < LEVEL_MM_PER_M) {
+            return SurveyWords.say("slope.level");
+        }
         return SurveyWords.say(
                 pipe.slopeMmPerM() < 0 ? "slope.falls" : "slope.climbs",
                 "by",

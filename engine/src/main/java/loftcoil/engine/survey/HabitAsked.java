@@ -6,15 +6,15 @@ import loftcoil.engine.words.Numeral;
 /** A question about what people do with hot water, in the order in which it is asked; every face asks these. */
 public enum HabitAsked implements Coded {
     /** How many live there. */
-    PEOPLE("people", "2"),
+    PEOPLE("people", "2", 0),
     /** Washes of each person. */
-    WASHES("washesAWeek", "7"),
+    WASHES("washesAWeek", "7", 7),
     /** Baths of each person. */
-    BATHS("bathsAWeek", "0"),
+    BATHS("bathsAWeek", "0", 7),
     /** Dishes of the house. */
-    DISHES("dishesADay", "2"),
+    DISHES("dishesADay", "2", 1),
     /** Machine loads of the house. */
-    LOADS("loadsAWeek", "0"),
+    LOADS("loadsAWeek", "0", 7),
     /** The tap for hands and dishes. */
     SINK("sink", 0),
     /** The tap for washes and baths. */
@@ -24,19 +24,21 @@ public enum HabitAsked implements Coded {
 
     private final String code;
     private final String usual;
+    private final int days;
     private final int tap;
 
-    HabitAsked(String code, String usual) {
-        this(code, usual, -1);
+    HabitAsked(String code, String usual, int days) {
+        this(code, usual, days, -1);
     }
 
     HabitAsked(String code, int tap) {
-        this(code, "", tap);
+        this(code, "", 0, tap);
     }
 
-    HabitAsked(String code, String usual, int tap) {
+    HabitAsked(String code, String usual, int days, int tap) {
         this.code = code;
         this.usual = usual;
+        this.days = days;
         this.tap = tap;
     }
 
@@ -54,6 +56,11 @@ public enum HabitAsked implements Coded {
     /** Whether a tap is asked for by its name; a number else. */
     public boolean isTap() {
         return tap >= 0;
+    }
+
+    /** In how many days it is counted; 0 where nothing is done, but there is so much of it. */
+    public int days() {
+        return days;
     }
 
     /** The number that stands there before somebody says another; empty where a tap is asked for. */

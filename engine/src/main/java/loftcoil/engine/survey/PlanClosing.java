@@ -85,8 +85,8 @@ public record PlanClosing(double missM, double beyondM, double leftM, double tap
         boolean ahead = Math.abs(beyondM) >= TOLD_M;
         String side = leftM > 0 ? "plan.left" : "plan.right";
         String way = beyondM > 0 ? "plan.beyond" : "plan.short";
-        Measure asideM = Measure.metres(Math.abs(leftM));
-        Measure aheadM = Measure.metres(Math.abs(beyondM));
+        Measure asideM = Measure.taped(Math.abs(leftM));
+        Measure aheadM = Measure.taped(Math.abs(beyondM));
         if (aside && ahead) {
             return SurveyWords.say(
                     "plan.both",

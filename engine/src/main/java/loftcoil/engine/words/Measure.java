@@ -47,6 +47,11 @@ public record Measure(double value, MeasureKind kind, int finer, boolean bare) i
         return new Measure(metres, MeasureKind.LENGTH_M);
     }
 
+    /** A length in m as it is read off a tape. */
+    public static Measure taped(double metres) {
+        return new Measure(metres, MeasureKind.TAPE_M);
+    }
+
     /** A small length in mm. */
     public static Measure millimetres(double millimetres) {
         return new Measure(millimetres, MeasureKind.SMALL_LENGTH_MM);
@@ -108,10 +113,13 @@ public record Measure(double value, MeasureKind kind, int finer, boolean bare) i
         return Units.METRIC.of(this);
     }
 
-    /** The number in metric units alone, with the sign of a minus, never with an exponent; nought has no sign. */
+    /** The number in metric units alone, with the sign of a minus, never with an exponent; nought has no sign, a length on a tape has its unit. */
     public String number() {
         if (kind == MeasureKind.CLOCK_H) {
             return ClockTime.of24(value);
+        }
+        if (kind == MeasureKind.TAPE_M) {
+            return TapeMeasure.metric(value, finer);
         }
         double written = kind == MeasureKind.SHARE ? PER_CENT * value : value;
         return Numeral.fixed(written, Math.max(0, Math.min(most(), decimals() + finer)));

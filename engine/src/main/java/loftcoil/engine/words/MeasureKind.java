@@ -10,6 +10,8 @@ import java.util.stream.Stream;
 public enum MeasureKind {
     /** A length or level in m. */
     LENGTH_M("m", 2, UsUnit.tape(FEET, "ft", UsUnit.M_PER_FT)),
+    /** A length in m that somebody holds a tape to: from 10 cm in cm, below that in mm, as a builder says it. */
+    TAPE_M("m", 2, UsUnit.tape(FEET, "ft", UsUnit.M_PER_FT)),
     /** A small length in mm: cuts, bores, lagging. */
     SMALL_LENGTH_MM("mm", 0, UsUnit.tape(INCHES, "in", UsUnit.M_PER_IN * 1000)),
     /** A slope in mm of rise for each m of level run. */

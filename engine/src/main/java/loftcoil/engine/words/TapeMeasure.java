@@ -1,7 +1,9 @@
 package loftcoil.engine.words;
 
-/** Lengths as a US tape measure shows them. */
-final class TapeMeasure {
+import java.math.BigDecimal;
+
+/** Lengths as a tape measure shows them. */
+public final class TapeMeasure {
 
     private static final int INCHES_IN_FOOT = 12;
     /** Levels and runs: to a quarter inch, 6 mm. */
@@ -19,7 +21,47 @@ final class TapeMeasure {
     /** From here on nobody measures with a tape: an altitude is in feet. */
     private static final double FEET_ALONE_FROM_IN = 12 * 100;
 
+    private static final int METRE_PLACES = 2;
+    private static final double METRE = 1;
+    private static final double HALF_CM = 0.005;
+    private static final double HALF_MM = 0.0005;
+    private static final double HANDBREADTH_M = 0.1;
+    private static final double CM_PER_M = 100;
+    private static final double MM_PER_M = 1000;
+
     private TapeMeasure() {}
+
+    /**
+     * Metres, under 1 m centimetres, under 10 cm millimetres.
+     *
+     * @param metres how long
+     * @param finer decimal places more
+     */
+    static String metric(double metres, int finer) {
+        double size = Math.abs(metres);
+        // What rounds up to the next unit is written in that.
+        if (size >= METRE - HALF_CM) {
+            return Numeral.fixed(metres, METRE_PLACES + Math.max(0, finer)) + " m";
+        }
+        return size >= HANDBREADTH_M - HALF_MM
+                ? Numeral.fixed(metres * CM_PER_M, Math.max(0, finer)) + " cm"
+                : Numeral.fixed(metres * MM_PER_M, Math.max(0, finer)) + " mm";
+    }
+
+    /**
+     * The same with every digit, as it may be typed back.
+     *
+     * @param metres how long
+     */
+    public static String typed(BigDecimal metres) {
+        BigDecimal size = metres.abs();
+        if (size.signum() == 0 || size.compareTo(BigDecimal.ONE) >= 0) {
+            return Numeral.withUnit(metres.toPlainString(), "m");
+        }
+        boolean small = size.compareTo(BigDecimal.valueOf(HANDBREADTH_M)) < 0;
+        BigDecimal moved = metres.movePointRight(small ? 3 : 2).stripTrailingZeros();
+        return Numeral.withUnit(moved.toPlainString(), small ? "mm" : "cm");
+    }
 
     /**
      * Feet and inches to a quarter inch; a length below a foot in inches alone.

@@ -45,7 +45,7 @@ public enum Units {
         return number(measure) + (close ? "" : " ") + unit;
     }
 
-    /** The number alone, for a column whose heading has the unit; feet and inches keep theirs. */
+    /** The number alone, for a column whose heading has the unit; lengths on a tape keep theirs. */
     public String number(Measure measure) {
         return this == US ? measure.kind().us().number(measure) : measure.number();
     }
@@ -60,6 +60,9 @@ public enum Units {
 
     /** What stands behind the number; empty where nothing does. */
     public String unit(MeasureKind kind) {
+        if (kind == MeasureKind.TAPE_M) {
+            return "";
+        }
         return alike(kind) ? kind.unit() : kind.us().unit();
     }
 

@@ -34,6 +34,7 @@ record UsUnit(String unit, String typed, double one, double nought, Style style,
     static final double PA_PER_IN_OF_WATER = 1000 * Constants.GRAVITY_M_PER_S2 * M_PER_IN;
     static final double MG_PER_GRAIN = 64.79891;
 
+    private static final double HANDBREADTH_M = 0.1;
     private static final int SIGNIFICANT = 3;
     private static final double HALF_A_HUNDREDTH = 0.005;
 
@@ -118,13 +119,19 @@ record UsUnit(String unit, String typed, double one, double nought, Style style,
         int finer = measure.finer();
         return switch (style) {
             case ALIKE -> measure.number();
-            case FEET -> TapeMeasure.feet(measure.value() / M_PER_IN, finer);
+            case FEET ->
+                TapeMeasure.feet(measure.value() / M_PER_IN, isHandbreadth(measure) ? Math.max(1, finer) : finer);
             case INCHES -> TapeMeasure.inches(us, finer);
             case CLOCK -> ClockTime.twiceTwelve(us);
             case PLACES -> decimals(us, places + (us != 0 && Math.abs(us) < finerBelow ? 1 : 0) + finer);
             case COARSE -> decimals(us, coarsePlaces(us));
             case DIGITS -> isNought(measure) ? "0" : digits(us, Math.max(0, finer - 1));
         };
+    }
+
+    /** A gap that somebody has to find is told to a sixteenth of an inch. */
+    private static boolean isHandbreadth(Measure measure) {
+        return measure.kind() == MeasureKind.TAPE_M && Math.abs(measure.value()) < HANDBREADTH_M;
     }
 
     /** What reads nought in metric units is noise: nobody is told of a thousandth of a kWh in Btu. */

@@ -113,6 +113,7 @@ class TubeReferenceTest {
         assertEquals(
                 "coil.tube: \"22x2 PEX\"; allowed: a size and one of copper, stainless, steel (plastic melts beside a fire)",
                 TubeTable.unknown("coil.tube", "22x2 PEX").line());
+        assertTrue(TubeTable.unknown("taps", "1/2 inch PEX").line().contains("plastic softens in the hottest water"));
         assertEquals(
                 "coil.tube: \"22x11\"; allowed: outer diameter x wall in mm with a bore left, as 35x1.0",
                 TubeTable.unknown("coil.tube", "22x11").line());

@@ -113,6 +113,53 @@ class ClimateTest {
     }
 
     @Test
+    void aTableIsTheSameWithAMarkBeforeItWithBlanksOrInAnotherOrder() {
+        List<String> rows = IntStream.rangeClosed(1, 12)
+                .mapToObj(month -> month + "," + month / 2.0 + "," + -month)
+                .toList();
+        ClimateFile plain = ClimateFile.read(String.join("\n", rows));
+        String julyFirst = String.join("\n", rows.subList(6, 12)) + "\n" + String.join("\n", rows.subList(0, 6));
+        String named = String.join("\n", rows).replaceFirst("^1,", "January,").replaceFirst("\n2,", "\nFeb.,");
+
+        assertEquals(plain, ClimateFile.read("\uFEFF" + String.join("\r\n", rows)));
+        assertEquals(plain, ClimateFile.read(julyFirst));
+        assertEquals(plain, ClimateFile.read(named));
+        assertEquals(plain, ClimateFile.read(String.join("\n", rows).replace(',', '\t')));
+        assertEquals(plain, ClimateFile.read(String.join("\n", rows).replace(',', ' ')));
+        assertEquals(
+                plain,
+                ClimateFile.read(String.join("\n", rows).replace(',', ' ').replace('.', ',')));
+    }
+
+    @Test
+    void aTableThatCanMeanTwoThingsIsRefusedByItsLine() {
+        String decimalCommas =
+                IntStream.rangeClosed(1, 12).mapToObj(month -> "m,1,4,2,5").collect(Collectors.joining("\n"));
+        assertRefused("file: line 1: “m,1,4,2,5”", decimalCommas);
+        String eleven =
+                IntStream.rangeClosed(1, 11).mapToObj(month -> "1.4,2.5").collect(Collectors.joining("\n"));
+        assertRefused("file: 11 months", eleven);
+        String twice = IntStream.rangeClosed(1, 12)
+                .mapToObj(month -> Math.min(month, 11) + ",1.4,2.5")
+                .collect(Collectors.joining("\n"));
+        assertRefused("file: no line of month 12", twice);
+        String fahrenheit =
+                IntStream.rangeClosed(1, 12).mapToObj(month -> "1.4,64").collect(Collectors.joining("\n"));
+        RefusedException warm = assertThrows(RefusedException.class, () -> Survey.from(Example.orchardBothy())
+                .withClimate(ClimateFile.read(fahrenheit).monthly(), Origin.YOURS));
+        assertTrue(
+                warm.lines().get(0).endsWith("(in °F where °C are wanted?)"),
+                warm.lines().get(0));
+    }
+
+    private static void assertRefused(String start, String text) {
+        String line = assertThrows(RefusedException.class, () -> ClimateFile.read(text))
+                .lines()
+                .get(0);
+        assertTrue(line.startsWith(start), line);
+    }
+
+    @Test
     void anyOtherTextIsRefused() {
         assertThrows(RefusedException.class, () -> ClimateFile.read(""));
         assertThrows(RefusedException.class, () -> ClimateFile.read("hello"));

@@ -89,14 +89,14 @@ class ClosingTest {
 
         assertFalse(closing.closes());
         assertEquals(
-                "The hot pipe ends 0.39 m below the return port.",
+                "The hot pipe ends 39 cm below the return port.",
                 closing.words().metric());
         assertEquals(
                 List.of(
-                        "A piece was forgotten that leads up, 0.39 m in all.",
-                        "'riser' is 2.29 m long, not 1.90 m.",
-                        "'under the roof' climbs 294 mm/m; it was told that it climbs 80 mm/m.",
-                        "The tank stands 0.39 m lower than it was said; then the other run changes too.",
+                        "A piece was forgotten that leads up, 39 cm in all.",
+                        "“riser” is 2.29 m long, not 1.90 m.",
+                        "“under the roof” climbs 294 mm/m; it was told that it climbs 80 mm/m.",
+                        "The tank stands 39 cm lower than it was said; then the other run changes too.",
                         "None of these: measure again, coil, ports and every piece."),
                 closing.mends().stream().map(mend -> mend.words().metric()).toList());
     }
@@ -116,10 +116,10 @@ class ClosingTest {
         Closing closing = Closing.of(Closing.Run.COLD, List.of(pipe("drop", Way.DOWN, 2, 0, true)), -1.5);
 
         assertEquals(
-                "The cold pipe ends 0.50 m below the coil's inlet.",
+                "The cold pipe ends 50 cm below the coil's inlet.",
                 closing.words().metric());
         assertTrue(closing.mends().stream()
-                .anyMatch(mend -> mend.words().metric().startsWith("The tank stands 0.50 m higher")));
+                .anyMatch(mend -> mend.words().metric().startsWith("The tank stands 50 cm higher")));
     }
 
     @Test
@@ -162,11 +162,26 @@ class ClosingTest {
         assertTrue(
                 high.mends().stream().anyMatch(mend -> mend.words()
                         .metric()
-                        .equals("'along' falls 100 mm/m; it was told that it climbs 50 mm/m.")),
+                        .equals("“along” falls 100 mm/m; it was told that it climbs 50 mm/m.")),
                 high.mends().toString());
         Closing moved = Closing.of(Closing.Run.COLD, List.of(pipe("drop", Way.DOWN, 2, 0, false)), -2.01);
         assertEquals(
-                "'drop' ends 10 mm lower than it was told: it falls 2010 mm, not 2000 mm.",
+                "“drop” ends 10 mm lower than it was told: it falls 2010 mm, not 2000 mm.",
                 moved.moved().get(0).words().metric());
+    }
+
+    @Test
+    void aMissOfMillimetresIsToldToAMillimetreAndNoSlopeAsLevel() {
+        Closing low = hot(1.505, pipe("riser", Way.UP, 1.5, 0, true));
+        assertTrue(
+                low.mends().stream()
+                        .anyMatch(mend -> mend.words().metric().equals("“riser” is 1.505 m long, not 1.500 m.")),
+                low.mends().toString());
+        Closing level = hot(0, pipe("over", Way.ALONG, 2, 50, true));
+        assertTrue(
+                level.mends().stream()
+                        .anyMatch(mend ->
+                                mend.words().metric().equals("“over” lies level; it was told that it climbs 50 mm/m.")),
+                level.mends().toString());
     }
 }

@@ -207,7 +207,7 @@ class SurveyTest {
         Survey survey = START.withRun(Closing.Run.HOT, List.of(pipe("riser", Way.UP, 1.6, 0, true)));
 
         assertEquals(List.of("hotLegs"), survey.open().stream().map(Fault::path).toList());
-        assertTrue(survey.open().get(0).given().contains("0.20 m below the return port"));
+        assertTrue(survey.open().get(0).given().contains("20 cm below the return port"));
         Survey lower = survey.with(Map.of("tank.returnPortM", "0.15"), Origin.YOURS);
         assertEquals(List.of(), lower.open());
     }

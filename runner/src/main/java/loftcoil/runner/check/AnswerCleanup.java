@@ -1,7 +1,5 @@
 package loftcoil.runner.check;
 
-import java.util.List;
-import java.util.Locale;
 import java.util.regex.Pattern;
 import loftcoil.engine.words.Numeral;
 import loftcoil.runner.unit.WrittenUnit;
@@ -13,18 +11,17 @@ final class AnswerCleanup {
     private static final Pattern BLANKS = Pattern.compile("[\\s\\p{Z}\\p{Cc}\\p{Cf}]+");
 
     private static final Pattern AHEAD = Pattern.compile(
-            "(?i)^(?:(?:about|approximately|approx\\.?|roughly|around|nearly|circa|ca\\.|c\\.|it is|it's)\\s*|[~≈=]\\s*"
+            "(?i)^(?:(?:about|approximately|approx\\.?|roughly|around|nearly|almost|just (?:over|under|above|below)|a (?:bit|little) (?:over|under|more than|less than)|maybe|perhaps|say|some|circa|ca\\.|c\\.|it is|it's)\\s*|[~≈=]\\s*"
                     + "|\\p{L}{1,12}\\s*[=≈]\\s*)+");
     private static final Pattern DEGREES = Pattern.compile("(?i)(?<=[\\d.½¼¾\\s])\\s*(?:degrees?|degs?|°)\\.?\\s*$");
     private static final Pattern BEHIND = Pattern.compile("\\s*[.!;,]+$");
 
     private static final Pattern NONE = Pattern.compile("(?i)\\s*(?:none|no|nil|not any|not one)\\s*[.!]?\\s*");
 
-    private static final List<String> COUNTED = List.of(
-            "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve");
-
-    private static final Pattern IN_WORDS =
-            Pattern.compile("(?i)^(" + String.join("|", COUNTED) + ")(?=$|\\s(?!in\\b|and\\b))");
+    /** What a measure is said to be of, and how sure of it somebody is; neither changes the number. */
+    private static final Pattern SAID_BEHIND = Pattern.compile(
+            "(?i)(?<=[\\p{L}\"”″'’′])\\s+(?:high|tall|long|wide|deep|thick|across|round"
+                    + "|or so|or thereabouts|more or less|give or take|roughly|about|approximately|(?:above|over|off|from|up from) the floor)$");
 
     private AnswerCleanup() {}
 
@@ -32,11 +29,10 @@ final class AnswerCleanup {
         String text = BLANKS.matcher(typed).replaceAll(" ").strip();
         text = Numeral.hyphened(text);
         text = AHEAD.matcher(text).replaceFirst("");
-        text = IN_WORDS.matcher(text)
-                .replaceFirst(
-                        word -> Integer.toString(COUNTED.indexOf(word.group().toLowerCase(Locale.ROOT))));
+        text = NumberWords.inFigures(text);
         // A unit may end in a point of its own ("in."); the unit reader does without it.
-        return BEHIND.matcher(text).replaceFirst("").strip();
+        text = BEHIND.matcher(text).replaceFirst("");
+        return SAID_BEHIND.matcher(text).replaceFirst("").strip();
     }
 
     /** Where pieces are counted, none of them is nought. */

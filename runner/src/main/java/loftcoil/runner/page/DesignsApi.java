@@ -25,6 +25,7 @@ import loftcoil.runner.show.LearnerApp;
  * POST designs-undo
  * POST designs-redo
  * POST designs-back-to    number
+ * POST designs-differences key                      RebuildView.Difference of that design from the one that is taken up, a list
  * POST designs-saved      key                       DesignsView.Saved
  * </pre>
  */
@@ -55,6 +56,9 @@ final class DesignsApi {
         put(asks, "undo", body -> designs().undo());
         put(asks, "redo", body -> designs().redo());
         put(asks, "back-to", body -> designs().backTo(body.whole("number", NUMBER)));
+        asks.put(
+                "designs-differences",
+                PageApi.Ask.change(body -> json.of(designs().differences(body.text(KEY)))));
         asks.put("designs-saved", PageApi.Ask.change(body -> json.of(designs().saved(body.text(KEY)))));
         return asks;
     }

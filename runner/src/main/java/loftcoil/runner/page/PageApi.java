@@ -26,6 +26,7 @@ import loftcoil.runner.show.View;
  * GET  effect                                    View.Effect of the last change of the design, the year judged too
  * GET  clears                                    View.Clears: what would clear its dangers, or how far the search is
  * POST clears-search                             View.Clears; begins the search
+ * POST clears-follow   danger way                View.Followed; takes a way that was found into the design
  * POST clears-stop                               View.Clears; ends it
  * POST build                                     View.Building; begins to work out the build sheet
  * GET  build-far                                 View.Building: how far it is
@@ -84,6 +85,7 @@ final class PageApi {
         all.put("effect", Ask.read(body -> json.of(bench.effect())));
         all.put("clears", Ask.read(body -> json.of(bench.clears())));
         all.put("clears-search", Ask.change(body -> json.of(bench.searchClears())));
+        all.put("clears-follow", Ask.change(this::follow));
         all.put("build", Ask.change(body -> json.of(bench.startBuild())));
         all.put("build-far", new Ask("GET", true, body -> json.of(bench.building())));
         all.put("build-stop", new Ask("POST", true, body -> json.of(bench.stopBuild())));
@@ -118,6 +120,10 @@ final class PageApi {
         JsonNode lesson = json.of(bench.lesson(id));
         lastRuns.addTo(id, lesson.path("steps"));
         return lesson;
+    }
+
+    private JsonNode follow(JsonFields body) {
+        return json.of(bench.follow(body.text("danger"), (int) body.number("way", "the number of a way")));
     }
 
     private JsonNode run(JsonFields body) {

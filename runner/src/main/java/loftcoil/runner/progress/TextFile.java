@@ -3,8 +3,12 @@ package loftcoil.runner.progress;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
 /**
@@ -56,5 +60,21 @@ public final class TextFile {
     /** The text without the byte-order mark that some editors put before it; it is no part of the text (RFC 8259, 8.1). */
     public static String withoutMark(String text) {
         return text.startsWith(BYTE_ORDER_MARK) ? text.substring(BYTE_ORDER_MARK.length()) : text;
+    }
+
+    /** Why a file could not be read, in words. */
+    public static String why(Exception cannot) {
+        if (cannot instanceof NoSuchFileException) {
+            return "there is no such file";
+        } else if (cannot instanceof AccessDeniedException) {
+            return "it may not be read";
+        } else if (cannot instanceof TooLongException) {
+            return "it is too long";
+        } else if (cannot instanceof CharacterCodingException) {
+            return "it is no text in UTF-8";
+        }
+        return cannot instanceof InvalidPathException
+                ? "that is no name of a file"
+                : "it is no file, or the disk does not give it";
     }
 }

@@ -33,6 +33,8 @@ public record Trail(int folded, List<Entry> entries) {
         BEGUN,
         /** A decision of a lesson. */
         DECIDED,
+        /** What clears a danger, taken in. */
+        CLEARED,
         /** The survey of the house. */
         MEASURED,
         /** A rebuild that was taken over. */

@@ -17,8 +17,14 @@ final class BearingText {
     /** The unit that a field of a design has for an angle. */
     static final String UNIT = "degrees";
 
-    private static final Map<String, Double> COMPASS =
-            Map.of("n", 0.0, "ne", 45.0, "e", 90.0, "se", 135.0, "s", 180.0, "sw", 225.0, "w", 270.0, "nw", 315.0);
+    /** Clockwise from north, a sixteenth of the round apart. */
+    private static final List<String> COMPASS =
+            List.of("n", "nne", "ne", "ene", "e", "ese", "se", "sse", "s", "ssw", "sw", "wsw", "w", "wnw", "nw", "nnw");
+
+    private static final double POINT_DEG = 22.5;
+
+    private static final Pattern FACING =
+            Pattern.compile("^(?:(?:facing|faces|looking|towards?|to|due|the|roughly|about)\\s+)+(?=[nesw])");
 
     private static final Map<String, String> LETTERS = Map.of("north", "n", "east", "e", "south", "s", "west", "w");
 
@@ -26,7 +32,8 @@ final class BearingText {
             Pattern.compile("(?i)^(?:([NSEW])\\s+)?(.*?)\\s*([NSEW]|north|south|east|west)?$");
 
     private static final Pattern SIXTIETHS = Pattern.compile(
-            "(\\d{1,3})\\s*°\\s*(\\d{1,2}(?:[.,]\\d+)?)\\s*['’′](?:\\s*(\\d{1,2}(?:[.,]\\d+)?)\\s*(?:[\"”″]|'')?)?");
+            "(?i)(\\d{1,3})\\s*(?:°|degrees?|degs?\\.?|d)?(?<=[°.\\p{L}\\s])\\s*(\\d{1,2}(?:[.,]\\d+)?)\\s*(?:['’′]|minutes?|mins?\\.?)?"
+                    + "(?:\\s*(?<=['’′.\\p{L}\\s])(\\d{1,2}(?:[.,]\\d+)?)\\s*(?:[\"”″]|''|seconds?|secs?\\.?)?)?");
 
     private static final Pattern WORD = Pattern.compile("(?i)\\s*(?:°|degrees?|degs?\\.?)$");
 
@@ -40,7 +47,8 @@ final class BearingText {
         for (Map.Entry<String, String> word : LETTERS.entrySet()) {
             plain = plain.replace(word.getKey(), word.getValue());
         }
-        return Optional.ofNullable(COMPASS.get(plain.replaceAll("[\\s-]", "")));
+        int point = COMPASS.indexOf(FACING.matcher(plain).replaceFirst("").replaceAll("[\\s-]", ""));
+        return point < 0 ? Optional.empty() : Optional.of(point * POINT_DEG);
     }
 
     /**

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.stream.Stream;
 import loftcoil.engine.clear.ClearSearch;
 import loftcoil.engine.clear.ClearWords;
 import loftcoil.engine.clear.Cleared;
@@ -60,6 +61,24 @@ final class ClearsDesk {
     /** What a finished search found for the design; empty where there was none. */
     synchronized Optional<Clears> found() {
         return current().flatMap(Search::result);
+    }
+
+    /**
+     * A way that a finished search found for the design as it is.
+     *
+     * @param danger code of the danger
+     * @param number among its ways and then its rarer ones, from 0
+     * @throws UnknownNameException where there is none
+     */
+    synchronized Way way(String danger, int number) {
+        return found().stream()
+                .flatMap(clears -> clears.dangers().stream())
+                .filter(cleared -> cleared.kind().code().equals(danger))
+                .flatMap(cleared -> Stream.concat(cleared.ways().stream(), cleared.rarer().stream()))
+                .skip(Math.max(0, number))
+                .findFirst()
+                .orElseThrow(() -> new UnknownNameException(
+                        "Your design has been changed since that was found; search once more."));
     }
 
     void close() {

@@ -10,6 +10,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.clear.Clears;
+import loftcoil.engine.clear.Way;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.fault.RefusedException;
@@ -17,6 +18,7 @@ import loftcoil.engine.sheet.Drawing;
 import loftcoil.engine.sheet.Headings;
 import loftcoil.engine.sheet.SafetyVerdict;
 import loftcoil.engine.study.Comparison;
+import loftcoil.engine.study.NamedValue;
 import loftcoil.engine.words.Units;
 import loftcoil.runner.course.Course;
 import loftcoil.runner.course.Term;
@@ -464,6 +466,24 @@ public final class CourseApp implements LearnerApp {
     @Override
     public View.Clears stopClears() {
         return clears.stop();
+    }
+
+    @Override
+    public View.Followed follow(String danger, int way) {
+        Way found = clears.way(danger, way);
+        Design before = store.design();
+        store.becomes(found.appliedTo(before), Trail.How.CLEARED);
+        View.Effect effect = EffectWords.of(
+                store.trail().number(),
+                Comparison.of(before, store.design()),
+                "",
+                SafetyVerdict.quick(store.design()).open(),
+                store.units());
+        String words = "It is in your design now: " + store.units().words(found.words()) + "."
+                + (effect.danger().isEmpty() ? "" : " " + effect.danger())
+                + store.toldOtherwise(
+                        found.changes().stream().map(NamedValue::name).toList());
+        return new View.Followed(words, effect);
     }
 
     @Override

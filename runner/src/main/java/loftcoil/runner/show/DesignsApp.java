@@ -1,5 +1,7 @@
 package loftcoil.runner.show;
 
+import java.util.List;
+
 /**
  * The learner's designs. One of them is taken up: it is the one that lessons, survey and rebuild change. The others lie on the shelf.
  * Whatever is done here can be taken back: what is replaced goes to the shelf, what is removed can be brought back, and each change of
@@ -47,6 +49,14 @@ public interface DesignsApp {
      * @throws loftcoil.engine.fault.RefusedException where that is no name
      */
     DesignsView.Shelf rename(String key, String name);
+
+    /**
+     * All in which a design of the shelf differs from the one that is taken up.
+     *
+     * @throws UnknownNameException where there is no such design
+     * @throws loftcoil.engine.fault.RefusedException where its file holds no design; with every fault
+     */
+    List<RebuildView.Difference> differences(String key);
 
     /**
      * Takes up a design of the shelf; the one until now goes there.

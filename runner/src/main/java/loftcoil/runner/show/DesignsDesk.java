@@ -200,6 +200,11 @@ final class DesignsDesk implements DesignsApp {
         return new DesignsView.Saved(DesignShelf.key(design.name()) + ".json", DesignJson.write(design));
     }
 
+    @Override
+    public synchronized List<RebuildView.Difference> differences(String key) {
+        return SideBySide.differences(store.design(), design(key), store.units());
+    }
+
     /** The design of a key; that which is taken up where it is empty. */
     private Design design(String key) {
         if (key.isEmpty()) {

@@ -158,6 +158,15 @@ public interface LearnerApp extends AutoCloseable {
     /** Ends that search; what was found until then stands. */
     View.Clears stopClears();
 
+    /**
+     * Takes one of the ways that search found into the learner's own design, as a change that can be undone.
+     *
+     * @param danger code of the danger
+     * @param way number of the way among those of {@link View.ClearedDanger}, those of conduct behind the others, from 0
+     * @throws UnknownNameException where the search of the design as it is has no such way; nothing is changed
+     */
+    View.Followed follow(String danger, int way);
+
     /** What that search found, for the build sheet; empty where there was none of the design as it is. */
     Optional<Clears> foundClears();
 

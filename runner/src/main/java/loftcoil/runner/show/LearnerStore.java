@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.survey.Survey;
@@ -258,6 +260,26 @@ final class LearnerStore {
      */
     synchronized String keepSurveyBefore(String json) {
         return files.keepSurveyBefore(json);
+    }
+
+    /**
+     * Where the house was told otherwise than the design has it after some changes, which leave the house as it is; empty where it was
+     * not.
+     *
+     * @param changes paths of fields and named changes
+     */
+    String toldOtherwise(List<String> changes) {
+        List<String> decides =
+                changes.stream().flatMap(name -> Changes.decides(name).stream()).toList();
+        String told = survey().otherwise(design()).stream()
+                .filter(said -> decides.contains(said.path().replaceAll("\\[\\d+]", "[]")))
+                .map(said -> units().words(said.words()))
+                .collect(Collectors.joining("; "));
+        return told.isEmpty()
+                ? ""
+                : " Your house was told otherwise and stays as it was told (" + told
+                        + "): change it under House too, or it goes"
+                        + " back to that once you make the house your design.";
     }
 
     /** Names of designs that were replaced, the newest first. */

@@ -13,7 +13,10 @@ import loftcoil.engine.fault.RefusedException;
 /** Months as people type them: by number or name, one after the other or from one to another, over New Year too. */
 final class MonthsText {
 
-    private static final Pattern RANGE = Pattern.compile("(\\S+)\\s*(?:\\bto\\b|[-–])\\s*(\\S+)");
+    private static final Pattern RANGE =
+            Pattern.compile("(\\S+)\\s*(?:\\b(?:to|through|thru|until|till)\\b|[-–])\\s*(\\S+)");
+    private static final Pattern ALL =
+            Pattern.compile("(?i)(?:all(?: (?:the )?year(?: round)?)?|year[ -]round|every month)\\.?");
     private static final Pattern SPACES = Pattern.compile("\\s+");
     private static final int MONTHS = 12;
 
@@ -29,6 +32,9 @@ final class MonthsText {
      * @throws RefusedException where a word is no month
      */
     static String of(String typed, String path) {
+        if (ALL.matcher(typed.strip()).matches()) {
+            return of("1 to 12", path);
+        }
         List<Integer> months = new ArrayList<>();
         for (String part : typed.toLowerCase(Locale.ROOT).split("[;,]|\\band\\b", -1)) {
             Matcher range = RANGE.matcher(part.strip());

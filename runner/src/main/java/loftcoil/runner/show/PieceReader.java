@@ -5,10 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleSupplier;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import loftcoil.engine.design.Coded;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.LaggingChoice;
@@ -45,6 +48,12 @@ final class PieceReader {
     private static final int DIGITS = 5;
 
     private static final double QUARTER_DEG = 90;
+
+    private static final String DEG = "\\s*(?:°|deg(?:rees)?)?";
+    private static final Pattern TURN =
+            Pattern.compile("(?i)(?:it )?(?:turns? |bends? )?(?:straight(?: on| ahead)?|ahead|back"
+                    + "|(?:(?<half>half)[ -]|(?<before>\\d{1,3})" + DEG
+                    + "\\s+)?(?:to the )?(?<way>left|right)(?:\\s+(?<behind>\\d{1,3})" + DEG + ")?)");
 
     private final Survey survey;
     private final Design told;
@@ -131,25 +140,39 @@ final class PieceReader {
 
     /** A direction of the compass in degrees or letters, or a turn from the piece before; the first piece of all leads north. */
     private OptionalDouble heading() {
-        Optional<String> text = said("heading").map(said -> said.toLowerCase(Locale.ROOT));
+        Optional<String> text = said("heading");
         if (text.isEmpty()) {
             return OptionalDouble.empty();
         }
         double aheadDeg = ahead();
-        double turnedDeg =
-                switch (text.get()) {
-                    case "straight", "ahead" -> aheadDeg;
-                    case "right" -> aheadDeg + QUARTER_DEG;
-                    case "left" -> aheadDeg - QUARTER_DEG;
-                    case "back" -> aheadDeg + 2 * QUARTER_DEG;
-                    default ->
-                        caught(
-                                0,
-                                () -> otherwise(
-                                        () -> BearingText.degrees(text.get(), at + ".heading"),
-                                        "left, right, back, straight, or a compass direction such as SE or 135"));
-                };
+        double turnedDeg = turn(text.get())
+                .map(turn -> aheadDeg + turn)
+                .orElseGet(() -> caught(
+                        0,
+                        () -> otherwise(
+                                () -> BearingText.degrees(text.get(), at + ".heading"),
+                                "left, right, back, straight, half left, or a compass direction such as SE or 135")));
         return OptionalDouble.of((turnedDeg % 360 + 360) % 360);
+    }
+
+    /** A turn from the way the piece before leads, clockwise; empty where the text is none. */
+    private static Optional<Double> turn(String text) {
+        Matcher turn = TURN.matcher(text);
+        if (!turn.matches()) {
+            return Optional.empty();
+        }
+        if (turn.group("way") == null) {
+            return Optional.of(text.toLowerCase(Locale.ROOT).contains("back") ? 2 * QUARTER_DEG : 0);
+        }
+        double sizeDeg = turn.group("half") != null
+                ? QUARTER_DEG / 2
+                : Stream.of("before", "behind")
+                        .map(turn::group)
+                        .filter(Objects::nonNull)
+                        .findFirst()
+                        .map(Double::parseDouble)
+                        .orElse(QUARTER_DEG);
+        return Optional.of(turn.group("way").equalsIgnoreCase("right") ? sizeDeg : -sizeDeg);
     }
 
     /** Direction of the last piece along before this one; the cold pipe goes on from the hot one. */
@@ -188,7 +211,7 @@ final class PieceReader {
     }
 
     private Optional<LaggingChoice> lagging() {
-        Optional<String> material = said("lagging");
+        Optional<String> material = said("lagging").map(Typed::lagging);
         if (material.isEmpty()) {
             return before.flatMap(WalkedPipe::lagging);
         }
@@ -223,7 +246,7 @@ final class PieceReader {
     }
 
     /** The place that is meant by "along the chimney" and the like; what is none stays as it was typed. */
-    private static String place(String typed) {
+    static String place(String typed) {
         return PLACES.entrySet().stream()
                 .filter(known -> known.getKey().matcher(typed).find())
                 .map(Map.Entry::getValue)

@@ -3,7 +3,6 @@ package loftcoil.runner.show;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import loftcoil.engine.design.Change;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Design;
@@ -143,20 +142,6 @@ final class QuestionDesk {
                 : shown().chosen(decision.options(), typed);
     }
 
-    /** Where the house was told otherwise, which the decision leaves as it is. */
-    private String otherwise(Decision decision) {
-        List<String> decides = Changes.decides(decision.change());
-        String told = store.survey().otherwise(store.design()).stream()
-                .filter(said -> decides.contains(said.path().replaceAll("\\[\\d+]", "[]")))
-                .map(said -> store.units().words(said.words()))
-                .collect(Collectors.joining("; "));
-        return told.isEmpty()
-                ? ""
-                : " Your house was told otherwise and stays as it was told (" + told
-                        + "): change it under House too, or it goes"
-                        + " back to that once you make the house your design.";
-    }
-
     private View.Reply decide(
             Lesson lesson, Step.Question question, Decision decision, Verdict.Decided decided, String text) {
         Design before = store.design();
@@ -178,7 +163,7 @@ final class QuestionDesk {
                 store.units());
         String words = change.label() + ": " + taken(decision, decided) + ". It is in your design now."
                 + (effect.danger().isEmpty() ? "" : " " + effect.danger())
-                + otherwise(decision);
+                + store.toldOtherwise(List.of(decision.change()));
         String hint = decision.about().solution().text();
         keep(lesson, question, new Progress.Given(text, AnswerState.DECIDED, "", words, hint));
         return new View.Reply(

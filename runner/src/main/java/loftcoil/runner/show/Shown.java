@@ -1,5 +1,6 @@
 package loftcoil.runner.show;
 
+import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.words.Measure;
 import loftcoil.engine.words.MeasureKind;
 import loftcoil.engine.words.Numeral;
+import loftcoil.engine.words.TapeMeasure;
 import loftcoil.engine.words.Units;
 import loftcoil.runner.exercise.Quantity;
 import loftcoil.runner.exercise.Reckoned;
@@ -31,6 +33,7 @@ public record Shown(Units units) {
 
     private static final Pattern NUMBER = Pattern.compile("-?\\d+(?:\\.\\d+)?");
     private static final Pattern SUCH_AS_IN = Pattern.compile("such as in (\\S+)$");
+    private static final Pattern THOUSANDS = Pattern.compile("(?<=\\d),(?=\\d{3}(?!\\d))");
     private static final String BETWEEN = ", ";
 
     /** What a number in that metric unit measures; empty for a plain number and for units that are the same everywhere. */
@@ -89,6 +92,16 @@ public record Shown(Units units) {
                         .finer(asked.about().before() ? 0 : 1)));
     }
 
+    /**
+     * The same of a length that is read off a tape and may be typed back: under 1 m, in metric units, in cm or mm with all its digits.
+     */
+    String taped(String path, String text, String unit) {
+        boolean tape = units == Units.METRIC
+                && kind(path, unit).filter(MeasureKind.LENGTH_M::equals).isPresent()
+                && isNumbers(text);
+        return tape ? TapeMeasure.typed(new BigDecimal(text)) : value(path, text, unit);
+    }
+
     /** The same without a unit that stands beside the field; feet and inches keep theirs. */
     String number(String path, String text, String unit) {
         if (isNumbers(text)
@@ -120,9 +133,14 @@ public record Shown(Units units) {
 
     /** What was typed, with the unit that a number without one is in. */
     String withUnit(String path, String typed, String unit) {
-        String plain = typed.strip();
+        String plain = unit.isEmpty() ? typed.strip() : Typed.signed(grouped(typed));
         String taken = unit(path, unit);
         return !taken.equals(unit) && !taken.isEmpty() && Typed.isBareNumber(plain) ? plain + " " + taken : plain;
+    }
+
+    /** Where thousands are set apart by commas and decimals by points, a comma before three figures is no doubt. */
+    private String grouped(String typed) {
+        return units == Units.US ? THOUSANDS.matcher(typed).replaceAll("") : typed;
     }
 
     /** An option as it is shown. */

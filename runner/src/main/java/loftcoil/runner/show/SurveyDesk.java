@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.Coded;
@@ -51,6 +53,7 @@ final class SurveyDesk implements SurveyApp {
     private static final String GUESSED = "guessed";
     private static final String MEASURED = "measured";
     private static final int DIGITS = 5;
+    private static final Pattern NUMBER = Pattern.compile("[-−]?\\d+(?:\\.\\d+)?");
 
     /** Changes that are told when the house becomes the design, but for what was the learner's own: that is told whole. */
     private static final int MOST_TOLD = 5;
@@ -80,13 +83,21 @@ final class SurveyDesk implements SurveyApp {
             try {
                 DesignField field = DesignFields.at(path)
                         .orElseThrow(() -> RefusedException.of(path, "no such field", "a field of a design"));
-                texts.put(path, Typed.text(field, path, text));
+                texts.put(path, aroundTank(path, text).orElseGet(() -> Typed.text(field, path, text)));
             } catch (RefusedException refused) {
                 faults.addAll(refused.faults());
             }
         });
         refuse(faults);
-        return keep(store.survey().with(texts, guessed ? Origin.ASSUMED : Origin.YOURS));
+        return keep(survey -> survey.with(texts, guessed ? Origin.ASSUMED : Origin.YOURS));
+    }
+
+    /** A tank that stands in a room has the air of it. */
+    private Optional<String> aroundTank(String path, String text) {
+        return path.equals("tank.aroundC") && PieceReader.place(text).equals("room")
+                ? Optional.of(
+                        Numeral.typed(store.survey().sketch().told().site().roomC()))
+                : Optional.empty();
     }
 
     @Override
@@ -103,7 +114,7 @@ final class SurveyDesk implements SurveyApp {
         }
         Survey.PIECES.faultIn(run.path(), walked.size()).ifPresent(faults::add);
         refuse(faults);
-        return keep(store.survey().withRun(run, walked));
+        return keep(survey -> survey.withRun(run, walked));
     }
 
     private static Closing.Run run(String code) {
@@ -127,7 +138,7 @@ final class SurveyDesk implements SurveyApp {
             tap(line, "taps[" + taps.size() + "]", trunk.isPresent(), faults).ifPresent(taps::add);
         }
         refuse(faults);
-        return keep(store.survey().withTaps(taps, trunk));
+        return keep(survey -> survey.withTaps(taps, trunk));
     }
 
     private Map<String, String> typedTrunk(Map<String, String> shared) {
@@ -226,30 +237,35 @@ final class SurveyDesk implements SurveyApp {
                 }
             } else {
                 try {
-                    numbers.put(asked.code(), Typed.number(text, "", asked.code()));
+                    numbers.put(
+                            asked.code(),
+                            asked.days() > 0
+                                    ? Typed.howOften(text, asked.days(), asked.code())
+                                    : Typed.people(text, asked.code()));
                 } catch (RefusedException refused) {
                     faults.addAll(refused.faults());
                 }
             }
         }
         refuse(faults);
-        return keep(store.survey()
-                .withHabits(new Habits(
-                        (int) Math.rint(numbers.getOrDefault(HabitAsked.PEOPLE.code(), 0.0)),
-                        numbers.getOrDefault(HabitAsked.WASHES.code(), 0.0),
-                        numbers.getOrDefault(HabitAsked.BATHS.code(), 0.0),
-                        numbers.getOrDefault(HabitAsked.DISHES.code(), 0.0),
-                        numbers.getOrDefault(HabitAsked.LOADS.code(), 0.0),
-                        typed.getOrDefault(HabitAsked.SINK.code(), ""),
-                        typed.getOrDefault(HabitAsked.TUB.code(), ""),
-                        typed.getOrDefault(HabitAsked.MACHINE.code(), ""))));
+        return keep(survey -> survey.withHabits(new Habits(
+                (int) Math.rint(numbers.getOrDefault(HabitAsked.PEOPLE.code(), 0.0)),
+                numbers.getOrDefault(HabitAsked.WASHES.code(), 0.0),
+                numbers.getOrDefault(HabitAsked.BATHS.code(), 0.0),
+                numbers.getOrDefault(HabitAsked.DISHES.code(), 0.0),
+                numbers.getOrDefault(HabitAsked.LOADS.code(), 0.0),
+                typed.getOrDefault(HabitAsked.SINK.code(), ""),
+                typed.getOrDefault(HabitAsked.TUB.code(), ""),
+                typed.getOrDefault(HabitAsked.MACHINE.code(), ""))));
     }
 
     @Override
     public SurveyView.House climateFile(String text) {
-        ClimateFile file = ClimateFile.read(text);
-        Survey survey = store.survey().withClimate(file.monthly(), Origin.YOURS);
-        return keep(file.place().map(spot -> placed(survey, spot)).orElse(survey));
+        return keep(until -> {
+            ClimateFile file = ClimateFile.read(text);
+            Survey survey = until.withClimate(file.monthly(), Origin.YOURS);
+            return file.place().map(spot -> placed(survey, spot)).orElse(survey);
+        });
     }
 
     private static Survey placed(Survey survey, ClimateFile.Spot spot) {
@@ -285,7 +301,7 @@ final class SurveyDesk implements SurveyApp {
                 skies.getOrDefault("autumn", Sky.MIXED),
                 warmestC,
                 coldestC);
-        return keep(store.survey().withClimate(estimate.monthly(), Origin.ASSUMED));
+        return keep(survey -> survey.withClimate(estimate.monthly(), Origin.ASSUMED));
     }
 
     private static double number(Map<String, String> typed, String name, List<Fault> faults) {
@@ -299,7 +315,7 @@ final class SurveyDesk implements SurveyApp {
 
     @Override
     public SurveyView.House noPanes() {
-        return keep(store.survey().withoutPanes());
+        return keep(Survey::withoutPanes);
     }
 
     @Override
@@ -315,7 +331,7 @@ final class SurveyDesk implements SurveyApp {
 
     @Override
     public SurveyView.House follow() {
-        return keep(store.survey().upon(store.design()));
+        return keep(survey -> survey.upon(store.design()));
     }
 
     @Override
@@ -352,7 +368,9 @@ final class SurveyDesk implements SurveyApp {
         return house();
     }
 
-    private SurveyView.House keep(Survey survey) {
+    /** Keeps the house as it becomes; what it cannot take is refused in the learner's units. */
+    private SurveyView.House keep(UnaryOperator<Survey> change) {
+        Survey survey = shown().telling(() -> change.apply(store.survey()));
         store.keep(survey);
         return inUnits().house(view(survey));
     }
@@ -503,19 +521,20 @@ final class SurveyDesk implements SurveyApp {
                 : value.map(DesignFields.Value::origin).orElse(Origin.ASSUMED).code();
     }
 
-    private static SurveyView.Run run(Survey survey, Closing.Run run) {
+    private SurveyView.Run run(Survey survey, Closing.Run run) {
         Optional<Closing> closing = survey.closing(run);
         return new SurveyView.Run(
                 run.code(),
                 survey.run(run).stream().map(SurveyDesk::piece).toList(),
-                closing.map(found -> found.words().metric()).orElse("Not walked yet; its pipes are borrowed."),
+                closing.map(found -> store.units().words(found.words()))
+                        .orElse("Not walked yet; its pipes are borrowed."),
                 closing.map(Closing::closes).orElse(true),
                 closing.map(found -> found.moved().stream()
-                                .map(moved -> moved.words().metric())
+                                .map(moved -> store.units().words(moved.words()))
                                 .toList())
                         .orElse(List.of()),
                 closing.map(found -> found.mends().stream()
-                                .map(mend -> mend.words().metric())
+                                .map(mend -> store.units().words(mend.words()))
                                 .toList())
                         .orElse(List.of()));
     }
@@ -595,7 +614,7 @@ final class SurveyDesk implements SurveyApp {
         List<String> open = standing.open().stream().map(SurveyDesk::line).toList();
         Grounds grounds = standing.grounds();
         List<String> otherwise = survey.otherwise(design).stream()
-                .map(said -> said.words().metric())
+                .map(said -> store.units().words(said.words()))
                 .toList();
         String sketch = " It is a sketch, not for cutting: ";
         String words = grounds.words()
@@ -603,7 +622,7 @@ final class SurveyDesk implements SurveyApp {
                         ? grounds.own() ? " All fits together." : sketch + "all fits together, but on another's values."
                         : sketch + "something does not fit together yet.");
         List<String> doubts =
-                standing.doubts().stream().map(doubt -> doubt.metric()).toList();
+                standing.doubts().stream().map(store.units()::words).toList();
         return new SurveyView.Standing(
                 grounds.yours(),
                 grounds.assumed(),
@@ -611,7 +630,7 @@ final class SurveyDesk implements SurveyApp {
                 !open.isEmpty(),
                 words,
                 next(stations, open),
-                survey.plan().map(plan -> plan.words().metric()).orElse(""),
+                survey.plan().map(plan -> store.units().words(plan.words())).orElse(""),
                 open,
                 doubts,
                 counted.equals(grounds)
@@ -635,7 +654,6 @@ final class SurveyDesk implements SurveyApp {
                 : "Everything is told; mend what does not fit.";
     }
 
-    /** What does not fit, as the person who measured it would say it. */
     /** A pipe of another house between one's own coil and tank. */
     private static String notWalked(Fault fault) {
         String pipe = Station.of(fault.path()).map(Station::label).orElse(fault.path());
@@ -643,6 +661,7 @@ final class SurveyDesk implements SurveyApp {
                 + fault.allowed().replaceFirst(", within.*", "") + " are wanted.";
     }
 
+    /** What does not fit, as the person who measured it would say it. */
     private static String line(Fault fault) {
         boolean run = Stream.of(Closing.Run.values()).anyMatch(one -> one.path().equals(fault.path()));
         if (run) {
@@ -650,7 +669,12 @@ final class SurveyDesk implements SurveyApp {
         }
         String place =
                 Station.of(fault.path()).map(station -> station.label() + ": ").orElse("");
-        String label = DesignFields.at(fault.path()).map(DesignField::label).orElse(fault.path());
-        return place + new Fault(label, fault.given(), fault.allowed(), fault.why()).line();
+        Optional<DesignField> field = DesignFields.at(fault.path());
+        String given = field.filter(any -> NUMBER.matcher(fault.given()).matches())
+                .map(any -> Numeral.withUnit(fault.given(), any.unit()))
+                .orElse(fault.given());
+        return place
+                + new Fault(field.map(DesignField::label).orElse(fault.path()), given, fault.allowed(), fault.why())
+                        .line();
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import loftcoil.engine.design.DesignField;
 import loftcoil.engine.design.DesignFields;
 
@@ -57,10 +58,18 @@ final class SurveyUnits {
                 shown.unit(asked.path(), asked.unit()),
                 shown.options(asked.options()),
                 shown.option(asked.allowed()),
-                shown.number(asked.path(), asked.now(), asked.unit()),
+                now(asked),
                 asked.origin(),
                 asked.optional(),
                 shown.option(asked.otherwise()));
+    }
+
+    /** What stands there; a length under 1 m has its own unit. */
+    private String now(SurveyView.Question asked) {
+        String taped = shown.taped(asked.path(), asked.now(), asked.unit());
+        return taped.endsWith("cm") || taped.endsWith("mm")
+                ? taped
+                : shown.number(asked.path(), asked.now(), asked.unit());
     }
 
     private SurveyView.Run run(SurveyView.Run run) {
@@ -104,7 +113,7 @@ final class SurveyUnits {
     private String cell(String column, String metric) {
         String unit = COLUMNS.getOrDefault(column, "");
         return metric.endsWith(" " + unit)
-                ? shown.value("", metric.substring(0, metric.length() - unit.length() - 1), unit)
+                ? shown.taped("", metric.substring(0, metric.length() - unit.length() - 1), unit)
                 : metric;
     }
 
@@ -133,6 +142,11 @@ final class SurveyUnits {
     }
 
     private String told(String path, String text, DesignField field) {
+        if (field.allowed().startsWith(Typed.TWELVE)) {
+            return Typed.listed(text).stream()
+                    .map(one -> shown.withUnit(path, one, field.unit()))
+                    .collect(Collectors.joining("; "));
+        }
         return field.options().isEmpty()
                 ? shown.withUnit(path, text, field.unit())
                 : shown.chosen(field.options(), text);

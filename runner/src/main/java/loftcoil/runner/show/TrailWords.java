@@ -87,6 +87,7 @@ final class TrailWords {
         return switch (how) {
             case BEGUN -> "begun";
             case DECIDED -> "decided in a lesson";
+            case CLEARED -> "taken in to clear a danger";
             case MEASURED -> "measured";
             case REBUILT -> "rebuild taken over";
             case NAMED -> "named";

@@ -326,6 +326,14 @@ public final class View {
      */
     public record ClearedDanger(String code, String head, List<String> ways, String rarerHead, List<String> rarer) {}
 
+    /**
+     * What clears a danger, taken into the learner's design.
+     *
+     * @param words what was done, and what is dangerous in it
+     * @param effect figures before and after, cautions that came and went; {@link LearnerApp#effect} has it with the year
+     */
+    public record Followed(String words, Effect effect) {}
+
     /** How a snippet ended; the code is what pages hold. */
     public enum RunState {
         /** It ran to its end. */

@@ -30,6 +30,7 @@ final class DesignsWalk {
             undo               takes the last change back
             redo               makes it again
             back 7             brings the state of that number in the history back, as a change
+            differs 2          all in which the design of that number differs from the one that is taken up
             up 2               takes up the design of that number; the one until now goes to the shelf
             new                begins another from an example dwelling
             name 2             gives a design another name; 0 is the one that is taken up
@@ -80,6 +81,7 @@ final class DesignsWalk {
             case "undo" -> done(designs.undo());
             case "redo" -> done(designs.redo());
             case "back" -> done(designs.backTo(number(rest)));
+            case "differs" -> differs(rest);
             case "up" -> done(designs.takeUp(key(rest)));
             case "new" -> begin();
             case "name" -> done(designs.rename(key(rest), ask("What to call it: ")));
@@ -152,6 +154,14 @@ final class DesignsWalk {
         say("Redo: " + (history.redo().isEmpty() ? "nothing" : history.redo()));
     }
 
+    private void differs(String typed) {
+        List<RebuildView.Difference> differences = designs.differences(key(typed));
+        if (differences.isEmpty()) {
+            say("They are the same.");
+        }
+        differences.forEach(one -> say("  " + words(one)));
+    }
+
     private static String words(RebuildView.Difference change) {
         String label = change.label().isEmpty() || change.label().equals(change.part()) ? "" : ": " + change.label();
         return change.part() + label + ", " + change.before() + " → " + change.after();
@@ -183,7 +193,7 @@ final class DesignsWalk {
         try {
             done(designs.open(TextFile.read(Path.of(path), LONGEST_BYTES), path));
         } catch (IOException | InvalidPathException cannot) {
-            warn("“" + path + "” cannot be read (" + cannot.getClass().getSimpleName() + ").");
+            warn("“" + path + "” cannot be read: " + TextFile.why(cannot) + ".");
         }
     }
 

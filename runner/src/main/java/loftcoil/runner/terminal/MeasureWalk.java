@@ -1,5 +1,8 @@
 package loftcoil.runner.terminal;
 
+import java.io.IOException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -10,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.progress.FolderException;
+import loftcoil.runner.progress.TextFile;
 import loftcoil.runner.show.SurveyApp;
 import loftcoil.runner.show.SurveyView;
 
@@ -17,6 +21,10 @@ import loftcoil.runner.show.SurveyView;
 final class MeasureWalk {
 
     private static final int HELP_TEXT_AT = 11;
+
+    /** A year of hours has some 1.6 million. */
+    private static final int LONGEST_WEATHER_BYTES = 5_000_000;
+
     private static final String ALONG = "along";
 
     private static final String HELP =
@@ -125,18 +133,16 @@ final class MeasureWalk {
     private void station(SurveyView.Station station) {
         console.head(station.label());
         say(station.help());
-        if (!station.counts().isEmpty()) {
-            say("What each fitting counts. "
-                    + String.join("; ", station.counts()).replace(".; ", ". ") + ".");
-        }
+        counts(station.counts());
         switch (station.code()) {
             case "hot-run", "cold-run" -> run(station.run());
             case "taps" -> taps(station);
             case "climate" -> {
-                if (ask("Is there a table to read from? yes, no", "no").equals("yes")) {
-                    questions(station);
-                } else {
-                    estimate();
+                String table = ask("Is there a table to type from? yes, no, or the path of a weather file", "no");
+                switch (table) {
+                    case "yes" -> questions(station);
+                    case "no" -> estimate();
+                    default -> caught(() -> climateFile(table));
                 }
             }
             case "people" -> {
@@ -151,6 +157,20 @@ final class MeasureWalk {
                 }
             }
             default -> questions(station);
+        }
+    }
+
+    /** What each fitting counts, its rows in one sentence between those before and behind them. */
+    private void counts(List<String> lines) {
+        List<String> rows = lines.stream().filter(line -> !line.endsWith(".")).toList();
+        boolean listed = false;
+        for (String line : lines) {
+            if (line.endsWith(".")) {
+                say((listed || rows.isEmpty() ? "" : "What each fitting counts. ") + line);
+            } else if (!listed) {
+                say(String.join("; ", rows) + ".");
+                listed = true;
+            }
         }
     }
 
@@ -198,10 +218,15 @@ final class MeasureWalk {
 
     /** Tells answers; the paths that were refused, of which nothing is kept then. */
     private Set<String> refused(Map<String, String> answers, boolean guess) {
+        return refusedOf(() -> survey.tell(answers, guess));
+    }
+
+    /** Does something, and says what was refused; the paths of that, none where all is kept. */
+    private Set<String> refusedOf(Runnable work) {
         Set<String> paths = new HashSet<>();
         caught(() -> {
             try {
-                survey.tell(answers, guess);
+                work.run();
             } catch (RefusedException refused) {
                 refused.faults().forEach(fault -> paths.add(fault.path()));
                 throw refused;
@@ -218,7 +243,9 @@ final class MeasureWalk {
         if (!question.otherwise().isEmpty()) {
             say(question.otherwise());
         }
-        String unit = question.unit().isEmpty() || question.now().equals("not said") ? "" : " " + question.unit();
+        // Feet and inches, and centimetres, have their units within.
+        boolean bare = question.now().matches(".*\\d");
+        String unit = bare && !question.unit().isEmpty() ? " " + question.unit() : "";
         return console.ask("[" + question.now() + unit + ", " + question.origin() + "] ")
                 .map(String::strip)
                 .filter(typed -> !typed.equals("q"));
@@ -233,17 +260,17 @@ final class MeasureWalk {
             return;
         }
         List<Map<String, String>> pieces = new ArrayList<>();
-        while (true) {
-            Map<String, String> piece = piece(pieces.size() + 1);
-            if (piece.isEmpty()) {
-                break;
-            }
+        for (Map<String, String> piece = piece(1); !piece.isEmpty(); piece = piece(pieces.size() + 1)) {
             pieces.add(piece);
+            // Kept piece by piece; one that is refused is asked again, and no other with it.
+            if (!refusedOf(() -> survey.walk(run.code(), pieces)).isEmpty()) {
+                pieces.remove(pieces.size() - 1);
+            }
         }
         if (pieces.isEmpty()) {
             return;
         }
-        SurveyView.Run walked = survey.walk(run.code(), pieces).stations().stream()
+        SurveyView.Run walked = survey.house().stations().stream()
                 .map(SurveyView.Station::run)
                 .filter(other -> other.code().equals(run.code()))
                 .findFirst()
@@ -299,23 +326,35 @@ final class MeasureWalk {
         if (!ask("Tell the taps anew? yes, no", "no").equals("yes")) {
             return;
         }
-        Map<String, String> trunk = new HashMap<>();
-        trunk.put(
-                "length", ask("Length of a pipe from the tank that several taps share; Enter where there is none", ""));
-        boolean shared = !trunk.getOrDefault("length", "").isEmpty();
-        if (shared) {
-            trunk.put("tube", ask("Tube of that pipe, such as " + such().wideTube(), ""));
-            trunk.put("elbows90", ask("Elbows of 90° on it", "0"));
-        }
+        Map<String, String> trunk = trunk();
         List<Map<String, String>> taps = new ArrayList<>();
         while (true) {
             String name = ask("Name of tap " + (taps.size() + 1) + "; Enter where there are no more", "");
             if (name.isEmpty()) {
-                break;
+                return;
             }
-            taps.add(tap(name, shared));
+            taps.add(tap(name, !trunk.getOrDefault("length", "").isEmpty()));
+            Map<String, String> shared = trunk;
+            Set<String> refused = refusedOf(() -> survey.taps(shared, taps));
+            if (refused.stream().anyMatch(path -> path.startsWith("trunk"))) {
+                trunk = trunk();
+            }
+            if (!refused.isEmpty()) {
+                taps.remove(taps.size() - 1);
+            }
         }
-        survey.taps(trunk, taps);
+    }
+
+    /** The pipe that several taps share, as typed; no length where there is none. */
+    private Map<String, String> trunk() {
+        Map<String, String> trunk = new HashMap<>();
+        trunk.put(
+                "length", ask("Length of a pipe from the tank that several taps share; Enter where there is none", ""));
+        if (!trunk.getOrDefault("length", "").isEmpty()) {
+            trunk.put("tube", ask("Tube of that pipe, such as " + such().wideTube(), ""));
+            trunk.put("elbows90", ask("Elbows of 90° on it", "0"));
+        }
+        return trunk;
     }
 
     private Map<String, String> tap(String name, boolean shared) {
@@ -346,6 +385,15 @@ final class MeasureWalk {
             survey.climateEstimate(typed);
             say("Estimated; sun may be a quarter off either way. It counts as assumed.");
         });
+    }
+
+    private void climateFile(String path) {
+        try {
+            survey.climateFile(TextFile.read(Path.of(path), LONGEST_WEATHER_BYTES));
+            say("Sun and air are those of " + path + " now.");
+        } catch (IOException | InvalidPathException cannot) {
+            warn("“" + path + "” cannot be read: " + TextFile.why(cannot) + ".");
+        }
     }
 
     private void habits() {

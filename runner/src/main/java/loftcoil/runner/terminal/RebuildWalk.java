@@ -1,5 +1,8 @@
 package loftcoil.runner.terminal;
 
+import java.io.IOException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +11,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.runner.progress.FolderException;
+import loftcoil.runner.progress.TextFile;
 import loftcoil.runner.show.ComparisonText;
 import loftcoil.runner.show.RebuildApp;
 import loftcoil.runner.show.RebuildView;
@@ -16,14 +20,15 @@ import loftcoil.runner.show.RebuildView;
 final class RebuildWalk {
 
     private static final int HELP_TEXT_AT = 19;
+    private static final int LONGEST_BYTES = 1_000_000;
 
     private static final String HELP =
             """
             list               all that can be changed, with its value now
-            tank.baseM = 2.6   changes that one thing; the old value puts it back
+            tank.baseM = 2.6 m changes that one thing; the old value puts it back
             show               before and after, figure by figure
             year               the same with the year, which takes some seconds and can be stopped
-            old                start from a design that your folder keeps from before
+            old                start from a design that your folder keeps from before; old PATH from one in a file
             take               make it your design; the one from before is kept
             ?                  this list
             q                  leave; what was not taken over is dropped""";
@@ -66,7 +71,13 @@ final class RebuildWalk {
             case "year" -> show(true);
             case "old" -> old();
             case "take" -> take();
-            default -> set(typed);
+            default -> {
+                if (typed.startsWith("old ")) {
+                    begin(file(typed.substring("old ".length()).strip()));
+                } else {
+                    set(typed);
+                }
+            }
         }
     }
 
@@ -79,13 +90,18 @@ final class RebuildWalk {
             console.say(part.words());
             for (RebuildView.Lever lever : part.levers()) {
                 String changed = changes.containsKey(lever.name()) ? " -> " + changes.get(lever.name()) : "";
-                String line = "  " + lever.name() + " = " + lever.current() + changed
-                        + (lever.unit().isEmpty() ? "" : " " + lever.unit()) + ": " + lever.label();
+                String line =
+                        "  " + lever.name() + " = " + lever.current() + changed + unit(lever) + ": " + lever.label();
                 Wrap.lines(line, console.width()).forEach(console::say);
             }
             part.counts()
                     .forEach(count -> Wrap.lines("  " + count, console.width()).forEach(console::say));
         }
+    }
+
+    /** Feet and inches have their units within. */
+    private static String unit(RebuildView.Lever lever) {
+        return lever.unit().isEmpty() || !lever.current().matches(".*\\d") ? "" : " " + lever.unit();
     }
 
     private void set(String typed) {
@@ -167,6 +183,14 @@ final class RebuildWalk {
             }
         }
         begin(rebuild.own());
+    }
+
+    private RebuildView.Start file(String path) {
+        try {
+            return rebuild.from(TextFile.read(Path.of(path), LONGEST_BYTES), path);
+        } catch (IOException | InvalidPathException cannot) {
+            throw RefusedException.of(path, TextFile.why(cannot), "a file with a design that can be read");
+        }
     }
 
     private void begin(RebuildView.Start other) {

@@ -1,6 +1,7 @@
 package loftcoil.runner.terminal;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -36,7 +37,7 @@ public final class TerminalFace {
             b      back one step
             w      where you are: all lessons; choose one
             d      your loop: drawing in words, and its figures
-            c      what would clear the dangers of your loop: a search of some seconds
+            c      what would clear the dangers of your loop: a search of some seconds; take of it what you want
             r      the refresher: a quarter of an hour that finds what has faded
             p      your build sheet as a file to print; that takes some seconds and can be stopped
             n      rebuild: an old design and a new one side by side
@@ -223,7 +224,10 @@ public final class TerminalFace {
             case "b" -> Optional.of(new Move.Back());
             case "w" -> chooseLesson();
             case "d" -> stay(DesignText.lines(bench, drawing(), console.width()));
-            case "c" -> stay(clears());
+            case "c" -> {
+                clears();
+                yield Optional.empty();
+            }
             case "p" -> stay(buildSheet());
             case "r" -> refresh();
             case "n" -> {
@@ -255,14 +259,38 @@ public final class TerminalFace {
     }
 
     /** Searches until it is done or the learner stops it; leaving the prompt stops it too. */
-    private List<String> clears() {
+    private void clears() {
         View.Clears clears = bench.searchClears();
         while (clears.state() == View.ClearState.SEARCHING) {
             String far = clears.of() == 0 ? "" : ", " + clears.done() + " of " + clears.of();
             Optional<String> typed = console.ask("Searching" + far + ". Enter looks again, s stops: ");
             clears = typed.filter(text -> !text.strip().equals("s")).isPresent() ? bench.clears() : bench.stopClears();
         }
-        return ClearsText.lines(clears, console.width());
+        console.say(ClearsText.lines(clears, console.width()));
+        follow(clears);
+    }
+
+    /** Takes one of the ways that were found into the design, where the learner wants one. */
+    private void follow(View.Clears clears) {
+        List<View.Followed> taken = new ArrayList<>();
+        while (taken.isEmpty() && clears.dangers().stream().anyMatch(ClearsText::hasWays)) {
+            String typed = console.ask("Number to take it into your design, or Enter to leave all as it is: ")
+                    .orElse("")
+                    .strip();
+            if (typed.isEmpty()) {
+                return;
+            }
+            ClearsText.numbered(clears, typed)
+                    .ifPresentOrElse(
+                            way -> taken.add(bench.follow(way.danger(), way.number())),
+                            () -> console.say("“" + typed + "” is no number of these."));
+        }
+        for (View.Followed followed : taken) {
+            console.say(Wrap.lines(followed.words(), console.width()));
+            View.Effect whole = bench.effect().withMoved(followed.effect().moved());
+            console.say(EffectText.lines(whole, console.width()));
+            console.say(Wrap.lines("Type g and then undo to take it back.", console.width()));
+        }
     }
 
     /** Waits until it is worked out or the learner stops it; leaving the prompt stops it too. */

@@ -123,7 +123,11 @@ final class UnitNames {
                 "grains a gallon",
                 "grain a gallon",
                 "grains per gallon",
-                "grains per US gallon");
+                "grains per US gallon",
+                "grains / gallon",
+                "grains/gallon",
+                "grains / gal",
+                "grains/gal");
     }
 
     private static void heat() {

@@ -51,6 +51,7 @@ export const effect = () => ask('effect');
 export const clears = () => ask('clears');
 export const searchClears = () => post('clears-search');
 export const stopClears = () => post('clears-stop');
+export const followWay = (danger, way) => post('clears-follow', { danger, way });
 export const build = () => post('build');
 export const buildFar = () => ask('build-far');
 export const buildStop = () => post('build-stop');

@@ -5,20 +5,23 @@ import { workBox } from './work.js';
 
 const AGAIN_MS = 700;
 
-/** Adds to a box of the verdict what clears its dangers; nothing where it has none. */
-export function offerClears(box) {
+/**
+ * Adds to a box of the verdict what clears its dangers; nothing where it has none.
+ * @param follow takes a way of a danger into the design, by its code and number
+ */
+export function offerClears(box, follow) {
   const dangers = [...box.querySelectorAll('li[data-severity="danger"]')];
   if (!dangers.length) return;
   const foot = el('div', { class: 'clears-foot' });
   box.lastElementChild.append(foot);
-  const at = { box, dangers, foot, work: null };
+  const at = { box, dangers, foot, follow, work: null };
   at.show = (found) => shown(found, at);
   api.clears().then(at.show, (trouble) => failed(at, trouble));
 }
 
 function shown(found, at) {
   if (!at.box.isConnected) return;
-  for (const item of at.dangers) under(item, found);
+  for (const item of at.dangers) under(item, found, at);
   const begin = (words) => el('button', { type: 'button', onclick: () => go(api.searchClears, at) }, words);
   if (found.state === 'searching') return searching(found, at);
   ended(at);
@@ -61,15 +64,30 @@ function failed(at, trouble) {
 }
 
 /** What was found, under the danger it is for. */
-function under(item, found) {
+function under(item, found, at) {
   item.querySelector('.clears')?.remove();
   const danger = found.dangers.find((each) => each.code === item.dataset.code);
   if (!danger) return;
   item.append(el('div', { class: 'clears' },
-    el('p', {}, danger.head), list(danger.ways),
-    danger.rarerHead && el('p', {}, danger.rarerHead), list(danger.rarer)));
+    el('p', {}, danger.head), list(danger, danger.ways, 0, at),
+    danger.rarerHead && el('p', {}, danger.rarerHead), list(danger, danger.rarer, danger.ways.length, at)));
 }
 
-function list(items) {
-  return items.length ? el('ul', {}, ...items.map((words) => el('li', {}, words))) : null;
+function list(danger, items, from, at) {
+  return items.length ? el('ul', {}, ...items.map((words, number) => el('li', {}, words, ' ', taker(danger.code, from + number, words, at)))) : null;
+}
+
+/** Takes one way into the design. */
+function taker(code, way, words, at) {
+  const button = el('button', { type: 'button', class: 'plain', 'aria-label': `Take into my design: ${words}` }, 'Take into my design');
+  button.addEventListener('click', async () => {
+    button.disabled = true;
+    try {
+      await at.follow(code, way);
+    } catch (trouble) {
+      button.disabled = false;
+      button.after(el('p', { class: 'trouble', role: 'alert' }, `Not taken: ${trouble.message}`));
+    }
+  });
+  return button;
 }

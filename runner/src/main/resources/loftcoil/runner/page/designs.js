@@ -65,14 +65,33 @@ function own(view, card) {
 
 function other(view, card) {
   const id = `card-${card.key}`;
+  const found = el('div', { role: 'status' });
   return el('section', { class: 'card', 'aria-label': card.name },
     el('h3', {}, card.name), el('p', { class: 'quiet' }, card.words, card.words ? ' · ' : '', el('span', { class: 'path' }, card.file)),
     card.trouble ? el('p', { class: 'trouble' }, `It cannot be taken up: ${card.trouble}`) : null,
     el('p', { class: 'form-foot' },
       card.trouble ? null : button('Take it up', `${id}-up`, () => act(view, () => api.designsDo('take-up', { key: card.key }))),
+      card.trouble ? null : button('What differs', `${id}-differs`, () => differs(view, card, found), { 'aria-label': `What differs from the one taken up: ${card.name}` }),
       card.trouble ? null : button('Save as a file', `${id}-save`, () => save(view, card)),
       button('Remove', `${id}-away`, () => act(view, () => api.designsDo('remove', { key: card.key })))),
-    card.trouble ? null : naming(view, card));
+    found, card.trouble ? null : naming(view, card));
+}
+
+/** All in which it differs from the design that is taken up, that one's value first. */
+async function differs(view, card, place) {
+  try {
+    const list = await api.designsDo('differences', { key: card.key });
+    place.replaceChildren(list.length
+      ? el('div', {}, el('p', {}, `In the one taken up → in “${card.name}”:`), el('ul', {}, ...list.map((each) => el('li', {}, difference(each)))))
+      : el('p', {}, 'They are the same.'));
+  } catch (trouble) {
+    if (api.isGone(trouble)) return showBanner(() => {});
+    place.replaceChildren(el('p', { class: 'trouble' }, trouble.message));
+  }
+}
+
+function difference({ part, label, before, after }) {
+  return `${part}${label && label !== part ? `: ${label}` : ''}, ${before} → ${after}`;
 }
 
 /** One field for a name serves both: another name for this one, or the name of a copy. */
@@ -146,8 +165,7 @@ function history(view, past) {
 }
 
 function momentLine(view, moment) {
-  const lines = moment.changes.map((each) => el('li', {},
-    `${each.part}${each.label && each.label !== each.part ? `: ${each.label}` : ''}, ${each.before} → ${each.after}`));
+  const lines = moment.changes.map((each) => el('li', {}, difference(each)));
   return el('li', {},
     el('p', {}, el('span', { class: 'when' }, moment.at), ' ', moment.how, moment.now ? el('strong', {}, ' · as it is now') : null),
     lines.length > 3

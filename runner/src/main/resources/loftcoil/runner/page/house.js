@@ -164,7 +164,11 @@ function questionRow(view, station, question) {
     view.pending.set(question.path, { typed, guessed: guess.checked, station: station.code });
     tellStation(view, station.code);
   };
-  field.addEventListener('change', tell);
+  // Who types what stands there already agrees with it, though a browser sees no change.
+  let typed = false;
+  field.addEventListener('input', () => { typed = true; });
+  field.addEventListener('change', () => { typed = false; tell(); });
+  field.addEventListener('blur', () => { if (typed && field.value === value(shown.now)) tell(); typed = false; });
   guess.addEventListener('change', tell);
   agree.addEventListener('click', tell);
   const marked = (now) => { mark(origin, now.origin); otherwise.textContent = now.otherwise; otherwise.hidden = !now.otherwise; agree.hidden = !['borrowed', 'assumed'].includes(now.origin); };
@@ -193,6 +197,8 @@ function tellStation(view, code) {
 /** What waits at a station goes together: of some parts all has to be told at once. */
 async function tellWaiting(view, code) {
   const waiting = [...view.pending].filter(([, answer]) => answer.station === code);
+  // Why an answer was refused stands until it is told anew; that it is lacking beside others would hide it.
+  view.reasoned = new Set();
   for (const guessed of [false, true]) {
     let told = waiting.filter(([, answer]) => answer.guessed === guessed);
     while (told.length) {
@@ -231,9 +237,11 @@ function refusedLines(view, lines) {
     const words = line.slice(path.length + 2);
     const row = view.rows.get(path);
     const missing = words.startsWith('missing');
+    refused.push(path);
+    if (missing && view.reasoned.has(path)) continue;
+    if (!missing) view.reasoned.add(path);
     if (row) row.trouble(missing ? 'Tell this one too: these answers are taken together.' : `Not taken: ${words}`);
     else view.refused.replaceChildren(el('p', { class: 'trouble' }, `Not taken: ${said}`));
-    refused.push(path);
   }
   return refused;
 }

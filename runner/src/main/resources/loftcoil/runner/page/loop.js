@@ -2,6 +2,7 @@
 import * as api from './api.js';
 import { offerClears } from './clears.js';
 import { clear, el, id, say } from './dom.js';
+import { effectLines, judgeEffect } from './effect.js';
 import { drawn, figure } from './picture.js';
 import { safetyBox } from './safety.js';
 
@@ -29,16 +30,17 @@ export function watchVerdict(place, told, fresh) {
   if (last && !fresh) told(last.safety, last.whole);
 }
 
-export async function refreshLoop() {
+/** @param note what has just been done to the design, to stand above its verdict */
+export async function refreshLoop(note = null) {
   asked += 1;
   const mine = asked;
   try {
     const design = await api.design();
     if (mine !== asked) return;
-    const place = show(design);
+    const place = show(design, note);
     tell(design.safety, !design.safety.open);
     if (design.safety.open) judge(mine, place, design.safety);
-    else offerClears(place.firstChild);
+    else offerClears(place.firstChild, follow);
   } catch (trouble) {
     if (!id('loop').firstChild) {
       id('loop').append(el('p', { class: 'quiet' }, `Your loop cannot be shown: ${trouble.message}`));
@@ -59,9 +61,27 @@ async function judge(mine, place, quick) {
   if (mine !== asked) return;
   const box = safetyBox(safety);
   place.replaceChildren(box);
-  offerClears(box);
+  offerClears(box, follow);
   tell(safety, true);
   say(safety.open || `Starts and year are judged too: ${safety.label}.`);
+}
+
+/** Takes what clears a danger into the design; what it comes to stands above the verdict until the design changes again. */
+async function follow(code, way) {
+  const taken = await api.followWay(code, way);
+  const effect = el('div', {}, ...effectLines(taken.effect));
+  const note = el('div', { class: 'followed', tabindex: '-1' }, el('p', { class: 'said-words' }, taken.words),
+    el('p', {}, el('button', { type: 'button', onclick: undo }, 'Undo')), effect);
+  await refreshLoop(note);
+  note.focus();
+  judgeEffect(effect, taken.effect);
+}
+
+async function undo() {
+  const shelf = await api.designsDo('undo');
+  const note = el('p', { class: 'followed', tabindex: '-1' }, shelf.words);
+  await refreshLoop(note);
+  note.focus();
 }
 
 function tell(safety, whole) {
@@ -78,11 +98,11 @@ function brief(safety) {
   id('loop-brief').replaceChildren(`${name}: `, el('strong', {}, safety.label));
 }
 
-function show(design) {
+function show(design, note) {
   const safety = el('div', {}, safetyBox(design.safety));
   name = design.name;
   clear(id('loop')).append(...[
-    safety,
+    note, safety,
     design.circulates ? el('p', { class: 'circulates' }, design.circulates) : null,
     el('p', {}, el('a', { href: '#/emergency' }, 'It hammers, steams, drips or smokes?')),
     small(design), stillness(),

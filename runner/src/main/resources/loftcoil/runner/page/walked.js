@@ -94,7 +94,7 @@ function refused(place, told) {
 const RUNS = { hotLegs: 'Hot pipe', coldLegs: 'Cold pipe', taps: 'Taps' };
 const COLUMNS = {
   lengthM: 'length', slopeMmPerM: 'slope', heading: 'heading', elbow90: 'elbows90', elbow45: 'elbows45', thicknessMm: 'laggingThickness',
-  aroundC: 'around', levelM: 'level', mixerC: 'mixer',
+  aroundC: 'around', material: 'lagging', levelM: 'level', mixerC: 'mixer',
 };
 
 /** A refusal with its place as the table has it, the line and the column, or else in words: never the name in a design's file. */

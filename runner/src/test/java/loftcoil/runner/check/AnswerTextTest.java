@@ -21,7 +21,7 @@ class AnswerTextTest {
 
     @Test
     void aReplyRepeatsNoControlCharacter() {
-        for (String typed : new String[] {"sixty\u0000Pa", "6 fl\u001B[31moo", "\u202Esixty", "6 x\u0007y"}) {
+        for (String typed : new String[] {"plenty\u0000Pa", "6 fl\u001B[31moo", "\u202Eplenty", "6 x\u0007y"}) {
             AnswerText.NotRead said = assertInstanceOf(AnswerText.NotRead.class, AnswerText.read(typed));
             assertTrue(said.words().matches("[^\\p{Cc}\\u202A-\\u202E]*"), said::words);
         }
@@ -64,6 +64,36 @@ class AnswerTextTest {
                 "1' 11 | 1.91666666666667 | ft",
                 "two | 2 | -",
                 "Twelve hours | 12 | h",
+                "four hundred feet | 400 | ft",
+                "a hundred and twenty | 120 | -",
+                "two thousand five hundred litres | 2500 | L",
+                "twenty-five kilos | 25 | kg",
+                "a dozen | 12 | -",
+                "half a dozen | 6 | -",
+                "a couple | 2 | -",
+                "both | 2 | -",
+                "a foot | 1 | ft",
+                "a foot and a half | 1.5 | ft",
+                "an inch and three quarters | 1.75 | in",
+                "3 feet and a half | 3.5 | ft",
+                "two and a half hours | 2.5 | h",
+                "two and one half hours | 2.5 | h",
+                "6 and a half feet | 6.5 | ft",
+                "18 and three quarters inches | 18.75 | in",
+                "half an inch | 0.5 | in",
+                "half inch | 0.5 | in",
+                "three quarters of an inch | 0.75 | in",
+                "three-quarter inch | 0.75 | in",
+                "3/4 of an inch | 0.75 | in",
+                "five eighths of an inch | 0.625 | in",
+                "six foot four | 6.33333333333333 | ft",
+                "six foot four and a half | 6.375 | ft",
+                "two feet and three inches | 2.25 | ft",
+                "an hour and twenty minutes | 1.33333333333333 | h",
+                "seven feet above the floor | 7 | ft",
+                "18 inches or so | 18 | in",
+                "one in forty | 0.025 | ",
+                "just under 4 m | 4 | m",
                 "1 ½ in | 1.5 | in",
                 "3/4 in | 0.75 | in",
                 "1 1/4\" | 1.25 | in",

@@ -432,6 +432,12 @@ final class FakeApp implements LearnerApp {
     }
 
     @Override
+    public View.Followed follow(String danger, int way) {
+        calls.add("follow " + danger + " " + way);
+        return new View.Followed("It is in your design now.", effect());
+    }
+
+    @Override
     public Optional<Clears> foundClears() {
         return Optional.empty();
     }

@@ -1,6 +1,7 @@
 package loftcoil.runner.show;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -8,6 +9,8 @@ import java.util.List;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.Example;
 import loftcoil.runner.progress.ProgressFile;
+import loftcoil.runner.progress.Trail;
+import loftcoil.runner.session.SharedSession;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -47,13 +50,13 @@ class ClearsDeskTest {
 
     @Test
     void whatWasFoundIsOfOneDesignAndOfNoOther() throws InterruptedException {
-        store.becomes(HARMLESS, loftcoil.runner.progress.Trail.How.DECIDED);
+        store.becomes(HARMLESS, Trail.How.DECIDED);
         desk.start();
         View.Clears found = ended();
         assertEquals(new View.Clears(View.ClearState.DONE, 0, 0, List.of(), ""), found);
         assertEquals(found, desk.start(), "a search that is done is not begun again");
         assertEquals(HARMLESS, desk.found().orElseThrow().design());
-        store.becomes(HARMLESS.withTankBaseM(2.5), loftcoil.runner.progress.Trail.How.DECIDED);
+        store.becomes(HARMLESS.withTankBaseM(2.5), Trail.How.DECIDED);
         assertEquals(View.ClearState.NONE, desk.view().state());
         assertTrue(desk.found().isEmpty());
     }
@@ -64,9 +67,42 @@ class ClearsDeskTest {
         assertEquals(View.ClearState.STOPPED, desk.stop().state());
         View.Clears stopped = ended();
         assertEquals(View.ClearState.STOPPED, stopped.state());
-        store.becomes(HARMLESS, loftcoil.runner.progress.Trail.How.DECIDED);
+        store.becomes(HARMLESS, Trail.How.DECIDED);
         desk.start();
         assertEquals(View.ClearState.DONE, ended().state());
+    }
+
+    /** A tap without a mixing valve scalds; nothing else hurts, so that the search is short. */
+    @Test
+    void whatClearsADangerIsTakenIntoTheDesignAndCanBeUndone() throws InterruptedException {
+        store.becomes(Example.orchardBothy().withCoilHeatKW(0), Trail.How.DECIDED);
+        store.close();
+        desk.close();
+        try (CourseApp bench = CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SharedSession::lent, 7)) {
+            View.Clears clears = bench.searchClears();
+            while (clears.state() == View.ClearState.SEARCHING) {
+                Thread.sleep(20);
+                clears = bench.clears();
+            }
+            View.ClearedDanger scald = clears.dangers().get(0);
+            String before = bench.rebuild().own().json();
+
+            View.Followed taken = bench.follow(scald.code(), 0);
+
+            assertTrue(taken.words().contains(scald.ways().get(0)), taken.words());
+            assertTrue(
+                    bench.effect().settled().stream()
+                            .anyMatch(gone -> gone.code().equals(scald.code())),
+                    bench.effect().toString());
+            assertEquals(bench.effect().number(), taken.effect().number());
+            assertEquals(View.ClearState.NONE, bench.clears().state(), "it is another design now");
+            assertThrows(UnknownNameException.class, () -> bench.follow(scald.code(), 0));
+            assertEquals(
+                    "taken in to clear a danger",
+                    bench.designs().shelf().history().moments().get(0).how());
+            bench.designs().undo();
+            assertEquals(before, bench.rebuild().own().json());
+        }
     }
 
     private View.Clears ended() throws InterruptedException {

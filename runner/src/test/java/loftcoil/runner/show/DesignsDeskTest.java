@@ -469,4 +469,15 @@ class DesignsDeskTest {
         RebuildView.Taken taken = survey().take();
         assertTrue(taken.words().contains("90.0 L → 110 L"), taken.words());
     }
+
+    @Test
+    void whatADesignOfTheShelfDiffersInIsTold() {
+        DesignsView.Shelf shelf = desk.start("south-cabin", "Cabin");
+        String bothy = shelf.others().get(0).key();
+
+        assertTrue(desk.differences(bothy).stream()
+                .anyMatch(one -> one.label().equals("Latitude") && one.after().endsWith("north")));
+        assertEquals(List.of(), desk.differences(""));
+        assertThrows(UnknownNameException.class, () -> desk.differences("none"));
+    }
 }

@@ -107,7 +107,7 @@ public record PaperHouse(
                     piece("to the heater", "along", "~ 1.60 m", "-1 in 10", "back", "1", "0", "", "", "", "")),
             Map.of("length", "2.5 m", "tube", "28 mm x 1", "elbows90", "2"),
             List.of(
-                    tap("sink", "1.1 m", "15x1", "1.2 m", "2", "45", "shared pipe"),
+                    tap("sink", "1.1 m", "15x1", "1.2 m", "2", "45 °C", "shared pipe"),
                     tap("shower", "1.4 m", "22 mm x 1", "3 m", "3", "42 °C", "shared pipe")),
             habits("3", "5", "0.5", "2", "0", "sink", "shower", "sink"));
 

@@ -86,7 +86,7 @@ class SurveyDeskTest {
             assertTrue(run(house, "hot").closes(), run(house, "hot").words());
             assertEquals(1, run(house, "hot").moved().size(), "one was guessed");
             assertTrue(
-                    run(house, "hot").moved().get(0).startsWith("'hot pipe 2' ends "),
+                    run(house, "hot").moved().get(0).startsWith("“hot pipe 2” ends "),
                     run(house, "hot").moved().toString());
             RebuildView.Taken taken = bench.survey().take();
             assertTrue(taken.kept().startsWith("design-before-"));
@@ -124,7 +124,7 @@ class SurveyDeskTest {
             assertEquals("180", run(house, "cold").pieces().get(1).heading(), "the cold pipe goes on from the hot one");
             assertEquals("90", run(house, "cold").pieces().get(2).heading());
             assertEquals(
-                    "The plan does not close: seen from above the cold pipe ends 0.76 m short of the coil's inlet."
+                    "The plan does not close: seen from above the cold pipe ends 76 cm short of the coil's inlet."
                             + " Look at the lengths along and which way each turns.",
                     house.standing().plan());
         }
@@ -213,7 +213,7 @@ class SurveyDeskTest {
             assertFalse(hot.done());
             assertEquals("does not end where it has to", hot.standing());
             assertEquals(
-                    "The hot pipe ends 0.40 m below the return port.",
+                    "The hot pipe ends 40 cm below the return port.",
                     missing.standing().open().get(0));
         }
     }
@@ -225,7 +225,7 @@ class SurveyDeskTest {
 
             SurveyView.Run hot = run(house, "hot");
             assertFalse(hot.closes());
-            assertEquals("The hot pipe ends 0.40 m below the return port.", hot.words());
+            assertEquals("The hot pipe ends 40 cm below the return port.", hot.words());
             assertTrue(hot.mends().size() >= 4, hot.mends().toString());
             assertTrue(house.standing().sketch());
             assertTrue(house.standing().words().contains("not for cutting"));
@@ -701,6 +701,42 @@ class SurveyDeskTest {
                             .allMatch(line -> line.startsWith("The cold pipe, from tank to coil, line 1, ")),
                     survey.told(way).toString());
         }
+    }
+
+    /** 50 °F is 10 °C, 20 °F 6.67 °C below nought. */
+    @Test
+    void whoTypesWithoutUnitsMeansTheirOwn() {
+        try (CourseApp bench = open()) {
+            bench.choose(Units.US);
+            SurveyApp survey = bench.survey();
+            survey.tell(
+                    Map.of(
+                            "site.monthly.meanAirC", "50 50 50 50 50 50 50 50 50 50 50 20",
+                            "site.coldestNightC", "minus four",
+                            "tank.aroundC", "as the room"),
+                    false);
+            bench.choose(Units.METRIC);
+            assertEquals(
+                    "10, 10, 10, 10, 10, 10, 10, 10, 10, 10, 10, -6.66666667", now(bench, "site.monthly.meanAirC"));
+            assertEquals("-20", now(bench, "site.coldestNightC"));
+            assertEquals(now(bench, "site.roomC"), now(bench, "tank.aroundC"));
+
+            bench.choose(Units.US);
+            RefusedException far =
+                    assertThrows(RefusedException.class, () -> survey.tell(Map.of("tank.waterlineM", "18 1/2"), false));
+            assertEquals(
+                    List.of("The tank, Waterline above the tank's base: 18 ft 6 in; allowed: 0 in to 16 ft 4-3/4 in"),
+                    survey.told(far));
+        }
+    }
+
+    private static String now(CourseApp bench, String path) {
+        return bench.survey().house().stations().stream()
+                .flatMap(station -> station.questions().stream())
+                .filter(question -> question.path().equals(path))
+                .findFirst()
+                .orElseThrow()
+                .now();
     }
 
     private static Map<String, String> and(Map<String, String> piece, String name, String text) {

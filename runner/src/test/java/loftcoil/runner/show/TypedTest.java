@@ -57,6 +57,41 @@ class TypedTest {
                 "coil.tube | 22 mm × 1 mm | 22x1",
                 "coil.tube | EN1057 22x0.9 | EN1057 22x0.9",
                 "safety.childrenOrFrail | yes | true",
+                "tank.baseM | seven foot four | 2.2352",
+                "tank.baseM | 3 in below the floor | -0.0762",
+                "tank.lengthM | none | not said",
+                "tank.refillAtH | never | not said",
+                "tank.refillAtH | none | not said",
+                "safety.coldFeed.overflowBoreMm | none | 0",
+                "safety.structure.bearers | none | 0",
+                "fire.litFromH | half past six in the evening | 18.5",
+                "fire.litAgainFromH | 7 in the evening | 19",
+                "fire.months | May through September | 5, 6, 7, 8, 9",
+                "fire.months | all year | 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12",
+                "window.azimuthDeg | NNE | 22.5",
+                "window.azimuthDeg | facing west-southwest | 247.5",
+                "site.longitudeDeg | 173 50 E | 173.833333",
+                "site.longitudeDeg | 173° 50.5' W | -173.841667",
+                "site.latitudeDeg | 41 degrees 15 minutes south | -41.25",
+                "site.coldestNightC | 12 below zero | -12",
+                "site.coldestNightC | ten °F below | -23.3333333",
+                "site.hardnessMgPerL | 7 grains | 119.826427",
+                "site.hardnessMgPerL | 7 grains per gallon | 119.826427",
+                "window.areaM2 | 34 x 76 inches | 1.66709344",
+                "window.areaM2 | 1.2 m × 0,8 m | 0.96",
+                "window.areaM2 | 2 of 3 ft by 4 ft | 2.22967296",
+                "window.areaM2 | 2 x 3 x 4 ft | 2.22967296",
+                "safety.fireRoom.airOpeningCm2 | 10 by 15 cm | 150",
+                "safety.structure.wheels.tankAheadM | 3 ft behind | -0.9144",
+                "safety.structure.wheels.axleLimitKg | 2 x 1500 kg | 3000",
+                "site.monthly.meanAirC | 1,5 2 3 4 5 6 7 8 9 10 11 12 | 1.5, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12",
+                "site.monthly.meanAirC | 1,5; 2; 3; 4; 5; 6; 7; 8; 9; 10; 11; -1 | 1.5, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, -1",
+                "coil.tube | 3/4 in type M | B88 M 3/4",
+                "coil.tube | three-quarter inch type L copper | B88 L 3/4",
+                "coil.tube | Type K 1 1/4\" | B88 K 1-1/4",
+                "coil.tube | ¾ L | B88 L 3/4",
+                "tank.lagging.material | fiberglass | glass wool",
+                "tank.lagging.material | rubber foam | elastomeric foam",
                 "tank.shape | box | box",
             })
     void isTakenInAnyFittingUnit(String path, String typed, String text) {
@@ -95,6 +130,11 @@ class TypedTest {
                 "site.longitudeDeg | 7 N",
                 "window.tiltDeg | 40 mm",
                 "window.azimuthDeg | uphill",
+                "safety.structure.loadLimitKg | none",
+                "site.coldSupplyC | none",
+                "tank.baseM | 3 ft x 4 ft",
+                "tank.baseM | a few feet",
+                "tank.baseM | seven thirty",
                 "fire.months | ju",
                 "fire.months | juny",
                 "tank.volumeL | 7 ft 4",
@@ -123,6 +163,33 @@ class TypedTest {
     })
     void aRiseIsASlopeOverTheLengthOfItsPiece(String typed, double mmPerM) {
         assertEquals(mmPerM, Typed.slopeMmPerM(typed, 1.5, "slope"), 1e-3);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "7, 7, 7",
+        "every day, 7, 7",
+        "daily, 1, 1",
+        "twice a day, 1, 2",
+        "twice a day, 7, 14",
+        "three times a week, 7, 3",
+        "3x a week, 7, 3",
+        "every other day, 7, 3.5",
+        "once a month, 7, 0.230137",
+        "2 a fortnight, 7, 1",
+        "never, 7, 0",
+        "none, 7, 0"
+    })
+    void howOftenIsSaidAsPeopleSayIt(String typed, double days, double times) {
+        assertEquals(times, Typed.howOften(typed, days, "habit"), 1e-6);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"two of us | 2", "2 adults and a child | 3", "just me | 1", "a family of five | 5", "4 | 4"})
+    void peopleAreCounted(String typed, double people) {
+        assertEquals(people, Typed.people(typed, "people"));
     }
 
     @ParameterizedTest

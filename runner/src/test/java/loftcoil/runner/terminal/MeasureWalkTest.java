@@ -3,10 +3,12 @@ package loftcoil.runner.terminal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Roof;
+import loftcoil.runner.show.SurveyView;
 import loftcoil.runner.show.TryApp;
 import org.junit.jupiter.api.Test;
 
@@ -43,8 +45,8 @@ class MeasureWalkTest extends TryApp {
         ScriptedConsole console =
                 walk("6", "yes", "up", "riser", "1.4 m", "1", "0", "22 mm × 1", "none", "flue", "", "take", "q");
 
-        assertTrue(console.all().contains("The hot pipe ends 0.40 m below the return port."), console.all());
-        assertTrue(console.all().contains("A piece was forgotten that leads up, 0.40 m in all."), console.all());
+        assertTrue(console.all().contains("The hot pipe ends 40 cm below the return port."), console.all());
+        assertTrue(console.all().contains("A piece was forgotten that leads up, 40 cm in all."), console.all());
         assertTrue(console.all().contains("not for cutting"), console.all());
         assertEquals(0, console.left());
     }
@@ -63,5 +65,54 @@ class MeasureWalkTest extends TryApp {
     @Test
     void whatMeansNothingIsAnsweredWithTheList() {
         assertTrue(walk("99", "q").all().contains("“99” means nothing here."));
+    }
+
+    @Test
+    void aPieceOrTapThatIsRefusedIsAskedAgainAndTheOthersStay() {
+        ScriptedConsole pipes = walk(
+                "6",
+                "yes",
+                "up",
+                "riser",
+                "1.4 m",
+                "1",
+                "0",
+                "22 mm × 1",
+                "none",
+                "flue", //
+                "up",
+                "lost",
+                "long",
+                "1",
+                "0",
+                "",
+                "",
+                "", //
+                "up",
+                "found",
+                "40 cm",
+                "1",
+                "0",
+                "",
+                "",
+                "",
+                "",
+                "q");
+        assertTrue(pipes.all().contains("The hot pipe ends at the return port, as it should."), pipes.all());
+        assertEquals(0, pipes.left());
+
+        ScriptedConsole taps = walk(
+                "10", "yes", "two", "hose", "1", //
+                "sink", "", "1.1 m", "15x1", "1.2 m", "2", "none", //
+                "2.5 m", "28x1", "1", //
+                "sink", "", "1.1 m", "15x1", "1.2 m", "2", "none", //
+                "tub", "", "high", "15x1", "1.2 m", "2", "none", //
+                "tub", "", "0.9 m", "15x1", "1.2 m", "2", "none", "", "q");
+        assertEquals(0, taps.left());
+        assertEquals(
+                List.of("sink", "tub"),
+                bench.survey().house().stations().get(9).taps().stream()
+                        .map(SurveyView.TapLine::name)
+                        .toList());
     }
 }

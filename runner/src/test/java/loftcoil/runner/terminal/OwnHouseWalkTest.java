@@ -7,9 +7,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.design.DesignJson;
 import loftcoil.engine.design.Grounds;
+import loftcoil.engine.words.Units;
 import loftcoil.runner.progress.ProgressFile;
 import loftcoil.runner.session.SharedSession;
 import loftcoil.runner.show.CourseApp;
@@ -19,9 +22,13 @@ import loftcoil.runner.show.TryCourse;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whole houses walked through from scratch in the terminal, by what is typed there alone. */
 class OwnHouseWalkTest {
+
+    /** A number in metres, litres, kilograms or degrees Celsius. */
+    private static final Pattern METRIC = Pattern.compile("\\b\\d[\\d.,]* (?:mm|cm|m|L|kg|°C)\\b(?!/)");
 
     @TempDir
     private Path folder;
@@ -34,6 +41,7 @@ class OwnHouseWalkTest {
     @MethodSource("houses")
     void everyValueOfAHouseCanBeToldAndItBecomesTheDesign(PaperHouse house) {
         try (CourseApp bench = CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SharedSession::lent, 7)) {
+            bench.choose(house == PaperHouse.CABIN ? Units.US : Units.METRIC);
             List<String> typed = new ArrayList<>();
             List<SurveyView.Station> stations = bench.survey().house().stations();
             for (int i = 0; i < stations.size(); i++) {
@@ -59,6 +67,35 @@ class OwnHouseWalkTest {
             assertEquals(house.taps().size(), own.taps().size());
             assertEquals(2.5, own.trunk().orElseThrow().lengthM());
             assertTrue(console.all().contains("Nothing is borrowed any more: make it your design."), console.all());
+        }
+    }
+
+    /** On a screen as most have it, and on a small one: no metric unit is left in what is said of a house in US units. */
+    @ParameterizedTest
+    @ValueSource(ints = {80, 60})
+    void aHouseIsRebuiltInFeetAndInches(int columns) {
+        try (CourseApp bench = CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SharedSession::lent, 7)) {
+            bench.choose(Units.US);
+            ScriptedConsole console = ScriptedConsole.on(
+                    columns,
+                    20,
+                    List.of("list", "tank.baseM = 8 ft 6", "fire.litFromH = half past six", "show", "take", "q"));
+            new RebuildWalk(bench.rebuild(), new Pages(console)).walk();
+            console.assertAllReadable();
+
+            String all = console.all().replaceAll("\\s+", " ");
+            assertTrue(all.contains("tank.baseM = 7 ft 2-5/8 in: Tank base above the floor"), all);
+            assertTrue(all.contains("was 7 ft 2-5/8 in, now 8 ft 6."), all);
+            assertTrue(all.contains("kept in your folder as design-before-"), all);
+            assertEquals(
+                    List.of(),
+                    METRIC.matcher(all.replace("tank.baseM = 2.6 m", ""))
+                            .results()
+                            .map(MatchResult::group)
+                            .toList());
+            Design own = DesignJson.read(bench.rebuild().own().json());
+            assertEquals(102 * 0.0254, own.tank().baseM(), 1e-6);
+            assertEquals(6.5, own.fire().orElseThrow().litFromH(), 1e-9);
         }
     }
 

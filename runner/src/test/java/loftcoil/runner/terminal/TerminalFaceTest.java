@@ -9,6 +9,7 @@ import loftcoil.engine.build.BuildSheet;
 import loftcoil.engine.caution.Conduct;
 import loftcoil.engine.design.Changes;
 import loftcoil.engine.design.DesignJson;
+import loftcoil.engine.design.Example;
 import loftcoil.engine.fault.RefusedException;
 import loftcoil.engine.words.Units;
 import loftcoil.runner.progress.LessonProgress.Recall;
@@ -251,5 +252,23 @@ class TerminalFaceTest extends TryApp {
         assertTrue(all.contains("Enter looks again, s stops: "), all);
         assertTrue(all.contains("Stopped."), all);
         assertEquals(0, console.left());
+    }
+
+    /** A tap without a mixing valve scalds; with no heat in the coil nothing else hurts, so that the search is short. */
+    @Test
+    void whatWouldClearADangerIsTakenByItsNumber() throws InterruptedException {
+        bench.designs().open(DesignJson.write(Example.orchardBothy().withCoilHeatKW(0)), "cold.json");
+        View.Clears clears = bench.searchClears();
+        while (clears.state() == View.ClearState.SEARCHING) {
+            Thread.sleep(20);
+            clears = bench.clears();
+        }
+        String all = walk("c", "99", "1", "g", "undo", "q", "q").all().replaceAll("\\s+", " ");
+
+        assertTrue(all.contains("“99” is no number of these."), all);
+        assertTrue(all.contains("It is in your design now: "), all);
+        assertTrue(all.contains("Gone with it: "), all);
+        assertTrue(all.contains("Type g and then undo to take it back."), all);
+        assertTrue(all.contains("Taken back: "), all);
     }
 }
