@@ -12,6 +12,9 @@ import loftcoil.engine.pipe.WoundTube;
  */
 class Segment {
 
+    /** Rise over length under which a pipe counts as level: 20 mm a metre. */
+    private static final double LEVEL = 0.02;
+
     final Pipe pipe;
     /** Heat loss; for a coil in a lit fire it is not used. */
     final LossTable loss;
@@ -19,6 +22,9 @@ class Segment {
     final boolean coil;
     final double lengthM;
     final double riseM;
+    /** Whether it rises and falls so little that water of two densities slides past itself either way. */
+    final boolean level;
+
     final double startLevelM;
     final double boreM;
     final double areaM2;
@@ -45,6 +51,7 @@ class Segment {
         this.coil = coil;
         this.lengthM = pipe.lengthM();
         this.riseM = pipe.riseM();
+        this.level = Math.abs(riseM / lengthM) <= LEVEL;
         this.startLevelM = startLevelM;
         this.boreM = pipe.tube().boreM();
         this.areaM2 = pipe.tube().areaM2();
@@ -70,6 +77,7 @@ class Segment {
         this.coil = as.coil;
         this.lengthM = as.lengthM;
         this.riseM = as.riseM;
+        this.level = as.level;
         this.startLevelM = as.startLevelM;
         this.boreM = as.boreM;
         this.areaM2 = as.areaM2;

@@ -23,8 +23,6 @@ public final class WarmingLoop {
     private static final double WATER_J_PER_KG_K = 4182.0;
 
     private static final double LEAST_FLOW = 1e-5;
-    /** Rise over length under which a pipe counts as level: 20 mm a metre. */
-    private static final double LEVEL = 0.02;
     /** Density for what is known to some ten per cent at best. */
     private static final double USUAL_KG_PER_M3 = 990;
 
@@ -251,10 +249,18 @@ public final class WarmingLoop {
         boolean forward = flowKgPerS >= 0;
         portsJ += mass * (jPerKg[forward ? count - 1 : 0] - enteringJPerKg);
         double from = enteringJPerKg;
-        for (int step = 0; step < count; step++) {
-            int i = forward ? step : count - 1 - step;
+        // The cells of a run are alike: a division saved for each.
+        double of = 0;
+        double share = 0;
+        int end = forward ? count : -1;
+        int way = forward ? 1 : -1;
+        for (int i = forward ? 0 : count - 1; i != end; i += way) {
+            if (kg[i] != of) {
+                of = kg[i];
+                share = mass / of;
+            }
             double here = jPerKg[i];
-            jPerKg[i] = here + mass / kg[i] * (from - here);
+            jPerKg[i] = here + share * (from - here);
             from = here;
         }
     }
@@ -264,37 +270,38 @@ public final class WarmingLoop {
         int last = jPerKg.length - 1;
         double below = LiquidTable.WATER.densityKgPerM3(WaterHeat.tempC(coldPortJPerKg));
         double here = density[0];
-        portsJ -= mixed(mixedKg(0, 0, below - here, -1, seconds), 0, coldPortJPerKg);
+        portsJ -= mixed(mixedKg(0, 0, here - below, seconds), 0, coldPortJPerKg);
         for (int s = 0; s < segments.length; s++) {
             for (int i = first[s]; i < first[s + 1] && i < last; i++) {
                 double next = density[i + 1];
-                double most = Math.min(kg[i], kg[i + 1]) * MOST_MIXED;
-                double heatJ = mixed(Math.min(most, mixedKg(s, i, next - here, 1, seconds)), i, jPerKg[i + 1]);
-                jPerKg[i + 1] -= heatJ / kg[i + 1];
+                double kilograms = mixedKg(s, i, next - here, seconds);
                 here = next;
+                if (kilograms > 0) {
+                    double most = Math.min(kg[i], kg[i + 1]) * MOST_MIXED;
+                    double heatJ = mixed(Math.min(most, kilograms), i, jPerKg[i + 1]);
+                    jPerKg[i + 1] -= heatJ / kg[i + 1];
+                }
             }
         }
         double above = returnPortJPerKg == coldPortJPerKg
                 ? below
                 : LiquidTable.WATER.densityKgPerM3(WaterHeat.tempC(returnPortJPerKg));
-        portsJ -= mixed(mixedKg(segments.length - 1, last, above - here, 1, seconds), last, returnPortJPerKg);
+        portsJ -= mixed(mixedKg(segments.length - 1, last, above - here, seconds), last, returnPortJPerKg);
     }
 
     /**
      * Water that changes places across a border of a cell, kg.
      *
      * @param s the run that the cell belongs to
-     * @param heavier how much denser the water beyond the border is, kg/m³
-     * @param way 1 where the border is at the cell's end in the forward direction, −1 at its beginning
+     * @param denser how much denser the water beyond the border is in the forward direction than that before it, kg/m³
      */
-    private double mixedKg(int s, int i, double heavier, int way, double seconds) {
+    private double mixedKg(int s, int i, double denser, double seconds) {
         Segment segment = segments[s];
-        double slope = way * segment.riseM / segment.lengthM;
         // Lighter water above stays there; in a level pipe it slides over the denser either way.
-        if (Math.abs(slope) > LEVEL && heavier * slope <= 0) {
+        if (!segment.level && denser * segment.riseM <= 0) {
             return 0;
         }
-        double pull = Math.sqrt(Constants.GRAVITY_M_PER_S2 * Math.abs(heavier) / (USUAL_KG_PER_M3 * cellM[i]));
+        double pull = Math.sqrt(Constants.GRAVITY_M_PER_S2 * Math.abs(denser) / (USUAL_KG_PER_M3 * cellM[i]));
         double diffusivity = detail.counterflow() * segment.boreM * segment.boreM * pull;
         return Math.min(MOST_MIXED * kg[i], USUAL_KG_PER_M3 * segment.areaM2 * diffusivity / cellM[i] * seconds);
     }
@@ -340,9 +347,11 @@ public final class WarmingLoop {
     /** Reads what follows from the heat of a cell. */
     private void look(int i) {
         double place = WaterByHeat.place(jPerKg[i]);
-        tempC[i] = WaterByHeat.tempC(place);
-        density[i] = WaterByHeat.densityKgPerM3(place);
-        kinematic[i] = WaterByHeat.kinematicM2PerS(place);
+        int piece = WaterByHeat.piece(place);
+        double along = place - piece;
+        tempC[i] = WaterByHeat.tempC(piece, along);
+        density[i] = WaterByHeat.densityKgPerM3(piece, along);
+        kinematic[i] = WaterByHeat.kinematicM2PerS(piece, along);
     }
 
     /** Flow of now, kg/s, forward positive. */

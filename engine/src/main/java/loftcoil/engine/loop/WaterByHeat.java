@@ -31,20 +31,27 @@ final class WaterByHeat {
         return Math.max(0, Math.min(PIECES, jPerKg * PIECES_PER_J));
     }
 
-    static double tempC(double place) {
-        return at(TEMP_C, place);
+    /** Piece that a place lies in. */
+    static int piece(double place) {
+        return Math.min((int) place, PIECES - 1);
     }
 
-    static double densityKgPerM3(double place) {
-        return at(DENSITY, place);
+    /** Temperature so far along a piece, °C. */
+    static double tempC(int piece, double along) {
+        return at(TEMP_C, piece, along);
     }
 
-    static double kinematicM2PerS(double place) {
-        return at(KINEMATIC, place);
+    /** Density so far along a piece, kg/m³. */
+    static double densityKgPerM3(int piece, double along) {
+        return at(DENSITY, piece, along);
     }
 
-    private static double at(double[] of, double place) {
-        int piece = Math.min((int) place, PIECES - 1);
-        return of[piece] + (place - piece) * (of[piece + 1] - of[piece]);
+    /** Kinematic viscosity so far along a piece, m²/s. */
+    static double kinematicM2PerS(int piece, double along) {
+        return at(KINEMATIC, piece, along);
+    }
+
+    private static double at(double[] of, int piece, double along) {
+        return of[piece] + along * (of[piece + 1] - of[piece]);
     }
 }

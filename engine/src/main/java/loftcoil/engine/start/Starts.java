@@ -12,7 +12,9 @@ import java.util.stream.Stream;
 import loftcoil.engine.design.CoilHeating;
 import loftcoil.engine.design.Design;
 import loftcoil.engine.loop.Circuit;
+import loftcoil.engine.loop.CircuitPlan;
 import loftcoil.engine.loop.MarchDetail;
+import loftcoil.engine.loop.Setting;
 import loftcoil.engine.loop.SteadyFlow;
 import loftcoil.engine.loop.WarmingLoop;
 import loftcoil.engine.run.Heatings;
@@ -35,6 +37,11 @@ public record Starts(List<Start> tried) {
     static final double[] TANKS_C = {40, 60};
 
     private static final Recent<Lit, Optional<Starts>> KNOWN = new Recent<>(16);
+
+    /** Starts on one tank, as a whole sheet wants them and until one fails: designs that differ in their tank's size alone share most. */
+    private static final Recent<OnTank, List<Start>> WHOLE = new Recent<>(64);
+
+    private static final Recent<Alike, List<Start>> UNTIL = new Recent<>(64);
 
     /** A tank is started at this much below its boiling point at most, K: at it no loop can be computed. */
     private static final double BELOW_BOILING_K = 1;
@@ -115,9 +122,10 @@ public record Starts(List<Start> tried) {
         int done = 0;
         for (double tankC : tanks) {
             Site site = Site.of(design, heating, tankC, detail);
+            Alike alike = site.alike();
             for (Counterflow counterflow : Counterflow.values()) {
                 watch.pass(Watch.Stage.STARTS, done++, rounds);
-                starts.addAll(site.afterRests(counterflow));
+                starts.addAll(WHOLE.of(new OnTank(alike, counterflow), key -> site.afterRests(counterflow)));
             }
         }
         Site cold = Site.of(design, heating, coldC, detail);
@@ -132,12 +140,10 @@ public record Starts(List<Start> tried) {
         List<Start> starts = new ArrayList<>();
         for (int i = tanks.size() - 1; i >= 0; i--) {
             Site site = Site.of(design, heating, tanks.get(i), detail);
-            Rested some = new Rested(site, Counterflow.SOME);
-            Rested full = new Rested(site, Counterflow.FULL);
-            for (double gapH : GAPS_H) {
-                if (fails(starts, some.lit(gapH), () -> full.lit(gapH))) {
-                    return new Starts(starts);
-                }
+            List<Start> here = UNTIL.of(site.alike(), key -> site.untilOneFails());
+            starts.addAll(here);
+            if (here.get(here.size() - 1).bad()) {
+                return new Starts(starts);
             }
         }
         Site cold = Site.of(design, heating, coldC, detail);
@@ -145,6 +151,7 @@ public record Starts(List<Start> tried) {
         return new Starts(starts);
     }
 
+    /** Tries a start with full counterflow only where that with some goes wrong; the last of them is bad where both are. */
     private static boolean fails(List<Start> all, Start some, Supplier<Start> full) {
         all.add(some);
         if (!some.bad()) {
@@ -254,6 +261,18 @@ public record Starts(List<Start> tried) {
                         .thenComparing(start -> start.firstBoilingMin().orElse(Double.POSITIVE_INFINITY)));
     }
 
+    /** All that a loop's starts on a tank follow from. */
+    private record Alike(
+            CircuitPlan lit,
+            Setting burning,
+            CircuitPlan out,
+            Setting quiet,
+            StartRun.Tank tank,
+            CoilHeating heating,
+            MarchDetail detail) {}
+
+    private record OnTank(Alike alike, Counterflow counterflow) {}
+
     /** A loop on a tank of one temperature. */
     private record Site(
             Circuit lit,
@@ -271,6 +290,22 @@ public record Starts(List<Start> tried) {
         static Site of(Design design, CoilHeating heating, StartRun.Tank tank, double coldPortC, MarchDetail detail) {
             Circuit lit = design.circuit(coldPortC);
             return new Site(lit, design.circuitFireOut(coldPortC), lit.search().forward(), tank, heating, detail);
+        }
+
+        Alike alike() {
+            return new Alike(lit.plan(), lit.setting(), out.plan(), out.setting(), tank, heating, detail);
+        }
+
+        List<Start> untilOneFails() {
+            List<Start> starts = new ArrayList<>();
+            Rested some = new Rested(this, Counterflow.SOME);
+            Rested full = new Rested(this, Counterflow.FULL);
+            for (double gapH : GAPS_H) {
+                if (fails(starts, some.lit(gapH), () -> full.lit(gapH))) {
+                    break;
+                }
+            }
+            return List.copyOf(starts);
         }
 
         List<Start> afterRests(Counterflow counterflow) {

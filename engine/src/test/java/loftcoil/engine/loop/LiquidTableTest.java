@@ -25,9 +25,15 @@ class LiquidTableTest {
     void readByItsHeatWaterIsTheSame() {
         for (double t = 0; t <= 110; t += 0.0371) {
             double place = WaterByHeat.place(WaterHeat.jPerKg(t));
-            assertEquals(t, WaterByHeat.tempC(place), 1e-5);
-            assertEquals(LiquidTable.WATER.densityKgPerM3(t), WaterByHeat.densityKgPerM3(place), 3e-5);
-            assertEquals(1, WaterByHeat.kinematicM2PerS(place) / LiquidTable.WATER.kinematicM2PerS(t), 3e-6, t + " °C");
+            int piece = WaterByHeat.piece(place);
+            double along = place - piece;
+            assertEquals(t, WaterByHeat.tempC(piece, along), 1e-5);
+            assertEquals(LiquidTable.WATER.densityKgPerM3(t), WaterByHeat.densityKgPerM3(piece, along), 3e-5);
+            assertEquals(
+                    1,
+                    WaterByHeat.kinematicM2PerS(piece, along) / LiquidTable.WATER.kinematicM2PerS(t),
+                    3e-6,
+                    t + " °C");
         }
     }
 

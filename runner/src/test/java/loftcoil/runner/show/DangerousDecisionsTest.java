@@ -97,9 +97,9 @@ class DangerousDecisionsTest {
             "coldFeed.supply",
             Map.of("coldFeed.airGapMm", "0"));
 
-    private CourseApp open(Lesson lesson, Step step, String dwelling) {
-        CourseApp bench = CourseApp.open(
-                COURSE, ProgressFile.open(folder.resolve(dwelling + lesson.id() + step.id())), SharedSession::lent, 7);
+    private CourseApp open(String dwelling) {
+        CourseApp bench =
+                CourseApp.open(COURSE, ProgressFile.open(folder.resolve(dwelling)), SharedSession::lent, 7);
         bench.designs().start(dwelling, "");
         return bench;
     }
@@ -123,11 +123,11 @@ class DangerousDecisionsTest {
     @Test
     void eachIsRefusedOrToldAsWhatItIs() {
         List<String> calm = new ArrayList<>();
-        eachDecision((lesson, step) -> {
-            String change = change(step);
-            try (CourseApp bench = open(lesson, step, "upland-barn")) {
-                BESIDE.getOrDefault(change, Map.of()).forEach((name, value) -> bench.rebuild()
-                        .takeOver(bench.rebuild().own().json(), Map.of(name, value)));
+        try (CourseApp bench = open("upland-barn")) {
+            String barn = bench.rebuild().own().json();
+            eachDecision((lesson, step) -> {
+                String change = change(step);
+                bench.rebuild().takeOver(barn, BESIDE.getOrDefault(change, Map.of()));
                 View.Reply reply = bench.answer(lesson.id(), step.id(), BAD.get(change));
                 boolean told = reply.state() == AnswerState.UNREAD
                         ? !reply.hintMarkdown().isEmpty()
@@ -138,8 +138,8 @@ class DangerousDecisionsTest {
                 if (HARMLESS.contains(change)) {
                     assertFalse(bench.safety().level().equals("danger"), change + " is not harmless");
                 }
-            }
-        });
+            });
+        }
         assertEquals(List.of(), calm);
     }
 
@@ -147,14 +147,16 @@ class DangerousDecisionsTest {
     @Test
     @Tag("thorough")
     void noDecisionReadsAsCalmOverADangerThatStays() {
-        eachDecision((lesson, step) -> {
-            try (CourseApp bench = open(lesson, step, "orchard-bothy")) {
+        try (CourseApp bench = open("orchard-bothy")) {
+            String bothy = bench.rebuild().own().json();
+            eachDecision((lesson, step) -> {
+                bench.rebuild().takeOver(bothy, Map.of());
                 View.Reply reply = bench.answer(lesson.id(), step.id(), BAD.get(change(step)));
                 if (reply.state() != AnswerState.UNREAD) {
                     assertTrue(reply.words().contains("danger"), change(step) + ": " + reply.words());
                     assertTrue(bench.effect().danger().contains("danger"), change(step));
                 }
-            }
-        });
+            });
+        }
     }
 }
