@@ -98,8 +98,7 @@ class DangerousDecisionsTest {
             Map.of("coldFeed.airGapMm", "0"));
 
     private CourseApp open(String dwelling) {
-        CourseApp bench =
-                CourseApp.open(COURSE, ProgressFile.open(folder.resolve(dwelling)), SharedSession::lent, 7);
+        CourseApp bench = CourseApp.open(COURSE, ProgressFile.open(folder.resolve(dwelling)), SharedSession::lent, 7);
         bench.designs().start(dwelling, "");
         return bench;
     }
