@@ -26,12 +26,16 @@ final class TankLoopEquations implements OrdinaryDifferentialEquation {
     private final LoopReading reading = new LoopReading();
     private final SystemPlan plan;
     private final int layers;
-    private final double layerKg;
+    private final double[] kg;
+    private final double[] shareOfKg;
     private final double[] tempC;
     private final double[] heatW;
-    private final double areaOverThicknessM;
+    private final double[] areaOverThicknessM;
+    private final boolean cutAtPorts;
     private final int cold;
+    private final int coldFromBelow;
     private final int back;
+    private final int backFromBelow;
     private final double[] columnShare;
 
     boolean lit;
@@ -43,20 +47,42 @@ final class TankLoopEquations implements OrdinaryDifferentialEquation {
         table = plan.loop().cold();
         LayerPlan cut = plan.layers();
         layers = cut.layers();
-        double thicknessM = cut.ports().waterlineM() / layers;
-        layerKg = cut.shape().footprintM2() * Water.densityKgPerM3(10) * thicknessM;
+        double[] levels = cut.cutsM();
+        double[] below = cut.cutsM3();
+        kg = new double[layers];
+        shareOfKg = new double[layers];
+        areaOverThicknessM = new double[layers];
+        for (int i = 0; i < layers; i++) {
+            kg[i] = (below[i + 1] - below[i]) * Water.densityKgPerM3(10);
+            shareOfKg[i] = (below[i + 1] - below[i]) / below[layers];
+            if (i > 0) {
+                areaOverThicknessM[i] = cut.shape().footprintM2() / ((levels[i + 1] - levels[i - 1]) / 2);
+            }
+        }
         tempC = new double[layers];
         heatW = new double[layers];
-        areaOverThicknessM = cut.shape().footprintM2() / thicknessM;
-        cold = (int) (cut.ports().coldM() / thicknessM);
-        back = (int) (cut.ports().returnM() / thicknessM);
+        cutAtPorts = cut.cutAtPorts();
+        int under = cutAtPorts ? 1 : 0;
+        cold = layerAbove(cut.ports().coldM(), levels);
+        coldFromBelow = Math.max(0, cold - under);
+        back = layerAbove(cut.ports().returnM(), levels);
+        backFromBelow = Math.max(0, back - under);
         columnShare = new double[layers];
-        for (int i = cold; i <= back; i++) {
-            double low = Math.max(cut.ports().coldM(), i * thicknessM);
-            double high = Math.min(cut.ports().returnM(), (i + 1) * thicknessM);
+        for (int i = 0; i < layers; i++) {
+            double low = Math.max(cut.ports().coldM(), levels[i]);
+            double high = Math.min(cut.ports().returnM(), levels[i + 1]);
             columnShare[i] =
                     Math.max(0, high - low) / (cut.ports().returnM() - cut.ports().coldM());
         }
+    }
+
+    /** The layer at a port; where layers end at the ports, the one above the end nearest to it. */
+    private int layerAbove(double portM, double[] levels) {
+        int at = 0;
+        while (at + 1 < layers && levels[at + 1] <= portM + 1e-9) {
+            at++;
+        }
+        return cutAtPorts && levels[at + 1] - portM < portM - levels[at] ? Math.min(layers - 1, at + 1) : at;
     }
 
     @Override
@@ -71,14 +97,15 @@ final class TankLoopEquations implements OrdinaryDifferentialEquation {
         for (int i = 0; i < layers; i++) {
             tempC[i] = WaterHeat.tempC(jPerKg[i]);
             heatW[i] = 0;
-            mean += tempC[i] / layers;
+            mean += tempC[i] * shareOfKg[i];
         }
-        losses(plan.losses().at(mean));
-        plan.window().ifPresent(window -> sun(window, mean(tempC)));
+        double meanC = mean;
+        losses(plan.losses().at(meanC));
+        plan.window().ifPresent(window -> sun(window, meanC));
         conduction();
         loop(jPerKg);
         for (int i = 0; i < layers; i++) {
-            rates[i] = heatW[i] / layerKg;
+            rates[i] = heatW[i] / kg[i];
         }
         return rates;
     }
@@ -86,19 +113,11 @@ final class TankLoopEquations implements OrdinaryDifferentialEquation {
     private void losses(TankLoss loss) {
         double aroundC = plan.design().tank().aroundC();
         for (int i = 0; i < layers; i++) {
-            double wPerK = loss.sideWPerK() / layers
+            double wPerK = loss.sideWPerK() * shareOfKg[i]
                     + (i == layers - 1 ? loss.topWPerK() : 0)
                     + (i == 0 ? loss.bottomWPerK() : 0);
             heatW[i] -= wPerK * (tempC[i] - aroundC);
         }
-    }
-
-    private static double mean(double[] tempC) {
-        double sum = 0;
-        for (double one : tempC) {
-            sum += one;
-        }
-        return sum / tempC.length;
     }
 
     /** As the march: the loss through the panes straight over six kelvin about the mean. */
@@ -110,15 +129,16 @@ final class TankLoopEquations implements OrdinaryDifferentialEquation {
         double slope = (window.lossAtMinuteWPerM2(minute, lowC + 6) - low) / 6;
         double gain = window.absorbedWPerM2(minute);
         for (int i = 0; i < layers; i++) {
-            heatW[i] += (creditedM2 * gain - losingM2 * (low + slope * (tempC[i] - lowC))) / layers;
+            heatW[i] += (creditedM2 * gain - losingM2 * (low + slope * (tempC[i] - lowC))) * shareOfKg[i];
         }
     }
 
     private void conduction() {
         int middleC = (int) Math.max(0, Math.min(109, tempC[layers / 2]));
-        double still = CONDUCTIVITY[middleC] * areaOverThicknessM;
+        double perM = CONDUCTIVITY[middleC];
         for (int i = 1; i < layers; i++) {
             double difference = tempC[i] - tempC[i - 1];
+            double still = perM * areaOverThicknessM[i];
             double down = (difference < 0 ? still + TURNOVER_W_PER_K : still) * difference;
             heatW[i - 1] += down;
             heatW[i] -= down;
@@ -127,32 +147,45 @@ final class TankLoopEquations implements OrdinaryDifferentialEquation {
 
     private void loop(double[] jPerKg) {
         double column = 0;
-        for (int i = cold; i <= back; i++) {
+        for (int i = 0; i < layers; i++) {
             column += columnShare[i] * TankColumn.density(tempC[i]);
         }
-        double coldDensity = TankColumn.density(tempC[cold]);
-        double backDensity = TankColumn.density(tempC[back]);
+        double coldJPerKg = leaving(jPerKg, cold, -1);
+        double backJPerKg = leaving(jPerKg, backFromBelow, 1);
+        double coldC = WaterHeat.tempC(coldJPerKg);
+        double backC = WaterHeat.tempC(backJPerKg);
+        double coldDensity = TankColumn.density(coldC);
+        double backDensity = TankColumn.density(backC);
         if (lit) {
-            table.lit().read(tempC[cold], column - coldDensity, reading);
+            table.lit().read(coldC, column - coldDensity, reading);
             if (reading.boilMarginK() > 0) {
-                double entering = jPerKg[cold] + (reading.heatW() - reading.lostW()) / reading.flowKgPerS();
-                pass(jPerKg, back, cold, entering);
+                pass(jPerKg, back, cold, coldJPerKg, reading.heatW() - reading.lostW());
             }
         } else if (table.staticDrivePa(coldDensity, column) > 0) {
-            table.outForward().read(tempC[cold], column - coldDensity, reading);
-            if (reading.flowKgPerS() > 0) {
-                pass(jPerKg, back, cold, jPerKg[cold] - reading.lostW() / reading.flowKgPerS());
-            }
+            table.outForward().read(coldC, column - coldDensity, reading);
+            pass(jPerKg, back, cold, coldJPerKg, -reading.lostW());
         } else if (table.staticDrivePa(backDensity, column) < 0) {
-            table.outBackward().read(tempC[back], column - backDensity, reading);
-            if (reading.flowKgPerS() > 0) {
-                pass(jPerKg, cold, back, jPerKg[back] - reading.lostW() / reading.flowKgPerS());
-            }
+            table.outBackward().read(backC, column - backDensity, reading);
+            pass(jPerKg, coldFromBelow, backFromBelow, backJPerKg, -reading.lostW());
         }
     }
 
-    private void pass(double[] jPerKg, int near, int out, double entering) {
+    /** Heat of what leaves by a layer: its mean, or what is at its far edge where the port is there. */
+    private double leaving(double[] jPerKg, int out, int way) {
+        double own = jPerKg[out];
+        int behind = out - way;
+        int ahead = out + way;
+        return cutAtPorts && behind >= 0 && ahead >= 0 && behind < layers && ahead < layers
+                ? own + slope(own - jPerKg[behind], jPerKg[ahead] - own) / 2
+                : own;
+    }
+
+    private void pass(double[] jPerKg, int near, int out, double leavingTank, double heat) {
         double flow = reading.flowKgPerS();
+        if (!(flow > 0)) {
+            return;
+        }
+        double entering = leavingTank + heat / flow;
         int i = near;
         while (i + 1 < layers && jPerKg[i + 1] < entering) {
             i++;
@@ -170,7 +203,7 @@ final class TankLoopEquations implements OrdinaryDifferentialEquation {
             behind = own;
             arriving = leaving;
         }
-        heatW[out] += flow * (arriving - jPerKg[out]);
+        heatW[out] += flow * (arriving - leavingTank);
     }
 
     private static double slope(double behind, double ahead) {

@@ -44,6 +44,8 @@ final class LoopMarch {
     double hottestBackC;
     /** Whether the loop boiled in the last step. */
     boolean boiled;
+    /** Looks into a table since the march began. */
+    long looks;
 
     LoopMarch(LoopTables tables, LayerPlan plan, Layers tank) {
         this.tables = tables;
@@ -60,6 +62,7 @@ final class LoopMarch {
 
     /** Reads a grid of the month; whether the loop flows anywhere on it. */
     private boolean read(LoopGrid cold, LoopGrid warm, double enteringC, double excessKgPerM3) {
+        looks++;
         if (share == 0 || !warm.any()) {
             cold.read(enteringC, excessKgPerM3, reading);
             return cold.any();

@@ -174,6 +174,11 @@ final class SystemMarch {
         return stepsTaken;
     }
 
+    /** Times that flow and heat of the loop were looked up since the march began. */
+    long looks() {
+        return loop.looks;
+    }
+
     /** Flow of the loop at the end of the last step, kg/s; backward negative. */
     double loopFlowKgPerS() {
         return loop.flowKgPerS;

@@ -13,8 +13,9 @@ import loftcoil.engine.watch.Watch;
  * @param middles the tank at the start of {@link #MIDDLE_DAY} of each month, January first; to be copied, not marched on
  * @param marchedDays days that were marched, the run-in with them: the others were taken as one of these
  * @param steps steps that were taken
+ * @param looks times that flow and heat of the loop were looked up
  */
-record YearMarch(YearRun run, List<Layers> middles, long marchedDays, long steps) {
+record YearMarch(YearRun run, List<Layers> middles, long marchedDays, long steps, long looks) {
 
     /** Day of the month at whose start the tank is kept, from 0: a week from there lies about the month's middle. */
     static final int MIDDLE_DAY = 11;
@@ -65,7 +66,7 @@ record YearMarch(YearRun run, List<Layers> middles, long marchedDays, long steps
                 year.times().backwardS() / 3600,
                 whole.litres(),
                 march.watch().extremes(hottestC, coldestMonthC(plan)));
-        return new YearMarch(run, List.copyOf(middles), blocks.marchedDays(), march.stepsTaken());
+        return new YearMarch(run, List.copyOf(middles), blocks.marchedDays(), march.stepsTaken(), march.looks());
     }
 
     /** Cut as a December is, so that a year that has settled ends where it began. */

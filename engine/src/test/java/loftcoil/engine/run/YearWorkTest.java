@@ -21,21 +21,22 @@ class YearWorkTest {
         return YearMarch.of(SystemPlan.of(design, pace, Heatings.of(design)));
     }
 
-    private static void assertWork(Design design, int daysKept, int stepsKept) {
+    private static void assertWork(Design design, int daysKept, int stepsKept, int looksKept) {
         YearMarch year = march(design, Pace.YEAR);
-        String made = year.marchedDays() + " days, " + year.steps() + " steps";
+        String made = year.marchedDays() + " days, " + year.steps() + " steps, " + year.looks() + " looks";
         assertTrue(year.marchedDays() > daysKept / 2 && year.marchedDays() <= MOST_TIMES * daysKept, made);
         assertTrue(year.steps() > stepsKept / 2 && year.steps() <= MOST_TIMES * stepsKept, made);
+        assertTrue(year.looks() > looksKept / 2 && year.looks() <= MOST_TIMES * looksKept, made);
     }
 
     @Test
     void theBothysYear() {
-        assertWork(BOTHY, 186, 38_592);
+        assertWork(BOTHY, 186, 38_592, 51_174);
     }
 
     @Test
     void theYearOfAGentleFire() {
-        assertWork(Changes.apply(BOTHY, "coil.heatKW", "0.8"), 206, 43_392);
+        assertWork(Changes.apply(BOTHY, "coil.heatKW", "0.8"), 206, 43_392, 57_205);
     }
 
     @Test

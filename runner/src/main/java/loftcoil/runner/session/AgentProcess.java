@@ -9,6 +9,7 @@ import java.net.ServerSocket;
 import java.net.Socket;
 import java.net.SocketTimeoutException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
@@ -37,6 +38,15 @@ final class AgentProcess implements AutoCloseable {
     private static final int START_MB = 24;
 
     private static final int NEW_MB = 16;
+
+    private static final Path SHELL = Path.of("/bin/sh");
+
+    /**
+     * Ctrl+C in a terminal is told to all that was started from it, not to the host alone, which then asks the running piece to stop. A
+     * machine that took it would end, and the spare one with it; what a shell has set to be ignored, Java ignores too.
+     */
+    private static final List<String> DEAF_TO_CTRL_C =
+            List.of(SHELL.toString(), "-c", "trap '' INT; exec \"$0\" \"$@\"");
 
     private final Process process;
     private final Socket work;
@@ -80,7 +90,8 @@ final class AgentProcess implements AutoCloseable {
     private static List<String> command(List<Path> classPath, int memoryMb) {
         String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
         String path = classPath.stream().map(SharedClasses::name).collect(Collectors.joining(File.pathSeparator));
-        List<String> command = new ArrayList<>(List.of(java));
+        List<String> command = new ArrayList<>(Files.isExecutable(SHELL) ? DEAF_TO_CTRL_C : List.of());
+        command.add(java);
         command.addAll(SharedClasses.options());
         command.addAll(List.of(
                 "-Xmx" + memoryMb + "m",

@@ -2,15 +2,17 @@ package loftcoil.runner.session;
 
 import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
+import org.jspecify.annotations.Nullable;
 
 /** Brings a fresh Java machine to the state of a lost one, quietly. */
 final class MachineRestore {
 
-    private static final int TRIES = 3;
+    private static final int TRIES = 5;
 
     private final Spare spare;
     private final Replay replay;
     private final Limits limits;
+    private @Nullable DonePiece endedAt;
 
     MachineRestore(Spare spare, Replay replay, Limits limits) {
         this.spare = spare;
@@ -18,7 +20,8 @@ final class MachineRestore {
         this.limits = limits;
     }
 
-    /** A machine with all that can be had back; a piece that ends the machine or does not end is left out from then on. */
+    /** A machine with all that can be had back; a piece that does not end is left out from then on, and one at which two machines ended: the
+     * first may have been ended by somebody else. */
     Shell shell() {
         for (int i = 0; i < TRIES; i++) {
             Shell fresh = spare.take();
@@ -45,10 +48,12 @@ final class MachineRestore {
             } catch (IllegalStateException e) {
                 went = false;
             }
-            if (!went) {
+            boolean ended = fresh.ended();
+            if (!went && (!ended || done.equals(endedAt))) {
                 replay.drop(done);
             }
-            if (fresh.ended()) {
+            if (ended) {
+                endedAt = done;
                 return false;
             }
         }

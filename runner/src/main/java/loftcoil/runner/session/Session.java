@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.locks.ReentrantLock;
 import javax.tools.ToolProvider;
 import org.jspecify.annotations.Nullable;
@@ -31,6 +32,7 @@ public final class Session implements AutoCloseable {
     private volatile @Nullable Shell shell;
     private volatile @Nullable RunningNow running;
     private volatile boolean closed;
+    private final AtomicLong stops = new AtomicLong();
     private final QuickRerun quick = new QuickRerun();
 
     private Session(SessionSetup setup, Spare spare) {
@@ -83,13 +85,26 @@ public final class Session implements AutoCloseable {
      * @throws SessionException where no Java machine can be had
      */
     public Outcome run(String stepId, String source) {
+        return run(stepId, source, stops());
+    }
+
+    /**
+     * Runs a snippet, unless something was stopped since. So whoever stops work of several runs, or a run that still waits for its Java
+     * machine, stops all of it.
+     *
+     * @param stepId name of the step it belongs to
+     * @param source the Java
+     * @param since how often it had been stopped ({@link #stops}) when the work was asked for
+     * @throws SessionException where no Java machine can be had
+     */
+    public Outcome run(String stepId, String source, long since) {
         return locked(() -> {
             Shell now = shell();
-            Optional<Outcome> again = quick.run(now, stepId, source, this::start);
+            Optional<Outcome> again = quick.run(now, stepId, source, shell -> start(shell, since));
             if (again.isEmpty()) {
                 forgetGone(now, stepId, source);
             }
-            Outcome outcome = again.isPresent() ? again.get() : runPieces(now, stepId, source);
+            Outcome outcome = again.isPresent() ? again.get() : runPieces(now, stepId, source, since);
             settle(now, outcome);
             return outcome;
         });
@@ -118,8 +133,8 @@ public final class Session implements AutoCloseable {
                 .forEach(piece -> now.eval(piece.piece().source()));
     }
 
-    private Outcome runPieces(Shell now, String stepId, String source) {
-        try (RunningNow watched = start(now)) {
+    private Outcome runPieces(Shell now, String stepId, String source, long since) {
+        try (RunningNow watched = start(now, since)) {
             SnippetRun run = new SnippetRun(now, source, watched);
             Outcome outcome = run.outcome();
             replay.keep("step " + stepId, run.done());
@@ -209,8 +224,14 @@ public final class Session implements AutoCloseable {
         return whenFree(now -> new Completion(now).suggest(source, cursor), List.of());
     }
 
+    /** How often it was stopped so far. */
+    public long stops() {
+        return stops.get();
+    }
+
     /** Ends the snippet that is running now, if any. Returns at once; the run comes back soon after. */
     public void stop() {
+        stops.incrementAndGet();
         RunningNow now = running;
         if (now != null) {
             now.end(Outcome.Cause.ASKED);
@@ -269,9 +290,16 @@ public final class Session implements AutoCloseable {
     }
 
     private RunningNow start(Shell now) {
+        return start(now, stops());
+    }
+
+    private RunningNow start(Shell now, long since) {
         RunningNow started = new RunningNow(now, setup.limits());
         running = started;
         now.received().open(() -> started.end(Outcome.Cause.OUTPUT));
+        if (stops() != since) {
+            started.end(Outcome.Cause.ASKED);
+        }
         return started;
     }
 

@@ -53,12 +53,18 @@ final class SnippetRunner {
      * @param source its text as it is now
      * @param dragged values by variable; the drag's start is taken where none is given
      */
-    synchronized Ran run(Lesson lesson, Step.Snippet snippet, String source, Map<String, Double> dragged) {
+    Ran run(Lesson lesson, Step.Snippet snippet, String source, Map<String, Double> dragged) {
+        // Before it waits for whatever runs: who stops now stops this too.
+        return run(lesson, snippet, source, dragged, session.stops());
+    }
+
+    private synchronized Ran run(
+            Lesson lesson, Step.Snippet snippet, String source, Map<String, Double> dragged, long since) {
         open(lesson);
         settle(snippet);
-        String before = runAbove(lesson, snippet);
+        String before = runAbove(lesson, snippet, since);
         snippet.drag().ifPresent(drag -> bind(drag, dragged));
-        Outcome outcome = session.run(snippet.id(), source);
+        Outcome outcome = session.run(snippet.id(), source, since);
         return new Ran(outcome, before, here.add(snippet.id()));
     }
 
@@ -102,13 +108,18 @@ final class SnippetRunner {
         design.bring(session, store.design());
     }
 
-    private String runAbove(Lesson lesson, Step.Snippet upTo) {
+    private String runAbove(Lesson lesson, Step.Snippet upTo, long since) {
         StringBuilder failed = new StringBuilder();
         for (Step step : lesson.before(upTo.id())) {
             if (step instanceof Step.Snippet above && here.add(above.id())) {
                 above.drag().ifPresent(drag -> bind(drag, Map.of()));
                 String source = store.work(lesson.id()).snippets().getOrDefault(above.id(), above.source());
-                if (!(session.run(above.id(), source) instanceof Outcome.Done)) {
+                Outcome outcome = session.run(above.id(), source, since);
+                if (outcome instanceof Outcome.Stopped && session.stops() != since) {
+                    here.remove(above.id());
+                    return "";
+                }
+                if (!(outcome instanceof Outcome.Done)) {
                     failed.append(failed.isEmpty() ? "" : ", ").append(above.id());
                 }
             }

@@ -1,5 +1,6 @@
 package loftcoil.runner.session;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -14,6 +15,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 
 /** No Java machine for snippets outlives its session or its host. */
 @Timeout(600)
@@ -44,6 +47,59 @@ class AgentEndsTest {
         }
         awaitEnd(pid);
         awaitNoMoreThan(before);
+    }
+
+    /** In a terminal Ctrl+C reaches the machines too. */
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void anInterruptOfAllEndsNoMachineAndTakesNothing() throws Exception {
+        try (Session session = SharedSession.open()) {
+            session.bind("double", "dragged", "2.5");
+            session.run("a", "double mine = 3;");
+            long pid = session.pid();
+            for (ProcessHandle machine : ProcessHandle.current().children().toList()) {
+                new ProcessBuilder("kill", "-INT", Long.toString(machine.pid()))
+                        .start()
+                        .waitFor();
+            }
+            assertEquals("5.5", SharedSession.value(session, "b", "dragged + mine"));
+            assertEquals(pid, session.pid());
+        }
+    }
+
+    /** Whoever ends the machine in use and the spare one takes nothing of what was declared. */
+    @Test
+    void whatWasDeclaredIsThereThoughBothMachinesAreKilled() throws Exception {
+        Set<ProcessHandle> before = ProcessHandle.current().children().collect(Collectors.toSet());
+        try (Session session = SharedSession.open()) {
+            session.bind("double", "dragged", "2.5");
+            session.run("a", "double mine = 3;");
+            while (ownOf(before).size() < 2 || computing(ownOf(before))) {
+                TimeUnit.MILLISECONDS.sleep(50);
+            }
+            ownOf(before).forEach(ProcessHandle::destroyForcibly);
+            // Tells that the machine is gone.
+            session.run("b", "1");
+            assertEquals("5.5", SharedSession.value(session, "c", "dragged + mine"));
+        }
+    }
+
+    /** Whether one of them is still being made ready. */
+    private static boolean computing(List<ProcessHandle> machines) throws InterruptedException {
+        List<?> before = machines.stream().map(AgentEndsTest::computed).toList();
+        TimeUnit.MILLISECONDS.sleep(400);
+        return !before.equals(machines.stream().map(AgentEndsTest::computed).toList());
+    }
+
+    private static Object computed(ProcessHandle machine) {
+        return machine.info().totalCpuDuration();
+    }
+
+    private static List<ProcessHandle> ownOf(Set<ProcessHandle> before) {
+        return ProcessHandle.current()
+                .children()
+                .filter(child -> child.isAlive() && !before.contains(child))
+                .toList();
     }
 
     @Test

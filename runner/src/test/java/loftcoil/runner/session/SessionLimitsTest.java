@@ -126,6 +126,17 @@ class SessionLimitsTest {
     }
 
     @Test
+    void whatWasStoppedBeforeItsTurnDoesNotRun() {
+        long asked = session.stops();
+        session.stop();
+        Outcome outcome = session.run("a", "while (true) { }", asked);
+        assertEquals(
+                Outcome.Cause.ASKED,
+                assertInstanceOf(Outcome.Stopped.class, outcome).cause());
+        assertEquals("3.0", value(session, "b", "x"));
+    }
+
+    @Test
     void completionDoesNotWaitForARun() throws Exception {
         CompletableFuture<Outcome> run = CompletableFuture.supplyAsync(() -> session.run("a", "while (true) { }"));
         while (!session.complete("dragg", 5).isEmpty()) {

@@ -10,6 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import loftcoil.runner.progress.AnswerState;
 import loftcoil.runner.progress.FolderException;
 import loftcoil.runner.progress.ProgressFile;
@@ -127,6 +129,26 @@ class CourseAppTest extends TryApp {
         View.Run run = bench.run(LESSON, "lift", source("lift"), Map.of());
 
         assertTrue(run.words().contains("weigh"), run.words());
+    }
+
+    @Test
+    void oneStopWhileJavaAboveRunsStopsAllOfIt() throws Exception {
+        Path begun = folder.resolve("begun");
+        bench.keep(LESSON, "weigh", "new java.io.File(\"" + begun + "\").createNewFile();\nwhile (true) { }");
+        CompletableFuture<View.Run> run =
+                CompletableFuture.supplyAsync(() -> bench.run(LESSON, "lift", "while (true) { }", Map.of()));
+        while (!Files.exists(begun) && !run.isDone()) {
+            TimeUnit.MILLISECONDS.sleep(5);
+        }
+        bench.stop();
+
+        assertEquals(View.RunState.STOPPED, run.get().state());
+        assertTrue(
+                run.get().words().startsWith("Ended, as you asked."), run.get().words());
+        bench.keep(LESSON, "weigh", WEIGH);
+        View.Run after =
+                bench.run(LESSON, "lift", step("lift", View.Snippet.class).original(), Map.of());
+        assertEquals(View.RunState.DONE, after.state(), after.words());
     }
 
     @Test
