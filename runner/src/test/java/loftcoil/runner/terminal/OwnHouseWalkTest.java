@@ -41,7 +41,7 @@ class OwnHouseWalkTest {
     @MethodSource("houses")
     void everyValueOfAHouseCanBeToldAndItBecomesTheDesign(PaperHouse house) {
         try (CourseApp bench = CourseApp.open(TryCourse.read(), ProgressFile.open(folder), SharedSession::lent, 7)) {
-            bench.choose(house == PaperHouse.CABIN ? Units.US : Units.METRIC);
+            bench.choose(house.equals(PaperHouse.CABIN) ? Units.US : Units.METRIC);
             List<String> typed = new ArrayList<>();
             List<SurveyView.Station> stations = bench.survey().house().stations();
             for (int i = 0; i < stations.size(); i++) {
